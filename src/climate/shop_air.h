@@ -1,0 +1,52 @@
+#pragma once
+// The shop's air from what is known of the shop.
+
+#include "climate/outdoor.h"
+#include "climate/timetable.h"
+
+namespace coatday::climate {
+
+/// Always the same.
+class ConstantAir final : public AirSource {
+ public:
+  explicit ConstantAir(Air air) : air_(air) {}
+  [[nodiscard]] Air at(Instant) const override { return air_; }
+  [[nodiscard]] std::string describe() const override;
+
+ private:
+  Air air_;
+};
+
+/// A timetable alone: each rule says the temperature at every hour (heated, and otherwise) and the humidity.
+class TimetableAir final : public AirSource {
+ public:
+  TimetableAir(Timetable timetable, Zone zone);
+  [[nodiscard]] Air at(Instant) const override;
+  [[nodiscard]] std::string describe() const override;
+
+ private:
+  Timetable timetable_;
+  Zone zone_;
+};
+
+/// Outdoor air let in and warmed at constant humidity ratio, so its relative humidity falls; without heat the shop falls back to outdoors
+/// exponentially with the time constant. The heater holds its set point from the first minute; it never cools. Above saturation the
+/// humidity is capped at 1 (the rest condenses).
+class HeatedShopAir final : public AirSource {
+ public:
+  /// Computes the shop's temperature from `from` less a fortnight (to forget the starting value) until `until`.
+  HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours time_constant, Zone zone, Instant from, Instant until);
+  /// Throws std::out_of_range outside [from, until].
+  [[nodiscard]] Air at(Instant) const override;
+  [[nodiscard]] std::string describe() const override;
+
+ private:
+  OutdoorYear outdoors_;
+  Timetable timetable_;
+  Hours time_constant_;
+  Zone zone_;
+  Instant begin_;
+  std::vector<Celsius> temperatures_;  // one each `step`
+};
+
+}  // namespace coatday::climate

@@ -1,0 +1,32 @@
+#pragma once
+// Nondecreasing functions of time on an integer grid. They are what makes reasoning on bounds exact: from s >= a follows f(s) >= f(a).
+
+#include <cstdint>
+#include <memory>
+#include <vector>
+
+namespace coatday::solver {
+
+using Time = std::int32_t;                          ///< grid steps from the problem's origin; may be negative for what is past
+inline constexpr Time never = 1'000'000'000;        ///< later than every horizon
+
+/// f(a) <= f(b) for all a <= b. May return `never` (from some t on).
+class Monotone {
+ public:
+  virtual ~Monotone() = default;
+  [[nodiscard]] virtual Time at(Time t) const = 0;
+  /// The latest t in [low, high] with at(t) <= value, or low - 1 where there is none. By bisection unless overridden.
+  [[nodiscard]] virtual Time latest(Time value, Time low, Time high) const;
+};
+using Function = std::shared_ptr<const Monotone>;
+
+/// t + lag.
+[[nodiscard]] Function shift(Time lag);
+/// values[t - first] within the table; t before it takes the first value, t beyond it `never`.
+[[nodiscard]] Function table(Time first, std::vector<Time> values);
+/// outer(inner(t)).
+[[nodiscard]] Function compose(Function outer, Function inner);
+/// The later (earlier) of two.
+[[nodiscard]] Function later_of(Function, Function);
+
+}  // namespace coatday::solver

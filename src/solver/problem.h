@@ -1,0 +1,134 @@
+#pragma once
+// A scheduling problem as pure mathematics: start times under minimum and maximum lags, resources and calendars. It knows no paint, no
+// wood and no date. Tags are the caller's words for its constraints: what explains a contradiction is a set of tags.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "solver/monotone.h"
+
+namespace coatday::solver {
+
+using Tag = int;                                    ///< the caller's number for a requirement
+
+struct Interval {                                   ///< [begin, end)
+  Time begin = 0;
+  Time end = 0;
+};
+using Intervals = std::vector<Interval>;            ///< sorted, disjoint, not touching
+
+/// So much at all times: people, places to dry. Working hours are in the activities' starts.
+struct Resource {
+  int capacity = 0;
+  Tag tag = -1;
+};
+
+struct Demand {
+  int resource = 0;
+  int amount = 0;
+};
+
+/// Starts at a time in `starts` and ends at end(start) >= start. Demands hold during [start, end).
+struct Activity {
+  Intervals starts;
+  Function end;                                     ///< null: ends when it starts
+  std::vector<Demand> demands;
+  Tag tag = -1;
+  int family = -1;                                  ///< activities of one family may share a set-up
+  Function end_shared;                              ///< the end without set-up; used when one of the family ends in [start - sharing_gap, start]
+  Intervals starts_shared;                          ///< allowed starts in that case; empty: as `starts`
+  bool optional = false;                            ///< takes part only as the remedy of a missed window
+};
+
+enum class Edge { start, end };
+struct Point {
+  int activity = 0;
+  Edge edge = Edge::start;
+};
+
+/// start(to) >= bound(from). Holds where both take part.
+struct MinimumLag {
+  Point from;
+  int to = 0;
+  Function bound;
+  Tag tag = -1;
+};
+
+/// start(to) <= bound(from). With a remedy, missing it makes that optional activity take part instead (its own lags order it between the two).
+struct MaximumLag {
+  Point from;
+  int to = 0;
+  Function bound;
+  Tag tag = -1;
+  std::optional<int> remedy;
+};
+
+/// From start(first) until the earlier of start(until) and limit(point `limit_from`), one of the choices is held.
+struct Hold {
+  int first = 0;
+  std::optional<int> until;                         ///< none: until the limit alone
+  Point limit_from;
+  Function limit;                                   ///< null: until start(until) alone
+  std::vector<Demand> choices;                      ///< any one of these
+  Tag tag = -1;
+};
+
+/// An interval that an activity carries with it: [lead(start), tail(end)).
+struct Span {
+  int activity = 0;
+  Time lead = 0;                                    ///< begins so long before the start
+  Function tail;                                    ///< null: until the activity's end
+};
+
+/// No span of the left may overlap a span of the right: dust and wet film, sparks and vapour. Two of one side may overlap, and a span
+/// never excludes another of the same activity.
+struct Exclusion {
+  std::vector<Span> left, right;
+  Tag tag = -1;
+};
+
+/// Lateness is weight * max(0, start(activity) - due).
+struct Goal {
+  int activity = 0;
+  Time due = never;
+  double weight = 1;
+  Tag tag = -1;
+};
+
+struct Problem {
+  Time origin = 0;                                  ///< nothing may start before, but what `starts` allows explicitly
+  Time horizon = 0;                                 ///< nothing may end after
+  Time sharing_gap = 0;
+  std::vector<Resource> resources;
+  std::vector<Activity> activities;
+  std::vector<MinimumLag> minimum_lags;
+  std::vector<MaximumLag> maximum_lags;
+  std::vector<Hold> holds;
+  std::vector<Exclusion> exclusions;
+  std::vector<Goal> goals;
+};
+
+struct Assignment {
+  Time start = 0;
+  Time end = 0;
+  bool present = true;                              ///< false: an optional activity that takes no part
+  bool shared = false;                              ///< ran without set-up
+};
+
+struct Schedule {
+  std::vector<Assignment> activities;
+  std::vector<int> hold_choice;                     ///< per hold, an index into its choices; -1 where its activity takes no part
+};
+
+/// Smaller is better, in this order.
+struct Score {
+  double lateness = 0;                              ///< weighted sum over the goals
+  Time ready = 0;                                   ///< the last goal's start
+  double total = 0;                                 ///< the sum of the goals' starts
+  int setups = 0;                                   ///< set-ups that were not shared
+  auto operator<=>(const Score&) const = default;
+};
+[[nodiscard]] Score score(const Problem&, const Schedule&);
+
+}  // namespace coatday::solver

@@ -1,0 +1,25 @@
+#pragma once
+// Wood species, by their names in the Wood Handbook.
+
+#include <span>
+#include <string_view>
+
+namespace coatday::wood {
+
+enum class Pores { open, closed, softwood };  ///< open pores may be filled; common practice, no source
+
+/// Coefficients of dimensional change per 1 % of moisture content, 6 to 14 %.
+/// Source: USDA FPL, Wood Handbook (FPL-GTR-190), table 13-5.
+struct Species {
+  std::string_view id;       ///< walnut-black, oak-red: the name in kebab case
+  std::string_view name;     ///< "Walnut, black"
+  double radial;             ///< C_R; 0 where the table has none
+  double tangential;         ///< C_T
+  Pores pores;
+};
+
+[[nodiscard]] std::span<const Species> all_species();
+/// By id, null when unknown.
+[[nodiscard]] const Species* find_species(std::string_view id);
+
+}  // namespace coatday::wood
