@@ -1,12 +1,15 @@
 #pragma once
 // The air of a room as a function of time: one small type behind one interface, whatever it comes from.
 
-#include <memory>
+#include <chrono>
+#include <cstddef>
+#include <cstdint>
 #include <span>
 #include <string>
 #include <vector>
 
 #include "quantity/quantity.h"
+#include "quantity/text.h"
 #include "quantity/time.h"
 
 namespace coatday::climate {
@@ -21,8 +24,8 @@ class AirSource {
  public:
   virtual ~AirSource() = default;
   [[nodiscard]] virtual Air at(Instant) const = 0;
-  /// One line for the report: "20 °C by day, off at night; outdoor air of a typical year".
-  [[nodiscard]] virtual std::string describe() const = 0;
+  /// One line for the report: "20 °C in the heated hours, otherwise off; outdoor air of a typical year".
+  [[nodiscard]] virtual std::string describe(Units) const = 0;
 };
 
 /// Air that holds from an instant until the next row.
@@ -39,12 +42,16 @@ class AirSeries {
   static constexpr Minutes step{30};
 
   AirSeries() = default;
-  /// Rows from `from` (floored to the step) until `until`; each takes the source's air at its middle.
+  /// Rows from `from` (floored to the step) until `until` (rounded up to it), none where that is no time at all. Each takes the source's
+  /// air at its middle; its humidity must be > 0. Throws what the source throws.
   AirSeries(const AirSource& source, Instant from, Instant until);
 
+  /// Start of the row that holds `t`: rows begin on the hour and half hour of UTC.
+  [[nodiscard]] static Instant row_start(Instant t) { return std::chrono::floor<std::chrono::duration<std::int64_t, std::ratio<1800>>>(t); }
+
   [[nodiscard]] std::span<const AirRow> rows() const { return rows_; }
-  [[nodiscard]] Instant begin() const;
-  [[nodiscard]] Instant end() const;
+  [[nodiscard]] Instant begin() const { return rows_.empty() ? Instant{} : rows_.front().from; }
+  [[nodiscard]] Instant end() const { return rows_.empty() ? Instant{} : rows_.back().from + step; }
   /// Index of the row that holds `t`; throws std::out_of_range outside the series.
   [[nodiscard]] std::size_t index(Instant t) const;
   [[nodiscard]] const AirRow& at(Instant t) const { return rows_[index(t)]; }

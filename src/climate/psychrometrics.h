@@ -10,9 +10,11 @@ inline constexpr Pascals standard_pressure{101325};
 /// -100 to 200 °C, over ice below 0 °C (eqs 5 and 6).
 [[nodiscard]] Pascals saturation_pressure(Celsius);
 [[nodiscard]] Pascals vapour_pressure(const Air&);
-/// The temperature at which this air is saturated; below 0 °C its frost point. Humidity must be > 0.
+/// The temperature at which this air is saturated; below 0 °C its frost point. Inverts eqs 5 and 6 to 1e-9 K.
+/// Throws std::domain_error unless humidity is > 0.
 [[nodiscard]] Celsius dew_point(const Air&);
-/// Thermodynamic wet bulb (eqs 33 and 35), by bisection to 1e-6 K.
+/// Thermodynamic wet bulb (eqs 33 and 35) by Newton's method, to 1e-9 K. Within about 0.3 K below 0 °C both a wet and an icy bulb
+/// solve the equations: the wet one is returned. For air at rest well below its boiling point, humidity from 0 to 1.
 [[nodiscard]] Celsius wet_bulb(const Air&, Pascals pressure = standard_pressure);
 [[nodiscard]] HumidityRatio humidity_ratio(const Air&, Pascals pressure = standard_pressure);      ///< eq. 20
 [[nodiscard]] RelativeHumidity relative_humidity(Celsius, HumidityRatio, Pascals pressure = standard_pressure);  ///< may exceed 1

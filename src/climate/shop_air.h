@@ -1,6 +1,9 @@
 #pragma once
 // The shop's air from what is known of the shop.
 
+#include <utility>
+#include <vector>
+
 #include "climate/outdoor.h"
 #include "climate/timetable.h"
 
@@ -11,7 +14,7 @@ class ConstantAir final : public AirSource {
  public:
   explicit ConstantAir(Air air) : air_(air) {}
   [[nodiscard]] Air at(Instant) const override { return air_; }
-  [[nodiscard]] std::string describe() const override;
+  [[nodiscard]] std::string describe(Units) const override;
 
  private:
   Air air_;
@@ -20,9 +23,10 @@ class ConstantAir final : public AirSource {
 /// A timetable alone: each rule says the temperature at every hour (heated, and otherwise) and the humidity.
 class TimetableAir final : public AirSource {
  public:
-  TimetableAir(Timetable timetable, Zone zone);
+  TimetableAir(Timetable timetable, Zone zone) : timetable_(std::move(timetable)), zone_(std::move(zone)) {}
+  /// Throws std::out_of_range at a time for which the timetable gives no temperature or no humidity.
   [[nodiscard]] Air at(Instant) const override;
-  [[nodiscard]] std::string describe() const override;
+  [[nodiscard]] std::string describe(Units) const override;
 
  private:
   Timetable timetable_;
@@ -34,19 +38,24 @@ class TimetableAir final : public AirSource {
 /// humidity is capped at 1 (the rest condenses).
 class HeatedShopAir final : public AirSource {
  public:
-  /// Computes the shop's temperature from `from` less a fortnight (to forget the starting value) until `until`.
+  /// Computes the shop's temperature from `from` less a fortnight (to forget the starting value) until `until`, both widened to whole
+  /// rows of an AirSeries. Throws std::invalid_argument unless the time constant is > 0.
   HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours time_constant, Zone zone, Instant from, Instant until);
-  /// Throws std::out_of_range outside [from, until].
+  /// Throws std::out_of_range outside that span.
   [[nodiscard]] Air at(Instant) const override;
-  [[nodiscard]] std::string describe() const override;
+  [[nodiscard]] std::string describe(Units) const override;
+
+  static constexpr Minutes step{10};  ///< outdoor air is held at its middle's value within a step
 
  private:
+  [[nodiscard]] Celsius next(Celsius at_step, Instant step_start, Instant t) const;
+
   OutdoorYear outdoors_;
   Timetable timetable_;
   Hours time_constant_;
   Zone zone_;
   Instant begin_;
-  std::vector<Celsius> temperatures_;  // one each `step`
+  std::vector<Celsius> temperatures_;  // one each `step`, heater included
 };
 
 }  // namespace coatday::climate

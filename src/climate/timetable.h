@@ -19,7 +19,7 @@ struct HeatedHours {
 struct HeatingRule {
   std::vector<weekday> days;                 ///< empty: every day
   std::optional<LocalDay> first, last;       ///< both ends included
-  std::vector<HeatedHours> heated;
+  std::vector<HeatedHours> heated;           ///< not overlapping
   std::optional<Celsius> otherwise;          ///< set point outside the heated hours; none: the heater is off
   std::optional<RelativeHumidity> humidity;  ///< of the room's air where no outdoor air is given
 };

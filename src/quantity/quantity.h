@@ -14,8 +14,14 @@ class Quantity {
   [[nodiscard]] constexpr double value() const { return value_; }
 
   constexpr auto operator<=>(const Quantity&) const = default;
-  constexpr Quantity& operator+=(Quantity other) { value_ += other.value_; return *this; }
-  constexpr Quantity& operator-=(Quantity other) { value_ -= other.value_; return *this; }
+  constexpr Quantity& operator+=(Quantity other) {
+    value_ += other.value_;
+    return *this;
+  }
+  constexpr Quantity& operator-=(Quantity other) {
+    value_ -= other.value_;
+    return *this;
+  }
   friend constexpr Quantity operator+(Quantity a, Quantity b) { return Quantity(a.value_ + b.value_); }
   friend constexpr Quantity operator-(Quantity a, Quantity b) { return Quantity(a.value_ - b.value_); }
   friend constexpr Quantity operator*(Quantity a, double k) { return Quantity(a.value_ * k); }
@@ -40,7 +46,7 @@ using HumidityRatio = Quantity<struct HumidityRatioTag>;        ///< kg of water
 using MoistureContent = Quantity<struct MoistureContentTag>;    ///< a fraction of the oven-dry mass
 using Kelvins = Quantity<struct KelvinsTag>;                    ///< a difference of temperature
 using KilojoulesPerMole = Quantity<struct KilojoulesPerMoleTag>;
-using Money = Quantity<struct MoneyTag>;                        ///< in the shop's own currency
+using Money = Quantity<struct MoneyTag>;  ///< in the shop's own currency
 
 constexpr SquareMetres operator*(Metres a, Metres b) { return SquareMetres(a.value() * b.value()); }
 constexpr Litres operator/(SquareMetres a, SquareMetresPerLitre rate) { return Litres(a.value() / rate.value()); }

@@ -1,0 +1,128 @@
+#include "climate/psychrometrics.h"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+namespace coatday::climate {
+namespace {
+
+constexpr double vapour_share = 0.621945;  // molar mass of water over that of dry air
+
+/// ln of the saturation pressure in Pa, and its slope per kelvin.
+struct LogPressure {
+  double value;
+  double slope;
+};
+
+/// Eq. 5, kelvin.
+LogPressure over_ice(double t) {
+  constexpr double c1 = -5.6745359e3, c2 = 6.3925247, c3 = -9.677843e-3, c4 = 6.2215701e-7, c5 = 2.0747825e-9, c6 = -9.484024e-13,
+                   c7 = 4.1635019;
+  return {c1 / t + c2 + t * (c3 + t * (c4 + t * (c5 + t * c6))) + c7 * std::log(t),
+          -c1 / (t * t) + c3 + t * (2 * c4 + t * (3 * c5 + t * 4 * c6)) + c7 / t};
+}
+
+/// Eq. 6, kelvin.
+LogPressure over_water(double t) {
+  constexpr double c8 = -5.8002206e3, c9 = 1.3914993, c10 = -4.8640239e-2, c11 = 4.1764768e-5, c12 = -1.4452093e-8, c13 = 6.5459673;
+  return {c8 / t + c9 + t * (c10 + t * (c11 + t * c12)) + c13 * std::log(t),
+          -c8 / (t * t) + c10 + t * (2 * c11 + t * 3 * c12) + c13 / t};
+}
+
+using Branch = LogPressure (*)(double);
+
+/// Eqs 33 (water) and 35 (ice): W = [(a - b t*) W_s(t*) - 1.006 (t - t*)] / (a + 1.86 t - d t*).
+struct WetBulbEquation {
+  Branch saturation;
+  double a, b, d;
+};
+constexpr WetBulbEquation wet{over_water, 2501, 2.326, 4.186};
+constexpr WetBulbEquation icy{over_ice, 2830, 0.24, 2.1};
+
+double ratio_from_pressure(double vapour, double total) { return vapour_share * vapour / (total - vapour); }
+
+/// The state whose wet bulb is sought.
+struct MoistAir {
+  double t;         // °C
+  double ratio;     // kg/kg
+  double pressure;  // Pa
+};
+
+struct Residual {
+  double value;
+  double slope;
+};
+
+/// Zero at the wet bulb x, °C; rising and convex in x.
+Residual wet_bulb_residual(const WetBulbEquation& eq, const MoistAir& air, double x) {
+  const LogPressure saturation = eq.saturation(Celsius(x).kelvin());
+  const double vapour = std::exp(saturation.value);
+  const double ratio = ratio_from_pressure(vapour, air.pressure);
+  const double ratio_slope = ratio * saturation.slope * air.pressure / (air.pressure - vapour);
+  return {(eq.a - eq.b * x) * ratio - 1.006 * (air.t - x) - air.ratio * (eq.a + 1.86 * air.t - eq.d * x),
+          (eq.a - eq.b * x) * ratio_slope - eq.b * ratio + 1.006 + air.ratio * eq.d};
+}
+
+constexpr int most_steps = 50;      // either Newton needs about six; this bounds it for states outside the range
+constexpr double accuracy = 1e-9;   // K
+
+/// From the right of the root of a convex rising function Newton's method comes down to it without ever passing it.
+double solve_wet_bulb(const WetBulbEquation& eq, const MoistAir& air, double right_of_root) {
+  double x = right_of_root;
+  for (int i = 0; i < most_steps; ++i) {
+    const Residual r = wet_bulb_residual(eq, air, x);
+    const double step = r.value / r.slope;
+    x -= step;
+    if (std::abs(step) < accuracy) break;
+  }
+  return x;
+}
+
+}  // namespace
+
+Pascals saturation_pressure(Celsius t) {
+  const Branch branch = t < Celsius(0) ? over_ice : over_water;
+  return Pascals(std::exp(branch(t.kelvin()).value));
+}
+
+Pascals vapour_pressure(const Air& air) { return saturation_pressure(air.temperature) * air.humidity.value(); }
+
+Celsius dew_point(const Air& air) {
+  if (!(air.humidity.value() > 0)) throw std::domain_error("dew_point: relative humidity must be > 0");
+  const double vapour = vapour_pressure(air).value();
+  const bool above_freezing = vapour >= saturation_pressure(Celsius(0)).value();
+  const Branch branch = above_freezing ? over_water : over_ice;
+  const double target = std::log(vapour);
+
+  double t = air.temperature.kelvin();
+  for (int i = 0; i < most_steps; ++i) {  // ln p is nearly linear in 1/T, so step in 1/T
+    const LogPressure p = branch(t);
+    const double next = 1 / (1 / t + (p.value - target) / (p.slope * t * t));
+    const bool done = std::abs(next - t) < accuracy;
+    t = next;
+    if (done) break;
+  }
+  const double celsius = t - Celsius(0).kelvin();  // eqs 5 and 6 do not quite meet at 0 °C: stay on this branch's side of it
+  return Celsius(above_freezing ? std::max(celsius, 0.0) : std::min(celsius, 0.0));
+}
+
+Celsius wet_bulb(const Air& air, Pascals pressure) {
+  const double t = air.temperature.value();
+  const MoistAir state{t, humidity_ratio(air, pressure).value(), pressure.value()};
+  if (t >= 0 && wet_bulb_residual(wet, state, 0).value <= 0) return Celsius(solve_wet_bulb(wet, state, t));
+  return Celsius(solve_wet_bulb(icy, state, std::min(t, 0.0)));
+}
+
+HumidityRatio humidity_ratio(const Air& air, Pascals pressure) {
+  return HumidityRatio(ratio_from_pressure(vapour_pressure(air).value(), pressure.value()));
+}
+
+RelativeHumidity relative_humidity(Celsius t, HumidityRatio ratio, Pascals pressure) {
+  const double vapour = pressure.value() * ratio.value() / (vapour_share + ratio.value());
+  return RelativeHumidity(vapour / saturation_pressure(t).value());
+}
+
+Pascals pressure_at_altitude(Metres z) { return standard_pressure * std::pow(1 - 2.25577e-5 * z.value(), 5.2559); }
+
+}  // namespace coatday::climate

@@ -1,0 +1,86 @@
+#include "climate/shop_air.h"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+#include "climate/psychrometrics.h"
+
+namespace coatday::climate {
+namespace {
+
+constexpr date::weeks spin_up{2};
+
+/// "20 °C", or "18 °C to 20 °C" where rules differ.
+std::string range_text(std::vector<Celsius> temperatures, Units units) {
+  const auto [low, high] = std::minmax_element(temperatures.begin(), temperatures.end());
+  if (*low == *high) return format_temperature(*low, units);
+  return format_temperature(*low, units) + " to " + format_temperature(*high, units);
+}
+
+std::string timetable_text(const Timetable& timetable, Units units) {
+  std::vector<Celsius> heated, otherwise;
+  bool off = false;
+  for (const HeatingRule& rule : timetable.rules) {
+    for (const HeatedHours& hours : rule.heated) heated.push_back(hours.set_point);
+    if (rule.otherwise) otherwise.push_back(*rule.otherwise);
+    else off = true;
+  }
+  std::string text = heated.empty() ? "" : range_text(heated, units) + " in the heated hours, otherwise ";
+  if (!otherwise.empty()) text += range_text(otherwise, units);
+  if (off || otherwise.empty()) text += otherwise.empty() ? "off" : " or off";
+  return text;
+}
+
+}  // namespace
+
+std::string ConstantAir::describe(Units units) const {
+  return format_temperature(air_.temperature, units) + ", " + format_humidity(air_.humidity) + " at all times";
+}
+
+Air TimetableAir::at(Instant t) const {
+  const LocalTime local = zone_.to_local(t);
+  const HeatingRule* rule = timetable_.on(day_of(local));
+  const auto temperature = timetable_.set_point(local);
+  if (!rule || !temperature || !rule->humidity)
+    throw std::out_of_range("the timetable gives no temperature or no humidity for " + day_and_time(local));
+  return {*temperature, *rule->humidity};
+}
+
+std::string TimetableAir::describe(Units units) const { return timetable_text(timetable_, units); }
+
+HeatedShopAir::HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours time_constant, Zone zone, Instant from, Instant until)
+    : outdoors_(std::move(outdoors)),
+      timetable_(std::move(timetable)),
+      time_constant_(time_constant),
+      zone_(std::move(zone)),
+      begin_(AirSeries::row_start(from)) {
+  if (!(time_constant_ > Hours(0))) throw std::invalid_argument("HeatedShopAir: the time constant must be > 0");
+  const Instant end = AirSeries::row_start(until) + AirSeries::step;
+  Instant t = begin_ - spin_up;
+  Celsius temperature = outdoors_.at(t).temperature;
+  for (; t < begin_; t += step) temperature = next(temperature, t, t + step);
+  temperatures_.push_back(temperature);
+  for (; t < end; t += step) temperatures_.push_back(next(temperatures_.back(), t, t + step));
+}
+
+/// The shop at `t`, within a step after a known temperature: Newton's law of cooling, then the heater.
+Celsius HeatedShopAir::next(Celsius at_step, Instant step_start, Instant t) const {
+  const Celsius outside = outdoors_.at(step_start + step / 2).temperature;
+  const Celsius unheated = outside + (at_step - outside) * std::exp(-Hours(t - step_start) / time_constant_);
+  const auto set_point = timetable_.set_point(zone_.to_local(t));
+  return set_point ? std::max(unheated, *set_point) : unheated;
+}
+
+Air HeatedShopAir::at(Instant t) const {
+  const Instant end = begin_ + static_cast<int>(temperatures_.size() - 1) * step;
+  if (t < begin_ || t > end) throw std::out_of_range("HeatedShopAir: no air at that time");
+  const auto steps = (t - begin_) / step;
+  const Celsius temperature = next(temperatures_[static_cast<std::size_t>(steps)], begin_ + steps * step, t);
+  const HumidityRatio outside = humidity_ratio(outdoors_.at(t), outdoors_.pressure());
+  return {temperature, std::min(relative_humidity(temperature, outside, outdoors_.pressure()), RelativeHumidity(1))};
+}
+
+std::string HeatedShopAir::describe(Units units) const { return timetable_text(timetable_, units) + "; " + outdoors_.describe(units); }
+
+}  // namespace coatday::climate

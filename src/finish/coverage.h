@@ -1,0 +1,27 @@
+#pragma once
+// How much finish a surface takes.
+
+#include <span>
+
+#include "finish/product.h"
+
+namespace coatday::finish {
+
+/// Share of the material that ends on the work. Source per method in coverage.cpp.
+struct Transfer {
+  double efficiency;
+  std::string_view source;
+};
+[[nodiscard]] Transfer transfer(Method);
+
+/// A surface that takes finish at one rate.
+struct Surface {
+  SquareMetres area;
+  bool end_grain = false;
+};
+
+/// Litres of product from the can for one coat over these surfaces: area / (spreading rate x transfer efficiency), more on bare wood and
+/// most on its end grain. Losses per session are not in it.
+[[nodiscard]] Litres need(const Product&, Method, std::span<const Surface>, bool on_bare_wood);
+
+}  // namespace coatday::finish

@@ -1,0 +1,43 @@
+#pragma once
+// How fast a clock runs in a given air: 1 in reference air, 0 where no credit is given. Sources: the project's model, each default's
+// source stands in the table in law.cpp.
+
+#include <optional>
+#include <string_view>
+
+#include "climate/air.h"
+#include "finish/words.h"
+
+namespace coatday::finish {
+
+/// Reference air of the stages unless a record says otherwise: 23 °C, 50 % RH (FED-STD-141D Method 4061.3, par. 4.2.2, referee).
+inline constexpr climate::Air reference_air{Celsius(23), RelativeHumidity(0.5)};
+
+struct Law {
+  enum class Kind { arrhenius, vapour_deficit, vapour_pressure };
+  Kind kind = Kind::arrhenius;
+  KilojoulesPerMole activation{0};        ///< arrhenius
+  double wet_bulb_share = 0;              ///< vapour_deficit: the film's temperature is T - share (T - wet bulb)
+  Celsius no_credit_below{-273.15};       ///< the clock stands still below
+  Celsius hottest{100};                   ///< above it the clock runs as at it: no extrapolation
+  RelativeHumidity driest{0};             ///< below it the clock runs as at it, or not at all where it needs water (vapour_pressure)
+  RelativeHumidity dampest{1};            ///< vapour_deficit: no credit above; vapour_pressure: as at it
+  bool cure_starts_at_recoat = false;     ///< a cure clock that waits for the drying clock
+  std::string_view source;
+};
+
+/// A bound's safe side: waiting uses `slow`; a window's end uses `fast`, which does not cap the rate in hot or dry air.
+enum class Side { slow, fast };
+
+/// The class default. Heat-cured paint has a drying clock alone: none for its cure, since shop air never cures it.
+[[nodiscard]] std::optional<Law> default_law(Mechanism, Clock);
+
+/// k(air): the clock's hours per hour.
+[[nodiscard]] double rate(const Law&, const climate::Air&, const climate::Air& reference, Side = Side::slow);
+
+/// Each time is known no better than times or divided by this: 1.4 in 15-30 °C and 30-70 % RH, 2 outside (judgement).
+[[nodiscard]] double uncertainty(const climate::Air&);
+
+[[nodiscard]] std::string_view word(Law::Kind);  ///< "arrhenius", "vapour deficit", "vapour pressure"
+
+}  // namespace coatday::finish

@@ -1,0 +1,42 @@
+#pragma once
+// From files to a job. Every mistake is told with its place, all of them at once.
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "plan/job.h"
+
+namespace coatday::input {
+
+/// One mistake: "order.yaml:14:11: error: unknown finish 'sealar'; did you mean 'sealer'?", the line and a caret under it.
+struct Diagnostic {
+  Location where;
+  std::string message;
+  std::string line;                                  ///< the text of that line; empty where there is none
+};
+/// As printed, three lines where the text is known. Columns count characters.
+[[nodiscard]] std::string to_text(const Diagnostic&);
+
+/// How files are read, so that tests and the fuzzer need no disk: the text, or nothing when it cannot be read.
+using ReadFile = std::function<std::optional<std::string>(const std::filesystem::path&)>;
+[[nodiscard]] ReadFile read_from_disk();
+
+struct Loaded {
+  std::optional<plan::Job> job;                      ///< only when there is no mistake
+  std::vector<Diagnostic> mistakes;
+};
+
+/// An order with the shop, finishes and air that it names. `schedules` is the directory of shipped finishes.
+[[nodiscard]] Loaded load_order(const std::filesystem::path& order, const std::filesystem::path& schedules, const ReadFile&);
+
+struct LoadedCatalogue {
+  finish::Catalogue catalogue;
+  std::vector<Diagnostic> mistakes;
+};
+/// The shipped finishes, then these files on top.
+[[nodiscard]] LoadedCatalogue load_catalogue(const std::filesystem::path& schedules, const std::vector<std::filesystem::path>& own, const ReadFile&);
+
+}  // namespace coatday::input

@@ -1,0 +1,57 @@
+#pragma once
+// Everything that a plan is made from, as read.
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "finish/catalogue.h"
+#include "piece/piece.h"
+#include "shop/shop.h"
+
+namespace coatday::plan {
+
+/// Other work of the order, with its place in the sequence.
+struct OrderWork {
+  shop::Work work;
+  enum class When { before_finishing, after_finishing } when = When::before_finishing;
+  std::vector<std::string> parts;                    ///< ids of the piece's parts; empty: all
+  finish::Stage stage = finish::Stage::pack;         ///< after finishing: what every coat on these parts must have reached
+  bool delivery = false;                             ///< the last work; the promised date is for its start
+};
+
+struct OrderPiece {
+  piece::Piece piece;
+  std::vector<OrderWork> work;                       ///< those of one side of the finishing follow each other as listed
+  std::optional<Instant> promised;                   ///< the piece's own, else the order's
+};
+
+/// What is already done: the event's id, and when it really was.
+struct Done {
+  std::string event;
+  Instant start;
+  Instant end;
+  Location where;
+};
+
+struct Order {
+  std::string name;
+  std::string file;
+  std::vector<OrderPiece> pieces;
+  std::vector<Done> history;
+  std::optional<Instant> start;                      ///< nothing before
+};
+
+/// Makes the shop's air for a span of time. A source may be costly to build for longer than is needed.
+using AirMaker = std::function<std::unique_ptr<climate::AirSource>(Instant from, Instant until)>;
+
+struct Job {
+  shop::Shop shop;
+  finish::Catalogue catalogue;
+  Order order;
+  AirMaker air;
+};
+
+}  // namespace coatday::plan

@@ -1,0 +1,51 @@
+#pragma once
+// The grammar behind text.h: an amount and a unit, once or as a chain such as "5 ft 8 1/2 in". Only this room includes it.
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "quantity/text.h"
+
+namespace coatday::text {
+
+/// base = (amount - zero) * numerator / denominator. The quotient of two whole numbers keeps the exact conversions exact.
+struct Unit {
+  std::string_view word;
+  double numerator = 1;
+  double denominator = 1;
+  double zero = 0;  ///< where the base unit's zero stands on this scale (32 for °F)
+};
+
+enum class Low { included, excluded };
+
+/// What one parser accepts. The unit words of a chain are runs of letters, or one foot or inch mark.
+struct Kind {
+  std::string_view name;     ///< "a length"
+  std::string_view example;  ///< "68 in, 5 ft 8 in, 170 cm or 38 mm"
+  std::span<const Unit> units;
+  std::span<const std::string_view> chain = {};  ///< words that may follow each other, largest unit first
+  double low = 0;
+  double high = 0;
+  Low bound = Low::included;
+  std::string_view range;  ///< "above 0 and up to 100 m"
+};
+
+/// A number at the start of a text: 12, 12.5, 1/2, 2 1/8, 2-1/8.
+struct Amount {
+  double value = 0;
+  bool whole = false;
+  std::string_view rest;
+};
+
+/// ASCII for the typographic signs that stand in measurements (², µ, ½, ″, no-break space); single spaces, none beside a slash.
+[[nodiscard]] std::string plain(std::string_view);
+/// 'the text' for an error: one line, without control characters, cut when long.
+[[nodiscard]] std::string quoted(std::string_view);
+/// Nothing where the text starts with no number.
+[[nodiscard]] std::optional<Amount> read_amount(std::string_view);
+/// The number in the kind's base unit, or the error.
+[[nodiscard]] Parsed<double> parse(std::string_view, const Kind&);
+
+}  // namespace coatday::text

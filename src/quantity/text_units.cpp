@@ -1,0 +1,225 @@
+// What each quantity accepts. Conversions: NIST SP 811 (2008) appendix B and NIST Handbook 44 appendix C; the inch (25.4 mm), the pound
+// (453.592 37 g) and the US gallon (231 cubic inches, 3.785 411 784 l) are exact. The limits only catch slips: no source.
+#include <fmt/core.h>
+
+#include <array>
+#include <charconv>
+#include <system_error>
+
+#include "quantity/text_scan.h"
+
+namespace coatday {
+namespace {
+
+using text::Kind;
+using text::Low;
+using text::parse;
+using text::Unit;
+
+template <class T>
+Parsed<T> as(const Parsed<double>& number) {
+  return number.map([](double value) { return T(value); });
+}
+
+constexpr double litre_per_gallon_e9 = 3785411784;
+
+constexpr std::array length_units{
+    Unit{"mm", 1, 1000},       Unit{"cm", 1, 100},       Unit{"m"},
+    Unit{"in", 254, 10000},    Unit{"inch", 254, 10000}, Unit{"inches", 254, 10000},
+    Unit{"\"", 254, 10000},    Unit{"ft", 3048, 10000},  Unit{"foot", 3048, 10000},
+    Unit{"feet", 3048, 10000}, Unit{"'", 3048, 10000},
+};
+constexpr std::array<std::string_view, 8> feet_and_inches{"ft", "foot", "feet", "'", "in", "inch", "inches", "\""};
+
+constexpr std::array area_units{
+    Unit{"m2"},
+    Unit{"sq m"},
+    Unit{"cm2", 1, 1e4},
+    Unit{"mm2", 1, 1e6},
+    Unit{"ft2", 9290304, 1e8},
+    Unit{"sq ft", 9290304, 1e8},
+    Unit{"in2", 64516, 1e8},
+    Unit{"sq in", 64516, 1e8},
+};
+
+constexpr std::array volume_units{
+    Unit{"l"},
+    Unit{"L"},
+    Unit{"litre"},
+    Unit{"litres"},
+    Unit{"ml", 1, 1000},
+    Unit{"mL", 1, 1000},
+    Unit{"gal", litre_per_gallon_e9, 1e9},
+    Unit{"gallon", litre_per_gallon_e9, 1e9},
+    Unit{"gallons", litre_per_gallon_e9, 1e9},
+    Unit{"qt", litre_per_gallon_e9, 4e9},
+    Unit{"quart", litre_per_gallon_e9, 4e9},
+    Unit{"quarts", litre_per_gallon_e9, 4e9},
+    Unit{"pt", litre_per_gallon_e9, 8e9},
+    Unit{"pint", litre_per_gallon_e9, 8e9},
+    Unit{"pints", litre_per_gallon_e9, 8e9},
+    Unit{"fl oz", litre_per_gallon_e9, 128e9},
+};
+
+constexpr std::array spreading_units{Unit{"m2/l"}, Unit{"m2/L"}, Unit{"ft2/gal", 92903040, litre_per_gallon_e9},
+                                     Unit{"sq ft/gal", 92903040, litre_per_gallon_e9}};
+
+constexpr std::array work_units{Unit{"m2/h"}, Unit{"ft2/h", 9290304, 1e8}, Unit{"sq ft/h", 9290304, 1e8}};
+
+constexpr std::array film_units{Unit{"um"}, Unit{"mil", 254, 10}, Unit{"mils", 254, 10}};
+
+constexpr std::array voc_units{Unit{"g/l"}, Unit{"g/L"}, Unit{"lb/gal", 453592370000, litre_per_gallon_e9}};
+
+constexpr std::array temperature_units{Unit{"°C"}, Unit{"C"}, Unit{"°F", 5, 9, 32}, Unit{"F", 5, 9, 32}};
+
+constexpr std::array difference_units{Unit{"K"}, Unit{"°C"}, Unit{"C"}, Unit{"°F", 5, 9}, Unit{"F", 5, 9}};
+
+constexpr std::array duration_units{
+    Unit{"s", 1, 3600},
+    Unit{"second", 1, 3600},
+    Unit{"seconds", 1, 3600},
+    Unit{"min", 1, 60},
+    Unit{"minute", 1, 60},
+    Unit{"minutes", 1, 60},
+    Unit{"h"},
+    Unit{"hour"},
+    Unit{"hours"},
+    Unit{"day", 24},
+    Unit{"days", 24},
+    Unit{"week", 168},
+    Unit{"weeks", 168},
+};
+constexpr std::array<std::string_view, 13> weeks_to_seconds{"week", "weeks",  "day",     "days", "h",      "hour",   "hours",
+                                                            "min",  "minute", "minutes", "s",    "second", "seconds"};
+
+Parsed<double> whole_text(std::string_view typed, std::string_view expected) {
+  const std::string plain = text::plain(typed);
+  const auto amount = text::read_amount(plain);
+  const bool fraction = plain.find('/') != std::string::npos;
+  if (amount && amount->rest.empty() && !fraction) return amount->value + 0.0;
+  return tl::make_unexpected(fmt::format("{} is not a number; expected {}", text::quoted(typed), expected));
+}
+
+}  // namespace
+
+Parsed<double> parse_number(std::string_view typed) { return whole_text(typed, "a plain number such as 12 or 0.5"); }
+
+Parsed<int> parse_count(std::string_view typed) {
+  const std::string plain = text::plain(typed);
+  int value = 0;
+  const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+  const bool used = error == std::errc() && end == plain.data() + plain.size() && plain.front() != '-';
+  if (used && value <= 1'000'000) return value;
+  return tl::make_unexpected(fmt::format("{} is not a count; expected a whole number such as 3, up to 1000000", text::quoted(typed)));
+}
+
+Parsed<double> parse_share(std::string_view typed) {
+  constexpr std::string_view expected = "a share such as 65 % or 0.65";
+  std::string plain = text::plain(typed);
+  const bool percent = plain.ends_with('%');
+  if (percent) plain.pop_back();
+  const auto number = whole_text(plain, expected);
+  if (!number) return tl::make_unexpected(fmt::format("{} is not a share; expected {}", text::quoted(typed), expected));
+  const double share = percent ? *number / 100 : *number;
+  if (share >= 0 && share <= 1) return share;
+  return tl::make_unexpected(fmt::format("{} is not between 0 % and 100 %; expected {}", text::quoted(typed), expected));
+}
+
+Parsed<Metres> parse_length(std::string_view typed) {
+  constexpr Kind kind{.name = "a length",
+                      .example = "68 in, 5 ft 8 in, 170 cm or 38 mm",
+                      .units = length_units,
+                      .chain = feet_and_inches,
+                      .high = 100,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 100 m"};
+  return as<Metres>(parse(typed, kind));
+}
+
+Parsed<SquareMetres> parse_area(std::string_view typed) {
+  constexpr Kind kind{.name = "an area",
+                      .example = "0.8 m2, 900 cm2, 4 ft2 or 20 in2",
+                      .units = area_units,
+                      .high = 10'000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 10000 m2"};
+  return as<SquareMetres>(parse(typed, kind));
+}
+
+Parsed<Litres> parse_volume(std::string_view typed) {
+  constexpr Kind kind{.name = "a volume",
+                      .example = "250 ml, 1 l, 8 fl oz, 1 qt or 1 gal",
+                      .units = volume_units,
+                      .high = 10'000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 10000 l"};
+  return as<Litres>(parse(typed, kind));
+}
+
+Parsed<SquareMetresPerLitre> parse_spreading_rate(std::string_view typed) {
+  constexpr Kind kind{.name = "a spreading rate",
+                      .example = "10 m2/l or 400 ft2/gal",
+                      .units = spreading_units,
+                      .high = 1000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 1000 m2/l"};
+  return as<SquareMetresPerLitre>(parse(typed, kind));
+}
+
+Parsed<SquareMetresPerHour> parse_work_rate(std::string_view typed) {
+  constexpr Kind kind{.name = "a work rate",
+                      .example = "6 m2/h or 60 ft2/h",
+                      .units = work_units,
+                      .high = 1000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 1000 m2/h"};
+  return as<SquareMetresPerHour>(parse(typed, kind));
+}
+
+Parsed<Micrometres> parse_film(std::string_view typed) {
+  constexpr Kind kind{.name = "a film thickness",
+                      .example = "40 um or 1.5 mil",
+                      .units = film_units,
+                      .high = 10'000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 10000 um"};
+  return as<Micrometres>(parse(typed, kind));
+}
+
+Parsed<GramsPerLitre> parse_voc(std::string_view typed) {
+  constexpr Kind kind{
+      .name = "a VOC content", .example = "350 g/l or 2.9 lb/gal", .units = voc_units, .high = 2000, .range = "from 0 to 2000 g/l"};
+  return as<GramsPerLitre>(parse(typed, kind));
+}
+
+Parsed<Celsius> parse_temperature(std::string_view typed) {
+  constexpr Kind kind{.name = "a temperature",
+                      .example = "18 °C or 65 °F",
+                      .units = temperature_units,
+                      .low = -60,
+                      .high = 400,
+                      .range = "from -60 °C to 400 °C"};
+  return as<Celsius>(parse(typed, kind));
+}
+
+Parsed<Kelvins> parse_temperature_difference(std::string_view typed) {
+  constexpr Kind kind{.name = "a difference of temperature",
+                      .example = "3 K or 5 °F",
+                      .units = difference_units,
+                      .low = -100,
+                      .high = 100,
+                      .range = "from -100 K to 100 K"};
+  return as<Kelvins>(parse(typed, kind));
+}
+
+Parsed<Hours> parse_duration(std::string_view typed) {
+  constexpr Kind kind{.name = "a duration",
+                      .example = "90 min, 2 h 30 min, 3 days or 2 weeks",
+                      .units = duration_units,
+                      .chain = weeks_to_seconds,
+                      .high = 2 * 366 * 24,
+                      .range = "from 0 to 2 years"};
+  return as<Hours>(parse(typed, kind));
+}
+
+}  // namespace coatday

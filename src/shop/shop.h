@@ -1,0 +1,97 @@
+#pragma once
+// The shop: who works when, where pieces dry, what else goes on there, what is on the shelf.
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "climate/air.h"
+#include "climate/timetable.h"
+#include "quantity/location.h"
+#include "quantity/quantity.h"
+#include "quantity/text.h"
+#include "quantity/time.h"
+
+namespace coatday::shop {
+
+struct Shift {                                       ///< wall time; until > from
+  weekday day;
+  Minutes from{0};
+  Minutes until{0};
+};
+
+enum class PlaceKind { points, hooks, rack, floor };
+[[nodiscard]] std::string_view word(PlaceKind);
+
+/// So many equal places to dry. Hooks take anything up to their length; the others a footprint. No size: anything fits.
+struct DryingPlace {
+  std::string name;
+  PlaceKind kind = PlaceKind::points;
+  int count = 1;
+  std::optional<Metres> length, width;
+  Location where;
+};
+
+struct StockItem {
+  std::string product;
+  Litres volume;
+  std::optional<LocalDay> opened;
+  std::optional<LocalDay> good_until;
+  Location where;
+};
+
+/// Heavy dust hangs for hours after machining; light dust is gone after sanding by hand, vacuum and tack cloth.
+enum class Dust { none, light, heavy };
+
+/// Work that is no coat: milling, welding, glue-up, another delivery. Fixed (start given) or movable.
+struct Work {
+  std::string id;
+  std::string name;
+  Hours takes{0};
+  int people = 1;
+  Dust dust = Dust::none;
+  bool hot = false;
+  bool may_pause = false;                            ///< may be split at breaks and closed hours
+  std::optional<Instant> start;                      ///< fixed
+  std::optional<Instant> not_before, not_after;      ///< movable: start and end lie between
+  Hours rest{0};                                     ///< what follows waits so long after it (glue that sets)
+  Location where;
+};
+
+struct Shop {
+  std::string name;
+  Zone zone;
+  Units units = Units::metric;
+  std::string currency;
+  int people = 1;
+  std::vector<Shift> week;
+  std::vector<LocalDay> closed;
+  std::vector<DryingPlace> places;
+  std::vector<std::string> methods;                  ///< words of finish::Method; the shop itself knows no finishes
+  std::vector<StockItem> stock;
+  std::vector<Work> work;
+  Hours light_dust_settles{0};
+  Hours heavy_dust_settles{0};
+  Hours both_faces_within{24};                       ///< the second face follows the first
+  Minutes turning{5};                                ///< per part turned over
+  Minutes handling{0};                               ///< per item and step: fetch, place
+  Hours sharing_gap{0.5};                            ///< coats of one product this close share their set-up
+  std::string air_description;
+};
+
+/// An uninterrupted stretch of working time.
+struct WorkingTime {
+  Instant begin;
+  Instant end;
+};
+/// The shop's shifts within [from, until], closed days left out, cut to the range; adjacent ones joined.
+[[nodiscard]] std::vector<WorkingTime> working_time(const Shop&, Instant from, Instant until);
+
+/// How many items of a footprint fit on one place of this kind side by side: 0 when it is too big.
+[[nodiscard]] int fits(const DryingPlace&, Metres length, Metres width);
+
+/// Litres on the shelf that can still be used on that day: not past good_until, nor opened longer ago than the product keeps.
+[[nodiscard]] Litres usable_stock(const Shop&, const std::string& product, LocalDay on, std::optional<Hours> keeps_opened);
+
+}  // namespace coatday::shop
