@@ -33,7 +33,7 @@ using Parsed = tl::expected<T, std::string>;
 enum class Units { metric, us };
 
 // Writing in the user's units, with the unit, never "-0".
-[[nodiscard]] std::string format_length(Metres, Units);      ///< 1727 mm | 68 in, 2 1/8 in (nearest 1/16, or decimals when finer)
+[[nodiscard]] std::string format_length(Metres, Units);      ///< 1727 mm | 68 in, 2 1/8 in (nearest 1/16; decimals below 1/4 in)
 [[nodiscard]] std::string format_area(SquareMetres, Units);  ///< 1.24 m² | 13.3 ft²
 [[nodiscard]] std::string format_volume(Litres, Units);      ///< 250 ml, 1.2 l | 8 fl oz, 1.3 qt, 2 gal
 [[nodiscard]] std::string format_spreading_rate(SquareMetresPerLitre, Units);

@@ -34,7 +34,7 @@ auto unknown_unit(std::string_view word, const Kind& kind) {
 bool letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
 
 std::string_view unit_word(std::string_view text, const Kind& kind) {
-  if (kind.chain.empty()) return text;
+  if (!kind.chain) return text;
   if (text.starts_with('\'') || text.starts_with('"')) return text.substr(0, 1);
   const auto end = std::find_if_not(text.begin(), text.end(), letter);
   return text.substr(0, static_cast<std::size_t>(end - text.begin()));
@@ -53,12 +53,10 @@ struct Part {
   [[nodiscard]] double value() const { return (amount.value - unit->zero) * unit->numerator / unit->denominator; }
 };
 
-bool in_chain(const Unit& unit, const Kind& kind) { return std::ranges::find(kind.chain, unit.word) != kind.chain.end(); }
-
-// 5 ft 8 in, but not 8 in 5 ft, 5.5 ft 8 in, 5 ft 14 in, 1 m 3 in.
-bool may_follow(const Part& next, const Part& last, const Kind& kind) {
-  const bool smaller = size_of(*next.unit) < size_of(*last.unit) && next.amount.value >= 0 && next.value() < size_of(*last.unit);
-  return last.amount.whole && last.amount.value >= 0 && smaller && in_chain(*last.unit, kind) && in_chain(*next.unit, kind);
+// 5 ft 8 in, but not 8 in 5 ft, 5.5 ft 8 in, 5 ft 14 in, 5 ft -8 in.
+bool may_follow(const Part& next, const Part& last) {
+  const double limit = size_of(*last.unit);
+  return last.amount.whole && last.amount.value >= 0 && size_of(*next.unit) < limit && next.amount.value >= 0 && next.value() < limit;
 }
 
 Parsed<double> in_range(double value, std::string_view typed, const Kind& kind) {
@@ -91,7 +89,7 @@ Parsed<double> parse(std::string_view typed, const Kind& kind) {
   while (!last->amount.rest.empty()) {
     Parsed<Part> next = read_part(last->amount.rest, typed, kind);
     if (!next) return tl::make_unexpected(next.error());
-    if (!may_follow(*next, *last, kind)) return error(typed, "has parts that do not go together", kind);
+    if (!may_follow(*next, *last)) return error(typed, "has parts that do not go together", kind);
     total += next->value();
     last = next;
   }

@@ -1,7 +1,6 @@
 #include "quantity/text_scan.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <cstddef>
 #include <system_error>
@@ -10,16 +9,15 @@
 namespace coatday::text {
 namespace {
 
-constexpr std::string_view digits = "0123456789";
 constexpr std::size_t longest_quote = 60;
+constexpr std::size_t longest_text = 200;  // no measurement is longer; what is, is left as it is and then refused
 
 // In this order: the last two look at what the first ones wrote.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 25> signs{{
-    {"\t", " "},      {"\r", " "},     {"\n", " "},     {"\u00a0", " "}, {"\u2009", " "}, {"\u202f", " "}, {"\u2212", "-"},
-    {"²", "2"},       {"\u00b5", "u"}, {"\u03bc", "u"}, {"½", " 1/2"},   {"¼", " 1/4"},   {"¾", " 3/4"},   {"⅛", " 1/8"},
-    {"⅜", " 3/8"},    {"⅝", " 5/8"},   {"⅞", " 7/8"},   {"\u2044", "/"}, {"\u2032", "'"}, {"\u2019", "'"}, {"\u2033", "\""},
-    {"\u201d", "\""}, {"''", "\""},    {"'-", "' "},    {" /", "/"},
-}};
+constexpr std::pair<std::string_view, std::string_view> signs[] = {
+    {"\t", " "},     {"\r", " "},     {"\n", " "},     {"\u00a0", " "}, {"\u2009", " "},  {"\u202f", " "},  {"\u2212", "-"}, {"²", "2"},
+    {"\u00b5", "u"}, {"\u03bc", "u"}, {"½", " 1/2"},   {"¼", " 1/4"},   {"¾", " 3/4"},    {"⅛", " 1/8"},    {"⅜", " 3/8"},   {"⅝", " 5/8"},
+    {"⅞", " 7/8"},   {"\u2044", "/"}, {"\u2032", "'"}, {"\u2019", "'"}, {"\u2033", "\""}, {"\u201d", "\""}, {"''", "\""},    {"'-", "' "},
+};
 
 void replace_all(std::string& text, std::string_view from, std::string_view to) {
   for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at + to.size())) text.replace(at, from.size(), to);
@@ -50,16 +48,13 @@ double value_of(const Fraction& f) { return double{1} * f.numerator / f.denomina
 
 std::optional<Amount> read_decimal(std::string_view text) {
   const std::size_t size = std::min(text.find_first_not_of("0123456789."), text.size());
-  double value = 0;
+  double value = 0;  // from_chars sees digits and points only: no sign, exponent, inf or nan
   const auto [end, error] = std::from_chars(text.data(), text.data() + size, value, std::chars_format::fixed);
   if (error != std::errc() || end != text.data() + size) return std::nullopt;
   return Amount{value, text.substr(0, size).find('.') == std::string_view::npos, text.substr(size)};
 }
 
 std::optional<Amount> read_unsigned_amount(std::string_view text) {
-  if (text.empty() || digits.find(text.front()) == std::string_view::npos) {
-    if (!text.starts_with('.')) return std::nullopt;
-  }
   if (const auto fraction = read_fraction(text)) return Amount{value_of(*fraction), false, fraction->rest};
   auto amount = read_decimal(text);
   if (!amount || !amount->whole || amount->rest.empty()) return amount;
@@ -74,8 +69,9 @@ std::optional<Amount> read_unsigned_amount(std::string_view text) {
 
 std::string plain(std::string_view typed) {
   std::string text(typed);
+  if (text.size() > longest_text) return text;
   for (const auto& [from, to] : signs) replace_all(text, from, to);
-  for (std::size_t at = text.find("  "); at != std::string::npos; at = text.find("  ", at)) text.erase(at, 1);
+  text.erase(std::unique(text.begin(), text.end(), [](char a, char b) { return a == ' ' && b == ' '; }), text.end());
   replace_all(text, " /", "/");
   replace_all(text, "/ ", "/");
   if (text.starts_with(' ')) text.erase(0, 1);
@@ -87,7 +83,8 @@ std::string quoted(std::string_view text) {
   std::string out = "'";
   for (const char c : text) {
     const bool starts_character = (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
-    if (starts_character && out.size() > longest_quote) return out + "…'";
+    const bool full = out.size() > longest_quote && (starts_character || out.size() > 2 * longest_quote);
+    if (full) return out + "…'";
     const bool control = static_cast<unsigned char>(c) < 0x20U || c == 0x7F;
     out += control ? ' ' : c;
   }

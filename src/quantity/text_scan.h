@@ -20,12 +20,12 @@ struct Unit {
 
 enum class Low { included, excluded };
 
-/// What one parser accepts. The unit words of a chain are runs of letters, or one foot or inch mark.
+/// What one parser accepts. A unit of a chain is a run of letters, or a foot or inch mark; otherwise it is all that follows the number.
 struct Kind {
   std::string_view name;     ///< "a length"
   std::string_view example;  ///< "68 in, 5 ft 8 in, 170 cm or 38 mm"
   std::span<const Unit> units;
-  std::span<const std::string_view> chain = {};  ///< words that may follow each other, largest unit first
+  bool chain = false;  ///< 5 ft 8 in: large units before small ones
   double low = 0;
   double high = 0;
   Low bound = Low::included;

@@ -29,7 +29,6 @@ constexpr std::array length_units{
     Unit{"\"", 254, 10000},    Unit{"ft", 3048, 10000},  Unit{"foot", 3048, 10000},
     Unit{"feet", 3048, 10000}, Unit{"'", 3048, 10000},
 };
-constexpr std::array<std::string_view, 8> feet_and_inches{"ft", "foot", "feet", "'", "in", "inch", "inches", "\""};
 
 constexpr std::array area_units{
     Unit{"m2"},
@@ -84,13 +83,12 @@ constexpr std::array duration_units{
     Unit{"h"},
     Unit{"hour"},
     Unit{"hours"},
+    Unit{"d", 24},
     Unit{"day", 24},
     Unit{"days", 24},
     Unit{"week", 168},
     Unit{"weeks", 168},
 };
-constexpr std::array<std::string_view, 13> weeks_to_seconds{"week", "weeks",  "day",     "days", "h",      "hour",   "hours",
-                                                            "min",  "minute", "minutes", "s",    "second", "seconds"};
 
 Parsed<double> whole_text(std::string_view typed, std::string_view expected) {
   const std::string plain = text::plain(typed);
@@ -129,7 +127,7 @@ Parsed<Metres> parse_length(std::string_view typed) {
   constexpr Kind kind{.name = "a length",
                       .example = "68 in, 5 ft 8 in, 170 cm or 38 mm",
                       .units = length_units,
-                      .chain = feet_and_inches,
+                      .chain = true,
                       .high = 100,
                       .bound = Low::excluded,
                       .range = "above 0 and up to 100 m"};
@@ -216,7 +214,7 @@ Parsed<Hours> parse_duration(std::string_view typed) {
   constexpr Kind kind{.name = "a duration",
                       .example = "90 min, 2 h 30 min, 3 days or 2 weeks",
                       .units = duration_units,
-                      .chain = weeks_to_seconds,
+                      .chain = true,
                       .high = 2 * 366 * 24,
                       .range = "from 0 to 2 years"};
   return as<Hours>(parse(typed, kind));

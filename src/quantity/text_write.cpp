@@ -48,8 +48,8 @@ std::string sixteenths(double inches) {
 
 // Below a quarter inch a sixteenth is too coarse, unless it is meant.
 std::string inches(double value) {
-  const double in_sixteenths = value * 16;
-  const bool meant = std::abs(in_sixteenths - std::round(in_sixteenths)) < 0.02;
+  const double in_sixteenths = std::abs(value) * 16;
+  const bool meant = in_sixteenths > 0.5 && std::abs(in_sixteenths - std::round(in_sixteenths)) < 0.02;
   if (std::abs(value) >= 0.25 || meant) return sixteenths(value);
   return number(value, std::abs(value) < 0.1 ? 3 : 2) + " in";
 }

@@ -22,6 +22,7 @@ using LocalDay = date::local_days;
 using date::weekday;
 using date::year_month_day;
 
+// Both take a millisecond or less as floating-point noise, and a span beyond 100 years (or not a number) as 100 years.
 /// Whole minutes, rounded up: never promises a moment too early.
 [[nodiscard]] Minutes ceil_minutes(Hours);
 /// The whole second at or after `from` plus `elapsed`.

@@ -26,6 +26,7 @@ std::string unknown_zone(std::string_view name) {
 Zone::Zone() : name_("UTC") {}
 
 tl::expected<Zone, std::string> Zone::find(std::string_view name) {
+  if (name == "UTC") return Zone();
   try {
     date::get_tzdb();
   } catch (const std::runtime_error&) {
@@ -34,6 +35,7 @@ tl::expected<Zone, std::string> Zone::find(std::string_view name) {
   Zone found;
   try {
     found.zone_ = date::locate_zone(name);
+    found.zone_->get_info(Instant());  // reads the zone's file now, not at first use
   } catch (const std::runtime_error&) {
     return tl::make_unexpected(unknown_zone(name));
   }

@@ -1,0 +1,35 @@
+#pragma once
+// The checker's own clocks: the rate of a law, added up row by row.
+
+#include <map>
+#include <optional>
+#include <tuple>
+#include <vector>
+
+#include "climate/air.h"
+#include "finish/product.h"
+
+namespace coatday::plan::checking {
+
+enum class Estimate { nominal, late };
+
+/// When coats reach their stages in one air. Remembers each row's rate, nothing else.
+class Clocks {
+ public:
+  explicit Clocks(const climate::AirSeries& air) : air_(air) {}
+
+  /// None when the product has no such stage, when no clock leads to it, or when the air ends first.
+  [[nodiscard]] std::optional<Instant> reached(const finish::Product&, finish::Stage, Instant applied, Estimate) const;
+  /// When the drying clock shows so many hours.
+  [[nodiscard]] std::optional<Instant> dried(const finish::Product&, Hours, Instant applied, Estimate) const;
+
+ private:
+  using Key = std::tuple<const finish::Product*, finish::Clock, finish::Side, Estimate>;
+  [[nodiscard]] const std::vector<double>* rates(const Key&) const;
+  [[nodiscard]] std::optional<Instant> run(const Key&, Instant from, Hours need) const;
+
+  const climate::AirSeries& air_;
+  mutable std::map<Key, std::vector<double>> rates_;
+};
+
+}  // namespace coatday::plan::checking

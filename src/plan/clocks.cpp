@@ -1,0 +1,61 @@
+#include "plan/clocks.h"
+
+namespace coatday::plan {
+
+namespace {
+
+/// A clock's stage or a drying wait, seen from the grid.
+class ClockFunction final : public solver::Monotone {
+ public:
+  ClockFunction(Clocks& clocks, const Grid& grid, Wait wait, const finish::Product* product, finish::CureClock::Estimate estimate,
+                Rounding rounding)
+      : clocks_(clocks), grid_(grid), wait_(wait), product_(product), estimate_(estimate), rounding_(rounding) {}
+
+  [[nodiscard]] solver::Time at(solver::Time t) const override {
+    const Instant applied = grid_.instant(t);
+    if (applied >= clocks_.air().end()) return solver::never;
+    const auto end = clocks_.ends(wait_, product_, applied, estimate_);
+    if (!end) return solver::never;
+    return rounding_ == Rounding::up ? grid_.up(*end) : grid_.down(*end);
+  }
+
+ private:
+  Clocks& clocks_;
+  Grid grid_;
+  Wait wait_;
+  const finish::Product* product_;
+  finish::CureClock::Estimate estimate_;
+  Rounding rounding_;
+};
+
+}  // namespace
+
+const finish::CureClock& Clocks::of(const finish::Product& product, finish::CureClock::Estimate estimate) {
+  std::unique_ptr<finish::CureClock>& clock = clocks_[{&product, estimate}];
+  if (!clock) clock = std::make_unique<finish::CureClock>(product, air_, estimate);
+  return *clock;
+}
+
+StageInstants Clocks::stages(const finish::Product& product, Instant applied, finish::CureClock::Estimate estimate) {
+  StageInstants result;
+  for (std::size_t s = 0; s < finish::stage_count; ++s) {
+    const auto stage = static_cast<finish::Stage>(s);
+    result[stage] = of(product, estimate).reached(stage, applied);
+  }
+  return result;
+}
+
+std::optional<Instant> Clocks::ends(const Wait& wait, const finish::Product* product, Instant applied, finish::CureClock::Estimate estimate) {
+  if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return later(applied, elapsed->hours);
+  if (product == nullptr) return applied;
+  if (const auto* stage = std::get_if<StageOf>(&wait)) return of(*product, estimate).reached(stage->stage, applied);
+  return of(*product, estimate).dried(std::get<Dried>(wait).need, applied);
+}
+
+solver::Function wait_function(Clocks& clocks, const Grid& grid, const Wait& wait, const finish::Product* product,
+                               finish::CureClock::Estimate estimate, Rounding rounding) {
+  if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return solver::shift(Grid::steps(elapsed->hours));
+  return std::make_shared<ClockFunction>(clocks, grid, wait, product, estimate, rounding);
+}
+
+}  // namespace coatday::plan

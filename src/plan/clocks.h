@@ -1,0 +1,34 @@
+#pragma once
+// The clocks of all products in use over the shop's air, as instants and as functions on the grid.
+
+#include <map>
+#include <memory>
+
+#include "finish/clock.h"
+#include "plan/grid.h"
+#include "plan/task.h"
+
+namespace coatday::plan {
+
+class Clocks {
+ public:
+  explicit Clocks(const climate::AirSeries& air) : air_(air) {}
+
+  [[nodiscard]] const climate::AirSeries& air() const { return air_; }
+  [[nodiscard]] const finish::CureClock& of(const finish::Product&, finish::CureClock::Estimate);
+  /// All stages of a coat finished at `applied`.
+  [[nodiscard]] StageInstants stages(const finish::Product&, Instant applied, finish::CureClock::Estimate);
+  /// When the wait after a coat of this product (null: dry work, elapsed time only) ends.
+  [[nodiscard]] std::optional<Instant> ends(const Wait&, const finish::Product*, Instant applied, finish::CureClock::Estimate);
+
+ private:
+  using Key = std::pair<const finish::Product*, finish::CureClock::Estimate>;
+  const climate::AirSeries& air_;
+  std::map<Key, std::unique_ptr<finish::CureClock>> clocks_;
+};
+
+/// The end of `wait` as a function of the coat's end: rounded up for a wait, down for a window's close.
+enum class Rounding { up, down };
+[[nodiscard]] solver::Function wait_function(Clocks&, const Grid&, const Wait&, const finish::Product*, finish::CureClock::Estimate, Rounding);
+
+}  // namespace coatday::plan

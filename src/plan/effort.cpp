@@ -1,0 +1,45 @@
+#include "plan/effort.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "plan/grid.h"
+
+namespace coatday::plan {
+
+std::optional<finish::Method> method_of(const finish::Step& step, const finish::Product& product, const shop::Shop& shop) {
+  if (step.method) return step.method;
+  for (const std::string& have : shop.methods) {
+    for (const auto& [method, rate] : product.work_rates) {
+      if (finish::word(method) == have) return method;
+    }
+  }
+  return std::nullopt;
+}
+
+Effort coat_effort(const finish::Product& product, finish::Method method, SquareMetres area, int items, const shop::Shop& shop) {
+  const auto rate = product.work_rates.find(method);
+  const Hours applying(rate == product.work_rates.end() ? 0 : area.value() / rate->second.value());
+  Effort effort;
+  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil(applying / *product.pot_life - 1e-9)));
+  const Hours induction = product.two_part ? product.two_part->induction : Hours(0);
+  effort.hands_on = on_grid(applying + product.stand.value_or(Hours(0)) + Hours(shop.handling) * items);
+  const Hours set_up = (product.set_up + induction) * std::max(1, effort.mixes);
+  effort.set_up = Grid::steps(set_up) * grid_step;
+  effort.clean_up = Grid::steps(product.clean_up) * grid_step;
+  return effort;
+}
+
+Effort dry_effort(const finish::Step& step, SquareMetres area, int items, const shop::Shop& shop) {
+  Hours time(0);
+  if (step.work_rate) time += Hours(area.value() / step.work_rate->value());
+  if (step.takes) time += *step.takes * items;
+  for (const finish::BakeStage& stage : step.bake) time += stage.duration;
+  Effort effort;
+  effort.hands_on = on_grid(time + Hours(shop.handling) * items);
+  return effort;
+}
+
+Minutes turning_effort(int items, const shop::Shop& shop) { return on_grid(Hours(shop.turning) * items); }
+
+}  // namespace coatday::plan

@@ -1,0 +1,190 @@
+#include "plan/events.h"
+
+#include <algorithm>
+#include <map>
+#include <numeric>
+
+#include <fmt/core.h>
+
+#include "finish/coverage.h"
+#include "plan/cautions.h"
+#include "plan/hand_over.h"
+#include "plan/stages.h"
+
+namespace coatday::plan {
+
+namespace {
+
+using finish::CureClock;
+
+class Writer {
+ public:
+  Writer(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule,
+         Clocks& clocks, const Grid& grid)
+      : plan_(plan), job_(job), loads_(loads), graph_(graph), model_(model), schedule_(schedule), clocks_(clocks), grid_(grid) {}
+
+  void run() {
+    plan_.faces = loads_.faces;
+    std::vector<std::size_t> order;
+    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
+      if (schedule_.activities[t].present && !graph_.tasks[t].milestone) order.push_back(t);
+    }
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return start(a) < start(b); });
+    for (const std::size_t t : order) {
+      event_of_task_[t] = plan_.events.size();
+      plan_.events.push_back(event(t));
+    }
+    constraints();
+    place_uses();
+    for (const Event& event : plan_.events) count_film(event);
+    for (const Delivery& delivery : graph_.deliveries) {
+      plan_.pieces.push_back(hand_over(plan_, job_, delivery.piece, instant(delivery.nominal), instant(delivery.late)));
+    }
+  }
+
+ private:
+  [[nodiscard]] solver::Time start(std::size_t t) const { return schedule_.activities[t].start; }
+  [[nodiscard]] Instant instant(std::size_t t) const { return grid_.instant(start(t)); }
+
+  Event event(std::size_t t) {
+    const Task& task = graph_.tasks[t];
+    const solver::Assignment& when = schedule_.activities[t];
+    Event event;
+    event.id = task.id;
+    event.kind = task.kind;
+    event.name = task.name;
+    event.piece = task.piece;
+    if (task.load) event.load = loads_.loads[*task.load].label;
+    event.faces = task.faces;
+    event.step = task.step;
+    event.coat = task.coat;
+    event.start = task.done ? task.done->start : grid_.instant(when.start);
+    event.end = task.done ? task.done->end : grid_.instant(when.end);
+    event.set_up = when.shared ? Minutes(0) : task.set_up;
+    event.clean_up = when.shared ? Minutes(0) : task.clean_up;
+    event.people = task.people;
+    event.hot = task.hot;
+    event.dust = task.dust;
+    event.may_pause = task.may_pause;
+    event.done = task.done.has_value();
+    event.fixed = task.fixed_start.has_value();
+    event.method = task.method;
+    event.grit = task.grit;
+    event.bake = task.bake;
+    event.support = task.support;
+    event.note = task.note;
+    if (task.product != nullptr) coat(task, event);
+    event.cautions = cautions_of(event, task.product, task.piece ? &job_.order.pieces[*task.piece].piece : nullptr);
+    for (const std::string& key : event.cautions) plan_.cautions.emplace(key, caution_text(key));
+    return event;
+  }
+
+  void coat(const Task& task, Event& event) {
+    event.product = task.product->id;
+    event.film = task.product->film;
+    event.mixes = task.mixes;
+    event.stages = clocks_.stages(*task.product, event.end, CureClock::Estimate::nominal);
+    event.late_stages = clocks_.stages(*task.product, event.end, CureClock::Estimate::late);
+    plan_.products.emplace(task.product->id, *task.product);
+    if (task.stand) event.wipe_by = event.end - event.clean_up;
+    std::vector<finish::Surface> surfaces;
+    for (const std::size_t face : task.faces) surfaces.push_back({loads_.faces[face].area, loads_.faces[face].end_grain});
+    event.volume = finish::need(*task.product, task.method.value_or(finish::Method::brush), surfaces, task.bare && loads_.faces[task.faces.front()].wood);
+  }
+
+  void constraints() {
+    for (const After& after : graph_.after) {
+      const auto task = event_of_task_.find(after.task);
+      const auto other = event_of_task_.find(after.other);
+      if (task == event_of_task_.end() || other == event_of_task_.end()) continue;
+      const Event& before = plan_.events[other->second];
+      const finish::Product* product = graph_.tasks[after.other].product;
+      const auto earliest = clocks_.ends(after.wait, product, before.end, CureClock::Estimate::nominal);
+      if (!earliest) continue;
+      plan_.events[task->second].after.push_back({before.id, stage_of(after.wait), *earliest, after.reason});
+    }
+    for (const Before& limit : graph_.before) {
+      const auto task = event_of_task_.find(limit.task);
+      const auto other = event_of_task_.find(limit.other);
+      if (task == event_of_task_.end() || other == event_of_task_.end()) continue;
+      if (limit.remedy && event_of_task_.count(*limit.remedy) != 0) continue;  // scuffed instead
+      const Event& before = plan_.events[other->second];
+      const auto latest = clocks_.ends(limit.limit, graph_.tasks[limit.other].product, before.end, CureClock::Estimate::nominal);
+      if (latest) plan_.events[task->second].before.push_back({before.id, stage_of(limit.limit), *latest, limit.reason});
+    }
+  }
+
+  static std::optional<finish::Stage> stage_of(const Wait& wait) {
+    if (const auto* stage = std::get_if<StageOf>(&wait)) return stage->stage;
+    if (std::holds_alternative<Dried>(wait)) return finish::Stage::recoat;
+    return std::nullopt;
+  }
+
+  struct Held {
+    std::size_t keep;
+    std::size_t place;
+    int amount;
+    solver::Time from, until;
+  };
+
+  std::vector<Held> held() const {
+    std::vector<Held> result;
+    for (std::size_t h = 0; h < model_.problem.holds.size(); ++h) {
+      const int choice = schedule_.hold_choice[h];
+      if (choice < 0) continue;
+      const solver::Hold& hold = model_.problem.holds[h];
+      const Keep& keep = graph_.keeps[model_.keep_of_hold[h]];
+      const PlaceChoice& place = loads_.loads[keep.load].choices[static_cast<std::size_t>(choice)];
+      const auto& first = schedule_.activities[static_cast<std::size_t>(hold.first)];
+      solver::Time until = hold.limit->at(first.end);
+      if (hold.until && schedule_.activities[static_cast<std::size_t>(*hold.until)].present) {
+        until = std::min(until, schedule_.activities[static_cast<std::size_t>(*hold.until)].start);
+      }
+      if (until > first.start) result.push_back({model_.keep_of_hold[h], place.place, place.amount, first.start, until});
+    }
+    std::stable_sort(result.begin(), result.end(), [](const Held& a, const Held& b) { return a.from < b.from; });
+    return result;
+  }
+
+  /// Equal places are handed out by number, the lowest that is free; capacity guarantees that there are enough.
+  void place_uses() {
+    std::vector<std::vector<solver::Time>> free_from;
+    for (const shop::DryingPlace& place : job_.shop.places) free_from.emplace_back(static_cast<std::size_t>(place.count), -solver::never);
+    for (const Held& use : held()) {
+      int left = use.amount;
+      for (std::size_t n = 0; n < free_from[use.place].size() && left > 0; ++n) {
+        if (free_from[use.place][n] > use.from) continue;
+        free_from[use.place][n] = use.until;
+        --left;
+        const shop::DryingPlace& place = job_.shop.places[use.place];
+        plan_.places.push_back({event_of_task_.at(graph_.keeps[use.keep].coat),
+                                place.count == 1 ? place.name : fmt::format("{} {}", place.name, n + 1), grid_.instant(use.from),
+                                grid_.instant(use.until)});
+      }
+    }
+  }
+
+  void count_film(const Event& event) {
+    if (!event.film) return;
+    for (const std::size_t face : event.faces) ++plan_.faces[face].coats;
+  }
+
+  Plan& plan_;
+  const Job& job_;
+  const Loads& loads_;
+  const TaskGraph& graph_;
+  const Model& model_;
+  const solver::Schedule& schedule_;
+  Clocks& clocks_;
+  const Grid& grid_;
+  std::map<std::size_t, std::size_t> event_of_task_;
+};
+
+}  // namespace
+
+void write_events(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule,
+                  Clocks& clocks, const Grid& grid) {
+  Writer(plan, job, loads, graph, model, schedule, clocks, grid).run();
+}
+
+}  // namespace coatday::plan

@@ -1,0 +1,146 @@
+#include <algorithm>
+#include <map>
+
+#include <fmt/core.h>
+
+#include "plan/events.h"
+#include "plan/stages.h"
+
+namespace coatday::plan {
+
+namespace {
+
+using solver::Time;
+
+class Explainer {
+ public:
+  Explainer(const Plan& plan, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid)
+      : plan_(plan), model_(model), clocks_(clocks), grid_(grid) {
+    for (std::size_t t = 0; t < graph.tasks.size(); ++t) task_by_id_[graph.tasks[t].id] = t;
+    for (const Event& event : plan.events) event_by_id_[event.id] = &event;
+  }
+
+  std::string sentence(const Event& event) {
+    if (event.done) return "done, as recorded";
+    if (event.fixed) return "at its fixed hour";
+    const AfterEvent* last = binding(event);
+    const Instant ready = last != nullptr ? std::max(last->earliest, plan_.from) : plan_.from;
+    const std::string since = last != nullptr && last->earliest > plan_.from ? reason(*last) : "nothing before it to wait for";
+    const Time start = grid_.down(event.start);
+    const Time soonest = grid_.up(ready);
+    if (start <= soonest) return "as soon as it may be: " + since;
+    const solver::Intervals& open = model_.problem.activities[task_by_id_.at(event.id)].starts;
+    const Time allowed = first_in(open, soonest);
+    if (start <= allowed) return fmt::format("{}; then {}", since, closed_or_air(event, soonest));
+    return fmt::format("{}; it could have begun {} but {}", since, when(grid_.instant(allowed)), taken(event, grid_.instant(allowed)));
+  }
+
+ private:
+  static const AfterEvent* binding(const Event& event) {
+    const AfterEvent* last = nullptr;
+    for (const AfterEvent& after : event.after) {
+      if (last == nullptr || after.earliest > last->earliest) last = &after;
+    }
+    return last;
+  }
+
+  std::string when(Instant t) const { return day_and_time(plan_.shop.zone.to_local(t)); }
+
+  std::string reason(const AfterEvent& after) const {
+    const auto other = event_by_id_.find(after.event);
+    const std::string name = other == event_by_id_.end() ? after.event : fmt::format("{} ({})", other->second->name, other->second->load);
+    if (after.stage) return fmt::format("{} is {} at {}", name, after.reason.empty() ? dry_to(*after.stage) : after.reason, when(after.earliest));
+    if (after.reason.empty()) return fmt::format("{} is over at {}", name, when(after.earliest));
+    return fmt::format("{} at {}", after.reason, when(after.earliest));
+  }
+
+  static Time first_in(const solver::Intervals& open, Time t) {
+    for (const solver::Interval& interval : open) {
+      if (interval.end > t) return std::max(interval.begin, t);
+    }
+    return solver::never;
+  }
+
+  std::string closed_or_air(const Event& event, Time soonest) {
+    const Instant wanted = grid_.instant(soonest);
+    const auto fits = std::any_of(plan_.working.begin(), plan_.working.end(), [&](const shop::WorkingTime& shift) {
+      return shift.begin <= wanted && wanted + (event.end - event.start) <= shift.end;
+    });
+    if (fits && !event.product.empty()) {
+      if (const auto air = finish::refused(plan_.products.at(event.product), clocks_.air(), wanted, wanted + (event.end - event.start), plan_.shop.units)) {
+        return "the air holds it up: " + *air;
+      }
+    }
+    const auto next = std::find_if(plan_.working.begin(), plan_.working.end(), [&](const shop::WorkingTime& s) { return s.begin > wanted; });
+    const bool open = std::any_of(plan_.working.begin(), plan_.working.end(),
+                                  [&](const shop::WorkingTime& s) { return s.begin <= wanted && wanted < s.end; });
+    if (open) return "too little of the shift is left for it";
+    if (next != plan_.working.end() && event.start > next->begin && !event.product.empty()) return air_at(event, next->begin);
+    return "the shop is closed until its start";
+  }
+
+  std::string air_at(const Event& event, Instant opening) {
+    const auto air = finish::refused(plan_.products.at(event.product), clocks_.air(), opening, opening + (event.end - event.start), plan_.shop.units);
+    if (!air) return "it fits into no earlier shift";
+    return fmt::format("the shop is closed, and at {} the air holds it up: {}", when(opening), *air);
+  }
+
+  /// What stood in the way at the first moment when clocks, hours and air would have let it begin.
+  std::string taken(const Event& event, Instant at) const {
+    const Instant end = at + (event.end - event.start);
+    for (const Event& other : plan_.events) {
+      if (&other == &event) continue;
+      if (event.dust != shop::Dust::none && !other.product.empty() && overlaps(at, end + settles(event.dust), other.start, wet(other))) {
+        return fmt::format("{} ({}) is wet and dust would spoil it", other.name, other.load);
+      }
+      if (!event.product.empty() && other.dust != shop::Dust::none && overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
+        return fmt::format("the dust of {} has to settle", other.name);
+      }
+      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there is vapour of " + other.name;
+      if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() && overlaps(other.start, other.end, at, wet_from(event, at))) {
+        return other.name + " makes sparks";
+      }
+    }
+    int busy = 0;
+    std::string by;
+    for (const Event& other : plan_.events) {
+      if (&other == &event || !overlaps(other.start, other.end, at, end)) continue;
+      busy += other.people;
+      by = other.load.empty() ? other.name : fmt::format("{} ({})", other.name, other.load);
+    }
+    if (busy + event.people > plan_.shop.people) return fmt::format("everybody is busy with {}", by);
+    return "other work or a free drying place comes first";
+  }
+
+  static bool overlaps(Instant a, Instant a_end, Instant b, Instant b_end) { return a < b_end && b < a_end; }
+
+  std::chrono::seconds settles(shop::Dust dust) const {
+    return std::chrono::ceil<std::chrono::seconds>(dust == shop::Dust::heavy ? plan_.shop.heavy_dust_settles : plan_.shop.light_dust_settles);
+  }
+  Instant wet(const Event& coat) const { return coat.stages[wet_until(plan_.products.at(coat.product))].value_or(coat.end); }
+  Instant vapour(const Event& coat) const {
+    const finish::Product& product = plan_.products.at(coat.product);
+    return product.flammable() ? coat.stages[vapour_until(product)].value_or(coat.end) : coat.start;
+  }
+  Instant wet_from(const Event& event, Instant at) const {
+    const finish::Product& product = plan_.products.at(event.product);
+    const Instant end = at + (event.end - event.start);
+    return clocks_.of(product, finish::CureClock::Estimate::nominal).reached(wet_until(product), end).value_or(end);
+  }
+
+  const Plan& plan_;
+  const Model& model_;
+  Clocks& clocks_;
+  const Grid& grid_;
+  std::map<std::string, std::size_t> task_by_id_;
+  std::map<std::string, const Event*> event_by_id_;
+};
+
+}  // namespace
+
+void explain_starts(Plan& plan, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid) {
+  Explainer explainer(plan, graph, model, clocks, grid);
+  for (Event& event : plan.events) event.why = explainer.sentence(event);
+}
+
+}  // namespace coatday::plan

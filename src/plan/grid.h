@@ -1,0 +1,32 @@
+#pragma once
+// Instants on the planner's grid of five minutes, and back.
+
+#include <chrono>
+
+#include "quantity/time.h"
+#include "solver/monotone.h"
+
+namespace coatday::plan {
+
+inline constexpr Minutes grid_step{5};
+
+class Grid {
+ public:
+  /// Step 0 is the first whole step at or after `origin`.
+  explicit Grid(Instant origin) : origin_(std::chrono::ceil<Step>(origin)) {}
+
+  [[nodiscard]] Instant instant(solver::Time t) const { return Instant(origin_ + t * Step(1)); }
+  [[nodiscard]] solver::Time down(Instant t) const { return static_cast<solver::Time>((std::chrono::floor<Step>(t) - origin_).count()); }
+  [[nodiscard]] solver::Time up(Instant t) const { return static_cast<solver::Time>((std::chrono::ceil<Step>(t) - origin_).count()); }
+  /// A span in steps, rounded up.
+  [[nodiscard]] static solver::Time steps(Hours h) { return static_cast<solver::Time>(std::chrono::ceil<Step>(h).count()); }
+
+ private:
+  using Step = std::chrono::duration<std::int64_t, std::ratio<300>>;
+  std::chrono::time_point<std::chrono::system_clock, Step> origin_;
+};
+
+/// A hands-on time on the grid: rounded up, and never nothing.
+[[nodiscard]] inline Minutes on_grid(Hours h) { return std::max(Grid::steps(h), solver::Time(1)) * grid_step; }
+
+}  // namespace coatday::plan

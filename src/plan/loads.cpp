@@ -1,0 +1,210 @@
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include <fmt/core.h>
+
+#include "plan/effort.h"
+#include "plan/load.h"
+
+namespace coatday::plan {
+
+bool suits(piece::Support support, shop::PlaceKind kind) {
+  switch (support) {
+    case piece::Support::points: return kind == shop::PlaceKind::points;
+    case piece::Support::hooks: return kind == shop::PlaceKind::hooks;
+    case piece::Support::laid: return kind == shop::PlaceKind::rack || kind == shop::PlaceKind::floor;
+  }
+  return false;
+}
+
+namespace {
+
+/// Items of one part that want to travel together.
+struct Batch {
+  std::size_t part = 0;
+  int first = 0;
+  int count = 0;
+};
+
+class Gatherer {
+ public:
+  Gatherer(const Job& job, Split split) : job_(job), split_(split), longest_shift_(longest_shift(job.shop)) {}
+
+  Loads run() {
+    for (std::size_t p = 0; p < job_.order.pieces.size(); ++p) gather(p);
+    return std::move(out_);
+  }
+
+ private:
+  static Minutes longest_shift(const shop::Shop& shop) {
+    Minutes longest{0};
+    for (const shop::Shift& shift : shop.week) longest = std::max(longest, shift.until - shift.from);
+    return longest;
+  }
+
+  void gather(std::size_t p) {
+    const std::vector<piece::Part>& parts = job_.order.pieces[p].piece.parts;
+    std::map<std::tuple<std::string, piece::Support>, std::vector<std::size_t>> groups;
+    std::vector<std::tuple<std::string, piece::Support>> order;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+      const auto key = std::tuple(parts[i].schedule, parts[i].support);
+      if (groups[key].empty()) order.push_back(key);
+      groups[key].push_back(i);
+    }
+    for (const auto& key : order) gather_group(p, groups[key]);
+  }
+
+  void gather_group(std::size_t p, const std::vector<std::size_t>& parts) {
+    const std::vector<piece::Part>& all = job_.order.pieces[p].piece.parts;
+    if (split_ != Split::to_fit) {
+      for (const std::size_t i : parts) add_load(p, {{i, 0, split_ == Split::single ? 1 : all[i].count}});
+      return;
+    }
+    std::vector<Batch> open;
+    for (const std::size_t i : parts) {
+      for (const Batch& batch : batches(p, i)) {
+        open.push_back(batch);
+        if (open.size() > 1 && !fits_together(p, open)) {
+          open.pop_back();
+          add_load(p, open);
+          open = {batch};
+        }
+      }
+    }
+    if (!open.empty()) add_load(p, open);
+  }
+
+  /// One part's items in the fewest equal batches that fit.
+  std::vector<Batch> batches(std::size_t p, std::size_t part) const {
+    const int count = job_.order.pieces[p].piece.parts[part].count;
+    int pieces = 1;
+    while (pieces < count && !fits_together(p, {{part, 0, (count + pieces - 1) / pieces}})) ++pieces;
+    std::vector<Batch> result;
+    for (int k = 0, first = 0; k < pieces; ++k) {
+      const int size = count / pieces + (k < count % pieces ? 1 : 0);
+      result.push_back({part, first, size});
+      first += size;
+    }
+    return result;
+  }
+
+  std::vector<PlaceChoice> choices(std::size_t p, const std::vector<Batch>& batches) const {
+    std::vector<PlaceChoice> result;
+    const std::vector<piece::Part>& parts = job_.order.pieces[p].piece.parts;
+    for (std::size_t place = 0; place < job_.shop.places.size(); ++place) {
+      const shop::DryingPlace& here = job_.shop.places[place];
+      int amount = 0;
+      for (const Batch& batch : batches) {
+        const piece::Part& part = parts[batch.part];
+        const piece::Footprint foot = piece::footprint(part.shape);
+        const int side_by_side = suits(part.support, here.kind) ? shop::fits(here, foot.length, foot.width) : 0;
+        if (side_by_side == 0) {
+          amount = 0;
+          break;
+        }
+        amount += (batch.count + side_by_side - 1) / side_by_side;
+      }
+      if (amount > 0 && amount <= here.count) result.push_back({place, amount});
+    }
+    return result;
+  }
+
+  bool fits_together(std::size_t p, const std::vector<Batch>& batches) const {
+    return !choices(p, batches).empty() && longest_coat(p, batches) <= longest_shift_;
+  }
+
+  /// The longest pass of any coat, with set-up and clean-up.
+  Minutes longest_coat(std::size_t p, const std::vector<Batch>& batches) const {
+    const std::vector<piece::Part>& parts = job_.order.pieces[p].piece.parts;
+    const finish::Schedule* schedule = job_.catalogue.schedule(parts[batches.front().part].schedule);
+    if (schedule == nullptr) return Minutes{0};
+    const bool hung = parts[batches.front().part].support == piece::Support::hooks;
+    SquareMetres first, second;
+    int items = 0;
+    for (const Batch& batch : batches) {
+      items += batch.count;
+      for (const piece::PartFace& face : piece::faces_of(parts[batch.part])) {
+        (hung || face.face.pass == piece::Pass::second ? second : first) += face.coated * batch.count;
+      }
+    }
+    Minutes longest{0};
+    for (const finish::Step& step : schedule->steps) {
+      const finish::Product* product = step.product ? job_.catalogue.product(*step.product) : nullptr;
+      const auto method = product != nullptr ? method_of(step, *product, job_.shop) : std::nullopt;
+      if (!method) continue;
+      const Effort effort = coat_effort(*product, *method, std::max(first, second), items, job_.shop);
+      longest = std::max(longest, effort.hands_on + effort.set_up + effort.clean_up);
+    }
+    return longest;
+  }
+
+  void add_load(std::size_t p, const std::vector<Batch>& batches) {
+    const piece::Piece& piece = job_.order.pieces[p].piece;
+    Load load;
+    load.piece = p;
+    const piece::Part& model = piece.parts[batches.front().part];
+    load.schedule = job_.catalogue.schedule(model.schedule);
+    load.support = model.support;
+    load.choices = choices(p, batches);
+    for (const Batch& batch : batches) add_part(load, piece.parts[batch.part], batch);
+    load.id = piece.id + "/" + piece.parts[batches.front().part].id + batch_suffix(piece.parts[batches.front().part], batches.front());
+    out_.loads.push_back(std::move(load));
+  }
+
+  static std::string batch_suffix(const piece::Part& part, const Batch& batch) {
+    return batch.count == part.count ? "" : fmt::format("-{}", batch.first + 1);
+  }
+
+  static std::string label(const piece::Part& part, const Batch& batch) {
+    if (part.count == 1) return part.name;
+    if (batch.count == part.count) return fmt::format("{} x{}", part.name, part.count);
+    if (batch.count == 1) return fmt::format("{} {}", part.name, batch.first + 1);
+    return fmt::format("{} {}-{}", part.name, batch.first + 1, batch.first + batch.count);
+  }
+
+  void add_part(Load& load, const piece::Part& part, const Batch& batch) {
+    LoadPart entry{batch.part, batch.first, batch.count, label(part, batch)};
+    load.label += (load.label.empty() ? "" : ", ") + entry.label;
+    load.items += batch.count;
+    load.turning_people = std::max(load.turning_people, part.turning_people);
+    const std::size_t begin = out_.faces.size();
+    for (const piece::PartFace& face : piece::faces_of(part)) {
+      FaceEntry row;
+      row.piece = load.piece;
+      row.part = entry.label;
+      row.part_id = part.id;
+      row.face = face.face.name;
+      row.id = fmt::format("{}/{}{}/{}", job_.order.pieces[load.piece].piece.id, part.id, batch_suffix(part, batch), face.face.name);
+      row.material = part.species.value_or("steel");
+      row.wood = part.wood();
+      row.area = face.coated * batch.count;
+      row.end_grain = face.face.end_grain;
+      row.exception = face.exception;
+      load.faces.push_back(out_.faces.size());
+      out_.faces.push_back(std::move(row));
+      out_.shapes.push_back(face.face);
+    }
+    link_opposites(begin);
+    load.parts.push_back(std::move(entry));
+  }
+
+  void link_opposites(std::size_t begin) {
+    for (std::size_t a = begin; a < out_.faces.size(); ++a) {
+      for (std::size_t b = begin; b < out_.faces.size(); ++b) {
+        if (out_.shapes[a].opposite == out_.shapes[b].name) out_.faces[a].opposite = b;
+      }
+    }
+  }
+
+  const Job& job_;
+  Split split_;
+  Minutes longest_shift_;
+  Loads out_;
+};
+
+}  // namespace
+
+Loads make_loads(const Job& job, Split split) { return Gatherer(job, split).run(); }
+
+}  // namespace coatday::plan

@@ -1,0 +1,196 @@
+#include "plan/planner.h"
+
+#include <algorithm>
+#include <chrono>
+#include <array>
+#include <fmt/core.h>
+
+#include "plan/buying.h"
+#include "plan/events.h"
+#include "plan/stages.h"
+#include "plan/words_of.h"
+#include "solver/solve.h"
+
+namespace coatday::plan {
+
+namespace {
+
+using date::days;
+using finish::CureClock;
+
+/// A planning horizon that is enough for most, and one that is enough for nearly all.
+constexpr std::array<days, 2> horizons{days(42), days(182)};
+/// How far the air reaches past the horizon, for the cure that goes on after the last coat; the next is taken when one is too short.
+constexpr std::array<days, 3> cures{days(75), days(240), days(730)};
+
+class Planner {
+ public:
+  Planner(const Job& job, const Request& request) : job_(job), grid_(request.from) {
+    plan_.from = grid_.instant(0);
+    plan_.shop = job.shop;
+    plan_.findings = judge(job);
+  }
+
+  Plan run() {
+    const auto clock = std::chrono::steady_clock::now();
+    plan_.faces = take_off(job_);
+    if (!refused_by_judge()) {
+      loads_ = make_loads(job_, Split::to_fit);
+      graph_ = make_tasks(job_, loads_);
+      unknown_history();
+      for (const days horizon : horizons) {
+        if (attempt(horizon)) break;
+      }
+    }
+    plan_.seconds_spent = std::chrono::steady_clock::now() - clock;
+    return std::move(plan_);
+  }
+
+ private:
+  bool refused_by_judge() {
+    for (const Finding& finding : plan_.findings) {
+      if (finding.severity != Severity::error) continue;
+      plan_.status = Status::infeasible;
+      plan_.contradiction.push_back(finding.message);
+    }
+    return plan_.status == Status::infeasible;
+  }
+
+  void unknown_history() {
+    for (const Done& done : job_.order.history) {
+      const bool known = std::any_of(graph_.tasks.begin(), graph_.tasks.end(), [&](const Task& t) { return t.id == done.event; });
+      if (known) continue;
+      plan_.findings.push_back({"unknown-event", Severity::warning, "the history names an event that this plan does not have: " + done.event,
+                                done.event, done.where});
+    }
+  }
+
+  Instant air_begin() const {
+    Instant begin = plan_.from;
+    for (const Done& done : job_.order.history) begin = std::min(begin, done.start);
+    return begin;
+  }
+
+  /// The shop's air from the first record to the end of a cure.
+  climate::AirSeries air_until(Instant until) const {
+    const Instant begin = air_begin();
+    return {*job_.air(begin, until + climate::AirSeries::step), begin, until};
+  }
+
+  bool attempt(days horizon) {
+    const auto steps = static_cast<solver::Time>(horizon / grid_step);
+    plan_.air = air_until(plan_.from + horizon + cures.front());
+    plan_.until = plan_.from + horizon;
+    const Calendar calendar(job_.shop, grid_, steps);
+    Clocks clocks(plan_.air);
+    const Model model = make_model(job_, loads_, graph_, clocks, calendar, grid_, Scope::whole);
+    const solver::Outcome outcome = solver::solve(model.problem);
+    plan_.contradiction.clear();
+    if (const auto* found = std::get_if<solver::Found>(&outcome)) {
+      plan_.ready_bound = bound(calendar, clocks);
+      write(*found, model);
+      return true;
+    }
+    if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
+      plan_.status = Status::infeasible;
+      plan_.contradiction = in_words(contradiction->tags, job_, loads_, graph_, model, clocks, grid_);
+    } else {
+      plan_.status = Status::not_found;
+      plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, clocks, grid_);
+    }
+    return false;
+  }
+
+  /// Nothing can be ready before: clocks, calendars and sequence of one item of each part alone, and all hands-on work against all hands.
+  std::optional<Instant> bound(const Calendar& calendar, Clocks& clocks) {
+    const Loads loads = job_.order.history.empty() ? make_loads(job_, Split::single) : loads_;
+    const TaskGraph graph = make_tasks(job_, loads);
+    const solver::Time alone = solver::ready_bound(make_model(job_, loads, graph, clocks, calendar, grid_, Scope::relaxed).problem);
+    if (alone >= solver::never) return std::nullopt;
+    return grid_.instant(std::max(alone, busy_until(calendar)));
+  }
+
+  /// When everybody working all hours would have done what has to be done before delivery.
+  solver::Time busy_until(const Calendar& calendar) const {
+    Minutes work{0};
+    for (const Task& task : graph_.tasks) {
+      const bool counts = task.piece && !task.optional && !task.done && !task.milestone && !delivers(task);
+      if (counts) work += task.hands_on * task.people;
+    }
+    const auto steps = static_cast<solver::Time>(work / grid_step) / std::max(1, job_.shop.people);
+    if (steps == 0 || calendar.working().empty()) return 0;
+    return std::min(calendar.pausing_end(steps)->at(0), calendar.horizon());
+  }
+
+  bool delivers(const Task& task) const {
+    const OrderPiece& piece = job_.order.pieces[*task.piece];
+    return std::any_of(piece.work.begin(), piece.work.end(),
+                       [&](const OrderWork& w) { return w.delivery && task.id == piece.piece.id + "/" + w.work.id; });
+  }
+
+  void write(const solver::Found& found, const Model& model) {
+    plan_.status = Status::feasible;
+    Instant end = plan_.from;
+    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
+      if (found.schedule.activities[t].present) end = std::max(end, grid_.instant(found.schedule.activities[t].end));
+    }
+    const Plan blank = plan_;
+    for (const days cure : cures) {
+      plan_ = blank;
+      plan_.until = end + cure;
+      if (plan_.until > plan_.air.end()) plan_.air = air_until(plan_.until);
+      Clocks clocks(plan_.air);
+      write_events(plan_, job_, loads_, graph_, model, found.schedule, clocks, grid_);
+      plan_.working = shop::working_time(job_.shop, plan_.from, std::max(end, plan_.from + days(1)));
+      explain_starts(plan_, graph_, model, clocks, grid_);
+      if (cured()) break;
+    }
+    write_purchase(plan_, job_);
+    judge_air();
+    for (const Delivery& delivery : graph_.deliveries) {
+      const Instant ready = grid_.instant(found.schedule.activities[delivery.nominal].start);
+      plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
+    }
+  }
+
+  /// Every coat has reached all its stages on the late side.
+  bool cured() const {
+    return std::all_of(plan_.events.begin(), plan_.events.end(), [&](const Event& event) {
+      if (event.product.empty()) return true;
+      const finish::Product& product = plan_.products.at(event.product);
+      for (std::size_t s = 0; s < finish::stage_count; ++s) {
+        const auto stage = static_cast<finish::Stage>(s);
+        if (has_stage(product, stage) && !event.late_stages[stage]) return false;
+      }
+      return true;
+    });
+  }
+
+  void judge_air() {
+    for (const Event& event : plan_.events) {
+      if (event.product.empty()) continue;
+      if (const auto words = finish::warned(plan_.products.at(event.product), plan_.air, event.start, event.end, plan_.shop.units)) {
+        plan_.findings.push_back({"blush", Severity::warning,
+                                  fmt::format("{} on {}: {}", event.name, day_and_time(plan_.shop.zone.to_local(event.start)), *words),
+                                  event.load, {}});
+      }
+    }
+    for (const PieceResult& piece : plan_.pieces) {
+      if (!piece.slack || *piece.slack >= Hours(0)) continue;
+      plan_.findings.push_back({"late", Severity::warning, fmt::format("{} is late by {} on the late side", piece.name, format_span(-*piece.slack)),
+                                piece.name, {}});
+    }
+  }
+
+  const Job& job_;
+  Grid grid_;
+  Plan plan_;
+  Loads loads_;
+  TaskGraph graph_;
+};
+
+}  // namespace
+
+Plan make_plan(const Job& job, const Request& request) { return Planner(job, request).run(); }
+
+}  // namespace coatday::plan

@@ -1,0 +1,46 @@
+#include "plan/sundries.h"
+
+#include <cmath>
+#include <map>
+
+namespace coatday::plan {
+namespace {
+
+// Common practice, no source: each Sundry says so with its rule.
+constexpr int finest_on_wood = 180;
+constexpr SquareMetres sheet_on_wood(1.0), sheet_on_finish(1.5);
+constexpr int rags_a_session = 2;
+constexpr Metres long_item(1.5);
+constexpr int points_an_item = 4, points_a_long_item = 6;
+
+double sheets(const DryWork& work) {
+  return work.area / (work.between_coats || work.grit > finest_on_wood ? sheet_on_finish : sheet_on_wood);
+}
+
+}  // namespace
+
+std::vector<Sundry> abrasives(std::span<const DryWork> works) {
+  std::map<int, double> by_grit;
+  for (const DryWork& work : works) by_grit[work.grit] += sheets(work);
+  constexpr double rounding = 1e-9;  // ten times 0.1 m² is one sheet
+  std::vector<Sundry> all;
+  for (const auto& [grit, count] : by_grit) {
+    all.push_back({"abrasive, grit " + std::to_string(grit), static_cast<int>(std::ceil(count - rounding)), "sheets 230 x 280 mm",
+                   "one sheet for 1 m² of wood, for 1.5 m² above grit 180 or between coats: common practice, no source"});
+  }
+  return all;
+}
+
+std::optional<Sundry> rags(int wiped_sessions) {
+  if (wiped_sessions <= 0) return std::nullopt;
+  return Sundry{"rags", wiped_sessions * rags_a_session, "pieces", "two for each coat that is wiped: common practice, no source"};
+}
+
+std::optional<Sundry> points(std::span<const OnPoints> uses) {
+  int count = 0;
+  for (const OnPoints& use : uses) count += use.items * (use.length > long_item ? points_a_long_item : points_an_item);
+  if (count <= 0) return std::nullopt;
+  return Sundry{"painter's points", count, "pieces", "four an item, six above 1.5 m: common practice, no source"};
+}
+
+}  // namespace coatday::plan

@@ -1,0 +1,105 @@
+#include "plan/words_of.h"
+
+#include <algorithm>
+
+#include <fmt/core.h>
+
+namespace coatday::plan {
+
+namespace {
+
+class Words {
+ public:
+  Words(const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid)
+      : job_(job), loads_(loads), graph_(graph), model_(model), clocks_(clocks), grid_(grid) {}
+
+  std::string sentence(solver::Tag tag) {
+    const Requirement& requirement = model_.requirements[static_cast<std::size_t>(tag)];
+    switch (requirement.kind) {
+      case Requirement::Kind::after: return after(graph_.after[requirement.index]);
+      case Requirement::Kind::before: return before(graph_.before[requirement.index]);
+      case Requirement::Kind::calendar: return calendar(requirement.index);
+      case Requirement::Kind::people:
+        return job_.shop.people == 1 ? "one person works in the shop" : fmt::format("{} people work in the shop", job_.shop.people);
+      case Requirement::Kind::spray_gun: return "one coat is sprayed at a time";
+      case Requirement::Kind::place:
+        return fmt::format("there are {} places '{}'", job_.shop.places[requirement.index].count, job_.shop.places[requirement.index].name);
+      case Requirement::Kind::dust: return "dusty work keeps off wet film, and dust has to settle first";
+      case Requirement::Kind::vapour: return "hot work keeps off solvent vapour";
+      case Requirement::Kind::promised: break;
+    }
+    return fmt::format("{} is promised", job_.order.pieces[requirement.index].piece.name);
+  }
+
+ private:
+  std::string name(std::size_t t) const {
+    const Task& task = graph_.tasks[t];
+    if (task.load) return fmt::format("{} ({})", task.name, loads_.loads[*task.load].label);
+    return task.name;
+  }
+
+  std::string after(const After& after) const {
+    if (after.reason.empty()) return fmt::format("{} comes after {}", name(after.task), name(after.other));
+    if (std::holds_alternative<StageOf>(after.wait)) {
+      return fmt::format("{} waits until {} is {}", name(after.task), name(after.other), after.reason);
+    }
+    return fmt::format("{}: {}", name(after.task), after.reason);
+  }
+
+  std::string before(const Before& before) const {
+    if (before.remedy) return fmt::format("{} goes on before {}, or after a scuff", name(before.task), before.reason);
+    return fmt::format("{}: {}", name(before.task), before.reason);
+  }
+
+  /// Hours alone, or hours and air: what refuses the coat, where nothing else does.
+  std::string calendar(std::size_t t) {
+    const Task& task = graph_.tasks[t];
+    const solver::Activity& activity = model_.problem.activities[t];
+    const std::string time = format_span(Hours(task.hands_on + task.set_up + task.clean_up));
+    if (task.done) return fmt::format("{} is recorded as done", name(t));
+    if (task.fixed_start) return fmt::format("{} is fixed at {}", name(t), day_and_time(job_.shop.zone.to_local(*task.fixed_start)));
+    if (task.milestone) return "delivery needs working hours";
+    if (task.product == nullptr || !activity.starts.empty()) {
+      return fmt::format("{} needs {} within working hours{}", name(t), time, task.product == nullptr ? "" : " and in air that suits " + task.product->name);
+    }
+    return refusal(t, time);
+  }
+
+  std::string refusal(std::size_t t, const std::string& time) {
+    const Task& task = graph_.tasks[t];
+    const auto steps = Grid::steps(Hours(task.hands_on + task.set_up + task.clean_up));
+    for (const shop::WorkingTime& shift : shop::working_time(job_.shop, grid_.instant(0), grid_.instant(model_.problem.horizon))) {
+      const Instant start = grid_.instant(grid_.up(shift.begin));
+      const Instant end = start + steps * grid_step;
+      if (end > shift.end || end > clocks_.air().end()) continue;
+      if (const auto reason = finish::refused(*task.product, clocks_.air(), start, end, job_.shop.units)) {
+        return fmt::format("{}: the air never suits {} in working hours; on {} {}", name(t), task.product->name,
+                           day_and_time(job_.shop.zone.to_local(start)), *reason);
+      }
+    }
+    return fmt::format("{}: {} fit into no shift", name(t), time);
+  }
+
+  const Job& job_;
+  const Loads& loads_;
+  const TaskGraph& graph_;
+  const Model& model_;
+  Clocks& clocks_;
+  const Grid& grid_;
+};
+
+}  // namespace
+
+std::vector<std::string> in_words(const std::vector<solver::Tag>& tags, const Job& job, const Loads& loads, const TaskGraph& graph,
+                                  const Model& model, Clocks& clocks, const Grid& grid) {
+  Words words(job, loads, graph, model, clocks, grid);
+  std::vector<std::string> sentences;
+  for (const solver::Tag tag : tags) {
+    if (tag < 0) continue;
+    std::string sentence = words.sentence(tag);
+    if (std::find(sentences.begin(), sentences.end(), sentence) == sentences.end()) sentences.push_back(std::move(sentence));
+  }
+  return sentences;
+}
+
+}  // namespace coatday::plan
