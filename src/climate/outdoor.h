@@ -24,7 +24,7 @@ class OutdoorYear final : public AirSource {
 
   /// Linear between the middles of the hours; the year repeats; 29 February takes 28 February's air.
   [[nodiscard]] Air at(Instant) const override;
-  [[nodiscard]] Pascals pressure() const { return pressure_; }   ///< the file's mean, or standard
+  [[nodiscard]] Pascals pressure() const { return pressure_; }  ///< the file's mean, or standard
   [[nodiscard]] std::string describe(Units) const override;
 
  private:

@@ -26,8 +26,7 @@ LogPressure over_ice(double t) {
 /// Eq. 6, kelvin.
 LogPressure over_water(double t) {
   constexpr double c8 = -5.8002206e3, c9 = 1.3914993, c10 = -4.8640239e-2, c11 = 4.1764768e-5, c12 = -1.4452093e-8, c13 = 6.5459673;
-  return {c8 / t + c9 + t * (c10 + t * (c11 + t * c12)) + c13 * std::log(t),
-          -c8 / (t * t) + c10 + t * (2 * c11 + t * 3 * c12) + c13 / t};
+  return {c8 / t + c9 + t * (c10 + t * (c11 + t * c12)) + c13 * std::log(t), -c8 / (t * t) + c10 + t * (2 * c11 + t * 3 * c12) + c13 / t};
 }
 
 using Branch = LogPressure (*)(double);
@@ -64,8 +63,8 @@ Residual wet_bulb_residual(const WetBulbEquation& eq, const MoistAir& air, doubl
           (eq.a - eq.b * x) * ratio_slope - eq.b * ratio + 1.006 + air.ratio * eq.d};
 }
 
-constexpr int most_steps = 50;      // either Newton needs about six; this bounds it for states outside the range
-constexpr double accuracy = 1e-9;   // K
+constexpr int most_steps = 50;     // either Newton needs about six; this bounds it for states outside the range
+constexpr double accuracy = 1e-9;  // K
 
 /// From the right of the root of a convex rising function Newton's method comes down to it without ever passing it.
 double solve_wet_bulb(const WetBulbEquation& eq, const MoistAir& air, double right_of_root) {

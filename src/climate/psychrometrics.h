@@ -14,10 +14,10 @@ inline constexpr Pascals standard_pressure{101325};
 /// Throws std::domain_error unless humidity is > 0.
 [[nodiscard]] Celsius dew_point(const Air&);
 /// Thermodynamic wet bulb (eqs 33 and 35) by Newton's method, to 1e-9 K. Within about 0.3 K below 0 °C both a wet and an icy bulb
-/// solve the equations: the wet one is returned. For air at rest well below its boiling point, humidity from 0 to 1.
+/// solve the equations: the wet one is returned. For humidity from 0 to 1 and air well below the boiling point.
 [[nodiscard]] Celsius wet_bulb(const Air&, Pascals pressure = standard_pressure);
-[[nodiscard]] HumidityRatio humidity_ratio(const Air&, Pascals pressure = standard_pressure);      ///< eq. 20
+[[nodiscard]] HumidityRatio humidity_ratio(const Air&, Pascals pressure = standard_pressure);                    ///< eq. 20
 [[nodiscard]] RelativeHumidity relative_humidity(Celsius, HumidityRatio, Pascals pressure = standard_pressure);  ///< may exceed 1
-[[nodiscard]] Pascals pressure_at_altitude(Metres);                                                ///< eq. 3
+[[nodiscard]] Pascals pressure_at_altitude(Metres);                                                              ///< eq. 3
 
 }  // namespace coatday::climate

@@ -24,12 +24,12 @@ std::string timetable_text(const Timetable& timetable, Units units) {
   for (const HeatingRule& rule : timetable.rules) {
     for (const HeatedHours& hours : rule.heated) heated.push_back(hours.set_point);
     if (rule.otherwise) otherwise.push_back(*rule.otherwise);
-    else off = true;
+    off = off || !rule.otherwise;
   }
+  if (heated.empty() && otherwise.empty()) return "no heating";
   std::string text = heated.empty() ? "" : range_text(heated, units) + " in the heated hours, otherwise ";
-  if (!otherwise.empty()) text += range_text(otherwise, units);
-  if (off || otherwise.empty()) text += otherwise.empty() ? "off" : " or off";
-  return text;
+  if (otherwise.empty()) return text + "off";
+  return text + range_text(otherwise, units) + (off ? " or off" : "");
 }
 
 }  // namespace
@@ -64,12 +64,14 @@ HeatedShopAir::HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours ti
   for (; t < end; t += step) temperatures_.push_back(next(temperatures_.back(), t, t + step));
 }
 
-/// The shop at `t`, within a step after a known temperature: Newton's law of cooling, then the heater.
+/// The shop at `t`, within a step after a known temperature: Newton's law of cooling against the heater, whose setting at the step's
+/// start lasts until the step's end and whose setting at `t` counts at once.
 Celsius HeatedShopAir::next(Celsius at_step, Instant step_start, Instant t) const {
   const Celsius outside = outdoors_.at(step_start + step / 2).temperature;
-  const Celsius unheated = outside + (at_step - outside) * std::exp(-Hours(t - step_start) / time_constant_);
-  const auto set_point = timetable_.set_point(zone_.to_local(t));
-  return set_point ? std::max(unheated, *set_point) : unheated;
+  Celsius temperature = outside + (at_step - outside) * std::exp(-Hours(t - step_start) / time_constant_);
+  for (const Instant setting : {step_start, t})
+    if (const auto set_point = timetable_.set_point(zone_.to_local(setting))) temperature = std::max(temperature, *set_point);
+  return temperature;
 }
 
 Air HeatedShopAir::at(Instant t) const {

@@ -114,8 +114,9 @@ class Reader {
     if (day > days) return fail("month " + std::to_string(month) + " has no day " + std::to_string(day) + " in a year of 365 days");
     const auto at = hour_of_year(date::month(static_cast<unsigned>(month)), date::day(static_cast<unsigned>(day)), hour - 1);
     int& first = first_line_[at];
-    if (first != 0) return fail("month " + std::to_string(month) + ", day " + std::to_string(day) + ", hour " + std::to_string(hour) +
-                                " again; it was given in line " + std::to_string(first));
+    if (first != 0)
+      return fail("month " + std::to_string(month) + ", day " + std::to_string(day) + ", hour " + std::to_string(hour) +
+                  " again; it was given in line " + std::to_string(first));
     first = line_;
     csv_.hours[at] = air;
   }

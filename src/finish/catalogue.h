@@ -10,7 +10,8 @@
 namespace coatday::finish {
 
 enum class Verdict { allowed, longer_wait, barrier, never };
-[[nodiscard]] std::string_view word(Verdict);
+[[nodiscard]] std::string_view word(Verdict);  ///< "allowed", "longer wait", "barrier", "never"
+template <> std::span<const std::string_view> words<Verdict>();
 
 /// What a family may go over. "any" matches every family.
 struct OverRule {

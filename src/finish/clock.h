@@ -2,6 +2,7 @@
 // When a coat reaches a stage: the clock's rate integrated over the air, row by row, nights included.
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "climate/air.h"
@@ -15,19 +16,24 @@ class ClockIntegral {
   /// divide_by_uncertainty: the late side, on which every hour counts for less.
   ClockIntegral(const climate::AirSeries&, const Law&, const climate::Air& reference, Side side, bool divide_by_uncertainty);
 
-  /// The clock's hours between two instants of the series.
+  /// The clock's hours between two instants of the series. Throws std::out_of_range outside it.
   [[nodiscard]] Hours between(Instant from, Instant until) const;
-  /// The first whole second at which `need` has passed since `from`; none when the series ends before.
+  /// The first whole second at which `need` has passed since `from`; none when the series ends before. Throws std::out_of_range where
+  /// `from` lies before the series.
   [[nodiscard]] std::optional<Instant> reached(Instant from, Hours need) const;
 
  private:
+  [[nodiscard]] double sum_at(Instant) const;
+
   Instant begin_;
-  std::vector<double> sums_;   // hours at the start of each row
+  std::vector<double> sums_;   // hours at the start of each row, and at the end of the last
 };
 
-/// A product's clocks over one air.
+/// A product's clocks over one air. A cure that waits for the drying clock is counted from recoat, its hours less those to recoat.
 class CureClock {
  public:
+  /// late: each time as long as its uncertainty allows, but for the end of the recoat window, whose safe side is the early one: that is
+  /// always the nominal end on the fast side of the laws.
   enum class Estimate { nominal, late };
   CureClock(const Product&, const climate::AirSeries&, Estimate);
 
@@ -38,12 +44,26 @@ class CureClock {
   [[nodiscard]] bool has(Stage) const;
 
  private:
+  /// The two clocks on one side. A clock without a law is missing.
+  struct Clocks {
+    std::optional<ClockIntegral> drying, cure;
+  };
+  static Clocks clocks(const Product&, const climate::AirSeries&, Side, Estimate);
+  [[nodiscard]] std::optional<Instant> cured(const Clocks&, Hours need, Instant applied) const;
+
   StageHours hours_;
-  std::optional<ClockIntegral> drying_, cure_, closing_;
+  Clocks waiting_, closing_;                         // closing_: of a product whose recoat window closes
   bool cure_starts_at_recoat_ = false;
 };
 
-/// May a coat go on in this row's air, and until `limits.hold` after? The words of the first limit that is broken, or nothing.
-[[nodiscard]] std::optional<std::string> refused(const Product&, const climate::AirSeries&, Instant start, Instant end);
+/// May a coat go on from `start` until `end`, in all the air that it meets, and until `limits.hold` after? The words of the first limit
+/// that is broken, or nothing. Air that the series does not hold is refused.
+[[nodiscard]] std::optional<std::string> refused(const Product&, const climate::AirSeries&, Instant start, Instant end,
+                                                 Units = Units::metric);
+/// The words of the first row nearer its dew point than `limits.blush_warning`, or nothing.
+[[nodiscard]] std::optional<std::string> warned(const Product&, const climate::AirSeries&, Instant start, Instant end, Units = Units::metric);
+/// For each row: may a coat be put on throughout it? The hold counts from the row's end. Where all rows of an application are allowed,
+/// refused() has nothing to say.
+[[nodiscard]] std::vector<bool> allowed_rows(const Product&, const climate::AirSeries&);
 
 }  // namespace coatday::finish

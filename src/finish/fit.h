@@ -10,8 +10,10 @@ struct Fit {
   double residual = 0;  ///< largest |ln(label time / fitted time)|
 };
 
-/// Fits the activation energy, or the wet-bulb share, of the class law to the rows by least squares in ln(time). None with fewer than two
-/// rows that share a stage of that clock.
+/// Fits the activation energy, or the wet-bulb share, of the product's law to its rows by least squares in ln(time), for each stage from
+/// the first row that has it, since the planner starts from that row too. The law's range is widened to take the rows in. A law of
+/// vapour pressure has nothing to fit: its residual alone tells. None with fewer than two rows that share a stage of that clock, or
+/// where their air does not differ in what the law depends on.
 [[nodiscard]] std::optional<Fit> fit_law(const Product&, Clock);
 
 }  // namespace coatday::finish

@@ -26,14 +26,29 @@ struct Law {
   std::string_view source;
 };
 
-/// A bound's safe side: waiting uses `slow`; a window's end uses `fast`, which does not cap the rate in hot or dry air.
+/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, so that the
+/// window never ends later than the bare law says.
 enum class Side { slow, fast };
 
 /// The class default. Heat-cured paint has a drying clock alone: none for its cure, since shop air never cures it.
 [[nodiscard]] std::optional<Law> default_law(Mechanism, Clock);
 
-/// k(air): the clock's hours per hour.
-[[nodiscard]] double rate(const Law&, const climate::Air&, const climate::Air& reference, Side = Side::slow);
+/// k(air), the clock's hours per hour, with the reference worked out once. 0 everywhere where the reference is air in which the law itself
+/// stands still (saturated air and vapour_deficit). The reference is never capped: its times are the record's own word.
+class Rate {
+ public:
+  Rate(const Law&, const climate::Air& reference, Side = Side::slow);
+  [[nodiscard]] double operator()(const climate::Air&) const;
+
+ private:
+  Law law_;
+  Side side_;
+  double at_reference_;
+};
+
+[[nodiscard]] inline double rate(const Law& law, const climate::Air& air, const climate::Air& reference, Side side = Side::slow) {
+  return Rate(law, reference, side)(air);
+}
 
 /// Each time is known no better than times or divided by this: 1.4 in 15-30 °C and 30-70 % RH, 2 outside (judgement).
 [[nodiscard]] double uncertainty(const climate::Air&);

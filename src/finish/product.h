@@ -84,6 +84,9 @@ struct Product {
   [[nodiscard]] bool flammable() const { return flash != FlashClass::none; }
 };
 
+/// How long a mix stays usable in this air: the stated life over the cure clock's rate on its fast side. None where the product keeps.
+[[nodiscard]] std::optional<Hours> pot_life(const Product&, const climate::Air&);
+
 /// Theoretical spreading rate, 10 VS% / DFT[µm] m²/l. Source: the geometry of a film; UFC 3-190-06 par. 2.1.5 has worked examples.
 [[nodiscard]] SquareMetresPerLitre theoretical_spreading_rate(double volume_solids, Micrometres dry_film);
 /// Wet film for a dry one, thinner included.

@@ -11,6 +11,7 @@ namespace coatday::finish {
 
 enum class StepKind { prepare, fill, stain, seal, topcoat, prime, paint, scuff, bake, other };
 [[nodiscard]] std::string_view word(StepKind);
+template <> std::span<const std::string_view> words<StepKind>();
 
 /// Which faces a step is for. Only a step that adds no film may leave faces out without an exception in the order.
 enum class StepFaces { all, show };

@@ -30,7 +30,7 @@ enum class Method { brush, pad, wipe, roller, pour, aerosol, hvlp_spray, air_spr
 enum class FlashClass { none, category_4, category_3, category_2, category_1 };
 enum class Hazard { vapour, isocyanate, oily_rags, dust, skin, acid, formaldehyde, curing_fumes, exotherm, fast_bond };
 
-/// The word in files and reports (kebab case), and back. Every enum above has the pair.
+/// The word in files and reports: kebab case, but spaces in the stages, which are keys of a file. Every enum above has one.
 [[nodiscard]] std::string_view word(Base);
 [[nodiscard]] std::string_view word(Role);
 [[nodiscard]] std::string_view word(Mechanism);
@@ -41,6 +41,13 @@ enum class Hazard { vapour, isocyanate, oily_rags, dust, skin, acid, formaldehyd
 /// All words of an enum in declaration order: words<Base>()[i] belongs to Base(i).
 template <class Enum>
 [[nodiscard]] std::span<const std::string_view> words();
+template <> std::span<const std::string_view> words<Base>();
+template <> std::span<const std::string_view> words<Role>();
+template <> std::span<const std::string_view> words<Mechanism>();
+template <> std::span<const std::string_view> words<Stage>();
+template <> std::span<const std::string_view> words<Method>();
+template <> std::span<const std::string_view> words<FlashClass>();
+template <> std::span<const std::string_view> words<Hazard>();
 
 /// By a stage; the order is that of the enum.
 template <class T>

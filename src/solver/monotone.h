@@ -7,8 +7,8 @@
 
 namespace coatday::solver {
 
-using Time = std::int32_t;                          ///< grid steps from the problem's origin; may be negative for what is past
-inline constexpr Time never = 1'000'000'000;        ///< later than every horizon
+using Time = std::int32_t;                    ///< grid steps from the problem's origin; may be negative for what is past
+inline constexpr Time never = 1'000'000'000;  ///< later than every horizon
 
 /// f(a) <= f(b) for all a <= b. May return `never` (from some t on).
 class Monotone {
@@ -20,13 +20,13 @@ class Monotone {
 };
 using Function = std::shared_ptr<const Monotone>;
 
-/// t + lag.
+/// t + lag; `never` stays `never`.
 [[nodiscard]] Function shift(Time lag);
-/// values[t - first] within the table; t before it takes the first value, t beyond it `never`.
+/// values[t - first] within the table (nondecreasing values); t before it takes the first value, t beyond it `never`.
 [[nodiscard]] Function table(Time first, std::vector<Time> values);
 /// outer(inner(t)).
 [[nodiscard]] Function compose(Function outer, Function inner);
-/// The later (earlier) of two.
+/// The later of two.
 [[nodiscard]] Function later_of(Function, Function);
 
 }  // namespace coatday::solver

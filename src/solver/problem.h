@@ -10,15 +10,15 @@
 
 namespace coatday::solver {
 
-using Tag = int;                                    ///< the caller's number for a requirement
+using Tag = int;  ///< the caller's number for a requirement
 
-struct Interval {                                   ///< [begin, end)
+struct Interval {  ///< [begin, end)
   Time begin = 0;
   Time end = 0;
 };
-using Intervals = std::vector<Interval>;            ///< sorted, disjoint, not touching
+using Intervals = std::vector<Interval>;  ///< sorted, disjoint, not touching
 
-/// So much at all times: people, places to dry. Working hours are in the activities' starts.
+/// So much at all times (no activity may demand more, not even one of no length): people, places to dry. Working hours are in the activities' starts.
 struct Resource {
   int capacity = 0;
   Tag tag = -1;
@@ -29,16 +29,18 @@ struct Demand {
   int amount = 0;
 };
 
-/// Starts at a time in `starts` and ends at end(start) >= start. Demands hold during [start, end).
+/// Starts at a time in `starts` and ends at end(start) >= start, by the horizon. Demands hold during [start, end).
+/// With a family and an `end_shared` it may run shared: from a start in `starts_shared` until end_shared(start), when another present
+/// activity of its family ends in [start - sharing_gap, start]. It may run unshared even then.
 struct Activity {
   Intervals starts;
-  Function end;                                     ///< null: ends when it starts
+  Function end;  ///< null: ends when it starts
   std::vector<Demand> demands;
   Tag tag = -1;
-  int family = -1;                                  ///< activities of one family may share a set-up
-  Function end_shared;                              ///< the end without set-up; used when one of the family ends in [start - sharing_gap, start]
-  Intervals starts_shared;                          ///< allowed starts in that case; empty: as `starts`
-  bool optional = false;                            ///< takes part only as the remedy of a missed window
+  int family = -1;          ///< activities of one family may share a set-up
+  Function end_shared;      ///< the end without set-up; null: never shared
+  Intervals starts_shared;  ///< allowed starts when shared; empty: as `starts`
+  bool optional = false;    ///< takes part only, and then always, as the remedy of a missed window
 };
 
 enum class Edge { start, end };
@@ -47,7 +49,8 @@ struct Point {
   Edge edge = Edge::start;
 };
 
-/// start(to) >= bound(from). Holds where both take part.
+/// start(to) >= bound(p), where p is the start or the end of from.activity (which is not `to`) by from.edge; a null bound is p itself.
+/// Holds where both take part.
 struct MinimumLag {
   Point from;
   int to = 0;
@@ -55,7 +58,8 @@ struct MinimumLag {
   Tag tag = -1;
 };
 
-/// start(to) <= bound(from). With a remedy, missing it makes that optional activity take part instead (its own lags order it between the two).
+/// start(to) <= bound(p), p as above. Holds where both take part. With a remedy, missing it makes that optional activity take part instead
+/// (its own lags order it between the two). A remedy that is not optional takes part anyway: such a lag binds nothing.
 struct MaximumLag {
   Point from;
   int to = 0;
@@ -64,21 +68,23 @@ struct MaximumLag {
   std::optional<int> remedy;
 };
 
-/// From start(first) until the earlier of start(until) and limit(point `limit_from`), one of the choices is held.
+/// From start(first) until the earlier of start(until) and limit(point `limit_from`), one of the choices is held, the same one throughout.
+/// Nothing is held where `first` takes no part. An `until` or a `limit_from` that takes no part sets no end; with no end at all it is held
+/// for ever; an end before start(first) holds nothing. A choice must be within its resource's capacity even if it is held for no time.
 struct Hold {
   int first = 0;
-  std::optional<int> until;                         ///< none: until the limit alone
+  std::optional<int> until;  ///< none: until the limit alone
   Point limit_from;
-  Function limit;                                   ///< null: until start(until) alone
-  std::vector<Demand> choices;                      ///< any one of these
+  Function limit;               ///< null: until start(until) alone
+  std::vector<Demand> choices;  ///< any one of these
   Tag tag = -1;
 };
 
-/// An interval that an activity carries with it: [lead(start), tail(end)).
+/// An interval that an activity carries with it: [start - lead, tail(start)). Where it is empty it overlaps nothing.
 struct Span {
   int activity = 0;
-  Time lead = 0;                                    ///< begins so long before the start
-  Function tail;                                    ///< null: until the activity's end
+  Time lead = 0;  ///< begins so long before the start
+  Function tail;  ///< of the activity's start; null: until the activity's end
 };
 
 /// No span of the left may overlap a span of the right: dust and wet film, sparks and vapour. Two of one side may overlap, and a span
@@ -88,7 +94,7 @@ struct Exclusion {
   Tag tag = -1;
 };
 
-/// Lateness is weight * max(0, start(activity) - due).
+/// Lateness is weight * max(0, start(activity) - due). A due time is never a limit: a hard one is a maximum lag from a fixed activity.
 struct Goal {
   int activity = 0;
   Time due = never;
@@ -97,8 +103,8 @@ struct Goal {
 };
 
 struct Problem {
-  Time origin = 0;                                  ///< nothing may start before, but what `starts` allows explicitly
-  Time horizon = 0;                                 ///< nothing may end after
+  Time origin = 0;   ///< nothing starts before it but what `starts` allows explicitly (so it limits no schedule)
+  Time horizon = 0;  ///< nothing may end after
   Time sharing_gap = 0;
   std::vector<Resource> resources;
   std::vector<Activity> activities;
@@ -112,21 +118,21 @@ struct Problem {
 struct Assignment {
   Time start = 0;
   Time end = 0;
-  bool present = true;                              ///< false: an optional activity that takes no part
-  bool shared = false;                              ///< ran without set-up
+  bool present = true;  ///< false: an optional activity that takes no part
+  bool shared = false;  ///< ran without set-up
 };
 
 struct Schedule {
   std::vector<Assignment> activities;
-  std::vector<int> hold_choice;                     ///< per hold, an index into its choices; -1 where its activity takes no part
+  std::vector<int> hold_choice;  ///< per hold, an index into its choices; -1 where its activity takes no part
 };
 
 /// Smaller is better, in this order.
 struct Score {
-  double lateness = 0;                              ///< weighted sum over the goals
-  Time ready = 0;                                   ///< the last goal's start
-  double total = 0;                                 ///< the sum of the goals' starts
-  int setups = 0;                                   ///< set-ups that were not shared
+  double lateness = 0;  ///< weighted sum over the goals
+  Time ready = 0;       ///< the last goal's start; 0 without goals
+  double total = 0;     ///< the sum of the goals' starts
+  int setups = 0;       ///< activities with a family that ran unshared
   auto operator<=>(const Score&) const = default;
 };
 [[nodiscard]] Score score(const Problem&, const Schedule&);

@@ -10,8 +10,8 @@
 namespace coatday::solver {
 
 struct Limits {
-  int passes = 40;                                  ///< constructive passes with perturbed priorities after the first one that succeeds
-  int unscheduling_per_activity = 60;               ///< patience of one pass
+  int passes = 40;                     ///< constructive passes with perturbed priorities after the first one that succeeds
+  int unscheduling_per_activity = 60;  ///< patience of one pass
   std::uint64_t seed = 1;
 };
 
@@ -23,13 +23,13 @@ struct Found {
 /// No schedule exists: these tags contradict each other, and no smaller set of them was found to. In the order of the reasoning.
 struct Contradiction {
   std::vector<Tag> tags;
-  int activity = -1;                                ///< where the bounds crossed
+  int activity = -1;  ///< where the bounds crossed
 };
 
 /// No schedule was found, and none was proven impossible.
 struct NotFound {
-  int activity = -1;                                ///< the one that most often found no place
-  std::vector<Tag> blockers;                        ///< what most often stood in its way
+  int activity = -1;          ///< the one that most often found no place
+  std::vector<Tag> blockers;  ///< what most often stood in its way
 };
 
 using Outcome = std::variant<Found, Contradiction, NotFound>;

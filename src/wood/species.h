@@ -11,10 +11,10 @@ enum class Pores { open, closed, softwood };  ///< open pores may be filled; com
 /// Coefficients of dimensional change per 1 % of moisture content, 6 to 14 %.
 /// Source: USDA FPL, Wood Handbook (FPL-GTR-190), table 13-5; species_table.cpp marks the rows that are from memory.
 struct Species {
-  std::string_view id;       ///< walnut-black, maple-sugar: the name in kebab case
-  std::string_view name;     ///< "Walnut, black"
-  double radial;             ///< C_R
-  double tangential;         ///< C_T
+  std::string_view id;    ///< walnut-black, maple-sugar: the name in kebab case
+  std::string_view name;  ///< "Walnut, black"
+  double radial;          ///< C_R
+  double tangential;      ///< C_T
   Pores pores;
 };
 

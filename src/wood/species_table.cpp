@@ -61,7 +61,7 @@ const std::array<Species, 96> species_table{{
     {"walnut-black", "Walnut, black", 0.00190, 0.00274, Pores::open},
     {"hickory-true", "Hickory, true", 0.00259, 0.00411, Pores::open},  // from memory
     {"holly-american", "Holly, American", 0.00165, 0.00353, Pores::closed},  // from memory
-    {"willow-black", "Willow, black", 0.00112, 0.00308, Pores::closed},
+    {"willow-black", "Willow, black", 0.00112, 0.00308, Pores::closed},  // C_T from memory
     {"yellow-poplar", "Yellow-poplar", 0.00158, 0.00289, Pores::closed},  // from memory
     {"baldcypress", "Baldcypress", 0.00130, 0.00216, Pores::softwood},  // from memory
     {"cedar-yellow-alaska", "Cedar, yellow (Alaska)", 0.00095, 0.00208, Pores::softwood},  // from memory
@@ -79,7 +79,7 @@ const std::array<Species, 96> species_table{{
     {"fir-noble", "Fir, noble", 0.00148, 0.00293, Pores::softwood},  // from memory
     {"fir-pacific-silver", "Fir, Pacific silver", 0.00151, 0.00327, Pores::softwood},  // from memory
     {"fir-subalpine", "Fir, subalpine", 0.00088, 0.00259, Pores::softwood},  // from memory
-    {"fir-white", "Fir, white", 0.00112, 0.00245, Pores::softwood},
+    {"fir-white", "Fir, white", 0.00112, 0.00245, Pores::softwood},  // C_T from the worked example of eq. 13-2
     {"hemlock-eastern", "Hemlock, eastern", 0.00102, 0.00237, Pores::softwood},  // from memory
     {"hemlock-western", "Hemlock, western", 0.00144, 0.00274, Pores::softwood},  // from memory
     {"larch-western", "Larch, western", 0.00155, 0.00323, Pores::softwood},  // from memory
@@ -99,7 +99,7 @@ const std::array<Species, 96> species_table{{
     {"spruce-sitka", "Spruce, Sitka", 0.00148, 0.00263, Pores::softwood},  // from memory
     {"tamarack", "Tamarack", 0.00126, 0.00259, Pores::softwood},  // from memory
     {"mahogany-true", "Mahogany (true)", 0.00172, 0.00238, Pores::open},
-    {"teak", "Teak", 0.00101, 0.00186, Pores::open},
+    {"teak", "Teak", 0.00101, 0.00186, Pores::open},  // C_R from memory
 }};
 // clang-format on
 

@@ -1,5 +1,5 @@
 #pragma once
-// Table 13-5, in its order. A row marked `from memory` was not compared with the printed table.
+// The Wood Handbook's table 13-5, in its order. What is marked `from memory` was not compared with the table.
 
 #include <array>
 

@@ -1,0 +1,31 @@
+#include "finish/catalogue.h"
+
+namespace coatday::finish {
+namespace {
+
+template <class Value>
+const Value* find(const std::map<std::string, Value>& table, const std::string& id) {
+  const auto found = table.find(id);
+  return found == table.end() ? nullptr : &found->second;
+}
+
+bool matches(const std::string& pattern, const std::string& family) { return pattern == "any" || pattern == family; }
+
+int specificity(const OverRule& rule) { return (rule.upper != "any" ? 2 : 0) + (rule.under != "any" ? 1 : 0); }
+
+}  // namespace
+
+const Product* Catalogue::product(const std::string& id) const { return find(products, id); }
+
+const Schedule* Catalogue::schedule(const std::string& id) const { return find(schedules, id); }
+
+const OverRule* Catalogue::over_rule(const std::string& upper, const std::string& under) const {
+  const OverRule* best = nullptr;
+  for (const OverRule& rule : over) {
+    if (!matches(rule.upper, upper) || !matches(rule.under, under)) continue;
+    if (best == nullptr || specificity(rule) >= specificity(*best)) best = &rule;
+  }
+  return best;
+}
+
+}  // namespace coatday::finish

@@ -1,0 +1,125 @@
+#include "finish/fit.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace coatday::finish {
+namespace {
+
+/// A stage's time on one row, and on the first row that has the stage.
+struct Observation {
+  climate::Air anchor, air;
+  double log_ratio;  // ln(time / time in the anchor's air)
+};
+
+/// The hours that this clock counts to the stage: a cure that waits for recoat counts from there. None in saturated air where the law
+/// needs dry air, for there the label contradicts the law.
+std::optional<double> counted_hours(const StageRow& row, Stage stage, const Law& law) {
+  if (!row.hours[stage] || !(rate(law, row.air, reference_air, Side::fast) > 0)) return std::nullopt;
+  const std::optional<Hours> recoat = law.cure_starts_at_recoat ? row.hours[Stage::recoat] : std::nullopt;
+  const double hours = (*row.hours[stage] - recoat.value_or(Hours(0))).count();
+  return hours > 0 ? std::optional(hours) : std::nullopt;
+}
+
+std::vector<Observation> observations(const Product& product, Clock clock, const Law& law) {
+  std::vector<Observation> found;
+  for (std::size_t s = 0; s < stage_count; ++s) {
+    const auto stage = static_cast<Stage>(s);
+    if (clock_of(stage) != clock) continue;
+    const StageRow* anchor = nullptr;
+    for (const StageRow& row : product.rows) {
+      const std::optional<double> hours = counted_hours(row, stage, law);
+      if (!hours) continue;
+      if (anchor == nullptr) anchor = &row;
+      if (&row != anchor) found.push_back({anchor->air, row.air, std::log(*hours / *counted_hours(*anchor, stage, law))});
+    }
+  }
+  return found;
+}
+
+/// ln(label time / fitted time).
+double misfit(const Law& law, const Observation& o) { return o.log_ratio + std::log(rate(law, o.air, o.anchor, Side::fast)); }
+
+double squares(const Law& law, const std::vector<Observation>& seen) {
+  double sum = 0;
+  for (const Observation& o : seen) sum += misfit(law, o) * misfit(law, o);
+  return sum;
+}
+
+/// ln(time) is linear in the activation energy, so least squares has a closed form. Not below 0: no finish dries slower in warmer air.
+KilojoulesPerMole fit_activation(Law law, const std::vector<Observation>& seen) {
+  law.activation = KilojoulesPerMole(1);
+  double xx = 0, xy = 0;
+  for (const Observation& o : seen) {
+    const double x = -std::log(rate(law, o.air, o.anchor, Side::fast));  // ln(time) per kJ/mol
+    xx += x * x;
+    xy += x * o.log_ratio;
+  }
+  return KilojoulesPerMole(xx > 0 ? std::max(0.0, xy / xx) : 0);
+}
+
+/// Golden-section search in the interval around the best of a coarse grid over 0 to 1.
+double fit_wet_bulb_share(Law law, const std::vector<Observation>& seen) {
+  const auto cost = [&](double share) {
+    law.wet_bulb_share = share;
+    return squares(law, seen);
+  };
+  constexpr int grid = 20;
+  int best = 0;
+  for (int i = 1; i <= grid; ++i) {
+    if (cost(1.0 * i / grid) < cost(1.0 * best / grid)) best = i;
+  }
+  double low = std::max(0.0, (best - 1.0) / grid);
+  double high = std::min(1.0, (best + 1.0) / grid);
+  constexpr double golden = 0.6180339887498949;
+  while (high - low > 1e-7) {
+    const double left = high - golden * (high - low);
+    const double right = low + golden * (high - low);
+    (cost(left) < cost(right) ? high : low) = cost(left) < cost(right) ? right : left;
+  }
+  return (low + high) / 2;
+}
+
+bool temperatures_differ(const Observation& o) { return o.air.temperature != o.anchor.temperature; }
+bool airs_differ(const Observation& o) { return temperatures_differ(o) || o.air.humidity != o.anchor.humidity; }
+
+/// The label speaks for the air of its own rows, so the range takes them in.
+void widen(Law& law, const climate::Air& air) {
+  law.no_credit_below = std::min(law.no_credit_below, air.temperature);
+  law.hottest = std::max(law.hottest, air.temperature);
+  law.driest = std::min(law.driest, air.humidity);
+  law.dampest = std::max(law.dampest, air.humidity);
+}
+
+}  // namespace
+
+std::optional<Fit> fit_law(const Product& product, Clock clock) {
+  const std::optional<Law> start = product.law(clock);
+  if (!start) return std::nullopt;
+  Law law = *start;
+  const std::vector<Observation> seen = observations(product, clock, law);
+
+  switch (law.kind) {
+    case Law::Kind::arrhenius:
+      if (std::none_of(seen.begin(), seen.end(), temperatures_differ)) return std::nullopt;
+      law.activation = fit_activation(law, seen);
+      break;
+    case Law::Kind::vapour_deficit:
+      if (std::none_of(seen.begin(), seen.end(), airs_differ)) return std::nullopt;
+      law.wet_bulb_share = fit_wet_bulb_share(law, seen);
+      break;
+    case Law::Kind::vapour_pressure:
+      if (std::none_of(seen.begin(), seen.end(), airs_differ)) return std::nullopt;
+      break;  // nothing in it to fit; the residual tells how far the label is from it
+  }
+  Fit fit{law, 0};
+  for (const Observation& o : seen) {
+    fit.residual = std::max(fit.residual, std::abs(misfit(law, o)));
+    widen(fit.law, o.anchor);
+    widen(fit.law, o.air);
+  }
+  if (law.kind != Law::Kind::vapour_pressure) fit.law.source = "fitted to the rows of the record";
+  return fit;
+}
+
+}  // namespace coatday::finish

@@ -1,0 +1,122 @@
+// Which air a coat may go on in.
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "finish/clock.h"
+
+namespace coatday::finish {
+namespace {
+
+using climate::AirRow;
+using climate::AirSeries;
+
+struct Pair {
+  std::string value, limit;
+};
+
+/// Both with as few decimals as give the limit its worth and tell the two apart.
+Pair told_apart(double value, double limit) {
+  int decimals = std::abs(limit - std::round(limit)) < 0.05 ? 0 : 1;
+  Pair text;
+  do {
+    text = {fmt::format("{:.{}f}", value, decimals), fmt::format("{:.{}f}", limit, decimals)};
+  } while (text.value == text.limit && ++decimals <= 3);
+  if (text.value == "-0") text.value = "0";
+  return text;
+}
+
+double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 1.8 + 32 : t.value(); }
+
+std::string temperature_words(Celsius value, std::string_view when, std::string_view relation, Celsius limit, Units units) {
+  const char* unit = units == Units::us ? "°F" : "°C";
+  const Pair text = told_apart(degrees(value, units), degrees(limit, units));
+  return fmt::format("{} {}{} is {} its limit of {} {}", text.value, unit, when, relation, text.limit, unit);
+}
+
+std::string margin_words(Kelvins margin, Kelvins limit, std::string_view effect, Units units) {
+  const double scale = units == Units::us ? 1.8 : 1;
+  const char* unit = units == Units::us ? "°F" : "K";
+  const Pair text = told_apart(margin.value() * scale, limit.value() * scale);
+  return fmt::format("the air is {} {} above its dew point, {} {} {}", text.value, unit, effect, text.limit, unit);
+}
+
+Kelvins margin(const AirRow& row) { return row.air.temperature - row.dew_point; }
+
+bool suits(const Limits& limits, const AirRow& row) {
+  return row.air.temperature >= limits.coldest && row.air.temperature <= limits.hottest && row.air.humidity <= limits.dampest &&
+         margin(row) >= limits.dew_point_margin && !(limits.blush_margin && margin(row) < *limits.blush_margin);
+}
+
+/// Why a row does not suit.
+std::string reason(const Limits& limits, const AirRow& row, Units units) {
+  const climate::Air& air = row.air;
+  if (air.temperature < limits.coldest) return temperature_words(air.temperature, "", "below", limits.coldest, units);
+  if (air.temperature > limits.hottest) return temperature_words(air.temperature, "", "above", limits.hottest, units);
+  if (air.humidity > limits.dampest) {
+    const Pair text = told_apart(100 * air.humidity.value(), 100 * limits.dampest.value());
+    return fmt::format("{} % RH is above its limit of {} % RH", text.value, text.limit);
+  }
+  if (margin(row) < limits.dew_point_margin) return margin_words(margin(row), limits.dew_point_margin, "it needs", units);
+  return margin_words(margin(row), *limits.blush_margin, "the coat blushes under", units);
+}
+
+/// The rows that a span touches; the one that holds `from` at least. None where the series does not hold them all.
+std::optional<std::span<const AirRow>> touched(const AirSeries& air, Instant from, Instant until) {
+  if (from < air.begin() || from >= air.end() || until > air.end()) return std::nullopt;
+  const std::size_t first = air.index(from);
+  const std::size_t last = until > from ? air.index(until - std::chrono::seconds(1)) : first;
+  return air.rows().subspan(first, last - first + 1);
+}
+
+constexpr const char* unknown_air = "the air is not known for so long";
+
+/// The first of the wet film dries while the last of it still goes on, so the hold covers the application too.
+std::optional<std::string> too_cold_to_hold(const Limits& limits, const AirSeries& air, Instant start, Instant end, Units units) {
+  if (limits.hold <= Hours(0)) return std::nullopt;
+  const auto rows = touched(air, start, later(end, limits.hold));
+  if (!rows) return unknown_air;
+  const auto cold = std::find_if(rows->begin(), rows->end(), [&](const AirRow& r) { return r.air.temperature < limits.hold_above; });
+  if (cold == rows->end()) return std::nullopt;
+  const std::string when = fmt::format(" within {} of the coat", format_span(limits.hold));
+  return temperature_words(cold->air.temperature, when, "below", limits.hold_above, units);
+}
+
+}  // namespace
+
+std::optional<std::string> refused(const Product& product, const AirSeries& air, Instant start, Instant end, Units units) {
+  const auto rows = touched(air, start, end);
+  if (!rows) return unknown_air;
+  for (const AirRow& row : *rows) {
+    if (!suits(product.limits, row)) return reason(product.limits, row, units);
+  }
+  return too_cold_to_hold(product.limits, air, start, end, units);
+}
+
+std::optional<std::string> warned(const Product& product, const AirSeries& air, Instant start, Instant end, Units units) {
+  const auto& limit = product.limits.blush_warning;
+  const auto rows = touched(air, start, end);
+  if (!limit || !rows) return std::nullopt;
+  const auto near = std::find_if(rows->begin(), rows->end(), [&](const AirRow& r) { return margin(r) < *limit; });
+  if (near == rows->end()) return std::nullopt;
+  return margin_words(margin(*near), *limit, "the coat may blush under", units);
+}
+
+std::vector<bool> allowed_rows(const Product& product, const AirSeries& air) {
+  const Limits& limits = product.limits;
+  const auto rows = air.rows();
+  const std::chrono::seconds hold = later(air.begin(), std::max(limits.hold, Hours(0))) - air.begin();
+  const auto held =
+      static_cast<std::size_t>((hold + AirSeries::step - std::chrono::seconds(1)) / AirSeries::step);  // rows that the hold touches
+
+  std::vector<bool> allowed(rows.size());
+  std::size_t cold = rows.size();  // the first row from this one on that is too cold to hold; the unknown air after the last is
+  for (std::size_t r = rows.size(); r-- > 0;) {
+    if (held > 0 && rows[r].air.temperature < limits.hold_above) cold = r;
+    allowed[r] = suits(limits, rows[r]) && r + held < cold;
+  }
+  return allowed;
+}
+
+}  // namespace coatday::finish

@@ -1,0 +1,189 @@
+#include "solver/bounds.h"
+
+#include <algorithm>
+
+#include "solver/calendar.h"
+
+namespace coatday::solver {
+
+namespace {
+std::size_t at(int i) { return static_cast<std::size_t>(i); }
+}  // namespace
+
+Bounds::Bounds(const Network& network, std::optional<Tags> only) : network_(&network), only_(std::move(only)) {
+  if (only_) std::sort(only_->begin(), only_->end());
+  for (const Side side : {earliest_side, latest_side}) {
+    value_[side].resize(at(network.size));
+    reason_[side].resize(at(network.size));
+    queued_[side].assign(at(network.size), 0);
+  }
+  for (int a = 0; a < network.size; ++a) begin(a);
+}
+
+bool Bounds::counts(Tag tag) const { return tag < 0 || !only_ || std::binary_search(only_->begin(), only_->end(), tag); }
+
+// Where the calendar does not count, an activity may start at any time from the origin (or its own first allowed start) on.
+void Bounds::begin(int a) {
+  const Activity& activity = network_->activity(a);
+  const Time origin = network_->problem.origin;
+  Time first = activity.starts.empty() ? origin : std::min(origin, activity.starts.front().begin);
+  if (may_share(activity) && !activity.starts_shared.empty()) first = std::min(first, activity.starts_shared.front().begin);
+  const Tag calendar = counts(activity.tag) ? activity.tag : -1;
+  for (const Side side : {earliest_side, latest_side}) {
+    reason_[side][at(a)] = static_cast<int>(events_.size());
+    events_.push_back({-1, -1, calendar});
+    enqueue(side, a);
+  }
+  value_[earliest_side][at(a)] = snapped(earliest_side, a, first);
+  begin_latest(a);
+  if (!activity.optional && earliest(a) > latest(a)) crossed_ = a;
+}
+
+void Bounds::begin_latest(int a) {
+  const Activity& activity = network_->activity(a);
+  const Time horizon = network_->problem.horizon;
+  const Time low = earliest(a);
+  const Time high = std::min(horizon, snapped(latest_side, a, horizon));
+  Time latest = latest_of(activity.end, horizon, low, high);
+  if (may_share(activity)) latest = std::max(latest, latest_of(activity.end_shared, horizon, low, high));
+  value_[latest_side][at(a)] = latest < low ? latest : snapped(latest_side, a, latest);
+}
+
+Time Bounds::snapped(Side side, int a, Time t) const {
+  const Activity& activity = network_->activity(a);
+  if (!counts(activity.tag)) return t;
+  const bool two = may_share(activity) && !activity.starts_shared.empty();
+  if (side == earliest_side) {
+    const Time next = next_allowed(activity.starts, t);
+    return two ? std::min(next, next_allowed(activity.starts_shared, t)) : next;
+  }
+  const Time previous = previous_allowed(activity.starts, t);
+  return two ? std::max(previous, previous_allowed(activity.starts_shared, t)) : previous;
+}
+
+void Bounds::set(Side side, int a, Time t, Tag tag, int source) {
+  ++work_;
+  const bool tighter = side == earliest_side ? t > earliest(a) : t < latest(a);
+  if (!tighter) return;
+  const Time value = snapped(side, a, t);
+  value_[side][at(a)] = value;
+  reason_[side][at(a)] = static_cast<int>(events_.size());
+  events_.push_back({source, tag, value == t ? -1 : network_->activity(a).tag});
+  if (network_->activity(a).optional) return;
+  if (earliest(a) > latest(a)) crossed_ = a;
+  enqueue(side, a);
+}
+
+void Bounds::enqueue(Side side, int a) {
+  if (queued_[side][at(a)] != 0) return;
+  queued_[side][at(a)] = 1;
+  queue_[side].push({side == earliest_side ? network_->stage[at(a)] : -network_->stage[at(a)], turn_++, a});
+}
+
+void Bounds::start_by(int a, Time latest) { set(latest_side, a, latest, -1, -1); }
+
+// The two sides do not feed each other. Stage by stage, a cycle comes to rest (or leaves the horizon) before anything after it is looked at.
+bool Bounds::propagate() {
+  for (const Side side : {earliest_side, latest_side}) {
+    while (!queue_[side].empty() && crossed_ < 0) {
+      const int a = queue_[side].top().activity;
+      queue_[side].pop();
+      queued_[side][at(a)] = 0;
+      if (network_->activity(a).optional) continue;
+      if (side == earliest_side) {
+        spread_earliest(a);
+      } else {
+        spread_latest(a);
+      }
+    }
+  }
+  return crossed_ < 0;
+}
+
+void Bounds::spread_earliest(int a) {
+  for (const int i : network_->min_out[a]) {
+    const MinimumLag& lag = network_->min_lag(i);
+    if (!counts(lag.tag)) continue;
+    set(earliest_side, lag.to, value_of(lag.bound, soonest(lag.from, earliest(a))), lag.tag, reason_[earliest_side][at(a)]);
+  }
+  for (const int i : network_->max_in[a]) {
+    const MaximumLag& lag = network_->max_lag(i);
+    if (network_->force[at(i)] != Force::hard || !counts(lag.tag)) continue;
+    const Time too_early = latest_last(lag.from, lag.bound, earliest(a) - 1);
+    set(earliest_side, lag.from.activity, too_early + 1, lag.tag, reason_[earliest_side][at(a)]);
+  }
+}
+
+void Bounds::spread_latest(int a) {
+  for (const int i : network_->min_in[a]) {
+    const MinimumLag& lag = network_->min_lag(i);
+    if (!counts(lag.tag)) continue;
+    set(latest_side, lag.from.activity, latest_soonest(lag.from, lag.bound, latest(a)), lag.tag, reason_[latest_side][at(a)]);
+  }
+  for (const int i : network_->max_out[a]) {
+    const MaximumLag& lag = network_->max_lag(i);
+    if (network_->force[at(i)] != Force::hard || !counts(lag.tag)) continue;
+    set(latest_side, lag.to, value_of(lag.bound, last(lag.from, latest(a))), lag.tag, reason_[latest_side][at(a)]);
+  }
+}
+
+Time Bounds::soonest(const Point& point, Time start) const {
+  const Activity& a = network_->activity(point.activity);
+  const Time alone = value_of(a, point.edge, start, false);
+  return may_share(a) ? std::min(alone, value_of(a, point.edge, start, true)) : alone;
+}
+
+Time Bounds::last(const Point& point, Time start) const {
+  const Activity& a = network_->activity(point.activity);
+  const Time alone = value_of(a, point.edge, start, false);
+  return may_share(a) ? std::max(alone, value_of(a, point.edge, start, true)) : alone;
+}
+
+// The latest start within the bounds that keeps bound(point) <= value.
+Time Bounds::inverse(const Point& point, const Function& bound, bool shared, Time value) const {
+  const Activity& a = network_->activity(point.activity);
+  const Time low = earliest(point.activity), high = latest(point.activity);
+  if (high < low) return low - 1;
+  const Time reach = latest_of(bound, value, value_of(a, point.edge, low, shared), value_of(a, point.edge, high, shared));
+  return latest_of(a, point.edge, shared, reach, low, high);
+}
+
+Time Bounds::latest_soonest(const Point& point, const Function& bound, Time value) const {
+  const Time alone = inverse(point, bound, false, value);
+  return may_share(network_->activity(point.activity)) ? std::max(alone, inverse(point, bound, true, value)) : alone;
+}
+
+Time Bounds::latest_last(const Point& point, const Function& bound, Time value) const {
+  const Time alone = inverse(point, bound, false, value);
+  return may_share(network_->activity(point.activity)) ? std::min(alone, inverse(point, bound, true, value)) : alone;
+}
+
+std::vector<Bounds::Event> Bounds::chain(Side side, int a) const {
+  std::vector<Event> result;
+  for (int i = reason_[side][at(a)]; i >= 0; i = events_[at(i)].source) result.push_back(events_[at(i)]);
+  return result;
+}
+
+Tags Bounds::reasons() const {
+  Tags result;
+  Tags seen;
+  const auto tell = [&](Tag tag) {
+    const auto place = std::lower_bound(seen.begin(), seen.end(), tag);
+    if (tag < 0 || (place != seen.end() && *place == tag)) return;
+    seen.insert(place, tag);
+    result.push_back(tag);
+  };
+  std::vector<Event> up = chain(earliest_side, crossed_);
+  std::reverse(up.begin(), up.end());
+  for (const Event& event : up) {
+    tell(event.requirement);
+    tell(event.calendar);
+  }
+  for (const Event& event : chain(latest_side, crossed_)) {
+    tell(event.calendar);
+    tell(event.requirement);
+  }
+  return result;
+}
+
+}  // namespace coatday::solver

@@ -1,0 +1,124 @@
+#include "climate/outdoor.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include "climate/psychrometrics.h"
+#include "tests/climate/year.h"
+
+namespace coatday::climate {
+namespace {
+
+using namespace date::literals;
+using std::chrono::hours;
+
+const std::string header = "month,day,hour,t_C,rh_pct";
+
+Instant utc(year_month_day day, Minutes clock) { return Instant(date::sys_days(day)) + clock; }
+
+/// A year whose temperature is the day of the month plus hundredths for the hour, and whose humidity is the month.
+std::string telling_text(const std::string& comment) {
+  return year_text(comment, header, [](int month, int day, int hour) {
+    return std::to_string(day) + "." + (hour < 10 ? "0" : "") + std::to_string(hour) + "," + std::to_string(month);
+  });
+}
+OutdoorYear telling_year(const std::string& comment) { return OutdoorYear::parse(telling_text(comment), "Somewhere").value(); }
+
+std::string error_of(const std::string& text) {
+  const auto year = OutdoorYear::parse(text, "x");
+  return year ? "" : std::to_string(year.error().line) + ": " + year.error().message;
+}
+
+/// The constant year with one line replaced; line 3 is the first row.
+std::string with_line(int number, const std::string& line) {
+  std::string text = year_text("# utc_offset_h -6", header, [](int, int, int) { return "10,50"; });
+  std::size_t at = 0;
+  for (int i = 1; i < number; ++i) at = text.find('\n', at) + 1;
+  return text.replace(at, text.find('\n', at) - at, line);
+}
+
+TEST(OutdoorYear, AnHourIsNamedByItsEnd) {
+  const OutdoorYear year = telling_year("# utc_offset_h 0");
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(0) + Minutes(30))).temperature.value(), 10.01, 1e-12);
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(23) + Minutes(30))).temperature.value(), 10.24, 1e-12);
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(12))).humidity.value(), 0.03, 1e-12);
+}
+
+TEST(OutdoorYear, LinearBetweenTheMiddlesOfTheHours) {
+  const OutdoorYear year = telling_year("# utc_offset_h 0");
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(13))).temperature.value(), 10.135, 1e-12);
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(13) + Minutes(15))).temperature.value(), 10.1375, 1e-12);
+}
+
+TEST(OutdoorYear, HoursAreLocalStandardTimeAllYear) {
+  const OutdoorYear year = telling_year("# utc_offset_h -6.0");
+  for (const auto day : {2027_y / 1 / 10, 2027_y / 7 / 10})  // summer time does not shift the file
+    EXPECT_NEAR(year.at(utc(day, hours(18) + Minutes(30))).temperature.value(), 10.13, 1e-12);
+  const OutdoorYear half = telling_year("# utc_offset_h +5.5");
+  EXPECT_NEAR(half.at(utc(2027_y / 7 / 10, hours(7))).temperature.value(), 10.13, 1e-12);
+}
+
+TEST(OutdoorYear, TheYearRepeats) {
+  const OutdoorYear year = telling_year("# utc_offset_h 0");
+  for (const auto y : {1969_y, 2026_y, 2030_y}) EXPECT_NEAR(year.at(utc(y / 12 / 9, Minutes(30))).temperature.value(), 9.01, 1e-12);
+  EXPECT_NEAR(year.at(utc(2028_y / 1 / 1, hours(0))).temperature.value(), (31.24 + 1.01) / 2, 1e-12);
+}
+
+TEST(OutdoorYear, LeapDayTakesTheAirOf28February) {
+  const OutdoorYear year = telling_year("# utc_offset_h 0");
+  EXPECT_NEAR(year.at(utc(2028_y / 2 / 29, hours(12) + Minutes(30))).temperature.value(), 28.13, 1e-12);
+  EXPECT_NEAR(year.at(utc(2028_y / 2 / 29, hours(0))).temperature.value(), (28.24 + 28.01) / 2, 1e-12);
+  EXPECT_NEAR(year.at(utc(2028_y / 3 / 1, hours(0))).temperature.value(), (28.24 + 1.01) / 2, 1e-12);
+  EXPECT_NEAR(year.at(utc(2028_y / 12 / 31, hours(23) + Minutes(30))).temperature.value(), 31.24, 1e-12);
+}
+
+TEST(OutdoorYear, PressureIsTheMeanOrStandard) {
+  const auto text =
+      year_text("# utc_offset_h 0", header + ",p_hPa", [](int, int, int hour) { return hour % 2 ? "10,50,990" : "10,50,1000"; });
+  EXPECT_NEAR(OutdoorYear::parse(text, "x").value().pressure().value(), 99'500, 1e-6);
+  EXPECT_EQ(telling_year("# utc_offset_h 0").pressure(), standard_pressure);
+}
+
+TEST(OutdoorYear, TakesCarriageReturnsBlankLinesBlanksAndAByteOrderMark) {
+  std::string text = "\xEF\xBB\xBF# utc_offset_h -6\r\n\r\n" + header + "\r\n";
+  const std::string plain = telling_text("#");
+  for (const char c : plain.substr(plain.find('\n', 2) + 1)) text += c == '\n' ? " \r\n" : c == ',' ? " , " : std::string(1, c);
+  EXPECT_EQ(error_of(text), "");
+  text.erase(text.find_last_not_of(" \r\n") + 1);
+  EXPECT_EQ(error_of(text), "") << "without a last end of line";
+}
+
+TEST(OutdoorYear, EveryErrorNamesItsLineAndWhatWasExpected) {
+  EXPECT_EQ(error_of(""), "1: the file has no rows; expected the header month,day,hour,t_C,rh_pct");
+  EXPECT_EQ(error_of("hour,t\n"), "1: 'hour,t' is not the header; expected month,day,hour,t_C,rh_pct or the same with ,p_hPa");
+  EXPECT_EQ(error_of(with_line(1, "# no offset")),
+            "8762: no comment line holds the offset from UTC; expected one such as '# utc_offset_h -6'");
+  EXPECT_EQ(error_of(with_line(1, "# utc_offset_h east")), "1: utc_offset_h is 'east'; expected hours from UTC, -14 to 14");
+  EXPECT_EQ(error_of(with_line(1, "# utc_offset_h +-6")), "1: utc_offset_h is '+-6'; expected hours from UTC, -14 to 14");
+  EXPECT_EQ(error_of(with_line(3, "1,1,1,10")), "3: 4 fields; expected 5");
+  EXPECT_EQ(error_of(with_line(3, "13,1,1,10,50")), "3: month is '13'; expected a whole number from 1 to 12");
+  EXPECT_EQ(error_of(with_line(3, "2,30,1,10,50")), "3: month 2 has no day 30 in a year of 365 days");
+  EXPECT_EQ(error_of(with_line(3, "2,29,1,10,50")), "3: month 2 has no day 29 in a year of 365 days");
+  EXPECT_EQ(error_of(with_line(3, "1,1,0,10,50")), "3: hour is '0'; expected the hour's end, a whole number from 1 to 24");
+  EXPECT_EQ(error_of(with_line(3, "1,1,1.5,10,50")), "3: hour is '1.5'; expected the hour's end, a whole number from 1 to 24");
+  EXPECT_EQ(error_of(with_line(4, "1,1,2,warm,50")), "4: t_C is 'warm'; expected a temperature from -90 to 60 °C");
+  EXPECT_EQ(error_of(with_line(4, "1,1,2,nan,50")), "4: t_C is 'nan'; expected a temperature from -90 to 60 °C");
+  EXPECT_EQ(error_of(with_line(4, "1,1,2,10,0")), "4: rh_pct is '0'; expected a relative humidity from 0.1 to 100 %");
+  EXPECT_EQ(error_of(with_line(4, "1,1,2,10,")), "4: rh_pct is ''; expected a relative humidity from 0.1 to 100 %");
+  EXPECT_EQ(error_of(with_line(4, "1,1,1,10,50")), "4: month 1, day 1, hour 1 again; it was given in line 3");
+  EXPECT_EQ(error_of(with_line(4, "")), "8762: 1 of 8760 hours are missing; the first is month 1, day 1, hour 2");
+  EXPECT_EQ(error_of(with_line(8762, "")), "8762: 1 of 8760 hours are missing; the first is month 12, day 31, hour 24");
+  EXPECT_EQ(error_of(with_line(3, "1,1,1,\x01\xFF" + std::string(40, '9') + ",50")),
+            "3: t_C is '\?\?9999999999999999999999...'; expected a temperature from -90 to 60 °C");
+}
+
+RC_GTEST_PROP(OutdoorYear, AnyBytesGiveAYearOrAnError, ()) {
+  const auto bytes = *rc::gen::container<std::string>(rc::gen::arbitrary<char>());
+  for (const auto& text : {bytes, "# utc_offset_h " + bytes, header + "\n" + bytes, header + "\n1,1,1," + bytes}) {
+    const auto year = OutdoorYear::parse(text, "x");
+    RC_ASSERT(!year && year.error().line >= 1 && !year.error().message.empty());
+  }
+}
+
+}  // namespace
+}  // namespace coatday::climate

@@ -1,0 +1,137 @@
+// Laws that hold in any air.
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "tests/finish/samples.h"
+
+namespace coatday::finish {
+namespace {
+
+using climate::Air;
+using climate::AirSeries;
+using test::monday;
+using test::series;
+using Estimate = CureClock::Estimate;
+
+Air any_air() { return test::air(*rc::gen::inRange(-50, 450) / 10.0, *rc::gen::inRange(5, 101)); }
+
+std::vector<Air> any_rows() {
+  return *rc::gen::container<std::vector<Air>>(*rc::gen::inRange<std::size_t>(1, 120), rc::gen::exec(any_air));
+}
+
+Mechanism any_mechanism() { return static_cast<Mechanism>(*rc::gen::inRange<std::size_t>(0, words<Mechanism>().size())); }
+
+Instant any_time(std::size_t rows) { return monday + std::chrono::seconds(*rc::gen::inRange<std::size_t>(0, 1800 * rows + 1)); }
+
+/// Row by row, each with the share of it that lies in the span.
+double naive(const AirSeries& air, const Law& law, Side side, Instant from, Instant until) {
+  double hours = 0;
+  for (const climate::AirRow& row : air.rows()) {
+    const auto overlap = std::min<Instant>(row.from + AirSeries::step, until) - std::max(row.from, from);
+    if (overlap.count() > 0) hours += Hours(overlap).count() * rate(law, row.air, reference_air, side);
+  }
+  return hours;
+}
+
+RC_GTEST_PROP(ClockIntegral, AgreesWithANaiveLoop, ()) {
+  const std::vector<Air> rows = any_rows();
+  const AirSeries air = series(rows);
+  const Law law = *default_law(any_mechanism(), Clock::drying);
+  const Side side = *rc::gen::element(Side::slow, Side::fast);
+  const ClockIntegral clock(air, law, reference_air, side, false);
+  const Instant a = any_time(rows.size());
+  const Instant b = any_time(rows.size());
+  const auto [from, until] = std::minmax(a, b);
+  RC_ASSERT(std::abs(clock.between(from, until).count() - naive(air, law, side, from, until)) < 1e-9);
+}
+
+RC_GTEST_PROP(ClockIntegral, ReachesNoSecondTooEarlyAndNoSecondTooLate, ()) {
+  const std::vector<Air> rows = any_rows();
+  const AirSeries air = series(rows);
+  const Law law = *default_law(any_mechanism(), Clock::drying);
+  const ClockIntegral clock(air, law, reference_air, Side::slow, false);
+  const Instant from = any_time(rows.size());
+  const Hours need(*rc::gen::inRange(1, 20000) / 1000.0);
+  const auto reached = clock.reached(from, need);
+  if (!reached) {
+    RC_ASSERT(naive(air, law, Side::slow, from, air.end()) < need.count());
+    return;
+  }
+  RC_ASSERT(naive(air, law, Side::slow, from, *reached) > need.count() - 1e-9);
+  RC_ASSERT(naive(air, law, Side::slow, from, *reached - std::chrono::seconds(1)) < need.count() + 1e-9);
+}
+
+/// Not reached is later than any time.
+Instant or_never(std::optional<Instant> t) { return t.value_or(Instant::max()); }
+
+RC_GTEST_PROP(CureClock, AColderHourNeverDriesEarlier, ()) {
+  std::vector<Air> rows = any_rows();
+  const Product p = test::product(any_mechanism());
+  const CureClock before(p, series(rows), Estimate::nominal);
+  const std::size_t hour = *rc::gen::inRange<std::size_t>(0, rows.size());
+  const Kelvins colder(*rc::gen::inRange(1, 150) / 10.0);
+  for (std::size_t r = hour; r < std::min(hour + 2, rows.size()); ++r) rows[r].temperature = rows[r].temperature - colder;
+  const CureClock after(p, series(rows), Estimate::nominal);
+  for (std::size_t s = 0; s < stage_count; ++s) {
+    const auto stage = static_cast<Stage>(s);
+    RC_ASSERT(or_never(after.reached(stage, monday)) >= or_never(before.reached(stage, monday)));
+  }
+}
+
+RC_GTEST_PROP(CureClock, LateIsNeverEarlier, ()) {
+  const std::vector<Air> rows = any_rows();
+  const Product p = test::product(any_mechanism());
+  const CureClock nominal(p, series(rows), Estimate::nominal);
+  const CureClock late(p, series(rows), Estimate::late);
+  const Instant applied = any_time(rows.size());
+  for (std::size_t s = 0; s < stage_count; ++s) {
+    const auto stage = static_cast<Stage>(s);
+    RC_ASSERT(or_never(late.reached(stage, applied)) >= or_never(nominal.reached(stage, applied)));
+  }
+}
+
+// ASTM D1640 names the stages of drying in an order; no air turns it round.
+RC_GTEST_PROP(CureClock, StagesComeInTheirOrder, ()) {
+  const std::vector<Air> rows = any_rows();
+  const Product p = test::product(any_mechanism());
+  const CureClock clock(p, series(rows), *rc::gen::element(Estimate::nominal, Estimate::late));
+  const Instant applied = any_time(rows.size());
+  const auto in_order = [&](std::initializer_list<Stage> stages) {
+    Instant last = applied;
+    for (const Stage stage : stages) {
+      if (!clock.has(stage)) continue;
+      const Instant t = or_never(clock.reached(stage, applied));
+      RC_ASSERT(t >= last);
+      last = t;
+    }
+  };
+  in_order({Stage::tack_free, Stage::handle, Stage::sand, Stage::recoat});
+  in_order({Stage::pack, Stage::light_use, Stage::full_cure});
+  if (p.mechanism == Mechanism::water) in_order({Stage::recoat, Stage::pack});
+}
+
+RC_GTEST_PROP(Refused, HasNothingToSayWhereAllRowsAreAllowed, ()) {
+  const std::vector<Air> rows = *rc::gen::container<std::vector<Air>>(*rc::gen::inRange<std::size_t>(1, 40), rc::gen::exec([] {
+    return test::air(*rc::gen::inRange(16, 70) / 2.0, *rc::gen::inRange(30, 90));
+  }));
+  const AirSeries air = series(rows);
+  Product p = test::product(any_mechanism());
+  p.limits.hold = Hours(*rc::gen::inRange(0, 24) / 4.0);
+  p.limits.hold_above = Celsius(*rc::gen::inRange(5, 15));
+  if (*rc::gen::arbitrary<bool>()) p.limits.blush_margin = Kelvins(*rc::gen::inRange(1, 12));
+  const std::vector<bool> allowed = allowed_rows(p, air);
+
+  const std::size_t row = *rc::gen::inRange<std::size_t>(0, rows.size());
+  const Instant start = air.rows()[row].from;
+  RC_ASSERT(allowed[row] == !refused(p, air, start, start + AirSeries::step));
+  if (allowed[row]) {
+    const std::chrono::seconds a(*rc::gen::inRange(0, 1800)), b(*rc::gen::inRange(0, 1801));
+    RC_ASSERT(!refused(p, air, start + std::min(a, b), start + std::max(a, b)));
+  }
+}
+
+}  // namespace
+}  // namespace coatday::finish

@@ -1,0 +1,134 @@
+#include "tests/solver/random_problem.h"
+
+#include <algorithm>
+#include <random>
+
+namespace coatday::solver::test {
+namespace {
+
+constexpr Time horizon = 11;
+
+class Maker {
+ public:
+  Maker(const Features& features, std::uint64_t seed) : f_(features), random_(seed) {}
+
+  Problem make() {
+    p_.horizon = horizon;
+    p_.sharing_gap = upto(2);
+    for (int r = 0; r < 2; ++r) p_.resources.push_back({1 + upto(1), 100 + r});
+    const int count = 2 + upto(f_.families || f_.remedies ? 1 : 2);
+    for (int i = 0; i < count; ++i) p_.activities.push_back(activity(i));
+    for (int to = 1; to < count; ++to) lags(upto(to - 1), to);
+    if (f_.remedies) remedy(count);
+    if (f_.minimum && one_in(4)) p_.minimum_lags.push_back({{count - 1, edge()}, 0, shift(-(1 + upto(8))), 299});  // closes a cycle
+    if (f_.holds) holds(count);
+    if (f_.exclusions) exclude(count);
+    for (int i = 0; i < count; ++i) {
+      if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(horizon) : never, 1.0 + upto(2), -1});
+    }
+    return std::move(p_);
+  }
+
+ private:
+  int upto(int most) { return static_cast<int>(random_() % static_cast<std::uint64_t>(most + 1)); }
+  bool one_in(int n) { return upto(n - 1) == 0; }
+  Edge edge() { return one_in(2) ? Edge::end : Edge::start; }
+
+  Function rising(Time least, Time most) {
+    if (!f_.tables || one_in(2)) return shift(least + upto(most - least));
+    std::vector<Time> values;
+    for (Time t = 0; t <= horizon; ++t) {
+      const Time value = t + least + upto(most - least);
+      values.push_back(values.empty() ? value : std::max(values.back(), value));
+    }
+    return table(0, std::move(values));
+  }
+
+  Intervals calendar() {
+    if (!f_.calendars || one_in(4)) return {{0, horizon + 1}};
+    const Time begin = upto(4), end = begin + 1 + upto(3), again = end + 1 + upto(2);
+    if (one_in(3)) return {{begin, end}};
+    return {{begin, end}, {again, again + 1 + upto(4)}};
+  }
+
+  Activity activity(int i) {
+    Activity a;
+    a.starts = calendar();
+    a.tag = i;
+    if (!one_in(6)) a.end = rising(0, 3);
+    if (f_.resources) {
+      if (!one_in(4)) a.demands.push_back({upto(1), 1});
+      if (one_in(4)) a.demands.push_back({upto(1), 1});
+    }
+    if (f_.families && !one_in(3)) {
+      a.family = upto(1);
+      a.end_shared = rising(0, 2);
+      if (f_.calendars && one_in(2)) a.starts_shared = calendar();
+    }
+    return a;
+  }
+
+  void lags(int from, int to) {
+    if (f_.minimum && !one_in(4)) p_.minimum_lags.push_back({{from, edge()}, to, one_in(5) ? nullptr : rising(0, 3), 200 + to});
+    if (f_.maximum && one_in(2)) p_.maximum_lags.push_back({{from, edge()}, to, rising(0, 5), 300 + to, std::nullopt});
+  }
+
+  void remedy(int count) {
+    Activity a = activity(count);
+    a.optional = true;
+    a.family = -1;
+    a.end_shared = nullptr;
+    p_.activities.push_back(a);
+    const int to = 1 + upto(count - 2), from = upto(to - 1);
+    p_.maximum_lags.push_back({{from, edge()}, to, rising(0, 3), 400, count});
+    if (one_in(4)) p_.maximum_lags.push_back({{upto(to - 1), edge()}, to, rising(0, 4), 401, count});
+    p_.minimum_lags.push_back({{from, Edge::end}, count, rising(0, 1), 402});
+    p_.minimum_lags.push_back({{count, Edge::end}, to, rising(0, 1), 403});
+    if (one_in(3)) p_.maximum_lags.push_back({{count, Edge::end}, to, rising(0, 3), 404, std::nullopt});
+  }
+
+  void holds(int count) {
+    for (int h = 0; h < 1 + upto(1); ++h) {
+      Hold hold;
+      hold.first = upto(static_cast<int>(p_.activities.size()) - 1);
+      hold.tag = 500 + h;
+      if (!one_in(3)) {
+        const int until = upto(count - 1);
+        if (until != hold.first) hold.until = until;
+      }
+      if (!hold.until || one_in(2)) {
+        hold.limit_from = {one_in(4) ? upto(count - 1) : hold.first, edge()};
+        hold.limit = rising(0, 5);
+      }
+      hold.choices.push_back({upto(1), 1 + (one_in(5) ? 1 : 0)});
+      if (one_in(2)) hold.choices.push_back({upto(1), 1});
+      p_.holds.push_back(std::move(hold));
+    }
+  }
+
+  void exclude(int count) {
+    Exclusion exclusion;
+    exclusion.tag = 600;
+    for (int i = 0; i < count; ++i) {
+      const Span span{i, upto(2), one_in(2) ? nullptr : rising(0, 4)};
+      if (one_in(2)) exclusion.left.push_back(span);
+      if (one_in(2)) exclusion.right.push_back(span);
+    }
+    p_.exclusions.push_back(std::move(exclusion));
+  }
+
+  Features f_;
+  std::mt19937_64 random_;
+  Problem p_;
+};
+
+}  // namespace
+
+Features features(unsigned bits) {
+  const auto bit = [bits](unsigned i) { return ((bits >> i) & 1U) != 0; };
+  return {bit(0), bit(1), bit(2), bit(3), bit(4), bit(5), bit(6), bit(7), bit(8), bit(9)};
+}
+
+Problem random_problem(const Features& features, std::uint64_t seed) { return Maker(features, seed).make(); }
+
+}  // namespace coatday::solver::test
