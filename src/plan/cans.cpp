@@ -65,7 +65,8 @@ std::vector<const Size*> search(const std::vector<Size>& sizes, std::int64_t nee
     return std::tuple(a.second.price, a.first, a.second.cans) < std::tuple(b.second.price, b.first, b.second.cans);
   });
   std::vector<const Size*> chosen;
-  for (auto sum = best; sum->second.last != nullptr; sum = sums.find(sum->first - sum->second.last->volume)) chosen.push_back(sum->second.last);
+  for (auto sum = best; sum->second.last != nullptr; sum = sums.find(sum->first - sum->second.last->volume))
+    chosen.push_back(sum->second.last);
   return chosen;
 }
 

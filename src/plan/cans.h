@@ -10,9 +10,9 @@
 namespace coatday::plan {
 
 struct Cover {
-  std::vector<int> counts;                           ///< of each can, in the order given
+  std::vector<int> counts;  ///< of each can, in the order given
   Litres total;
-  std::optional<Money> cost;                         ///< where every can bought has a price
+  std::optional<Money> cost;  ///< where every can bought has a price
 };
 
 /// Whole cans that hold at least `need`: the cheapest; of equals those that leave least over; of equals the fewest. When any can has no

@@ -7,7 +7,7 @@ namespace coatday::plan {
 
 /// A breach of what the plan promises.
 struct Breach {
-  std::string code;                                  ///< "too-early", "window-missed", "face-left-behind", "person-twice", ...
+  std::string code;  ///< "too-early", "window-missed", "face-left-behind", "person-twice", ...
   std::string message;
 };
 

@@ -21,7 +21,8 @@ Effort coat_effort(const finish::Product& product, finish::Method method, Square
   const auto rate = product.work_rates.find(method);
   const Hours applying(rate == product.work_rates.end() ? 0 : area.value() / rate->second.value());
   Effort effort;
-  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil(applying / *product.pot_life - 1e-9)));
+  const Hours handling = Hours(shop.handling) * items;
+  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil((applying + handling) / *product.pot_life - 1e-9)));
   const Hours induction = product.two_part ? product.two_part->induction : Hours(0);
   effort.hands_on = on_grid(applying + product.stand.value_or(Hours(0)) + Hours(shop.handling) * items);
   const Hours set_up = (product.set_up + induction) * std::max(1, effort.mixes);

@@ -25,6 +25,9 @@ class Writer {
 
   void run() {
     plan_.faces = loads_.faces;
+    plan_.events.clear();
+    plan_.places.clear();
+    plan_.pieces.clear();
     std::vector<std::size_t> order;
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
       if (schedule_.activities[t].present && !graph_.tasks[t].milestone) order.push_back(t);

@@ -1,8 +1,9 @@
 #include "plan/planner.h"
 
 #include <algorithm>
-#include <chrono>
 #include <array>
+#include <chrono>
+
 #include <fmt/core.h>
 
 #include "plan/buying.h"
@@ -71,41 +72,42 @@ class Planner {
     return begin;
   }
 
-  /// The shop's air from the first record to the end of a cure.
-  climate::AirSeries air_until(Instant until) const {
+  /// The shop's air from the first record to the end of a cure, and the clocks over it.
+  void breathe_until(Instant until) {
+    if (clocks_ && until <= plan_.air.end()) return;
     const Instant begin = air_begin();
-    return {*job_.air(begin, until + climate::AirSeries::step), begin, until};
+    plan_.air = climate::AirSeries(*job_.air(begin, until + climate::AirSeries::step), begin, until);
+    clocks_ = std::make_unique<Clocks>(plan_.air);
   }
 
   bool attempt(days horizon) {
     const auto steps = static_cast<solver::Time>(horizon / grid_step);
-    plan_.air = air_until(plan_.from + horizon + cures.front());
+    breathe_until(plan_.from + horizon + cures.front());
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
-    Clocks clocks(plan_.air);
-    const Model model = make_model(job_, loads_, graph_, clocks, calendar, grid_, Scope::whole);
+    const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     const solver::Outcome outcome = solver::solve(model.problem);
     plan_.contradiction.clear();
     if (const auto* found = std::get_if<solver::Found>(&outcome)) {
-      plan_.ready_bound = bound(calendar, clocks);
+      plan_.ready_bound = bound(calendar);
       write(*found, model);
       return true;
     }
     if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
       plan_.status = Status::infeasible;
-      plan_.contradiction = in_words(contradiction->tags, job_, loads_, graph_, model, clocks, grid_);
+      plan_.contradiction = in_words(contradiction->tags, job_, loads_, graph_, model, *clocks_, grid_);
     } else {
       plan_.status = Status::not_found;
-      plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, clocks, grid_);
+      plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, *clocks_, grid_);
     }
     return false;
   }
 
   /// Nothing can be ready before: clocks, calendars and sequence of one item of each part alone, and all hands-on work against all hands.
-  std::optional<Instant> bound(const Calendar& calendar, Clocks& clocks) {
+  std::optional<Instant> bound(const Calendar& calendar) {
     const Loads loads = job_.order.history.empty() ? make_loads(job_, Split::single) : loads_;
     const TaskGraph graph = make_tasks(job_, loads);
-    const solver::Time alone = solver::ready_bound(make_model(job_, loads, graph, clocks, calendar, grid_, Scope::relaxed).problem);
+    const solver::Time alone = solver::ready_bound(make_model(job_, loads, graph, *clocks_, calendar, grid_, Scope::relaxed).problem);
     if (alone >= solver::never) return std::nullopt;
     return grid_.instant(std::max(alone, busy_until(calendar)));
   }
@@ -134,17 +136,16 @@ class Planner {
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
       if (found.schedule.activities[t].present) end = std::max(end, grid_.instant(found.schedule.activities[t].end));
     }
-    const Plan blank = plan_;
+    plan_.working = shop::working_time(job_.shop, plan_.from, std::max(end, plan_.from + days(1)));
+    const std::vector<Finding> findings = plan_.findings;
     for (const days cure : cures) {
-      plan_ = blank;
+      plan_.findings = findings;
       plan_.until = end + cure;
-      if (plan_.until > plan_.air.end()) plan_.air = air_until(plan_.until);
-      Clocks clocks(plan_.air);
-      write_events(plan_, job_, loads_, graph_, model, found.schedule, clocks, grid_);
-      plan_.working = shop::working_time(job_.shop, plan_.from, std::max(end, plan_.from + days(1)));
-      explain_starts(plan_, graph_, model, clocks, grid_);
+      breathe_until(plan_.until);
+      write_events(plan_, job_, loads_, graph_, model, found.schedule, *clocks_, grid_);
       if (cured()) break;
     }
+    explain_starts(plan_, graph_, model, *clocks_, grid_);
     write_purchase(plan_, job_);
     judge_air();
     for (const Delivery& delivery : graph_.deliveries) {
@@ -187,6 +188,7 @@ class Planner {
   Plan plan_;
   Loads loads_;
   TaskGraph graph_;
+  std::unique_ptr<Clocks> clocks_;                   // over plan_.air
 };
 
 }  // namespace

@@ -26,7 +26,8 @@ std::vector<Need> by_product(std::span<const Need> needs) {
 }
 
 Purchase buy(const Need& need, const finish::Product& product, const shop::Shop& shop) {
-  Purchase row{.product = product.id, .part = {}, .area = need.area, .need = need.litres, .on_hand = {}, .buy = {}, .left_over = {}, .cost = {}};
+  Purchase row{
+      .product = product.id, .part = {}, .area = need.area, .need = need.litres, .on_hand = {}, .buy = {}, .left_over = {}, .cost = {}};
   row.on_hand = shop::usable_stock(shop, product.id, need.first_use, product.shelf_life_opened);
   const Litres missing = need.litres - row.on_hand;
   const Cover cover = best_cover(product.cans, missing);
@@ -37,22 +38,16 @@ Purchase buy(const Need& need, const finish::Product& product, const shop::Shop&
   return row;
 }
 
-/// The share of one part in a row of sets, without what they cost.
-Purchase share_of(const Purchase& sets, const std::string& part, double share) {
+/// The share of one part in a row of sets. `paid` is 1 for the part that the price of a set stands with, 0 for the one that comes with it.
+Purchase share_of(const Purchase& sets, const std::string& part, double share, double paid) {
+  const auto price = [paid](std::optional<Money> of_set) { return of_set ? std::optional(*of_set * paid) : std::nullopt; };
   Purchase row = sets;
   row.part = part;
   row.need = sets.need * share;
   row.on_hand = sets.on_hand * share;
   row.left_over = sets.left_over * share;
-  row.cost.reset();
-  for (Bought& bought : row.buy) bought = {bought.size * share, bought.count, std::nullopt};
-  return row;
-}
-
-Purchase base_of(const Purchase& sets, double share) {
-  Purchase row = share_of(sets, "base", share);
-  row.cost = sets.cost;
-  for (std::size_t i = 0; i < row.buy.size(); ++i) row.buy[i].price = sets.buy[i].price;
+  row.cost = price(sets.cost);
+  for (Bought& bought : row.buy) bought = {bought.size * share, bought.count, price(bought.price)};
   return row;
 }
 
@@ -63,7 +58,8 @@ Litres session_loss(finish::Method method) {
   return Litres(method == finish::Method::roller || finish::is_spray(method) ? 0.060 : 0.030);
 }
 
-std::vector<Purchase> purchase(std::span<const Need> needs, const std::map<std::string, finish::Product>& products, const shop::Shop& shop) {
+std::vector<Purchase> purchase(std::span<const Need> needs, const std::map<std::string, finish::Product>& products,
+                               const shop::Shop& shop) {
   std::vector<Purchase> rows;
   for (const Need& need : by_product(needs)) {
     const auto product = products.find(need.product);
@@ -71,8 +67,8 @@ std::vector<Purchase> purchase(std::span<const Need> needs, const std::map<std::
     const Purchase row = buy(need, product->second, shop);
     if (const auto& mix = product->second.two_part) {
       const double base = mix->base_parts / (mix->base_parts + mix->hardener_parts);
-      rows.push_back(base_of(row, base));
-      rows.push_back(share_of(row, "hardener", 1 - base));
+      rows.push_back(share_of(row, "base", base, 1));
+      rows.push_back(share_of(row, "hardener", 1 - base, 0));
     } else {
       rows.push_back(row);
     }

@@ -12,11 +12,11 @@ namespace coatday::plan {
 
 /// What the coats of one product take by one method.
 struct Need {
-  std::string product;                               ///< id
+  std::string product;  ///< id
   finish::Method method = finish::Method::brush;
-  SquareMetres area;                                 ///< all coats together
-  Litres litres;                                     ///< from the can, losses of sessions not in it
-  int sessions = 0;                                  ///< times that a tool is wetted and cleaned
+  SquareMetres area;  ///< all coats together
+  Litres litres;      ///< from the can, losses of sessions not in it
+  int sessions = 0;   ///< times that a tool is wetted and cleaned
   LocalDay first_use;
 };
 
@@ -27,7 +27,7 @@ struct Need {
 /// of the first use. A product without cans is bought as needed: nothing to buy, nothing left over.
 ///
 /// Cans of a two-part product are sets with both parts in the ratio of the mix. A set's size counts the two together; its base and its
-/// hardener each have a row, in which sizes are the part's share of the set. The set's price stands with the base.
+/// hardener each have a row, in which sizes are the part's share of the set. The base bears the set's price, the hardener comes with it.
 [[nodiscard]] std::vector<Purchase> purchase(std::span<const Need>, const std::map<std::string, finish::Product>&, const shop::Shop&);
 
 }  // namespace coatday::plan

@@ -1,0 +1,34 @@
+#pragma once
+// The command line as a value.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <tl/expected.hpp>
+
+#include "cli/outcome.h"
+#include "quantity/text.h"
+
+namespace coatday::cli {
+
+enum class Command { plan, buy, why, check, area, finishes, schedules };
+enum class Format { text, json };
+enum class Colour { never, automatic, always };
+
+struct Arguments {
+  Command command = Command::plan;
+  std::string order;                                 ///< path of the order file
+  std::string name;                                  ///< event, finish or schedule; empty: all of them
+  std::vector<std::string> own;                      ///< files with finishes of the user's own
+  Format format = Format::text;
+  std::optional<LocalTime> from;                     ///< in the shop's zone
+  std::optional<Units> units;
+  bool strict = false;
+  Colour colour = Colour::automatic;
+};
+
+/// Without the program's name. Help, version and mistakes are outcomes already.
+[[nodiscard]] tl::expected<Arguments, Outcome> read_arguments(const std::vector<std::string>& words);
+
+}  // namespace coatday::cli

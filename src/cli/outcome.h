@@ -1,0 +1,25 @@
+#pragma once
+// What a command did: text for both streams and the exit status. Nothing is written before it is complete.
+
+#include <string>
+
+namespace coatday::cli {
+
+/// The exit statuses, the same for every command.
+enum Status {
+  done = 0,
+  no_plan = 1,                                       ///< none is possible, a face would be left behind, or a warning with --strict
+  bad_input = 2,                                     ///< mistakes in files or usage
+  our_fault = 3,                                     ///< the checker refused a plan of our own
+};
+
+struct Outcome {
+  int status = done;
+  std::string out;
+  std::string err;
+};
+
+/// "coatday: error: ...", ended.
+[[nodiscard]] inline Outcome mistaken(const std::string& message) { return {bad_input, "", "coatday: error: " + message + "\n"}; }
+
+}  // namespace coatday::cli

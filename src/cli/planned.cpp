@@ -1,0 +1,77 @@
+#include "cli/planned.h"
+
+#include <algorithm>
+
+#include "plan/planner.h"
+#include "report/report.h"
+
+namespace coatday::cli {
+namespace {
+
+Outcome told(const std::vector<input::Diagnostic>& mistakes) {
+  Outcome outcome{bad_input, "", ""};
+  for (const input::Diagnostic& mistake : mistakes) {
+    outcome.err += input::to_text(mistake);
+    if (!outcome.err.ends_with('\n')) outcome.err += '\n';
+  }
+  return outcome;
+}
+
+Outcome no_schedules() {
+  return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it");
+}
+
+}  // namespace
+
+tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& world) {
+  if (!world.schedules) return tl::make_unexpected(no_schedules());
+  input::Loaded loaded = input::load_order(arguments.order, *world.schedules, world.read);
+  if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
+  return std::move(*loaded.job);
+}
+
+tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& arguments, const World& world) {
+  if (!world.schedules) return tl::make_unexpected(no_schedules());
+  const std::vector<std::filesystem::path> own(arguments.own.begin(), arguments.own.end());
+  input::LoadedCatalogue loaded = input::load_catalogue(*world.schedules, own, world.read);
+  if (!loaded.mistakes.empty()) return tl::make_unexpected(told(loaded.mistakes));
+  return std::move(loaded.catalogue);
+}
+
+tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& world) {
+  auto job = load(arguments, world);
+  if (!job) return tl::make_unexpected(job.error());
+  if (arguments.units) job->shop.units = *arguments.units;
+  plan::Plan plan = plan::make_plan(*job, {plan_from(arguments, *job, world.now)});
+  if (plan.status == plan::Status::feasible) {
+    const std::vector<plan::Breach> breaches = plan::check(plan, *job);
+    if (!breaches.empty()) return tl::make_unexpected(refused_by_checker(breaches));
+  }
+  return Planned{std::move(*job), std::move(plan)};
+}
+
+Instant plan_from(const Arguments& arguments, const plan::Job& job, Instant now) {
+  if (arguments.from) return job.shop.zone.to_instant(*arguments.from);
+  if (job.order.start) return *job.order.start;
+  return std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<300>>>(now);
+}
+
+report::Look look(const Arguments& arguments, const World& world, Units shop_units) {
+  const bool automatic = world.terminal && !world.no_color;
+  const bool colour = arguments.colour == Colour::always || (arguments.colour == Colour::automatic && automatic);
+  return {arguments.units.value_or(shop_units), colour, 80};
+}
+
+int status_of(const std::vector<plan::Finding>& findings, bool strict) {
+  const plan::Severity worst = strict ? plan::Severity::warning : plan::Severity::error;
+  const bool bad = std::any_of(findings.begin(), findings.end(), [worst](const plan::Finding& f) { return f.severity >= worst; });
+  return bad ? no_plan : done;
+}
+
+int status_of(const plan::Plan& plan, bool strict) {
+  return plan.status == plan::Status::feasible ? status_of(plan.findings, strict) : no_plan;
+}
+
+Outcome refused_by_checker(const std::vector<plan::Breach>& breaches) { return {our_fault, "", report::breaches_text(breaches, {})}; }
+
+}  // namespace coatday::cli

@@ -1,0 +1,34 @@
+#pragma once
+// What the commands share: reading an order, planning it, and having the plan checked before anybody sees it.
+
+#include <tl/expected.hpp>
+
+#include "cli/arguments.h"
+#include "cli/world.h"
+#include "plan/check.h"
+#include "plan/plan.h"
+#include "report/lines.h"
+
+namespace coatday::cli {
+
+[[nodiscard]] tl::expected<plan::Job, Outcome> load(const Arguments&, const World&);
+[[nodiscard]] tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments&, const World&);
+
+struct Planned {
+  plan::Job job;
+  plan::Plan plan;
+};
+/// A plan that the checker found sound, or one that says why there is none.
+[[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&);
+
+/// When to plan from: as said, else the order's start, else now rounded up to 5 min.
+[[nodiscard]] Instant plan_from(const Arguments&, const plan::Job&, Instant now);
+[[nodiscard]] report::Look look(const Arguments&, const World&, Units shop_units);
+
+/// The exit status for what was found.
+[[nodiscard]] int status_of(const std::vector<plan::Finding>&, bool strict);
+[[nodiscard]] int status_of(const plan::Plan&, bool strict);
+/// Exit status 3 with the breaches, in place of the plan.
+[[nodiscard]] Outcome refused_by_checker(const std::vector<plan::Breach>&);
+
+}  // namespace coatday::cli

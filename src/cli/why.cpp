@@ -1,0 +1,30 @@
+#include "cli/commands.h"
+#include "cli/planned.h"
+#include "quantity/nearest.h"
+#include "report/report.h"
+
+namespace coatday::cli {
+namespace {
+
+Outcome no_such_event(const Arguments& arguments, const plan::Plan& plan) {
+  std::vector<std::string> ids;
+  for (const plan::Event& event : plan.events) ids.push_back(event.id);
+  const auto meant = nearest_word(arguments.name, ids);
+  return mistaken("the plan has no event '" + arguments.name + "'" + (meant ? "; did you mean '" + *meant + "'?" : "") + " (coatday why " +
+                  arguments.order + " lists them)");
+}
+
+}  // namespace
+
+Outcome why_command(const Arguments& arguments, const World& world) {
+  const auto made = planned(arguments, world);
+  if (!made) return made.error();
+  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const int status = status_of(made->plan, false);
+  if (made->plan.status != plan::Status::feasible) return {status, report::plan_text(made->plan, made->job.order.name, shown), ""};
+  if (arguments.name.empty()) return {status, report::events_text(made->plan, shown), ""};
+  const auto text = report::why_text(made->plan, arguments.name, shown);
+  return text ? Outcome{status, *text, ""} : no_such_event(arguments, made->plan);
+}
+
+}  // namespace coatday::cli

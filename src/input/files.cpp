@@ -1,0 +1,65 @@
+#include "input/files.h"
+
+#include <fmt/core.h>
+
+#include <fstream>
+#include <utility>
+
+namespace coatday::input {
+namespace {
+
+constexpr std::size_t longest_line = 64 * 1024;  // bytes that are copied to show a part of them
+
+}  // namespace
+
+const Source* Files::text(const std::filesystem::path& path, const Location& named, Mistakes& mistakes) {
+  const auto known = source_of_.find(path.string());
+  if (known != source_of_.end()) return known->second;
+  std::optional<std::string> text = read_(path);
+  if (!text) {
+    mistakes.add(named, fmt::format("cannot read the file {}", in_quotes(path.string())));
+    return nullptr;
+  }
+  sources_.emplace_back(path.string(), *std::move(text));
+  return source_of_[path.string()] = &sources_.back();
+}
+
+const Value* Files::values(const std::filesystem::path& path, const Location& named, Mistakes& mistakes) {
+  const auto known = value_of_.find(path.string());
+  if (known != value_of_.end()) return known->second;
+  const Source* source = text(path, named, mistakes);
+  if (source == nullptr) return nullptr;
+  std::optional<Value> value = read_document(*source, mistakes);
+  if (value) values_.push_back(*std::move(value));
+  return value_of_[path.string()] = value ? &values_.back() : nullptr;
+}
+
+void Files::quote_lines(std::vector<Diagnostic>& mistakes) const {
+  for (Diagnostic& mistake : mistakes) {
+    const auto source = source_of_.find(mistake.where.file);
+    if (source == source_of_.end()) continue;
+    const std::string_view line = source->second->line(mistake.where.line);
+    if (line.size() <= longest_line) mistake.line = line;
+  }
+}
+
+std::filesystem::path beside(const std::filesystem::path& file, const std::string& name) {
+  return (file.parent_path() / name).lexically_normal();
+}
+
+// Reads a little more than the largest file, so that a larger one is seen to be too large and none fills the memory.
+ReadFile read_from_disk() {
+  return [](const std::filesystem::path& path) -> std::optional<std::string> {
+    std::ifstream file(path, std::ios::binary);
+    std::error_code error;
+    if (!file || std::filesystem::is_directory(path, error)) return std::nullopt;
+    constexpr std::size_t byte_order_mark = 3;
+    std::string text(largest_file + byte_order_mark + 1, '\0');
+    file.read(text.data(), static_cast<std::streamsize>(text.size()));
+    if (file.bad()) return std::nullopt;
+    text.resize(static_cast<std::size_t>(file.gcount()));
+    return text;
+  };
+}
+
+}  // namespace coatday::input

@@ -1,0 +1,37 @@
+#pragma once
+// The files of one reading: each is read once and stays until the end, since values point into it.
+
+#include <deque>
+#include <filesystem>
+#include <map>
+#include <optional>
+#include <string>
+
+#include "input/document.h"
+#include "input/load.h"
+
+namespace coatday::input {
+
+class Files {
+ public:
+  explicit Files(const ReadFile& read) : read_(read) {}
+
+  /// The text of a file. Nothing, and a mistake at `named`, when it cannot be read.
+  const Source* text(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
+  /// The values of a file, or null and its mistakes, which are told once.
+  const Value* values(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
+  /// Puts the text of its line to each mistake.
+  void quote_lines(std::vector<Diagnostic>& mistakes) const;
+
+ private:
+  const ReadFile& read_;
+  std::deque<Source> sources_;
+  std::deque<Value> values_;
+  std::map<std::string, const Source*> source_of_;
+  std::map<std::string, const Value*> value_of_;
+};
+
+/// Where a file stands that another one names: relative to that one's directory.
+[[nodiscard]] std::filesystem::path beside(const std::filesystem::path& file, const std::string& name);
+
+}  // namespace coatday::input

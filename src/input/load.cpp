@@ -1,0 +1,120 @@
+#include "input/load.h"
+
+#include <fmt/core.h>
+
+#include <array>
+#include <utility>
+
+#include "climate/air.h"
+#include "input/catalogue.h"
+#include "input/fields.h"
+#include "input/files.h"
+#include "input/order_file.h"
+#include "input/shop_file.h"
+
+namespace coatday::input {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::array shipped{"products.yaml", "schedules.yaml", "over.yaml"};
+
+struct Reading {
+  explicit Reading(const ReadFile& read) : files(read) {}
+  Files files;
+  Mistakes mistakes;
+
+  std::vector<Diagnostic> told() {
+    std::vector<Diagnostic> all = mistakes.sorted();
+    files.quote_lines(all);
+    return all;
+  }
+};
+
+Location file_itself(const fs::path& file) { return {file.string(), 0, 0}; }
+
+struct Named {
+  fs::path file;
+  Location where;
+};
+
+// The finish files that a shop or an order names.
+void own_finishes(const Fields* fields, const fs::path& file, std::vector<Named>& own, Mistakes& mistakes) {
+  if (fields == nullptr) return;
+  for (const Value& item : fields->list("own finishes")) {
+    if (item.kind == Value::Kind::text) own.push_back({beside(file, item.text), item.where()});
+    if (item.kind != Value::Kind::text) mistakes.add(item.where(), "expected the name of a file");
+  }
+}
+
+// A file that is named twice counts where it is named last.
+finish::Catalogue read_all_finishes(const fs::path& schedules, const std::vector<Named>& own, Reading& reading) {
+  std::vector<const Value*> files;
+  const auto add = [&](const fs::path& path, const Location& where) {
+    const Value* value = reading.files.values(path, where, reading.mistakes);
+    std::erase(files, value);
+    if (value != nullptr) files.push_back(value);
+  };
+  for (const char* name : shipped) add(schedules / name, file_itself(schedules / name));
+  for (const Named& named : own) add(named.file, named.where);
+  return read_catalogue(files, reading.mistakes);
+}
+
+// The shop's file with its keys, or nothing after a mistake.
+std::optional<Fields> open_shop(const Fields& order, const fs::path& order_file, fs::path& file, Reading& reading) {
+  const Value* name = order.need("shop");
+  const std::string* text = order.text("shop");
+  if (name == nullptr || text == nullptr) return std::nullopt;
+  file = beside(order_file, *text);
+  const Value* value = reading.files.values(file, name->where(), reading.mistakes);
+  if (value == nullptr) return std::nullopt;
+  return Fields(*value, "a shop file", shop_keys(), reading.mistakes);
+}
+
+// Any hour of any year will do to describe the air.
+std::string describe(const plan::AirMaker& air, Units units) {
+  constexpr Instant noon = std::chrono::sys_days(std::chrono::January / 1 / 2027) + std::chrono::hours(12);
+  return air(noon, noon + std::chrono::hours(1))->describe(units);
+}
+
+void read_job(const Fields& order, const fs::path& file, const fs::path& schedules, Reading& reading, plan::Job& job) {
+  Mistakes& mistakes = reading.mistakes;
+  fs::path shop_file;
+  const std::optional<Fields> shop = open_shop(order, file, shop_file, reading);
+  std::vector<Named> own;
+  if (shop) own_finishes(&*shop, shop_file, own, mistakes);
+  own_finishes(&order, file, own, mistakes);
+  job.catalogue = read_all_finishes(schedules, own, reading);
+  const std::size_t before = mistakes.count();
+  if (shop) {
+    job.shop = read_shop(*shop, job.catalogue, mistakes);
+    job.air = read_air(*shop, shop_file, job.shop.zone, reading.files, mistakes);
+  }
+  const bool has_shop = shop && mistakes.count() == before;
+  job.order = read_order(order, file.string(), {job.catalogue, has_shop ? &job.shop : nullptr}, mistakes);
+}
+
+}  // namespace
+
+Loaded load_order(const fs::path& order, const fs::path& schedules, const ReadFile& read) {
+  Reading reading(read);
+  plan::Job job;
+  if (const Value* value = reading.files.values(order, file_itself(order), reading.mistakes)) {
+    read_job(Fields(*value, "an order file", order_keys(), reading.mistakes), order, schedules, reading, job);
+  }
+  Loaded loaded{std::nullopt, reading.told()};
+  if (!loaded.mistakes.empty()) return loaded;
+  job.shop.air_description = describe(job.air, job.shop.units);
+  loaded.job = std::move(job);
+  return loaded;
+}
+
+LoadedCatalogue load_catalogue(const fs::path& schedules, const std::vector<fs::path>& own, const ReadFile& read) {
+  Reading reading(read);
+  std::vector<Named> named;
+  for (const fs::path& file : own) named.push_back({file, file_itself(file)});
+  finish::Catalogue catalogue = read_all_finishes(schedules, named, reading);
+  return {std::move(catalogue), reading.told()};
+}
+
+}  // namespace coatday::input

@@ -1,0 +1,32 @@
+#pragma once
+// What is wrong in the files that are being read: everything is collected, and told at the end.
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "input/load.h"
+
+namespace coatday::input {
+
+class Mistakes {
+ public:
+  void add(Location where, std::string message);
+  /// To see whether something was read without a mistake: the count before and after.
+  [[nodiscard]] std::size_t count() const { return count_; }
+  /// By file, then line, then column; each once. After the first hundred it says only how many more there are.
+  [[nodiscard]] std::vector<Diagnostic> sorted() const;
+
+ private:
+  std::vector<Diagnostic> found_;
+  std::size_t count_ = 0;
+};
+
+/// 'the text' for a message: one line, cut when long.
+[[nodiscard]] std::string in_quotes(std::string_view);
+/// "unknown product 'sealar'; did you mean 'sealer'?", or the words to choose from where they are few. `in` follows the word: " in a mask".
+[[nodiscard]] std::string unknown(std::string_view what, std::string_view typed, const std::vector<std::string>& known,
+                                  std::string_view in = {});
+
+}  // namespace coatday::input

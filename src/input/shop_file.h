@@ -1,0 +1,29 @@
+#pragma once
+// The shop from its file.
+
+#include <optional>
+
+#include "input/amounts.h"
+#include "input/fields.h"
+#include "input/files.h"
+#include "plan/job.h"
+
+namespace coatday::input {
+
+[[nodiscard]] const Keys& shop_keys();
+/// The shop, as good as it can be read. Stock must be of the catalogue's products.
+[[nodiscard]] shop::Shop read_shop(const Fields&, const finish::Catalogue&, Mistakes&);
+/// The air of the shop's file. Empty after a mistake.
+[[nodiscard]] plan::AirMaker read_air(const Fields& shop, const std::filesystem::path& file, const Zone&, Files&, Mistakes&);
+
+/// Work that is no coat: what the shop's and the order's have in common.
+[[nodiscard]] shop::Work read_work(const Fields&, const shop::Shop&);
+/// When a day's work ends: the end of the last shift on it, or on the nearest open day before. The day's end where nobody ever works.
+[[nodiscard]] Instant end_of_work(const shop::Shop&, LocalDay);
+
+/// A parser of instants in the shop's time; a date alone is its first moment.
+[[nodiscard]] inline auto instant_in(const Zone& zone) {
+  return [&zone](std::string_view typed) { return parse_moment(typed).map([&zone](const Moment& m) { return zone.to_instant(m.time); }); };
+}
+
+}  // namespace coatday::input

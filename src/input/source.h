@@ -1,0 +1,48 @@
+#pragma once
+// The text of one file, with its lines: from a byte's place to the line and column that a person sees.
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "quantity/location.h"
+
+namespace coatday::input {
+
+inline constexpr std::size_t largest_file = 1024 * 1024;  ///< bytes
+
+struct TextMistake {
+  std::size_t at = 0;
+  std::string message;
+};
+
+class Source {
+ public:
+  /// `name` as the user gave it. A byte order mark is taken off.
+  Source(std::string name, std::string text);
+
+  [[nodiscard]] const std::string& name() const { return name_; }
+  [[nodiscard]] std::string_view text() const { return text_; }
+  /// Of a byte; one past the end belongs to the last line.
+  [[nodiscard]] Location location(std::size_t at) const;
+  /// The line's text, from 1, without its end; empty where there is none.
+  [[nodiscard]] std::string_view line(int number) const;
+
+ private:
+  [[nodiscard]] std::size_t characters_before(std::size_t at) const;
+
+  std::string name_;
+  std::string text_;
+  std::vector<std::size_t> line_starts_;
+  std::vector<std::size_t> characters_;  // before each block of bytes, so that a place in a very long line is found at once
+};
+
+/// The first thing that makes bytes no text: too many of them, not UTF-8, a control character.
+[[nodiscard]] std::optional<TextMistake> find_mistake(std::string_view text);
+
+/// Bytes of the UTF-8 character at the start of the text: 0 when it is none. Overlong forms and surrogates are none.
+[[nodiscard]] std::size_t character_size(std::string_view text);
+
+}  // namespace coatday::input

@@ -1,0 +1,99 @@
+// The air while a coat goes on and after, and what must not happen beside a wet one.
+
+#include <algorithm>
+
+#include <fmt/core.h>
+
+#include "plan/check/facts.h"
+
+namespace coatday::plan::checking {
+
+namespace {
+
+using finish::Stage;
+
+std::optional<std::string> refusal(const finish::Limits& limits, const climate::AirRow& row) {
+  const Kelvins margin = row.air.temperature - row.dew_point;
+  const double t = row.air.temperature.value();
+  if (row.air.temperature < limits.coldest) return fmt::format("{:.1f} °C is colder than {:.1f} °C", t, limits.coldest.value());
+  if (row.air.temperature > limits.hottest) return fmt::format("{:.1f} °C is hotter than {:.1f} °C", t, limits.hottest.value());
+  if (row.air.humidity > limits.dampest) {
+    return fmt::format("{:.0f} % RH is damper than {:.0f} %", 100 * row.air.humidity.value(), 100 * limits.dampest.value());
+  }
+  if (margin < limits.dew_point_margin) return fmt::format("{:.1f} K above the dew point is too near", margin.value());
+  if (limits.blush_margin && margin < *limits.blush_margin)
+    return fmt::format("{:.1f} K above the dew point makes it blush", margin.value());
+  return std::nullopt;
+}
+
+void check_coat_air(const Facts& facts, std::size_t i, Breaches& out) {
+  const finish::Limits& limits = facts.events[i].product->limits;
+  const Event& e = facts.event(i);
+  if (e.start < facts.plan.air.begin() || e.end > facts.plan.air.end()) {
+    out.push_back({"no-air", facts.name(i) + ": the plan does not know the air"});
+    return;
+  }
+  const Instant wet_from = e.start + e.set_up;
+  const Instant wet_until = std::max(e.end - e.clean_up, wet_from);
+  const Instant hold_until = later(e.end, limits.hold);
+  for (const climate::AirRow& row : facts.plan.air.rows()) {
+    const Instant row_end = row.from + climate::AirSeries::step;
+    if (row_end > wet_from && row.from < wet_until) {
+      if (const auto words = refusal(limits, row)) {
+        out.push_back({"air-outside-limits", fmt::format("{}: at {} {}", facts.name(i), facts.when(row.from), *words)});
+        return;
+      }
+    }
+    if (row_end > e.end && row.from < hold_until && row.air.temperature < limits.hold_above) {
+      out.push_back({"too-cold-after", fmt::format("{}: at {} {:.1f} °C is colder than {:.1f} °C", facts.name(i), facts.when(row.from),
+                                                   row.air.temperature.value(), limits.hold_above.value())});
+      return;
+    }
+  }
+}
+
+Hours settling(const shop::Shop& shop, shop::Dust dust) {
+  switch (dust) {
+    case shop::Dust::none:
+      return Hours(0);
+    case shop::Dust::light:
+      return shop.light_dust_settles;
+    case shop::Dust::heavy:
+      return shop.heavy_dust_settles;
+  }
+  return Hours(0);
+}
+
+/// More than rounding of [start, end) lies inside [from, until).
+bool overlap(Instant start, Instant end, Instant from, Instant until) { return start + rounding < until && from + rounding < end; }
+
+}  // namespace
+
+void check_limits(const Facts& facts, Breaches& out) {
+  for (std::size_t i = 0; i < facts.events.size(); ++i) {
+    if (facts.coat(i) && !facts.event(i).done) check_coat_air(facts, i, out);
+  }
+}
+
+void check_dust_and_heat(const Facts& facts, Breaches& out) {
+  for (std::size_t c = 0; c < facts.events.size(); ++c) {
+    if (!facts.coat(c)) continue;
+    const Event& coat = facts.event(c);
+    const Instant dry = facts.reached(c, {Stage::tack_free, Stage::handle, Stage::recoat});
+    const Instant firm = facts.reached(c, {Stage::handle, Stage::recoat, Stage::tack_free});
+    for (std::size_t i = 0; i < facts.events.size(); ++i) {
+      const Event& e = facts.event(i);
+      if (i == c || (coat.done && e.done)) continue;
+      const EventFacts& what = facts.events[i];
+      if (what.dust != shop::Dust::none && overlap(coat.start, dry, e.start, later(e.end, settling(facts.job.shop, what.dust)))) {
+        out.push_back({"dust-on-wet", fmt::format("{}: its dust meets {}, wet until {}", facts.name(i), facts.name(c), facts.when(dry))});
+      }
+      if (what.hot && facts.events[c].product->flammable() && overlap(coat.start, firm, e.start, e.end)) {
+        out.push_back({"hot-near-vapour",
+                       fmt::format("{}: sparks or flame beside {}, flammable until {}", facts.name(i), facts.name(c), facts.when(firm))});
+      }
+    }
+  }
+}
+
+}  // namespace coatday::plan::checking

@@ -1,0 +1,63 @@
+#include "plan/check/clock.h"
+
+#include <cmath>
+
+namespace coatday::plan::checking {
+
+using finish::Clock;
+using finish::Product;
+using finish::Side;
+using finish::Stage;
+
+const std::vector<double>* Clocks::rates(const Key& key) const {
+  const auto found = rates_.find(key);
+  if (found != rates_.end()) return &found->second;
+  const auto& [product, clock, side, estimate] = key;
+  const auto law = product->law(clock);
+  if (!law) return nullptr;
+  const finish::Rate rate(*law, product->reference().air, side);
+  std::vector<double> values;
+  for (const climate::AirRow& row : air_.rows()) {
+    values.push_back(rate(row.air) / (estimate == Estimate::late ? finish::uncertainty(row.air) : 1));
+  }
+  return &rates_.emplace(key, std::move(values)).first->second;
+}
+
+std::optional<Instant> Clocks::run(const Key& key, Instant from, Hours need) const {
+  const std::vector<double>* rate = rates(key);
+  if (rate == nullptr || from < air_.begin() || from >= air_.end()) return std::nullopt;
+  constexpr double noise = 1e-6;  // seconds
+  double left = need.count() * 3600;
+  Instant at = from;
+  for (std::size_t row = air_.index(from); row < rate->size(); ++row) {
+    if (left <= noise) return at;
+    const Instant row_end = air_.rows()[row].from + climate::AirSeries::step;
+    const double gain = (*rate)[row] * static_cast<double>((row_end - at).count());
+    if (gain >= left - noise) return at + std::chrono::seconds(static_cast<std::int64_t>(std::ceil(left / (*rate)[row] - noise)));
+    left -= gain;
+    at = row_end;
+  }
+  return std::nullopt;
+}
+
+std::optional<Instant> Clocks::dried(const Product& product, Hours need, Instant applied, Estimate estimate) const {
+  return run({&product, Clock::drying, Side::slow, estimate}, applied, need);
+}
+
+std::optional<Instant> Clocks::reached(const Product& product, Stage stage, Instant applied, Estimate estimate) const {
+  const finish::StageHours& hours = product.reference().hours;
+  if (!hours[stage]) return std::nullopt;
+  if (finish::clock_of(stage) == Clock::drying) return dried(product, *hours[stage], applied, estimate);
+  const auto law = product.law(Clock::cure);
+  if (!law) return std::nullopt;
+  const bool window = stage == Stage::recoat_close;  // a window must not be promised longer than it may be: fast clocks, on either estimate
+  const Side side = window ? Side::fast : Side::slow;
+  const Estimate sure = window ? Estimate::nominal : estimate;
+  const Key key{&product, Clock::cure, side, sure};
+  if (!law->cure_starts_at_recoat || !hours[Stage::recoat]) return run(key, applied, *hours[stage]);
+  const auto recoat = run({&product, Clock::drying, side, sure}, applied, *hours[Stage::recoat]);
+  if (!recoat) return std::nullopt;
+  return run(key, *recoat, *hours[stage] - *hours[Stage::recoat]);
+}
+
+}  // namespace coatday::plan::checking

@@ -1,0 +1,210 @@
+#include "plan/check/facts.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/core.h>
+
+namespace coatday::plan::checking {
+
+namespace {
+
+const piece::Part* find_part(const Job& job, const FaceEntry& entry) {
+  for (const piece::Part& part : job.order.pieces[entry.piece].piece.parts) {
+    if (part.id == entry.part_id) return &part;
+  }
+  return nullptr;
+}
+
+/// The load's id is what the event's id says between the first slashes: piece/load/step[/pass].
+std::string load_of(const Event& event) {
+  if (event.step.empty() && event.kind != EventKind::turn) return "";
+  const auto first = event.id.find('/');
+  return event.id.substr(0, event.id.find('/', first + 1));
+}
+
+std::string last_of(const std::string& id) { return id.substr(id.rfind('/') + 1); }
+
+const finish::Step* find_step(const finish::Schedule& schedule, const std::string& id) {
+  const auto found = std::find_if(schedule.steps.begin(), schedule.steps.end(), [&](const finish::Step& s) { return s.id == id; });
+  return found == schedule.steps.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+Facts::Facts(const Plan& p, const Job& j) : plan(p), job(j), clocks(p.air) {
+  look_up_faces();
+  look_up_events();
+  gather_loads();
+  find_work();
+  time_events();
+}
+
+void Facts::look_up_faces() {
+  for (const FaceEntry& entry : plan.faces) {
+    FaceFacts facts;
+    facts.part = find_part(job, entry);
+    facts.schedule = job.catalogue.schedule(facts.part->schedule);
+    for (piece::PartFace& face : piece::faces_of(*facts.part)) {
+      if (face.face.name == entry.face) facts.face = std::move(face);
+    }
+    const double one = facts.face.coated.value();
+    if (one > 0) facts.items = static_cast<int>(std::lround(entry.area.value() / one));
+    faces.push_back(std::move(facts));
+  }
+  for (std::size_t a = 0; a < faces.size(); ++a) {
+    for (std::size_t b = 0; b < faces.size(); ++b) {
+      const bool same =
+          plan.faces[a].piece == plan.faces[b].piece && faces[a].part == faces[b].part && plan.faces[a].part == plan.faces[b].part;
+      if (same && faces[a].face.face.opposite == plan.faces[b].face) faces[a].opposite = b;
+    }
+  }
+}
+
+void Facts::look_up_events() {
+  for (std::size_t i = 0; i < plan.events.size(); ++i) {
+    const Event& e = plan.events[i];
+    EventFacts facts;
+    facts.load = load_of(e);
+    facts.dust = e.dust;
+    facts.hot = e.hot;
+    if (!e.product.empty()) facts.product = job.catalogue.product(e.product);
+    if (e.kind != EventKind::turn && !e.faces.empty() && !e.step.empty()) facts.step = find_step(*faces[e.faces.front()].schedule, e.step);
+    if (facts.step != nullptr) {
+      facts.dust = std::max(facts.dust, facts.step->dusty ? shop::Dust::light : shop::Dust::none);
+      facts.hot = facts.hot || facts.step->hot;
+    }
+    if (e.kind != EventKind::turn && !e.step.empty()) {
+      for (const std::size_t face : e.faces) faces[face].events.push_back(i);
+    }
+    events.push_back(std::move(facts));
+  }
+  for (FaceFacts& face : faces) {
+    std::stable_sort(face.events.begin(), face.events.end(), [&](auto a, auto b) { return event(a).start < event(b).start; });
+  }
+}
+
+void Facts::gather_loads() {
+  for (std::size_t i = 0; i < events.size(); ++i) {
+    if (events[i].load.empty()) continue;
+    LoadFacts& load = loads[events[i].load];
+    load.events.push_back(i);
+    for (const std::size_t face : event(i).faces) {
+      if (std::find(load.faces.begin(), load.faces.end(), face) != load.faces.end()) continue;
+      if (load.faces.empty()) load.support = faces[face].part->support;
+      load.mixed = load.mixed || load.support != faces[face].part->support;
+      load.faces.push_back(face);
+    }
+  }
+  for (auto& [id, load] : loads) {
+    std::stable_sort(load.events.begin(), load.events.end(), [&](auto a, auto b) { return event(a).start < event(b).start; });
+    std::map<const piece::Part*, std::map<std::string, int>> entries;  // an entry's faces all say how many items it has
+    for (const std::size_t face : load.faces) {
+      int& items = entries[faces[face].part][plan.faces[face].part];
+      items = std::max(items, faces[face].items);
+    }
+    for (const auto& [part, labels] : entries) {
+      for (const auto& [label, items] : labels) load.items[part] += items;
+    }
+  }
+}
+
+void Facts::find_work() {
+  const auto find = [&](std::optional<std::size_t> piece, const shop::Work& work) -> std::optional<std::size_t> {
+    for (std::size_t i = 0; i < events.size(); ++i) {
+      const Event& e = event(i);
+      if (e.piece != piece || !events[i].load.empty() || last_of(e.id) != work.id || events[i].work != nullptr) continue;
+      events[i].work = &work;
+      events[i].dust = std::max(events[i].dust, work.dust);
+      events[i].hot = events[i].hot || work.hot;
+      return i;
+    }
+    return std::nullopt;
+  };
+  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
+    for (const OrderWork& work : job.order.pieces[p].work) order_work.push_back({p, &work, find(p, work.work)});
+  }
+  for (const shop::Work& work : job.shop.work) shop_work.push_back(find(std::nullopt, work));
+}
+
+void Facts::time_events() {
+  Instant first = plan.from;
+  Instant last = plan.from;
+  for (std::size_t i = 0; i < events.size(); ++i) {
+    const Event& e = event(i);
+    first = std::min(first, e.start);
+    last = std::max(last, e.end);
+    if (!coat(i)) continue;
+    events[i].own_clock = e.end >= plan.air.begin();
+    if (!events[i].own_clock) {
+      events[i].stages = e.stages;
+      events[i].late = e.late_stages;
+      continue;
+    }
+    for (std::size_t s = 0; s < finish::stage_count; ++s) {
+      const auto stage = static_cast<finish::Stage>(s);
+      events[i].stages[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::nominal);
+      events[i].late[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::late);
+    }
+  }
+  working = shop::working_time(job.shop, first - std::chrono::hours(24), last + std::chrono::hours(24));
+}
+
+Instant Facts::reached(std::size_t coat, std::initializer_list<finish::Stage> stages) const {
+  const finish::StageHours& has = events[coat].product->reference().hours;
+  for (const finish::Stage stage : stages) {
+    if (has[stage]) return events[coat].stages[stage].value_or(never);
+  }
+  return event(coat).end;
+}
+
+std::optional<std::size_t> Facts::coat_below(std::size_t face, std::size_t above) const {
+  std::optional<std::size_t> below;
+  for (const std::size_t i : faces[face].events) {
+    if (i == above) break;
+    if (coat(i)) below = i;
+  }
+  return below;
+}
+
+bool Facts::pauses(std::size_t i) const {
+  if (coat(i) || event(i).kind == EventKind::turn || !event(i).may_pause) return false;
+  return events[i].work == nullptr || events[i].work->may_pause;
+}
+
+std::vector<shop::WorkingTime> Facts::at_work(std::size_t i) const {
+  const Event& e = event(i);
+  if (!pauses(i)) return {{e.start, e.end}};
+  std::vector<shop::WorkingTime> stretches;
+  for (const shop::WorkingTime& stretch : working) {
+    const Instant from = std::max(stretch.begin, e.start);
+    const Instant until = std::min(stretch.end, e.end);
+    if (until > from) stretches.push_back({from, until});
+  }
+  return stretches;
+}
+
+std::chrono::seconds Facts::hands_on(std::size_t i) const {
+  std::chrono::seconds sum{0};
+  for (const shop::WorkingTime& stretch : at_work(i)) sum += stretch.end - stretch.begin;
+  return sum;
+}
+
+bool Facts::concerns(const OrderWork& work, std::size_t face) const {
+  return work.parts.empty() || std::find(work.parts.begin(), work.parts.end(), faces[face].part->id) != work.parts.end();
+}
+
+bool Facts::concerns(const OrderWork& work, const LoadFacts& load) const {
+  return std::any_of(load.faces.begin(), load.faces.end(), [&](std::size_t face) { return concerns(work, face); });
+}
+
+std::string Facts::when(Instant t) const { return t >= never ? "never while the air is known" : day_and_time(job.shop.zone.to_local(t)); }
+
+std::string Facts::name(std::size_t i) const {
+  const Event& e = event(i);
+  return fmt::format("{}{}{} ({} to {})", e.name, e.load.empty() ? "" : " of ", e.load, when(e.start), when(e.end));
+}
+
+std::string Facts::face_name(std::size_t face) const { return plan.faces[face].part + " / " + plan.faces[face].face; }
+
+}  // namespace coatday::plan::checking

@@ -1,0 +1,169 @@
+// The dates of hand-over follow from the events.
+
+#include <algorithm>
+
+#include <fmt/core.h>
+
+#include "plan/check/facts.h"
+
+namespace coatday::plan::checking {
+
+namespace {
+
+using finish::Stage;
+
+/// What the coats say of one date.
+struct Date {
+  std::optional<Instant> at;
+  bool open = false;  ///< some coat does not get there while the air is known, or nobody says when
+
+  void add(std::optional<Instant> when) {
+    if (!when) open = true;
+    if (when) at = std::max(at.value_or(*when), *when);
+  }
+};
+
+class ReadyJudge {
+ public:
+  ReadyJudge(const Facts& facts, std::size_t piece, Breaches& out)
+      : facts_(facts), piece_(piece), result_(facts.plan.pieces[piece]), out_(out) {
+    for (const OrderWorkFacts& work : facts.order_work) {
+      if (work.piece == piece && work.work->delivery && work.event) delivery_ = work.event;
+    }
+    for (std::size_t i = 0; i < facts.events.size(); ++i) {
+      if (facts.event(i).piece == piece && i != delivery_) last_ = std::max(last_, facts.event(i).end);
+    }
+  }
+
+  void run() {
+    for (const bool late : {false, true}) {
+      const HandOver& ready = late ? result_.ready_late : result_.ready;
+      stage(ready.handle, Stage::handle, late);
+      stage(ready.pack, Stage::pack, late);
+      stage(ready.light_use, Stage::light_use, late);
+      stage(ready.full_cure, Stage::full_cure, late);
+      deliver(ready.deliver, late);
+    }
+    slack();
+  }
+
+ private:
+  void tell(const std::string& message) { out_.push_back({"ready-differs", result_.name + ": " + message}); }
+  [[nodiscard]] std::string when(const std::optional<Instant>& t) const { return t ? facts_.when(*t) : "no date"; }
+
+  /// Every coat that has the stage must have reached it; the last coat on each face must have some word on it.
+  [[nodiscard]] Date date(Stage stage, bool late) const {
+    Date result;
+    for (std::size_t i = 0; i < facts_.events.size(); ++i) {
+      if (facts_.event(i).piece == piece_ && facts_.coat(i) && clocked(i, stage)) result.add(reached(i, {stage}, late));
+    }
+    for (std::size_t f = 0; f < facts_.faces.size(); ++f) {
+      if (facts_.plan.faces[f].piece == piece_) last_coat(f, stage, late, result);
+    }
+    return result;
+  }
+
+  void last_coat(std::size_t face, Stage stage, bool late, Date& result) const {
+    std::optional<std::size_t> coat;
+    std::optional<Instant> baked;
+    for (const std::size_t i : facts_.faces[face].events) {
+      if (facts_.coat(i)) {
+        coat = i;
+        baked.reset();
+      } else if (facts_.event(i).kind == EventKind::bake) {
+        baked = facts_.event(i).end;
+      }
+    }
+    if (!coat || clocked(*coat, stage)) return;
+    const finish::Product& product = *facts_.events[*coat].product;
+    const bool by_heat = finish::clock_of(stage) == finish::Clock::cure && !product.law(finish::Clock::cure);
+    if (by_heat) return result.add(baked);
+    if (stage == Stage::pack || stage == Stage::handle)
+      return result.add(reached(*coat, {Stage::handle, Stage::recoat, Stage::tack_free}, late));
+    result.open = true;
+  }
+
+  [[nodiscard]] bool clocked(std::size_t coat, Stage stage) const {
+    const finish::Product& product = *facts_.events[coat].product;
+    return product.reference().hours[stage] && product.law(finish::clock_of(stage));
+  }
+
+  [[nodiscard]] std::optional<Instant> reached(std::size_t coat, std::initializer_list<Stage> stages, bool late) const {
+    const finish::StageHours& has = facts_.events[coat].product->reference().hours;
+    for (const Stage stage : stages) {
+      if (has[stage]) return (late ? facts_.events[coat].late : facts_.events[coat].stages)[stage];
+    }
+    return facts_.event(coat).end;
+  }
+
+  /// The date may also wait for the last dry work.
+  void stage(const std::optional<Instant>& said, Stage stage, bool late) {
+    const Date own = date(stage, late);
+    const std::string what = fmt::format("{}{}", finish::word(stage), late ? ", late side," : "");
+    if (own.open && said) return tell(fmt::format("{} {}, though a coat does not get there, or nobody says when", what, when(said)));
+    if (own.open || !own.at) return;
+    const Instant latest = std::max(*own.at, last_);
+    if (said && *said + rounding >= *own.at && *said <= latest + rounding) return;
+    tell(fmt::format("{} {}, the coats say {}", what, when(said), when(own.at)));
+  }
+
+  /// When all is print-free (or dry to handle, where no clock leads further) and dry work and assembly are over, then in working hours; or
+  /// when the delivery itself starts.
+  void deliver(const std::optional<Instant>& said, bool late) {
+    Date own;
+    own.add(last_);
+    for (std::size_t i = 0; i < facts_.events.size(); ++i) {
+      if (facts_.event(i).piece != piece_ || !facts_.coat(i)) continue;
+      own.add(clocked(i, Stage::pack) ? reached(i, {Stage::pack}, late) : reached(i, {Stage::handle}, late));
+    }
+    for (const OrderWorkFacts& work : facts_.order_work) {
+      const bool ours = work.piece == piece_ && work.event && !work.work->delivery && work.work->when == OrderWork::When::after_finishing;
+      if (ours) own.add(later(facts_.event(*work.event).end, work.work->work.rest));
+    }
+    const std::string what = late ? "deliver, late side," : "deliver";
+    if (own.open && said) return tell(fmt::format("{} {}, though a coat is not print-free while the air is known", what, when(said)));
+    if (own.open) return;
+    const Instant open = working_at_or_after(*own.at);
+    const Instant latest = delivery_ && !late ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
+    if (said && *said + rounding >= *own.at && *said <= latest + rounding) return;
+    tell(fmt::format("{} {}, the events say {}", what, when(said), when(own.at)));
+  }
+
+  /// A piece leaves in working hours.
+  [[nodiscard]] Instant working_at_or_after(Instant t) const {
+    for (const shop::WorkingTime& shift : shop::working_time(facts_.job.shop, t, t + date::days(60))) {
+      if (shift.end + grid > t) return std::max(t, shift.begin);
+    }
+    return t;
+  }
+
+  void slack() {
+    const auto promised = facts_.job.order.pieces[piece_].promised;
+    const bool known = promised && result_.ready_late.deliver;
+    const bool same_due = result_.due == promised && result_.slack.has_value() == known;
+    if (!same_due) return tell("what is promised is not as in the order, or its slack is missing");
+    if (!known) return;
+    const Hours own = *promised - *result_.ready_late.deliver;
+    if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) tell("slack is not the promised date less the late side of delivery");
+  }
+
+  const Facts& facts_;
+  std::size_t piece_;
+  const PieceResult& result_;
+  Breaches& out_;
+  std::optional<std::size_t> delivery_;
+  Instant last_;  ///< end of the last event, delivery left out
+};
+
+}  // namespace
+
+void check_ready(const Facts& facts, Breaches& out) {
+  const std::size_t pieces = facts.job.order.pieces.size();
+  if (facts.plan.pieces.size() != pieces) {
+    out.push_back({"ready-differs", fmt::format("the plan has dates for {} of {} pieces", facts.plan.pieces.size(), pieces)});
+    return;
+  }
+  for (std::size_t p = 0; p < pieces; ++p) ReadyJudge(facts, p, out).run();
+}
+
+}  // namespace coatday::plan::checking

@@ -1,0 +1,138 @@
+// Litres: what each coat takes, what a pot allows, what is bought.
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/core.h>
+
+#include "finish/coverage.h"
+#include "plan/check/facts.h"
+
+namespace coatday::plan::checking {
+
+namespace {
+
+/// Area / (spreading rate x transfer efficiency), more where a coat is the first on bare wood.
+Litres takes(const Facts& facts, std::size_t i) {
+  const Event& e = facts.event(i);
+  const finish::Product& product = *facts.events[i].product;
+  double area = 0;
+  for (const std::size_t f : e.faces) {
+    const FaceFacts& face = facts.faces[f];
+    const bool bare = face.part->wood() && !facts.coat_below(f, i);
+    const double end_grain = face.face.face.end_grain ? product.end_grain_factor : 1;
+    area += facts.plan.faces[f].area.value() * (bare ? product.first_coat_factor * end_grain : 1);
+  }
+  return Litres(area / (product.spreading_rate().value() * finish::transfer(*e.method).efficiency));
+}
+
+void check_volume(const Facts& facts, std::size_t i, Breaches& out) {
+  const Event& e = facts.event(i);
+  const finish::Product& product = *facts.events[i].product;
+  const auto& allowed = facts.job.shop.methods;
+  const bool can = e.method && product.work_rates.count(*e.method) > 0 &&
+                   std::find(allowed.begin(), allowed.end(), finish::word(*e.method)) != allowed.end();
+  if (!can) {
+    out.push_back({"method-unknown", facts.name(i) + ": not a way that both the product and the shop have"});
+    return;
+  }
+  constexpr double alike = 0.01;
+  const double litres = takes(facts, i).value();
+  const double said = e.volume.value_or(Litres(0)).value();
+  if (std::abs(said - litres) > alike * litres) {
+    out.push_back(
+        {"volume-differs", fmt::format("{}: {:.1f} ml, by area and spreading rate {:.1f} ml", facts.name(i), said * 1000, litres * 1000)});
+  }
+}
+
+/// A pot is in use from the first item to the last: fetching and placing in between count, the wait before wiping does not.
+void check_pot_life(const Facts& facts, std::size_t i, Breaches& out) {
+  const finish::Product& product = *facts.events[i].product;
+  const Event& e = facts.event(i);
+  if (!product.pot_life || e.done) return;
+  const Hours at_the_pot =
+      Hours(e.end - e.start) - e.set_up - e.clean_up - product.stand.value_or(Hours(0)) - grid;  // its end is on the grid
+  if (at_the_pot <= *product.pot_life * std::max(1, e.mixes) + rounding) return;
+  out.push_back({"pot-life", fmt::format("{}: {} mixes last {}, the coat takes {}", facts.name(i), std::max(1, e.mixes),
+                                         format_span(*product.pot_life * std::max(1, e.mixes)), format_span(at_the_pot))});
+}
+
+class PurchaseJudge {
+ public:
+  PurchaseJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {
+    for (std::size_t i = 0; i < facts.events.size(); ++i) {
+      const Event& e = facts.event(i);
+      if (facts.coat(i) && !e.done) used_[facts.events[i].product] += e.volume.value_or(Litres(0));
+    }
+  }
+
+  void run() {
+    for (const auto& [product, litres] : used_) used(*product, litres);
+    for (const Purchase& row : facts_.plan.purchase) sums(row);
+  }
+
+ private:
+  void tell(std::string code, const Purchase& row, const std::string& message) {
+    out_.push_back({std::move(code), fmt::format("{}{}{}: {}", row.product, row.part.empty() ? "" : " ", row.part, message)});
+  }
+
+  /// Of a two-part product each part has its row, or one row stands for both.
+  void used(const finish::Product& product, Litres litres) {
+    double covered = 0;
+    for (const Purchase& row : facts_.plan.purchase) {
+      if (row.product != product.id) continue;
+      const double share = share_of(product, row.part);
+      covered += share;
+      constexpr double alike = 0.01;
+      if (row.need.value() >= litres.value() * share * (1 - alike)) continue;
+      tell("need-too-small", row, fmt::format("needs {:.3f} l, the coats take {:.3f} l", row.need.value(), litres.value() * share));
+    }
+    constexpr double all = 1 - 1e-9;
+    if (covered < all) out_.push_back({"purchase-missing", product.id + " is used, but not in the purchase"});
+  }
+
+  static double share_of(const finish::Product& product, const std::string& part) {
+    if (part.empty() || !product.two_part) return 1;
+    const double sum = product.two_part->base_parts + product.two_part->hardener_parts;
+    return (part == "hardener" ? product.two_part->hardener_parts : product.two_part->base_parts) / sum;
+  }
+
+  void sums(const Purchase& row) {
+    constexpr double noise = 1e-6;  // litres
+    double bought = 0;
+    for (const Bought& cans : row.buy) bought += cans.size.value() * cans.count;
+    const double have = row.on_hand.value() + bought;
+    const finish::Product* product = facts_.job.catalogue.product(row.product);
+    const bool sold_in_cans = product != nullptr && !product->cans.empty();  // else the user sees to it
+    if (sold_in_cans && have + noise < row.need.value()) {
+      tell("purchase-short", row, fmt::format("{:.3f} l for a need of {:.3f} l", have, row.need.value()));
+    }
+    if (std::abs(row.left_over.value() - std::max(0.0, have - row.need.value())) > 1e-3) {
+      tell("purchase-differs", row, fmt::format("{:.3f} l are not what is left over", row.left_over.value()));
+    }
+    if (!row.part.empty() || product == nullptr) return;
+    const LocalDay day = day_of(facts_.job.shop.zone.to_local(facts_.plan.from));
+    const Litres usable = shop::usable_stock(facts_.job.shop, row.product, day, product->shelf_life_opened);
+    if (row.on_hand.value() > usable.value() + noise) {
+      tell("stock-differs", row, fmt::format("{:.3f} l on hand, the shelf has {:.3f} l", row.on_hand.value(), usable.value()));
+    }
+  }
+
+  const Facts& facts_;
+  Breaches& out_;
+  std::map<const finish::Product*, Litres> used_;
+};
+
+}  // namespace
+
+void check_volumes(const Facts& facts, Breaches& out) {
+  for (std::size_t i = 0; i < facts.events.size(); ++i) {
+    if (!facts.coat(i)) continue;
+    if (!facts.event(i).done) check_volume(facts, i, out);
+    check_pot_life(facts, i, out);
+  }
+}
+
+void check_purchase(const Facts& facts, Breaches& out) { PurchaseJudge(facts, out).run(); }
+
+}  // namespace coatday::plan::checking

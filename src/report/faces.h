@@ -1,0 +1,27 @@
+#pragma once
+// Faces in the short form in which people speak of them.
+
+#include <string>
+#include <vector>
+
+#include "plan/plan.h"
+
+namespace coatday::report {
+
+/// The part that a face entry belongs to, among all entries.
+struct PartFaces {
+  const plan::FaceEntry* first = nullptr;            ///< stands for the part
+  std::vector<std::size_t> faces;                    ///< indices, in the order of the entries
+};
+/// The parts, each load apart, in the order of the entries.
+[[nodiscard]] std::vector<PartFaces> parts_of(const std::vector<plan::FaceEntry>&);
+
+/// "all round", "edges and left end", "all round but the underside": some faces of one part.
+[[nodiscard]] std::string face_words(const std::vector<plan::FaceEntry>&, const std::vector<std::size_t>& all_of_part,
+                                     const std::vector<std::size_t>& chosen);
+/// "top underside and back edge; leg x4 all round". Names the piece where there are several.
+[[nodiscard]] std::string face_words(const plan::Plan&, const std::vector<std::size_t>& chosen);
+/// "top", or "low shelf / top" where there are several pieces.
+[[nodiscard]] std::string part_words(const plan::Plan&, const plan::FaceEntry&);
+
+}  // namespace coatday::report

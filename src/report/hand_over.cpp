@@ -1,0 +1,70 @@
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "report/sections.h"
+#include "report/table.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+using Moment = std::optional<Instant> plan::HandOver::*;
+constexpr std::array<std::pair<const char*, Moment>, 5> moments{{{"handle", &plan::HandOver::handle},
+                                                                 {"pack", &plan::HandOver::pack},
+                                                                 {"deliver", &plan::HandOver::deliver},
+                                                                 {"light use", &plan::HandOver::light_use},
+                                                                 {"full cure", &plan::HandOver::full_cure}}};
+
+bool same(const plan::HandOver& a, const plan::HandOver& b) {
+  return std::all_of(moments.begin(), moments.end(), [&](const auto& m) { return a.*m.second == b.*m.second; });
+}
+
+std::string cell(const std::optional<Instant>& t, const Zone& zone) { return t ? instant_words(*t, zone) : "-"; }
+
+Table dates(const plan::PieceResult& piece, const Zone& zone) {
+  Table table{{{}, {Text("expected", Ink::faint)}, {Text("late side", Ink::faint)}}, {}};
+  for (const auto& [name, moment] : moments) {
+    table.rows.push_back({Text(unbroken(name)), Text(cell(piece.ready.*moment, zone)), Text(cell(piece.ready_late.*moment, zone))});
+  }
+  return table;
+}
+
+bool has_gap(const plan::PieceResult& piece) {
+  return std::any_of(moments.begin(), moments.end(), [&](const auto& m) { return !(piece.ready.*m.second && piece.ready_late.*m.second); });
+}
+
+Lines promise(const plan::PieceResult& piece, const Zone& zone, const Look& look) {
+  if (!piece.due) return {};
+  Text words("promised " + instant_words(*piece.due, zone));
+  if (piece.slack) words += ": " + Text(slack_words(*piece.slack), piece.slack->count() < 0 ? Ink::bad : Ink::good) + " on the late side";
+  return hang("    ", words, look);
+}
+
+}  // namespace
+
+Lines hand_over(const plan::Plan& plan, const Look& look) {
+  if (plan.pieces.empty() || plan.status != plan::Status::feasible) return {};
+  Lines lines = hang(Text("Hand-over", Ink::strong) + "  ", "what may be done with it, from when; give the customer the late side", look);
+  std::vector<bool> told(plan.pieces.size(), false);
+  bool gap = false;
+  for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
+    if (told[i]) continue;
+    const plan::PieceResult& piece = plan.pieces[i];
+    std::vector<std::string> names;
+    for (std::size_t j = i; j < plan.pieces.size(); ++j) {
+      const plan::PieceResult& other = plan.pieces[j];
+      if (told[j] || piece.due != other.due || !same(piece.ready, other.ready) || !same(piece.ready_late, other.ready_late)) continue;
+      told[j] = true;
+      names.push_back(other.name);
+    }
+    append(lines, hang("  ", listed(names), look));
+    append(lines, layout(dates(piece, plan.shop.zone), 4, look));
+    append(lines, promise(piece, plan.shop.zone, look));
+    gap = gap || has_gap(piece);
+  }
+  if (gap) append(lines, hang("  -  ", "not reached in this shop's air, or the product has no such stage", look));
+  return lines;
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,128 @@
+#include "report/json.h"
+
+#include "report/json_parts.h"
+
+namespace coatday::report {
+
+Json purchase_json(const plan::Plan& plan, const plan::Purchase& row) {
+  Json cans = Json::array();
+  for (const plan::Bought& can : row.buy) {
+    cans.push_back({{"size_l", can.size.value()}, {"count", can.count}, {"price", can.price ? Json(can.price->value()) : Json()}});
+  }
+  Json out{{"finish", row.product},
+           {"area_m2", row.area.value()},
+           {"need_l", row.need.value()},
+           {"on_hand_l", row.on_hand.value()},
+           {"buy", cans},
+           {"left_over_l", row.left_over.value()},
+           {"cost", row.cost ? Json(row.cost->value()) : Json()},
+           {"currency", text_or_null(plan.shop.currency)}};
+  if (!row.part.empty()) out["part"] = row.part;  // two rows of one product otherwise look alike
+  return out;
+}
+
+Json finding_json(const plan::Finding& finding) {
+  constexpr const char* severities[] = {"note", "warning", "error"};
+  const Location& at = finding.where;
+  const std::string where =
+      at.line > 0 ? at.file + ":" + std::to_string(at.line) + ":" + std::to_string(at.column) : finding.subject;
+  return {{"code", finding.code},
+          {"severity", severities[static_cast<std::size_t>(finding.severity)]},
+          {"message", finding.message},
+          {"where", text_or_null(where)}};
+}
+
+Json result_json(const plan::Plan& plan) {
+  const auto hours = [&plan](const std::optional<Instant>& t) { return t ? Json(Hours(*t - plan.from).count()) : Json(); };
+  const bool feasible = plan.status == plan::Status::feasible;
+  const bool both = feasible && plan.ready && plan.ready_bound && *plan.ready > plan.from;
+  const char* status = plan.status == plan::Status::infeasible  ? "infeasible"
+                       : plan.status == plan::Status::not_found ? "unknown"
+                       : both && *plan.ready_bound >= *plan.ready ? "proven best"
+                                                                  : "feasible";
+  const double gap = both ? (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from) : 0;
+  return {{"status", status},
+          {"objective", feasible ? hours(plan.ready) : Json()},
+          {"bound", hours(plan.ready_bound)},
+          {"gap", both ? Json(gap) : Json()},
+          {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
+}
+
+namespace {
+
+Json shop_json(const plan::Plan& plan) {
+  Json working = Json::array();
+  const Zone& zone = plan.shop.zone;
+  for (const shop::WorkingTime& w : plan.working) working.push_back({{"start", iso8601(w.begin, zone)}, {"end", iso8601(w.end, zone)}});
+  return {{"name", plan.shop.name},
+          {"timezone", zone.name()},
+          {"units", plan.shop.units == Units::us ? "us" : "metric"},
+          {"people", plan.shop.people},
+          {"working", working}};
+}
+
+Json air_json(const plan::Plan& plan) {
+  Json out = Json::array();
+  for (const climate::AirRow& row : plan.air.rows()) {
+    out.push_back({{"time", iso8601(row.from, plan.shop.zone)},
+                   {"temperature_c", row.air.temperature.value()},
+                   {"relative_humidity", row.air.humidity.value()},
+                   {"dew_point_c", row.dew_point.value()}});
+  }
+  return out;
+}
+
+Json places_json(const plan::Plan& plan) {
+  Json out = Json::array();
+  for (const plan::PlaceUse& use : plan.places) {
+    out.push_back({{"event", plan.events.at(use.event).id},
+                   {"place", use.place},
+                   {"from", iso8601(use.from, plan.shop.zone)},
+                   {"until", iso8601(use.until, plan.shop.zone)}});
+  }
+  return out;
+}
+
+Json document(const plan::Plan& plan, std::string_view version) {
+  Json out{{"schema", "coatday-plan/1"},
+           {"program", {{"name", "coatday"}, {"version", version}}},
+           {"from", iso8601(plan.from, plan.shop.zone)},
+           {"shop", shop_json(plan)},
+           {"air", air_json(plan)}};
+  Json& finishes = out["finishes"] = Json::object();
+  for (const auto& [id, product] : plan.products) finishes[id] = finish_json(product);
+  Json& pieces = out["pieces"] = Json::array();
+  for (std::size_t i = 0; i < plan.pieces.size(); ++i) pieces.push_back(piece_json(plan, i));
+  Json& events = out["events"] = Json::array();
+  for (const plan::Event& event : plan.events) events.push_back(event_json(plan, event));
+  out["places"] = places_json(plan);
+  Json& purchase = out["purchase"] = Json::array();
+  for (const plan::Purchase& row : plan.purchase) purchase.push_back(purchase_json(plan, row));
+  Json& warnings = out["warnings"] = Json::array();
+  for (const plan::Finding& finding : plan.findings) warnings.push_back(finding_json(finding));
+  out["result"] = result_json(plan);
+  return out;
+}
+
+// Invalid UTF-8 in the user's text becomes U+FFFD.
+std::string line(const Json& value) { return value.dump(-1, ' ', false, Json::error_handler_t::replace); }
+
+std::string array_lines(const Json& array) {
+  std::string out = "[";
+  for (std::size_t i = 0; i < array.size(); ++i) out += (i == 0 ? "\n    " : ",\n    ") + line(array[i]);
+  return out + "\n  ]";
+}
+
+}  // namespace
+
+std::string plan_json(const plan::Plan& plan, std::string_view version) {
+  std::string out = "{";
+  const Json whole = document(plan, version);
+  for (const auto& [key, value] : whole.items()) {
+    out += (out.size() == 1 ? "\n  " : ",\n  ") + line(key) + ": ";
+    out += value.is_array() && !value.empty() ? array_lines(value) : line(value);
+  }
+  return out + "\n}\n";
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,15 @@
+#pragma once
+// The plan for other programs, and for anyone who wants to check it with code of their own: "coatday-plan/1".
+
+#include <string>
+#include <string_view>
+
+#include "plan/plan.h"
+
+namespace coatday::report {
+
+/// Instants are ISO 8601 with offset, quantities SI with the unit in the key, humidity a fraction. One element of an array a line.
+/// `version` is the program's.
+[[nodiscard]] std::string plan_json(const plan::Plan&, std::string_view version);
+
+}  // namespace coatday::report

@@ -1,0 +1,102 @@
+#include <algorithm>
+
+#include "report/json_parts.h"
+
+namespace coatday::report {
+namespace {
+
+Json stage_word(const std::optional<finish::Stage>& stage) { return stage ? Json(stage_key(*stage)) : Json(); }
+
+Json after_json(const plan::Plan& plan, const plan::Event& event) {
+  Json out = Json::array();
+  for (const plan::AfterEvent& wait : event.after) {
+    out.push_back({{"event", wait.event}, {"stage", stage_word(wait.stage)}, {"earliest", iso8601(wait.earliest, plan.shop.zone)}});
+  }
+  return out;
+}
+
+Json before_json(const plan::Plan& plan, const plan::Event& event) {
+  Json out = Json::array();
+  for (const plan::BeforeEvent& limit : event.before) {
+    out.push_back({{"event", limit.event}, {"stage", stage_word(limit.stage)}, {"latest", iso8601(limit.latest, plan.shop.zone)}});
+  }
+  return out;
+}
+
+Json event_stages(const plan::Plan& plan, const plan::Event& event) {
+  const auto& all = event.stages.values;
+  if (std::none_of(all.begin(), all.end(), [](const auto& t) { return t.has_value(); })) return {};
+  return stages_json(event.stages, [&plan](const std::optional<Instant>& t) { return instant_json(t, plan.shop.zone); });
+}
+
+Json caution_texts(const plan::Plan& plan, const plan::Event& event) {
+  Json out = Json::array();
+  for (const std::string& key : event.cautions) {
+    const auto found = plan.cautions.find(key);
+    out.push_back(found == plan.cautions.end() ? key : found->second);
+  }
+  return out;
+}
+
+Json hand_over_json(const plan::HandOver& ready, const Zone& zone) {
+  return {{"handle", instant_json(ready.handle, zone)},
+          {"pack", instant_json(ready.pack, zone)},
+          {"deliver", instant_json(ready.deliver, zone)},
+          {"light_use", instant_json(ready.light_use, zone)},
+          {"full_cure", instant_json(ready.full_cure, zone)}};
+}
+
+Json face_json(const plan::Plan& plan, const plan::FaceEntry& face) {
+  return {{"id", face.id},
+          {"part", face.part},
+          {"face", face.face},
+          {"opposite", face.opposite ? Json(plan.faces.at(*face.opposite).id) : Json()},
+          {"material", face.material},
+          {"area_m2", face.area.value()},
+          {"coats", face.coats}};
+}
+
+}  // namespace
+
+Json event_json(const plan::Plan& plan, const plan::Event& event) {
+  const Zone& zone = plan.shop.zone;
+  Json faces = Json::array();
+  for (const std::size_t face : event.faces) faces.push_back(plan.faces.at(face).id);
+  return {{"id", event.id},
+          {"kind", plan::word(event.kind)},
+          {"piece", event.piece ? Json(plan.pieces.at(*event.piece).id) : Json()},
+          {"faces", faces},
+          {"step", text_or_null(event.step)},
+          {"finish", text_or_null(event.product)},
+          {"coat", event.coat > 0 ? Json(event.coat) : Json()},
+          {"start", iso8601(event.start, zone)},
+          {"end", iso8601(event.end, zone)},
+          {"people", event.people},
+          {"film", event.film},
+          {"stages", event_stages(plan, event)},
+          {"volume_ml", event.volume ? Json(event.volume->value() * 1000) : Json()},
+          {"support", event.support ? Json(piece::word(*event.support)) : Json()},
+          {"after", after_json(plan, event)},
+          {"before", before_json(plan, event)},
+          {"cautions", caution_texts(plan, event)},
+          {"why", event.why}};
+}
+
+Json piece_json(const plan::Plan& plan, std::size_t index) {
+  const plan::PieceResult& piece = plan.pieces[index];
+  Json faces = Json::array();
+  for (const plan::FaceEntry& face : plan.faces) {
+    if (face.piece == index) faces.push_back(face_json(plan, face));
+  }
+  const auto late = piece.slack ? std::optional<Hours>(std::max(Hours(0), -*piece.slack)) : std::nullopt;
+  return {{"id", piece.id},
+          {"name", piece.name},
+          {"due", instant_json(piece.due, plan.shop.zone)},
+          {"faces", faces},
+          {"ready", hand_over_json(piece.ready, plan.shop.zone)},
+          {"ready_late_side", hand_over_json(piece.ready_late, plan.shop.zone)},
+          {"slack_h", hours_json(piece.slack)},
+          {"late_h", hours_json(late)}};
+}
+
+}  // namespace coatday::report

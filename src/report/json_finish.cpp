@@ -1,0 +1,64 @@
+#include "report/json_parts.h"
+
+namespace coatday::report {
+namespace {
+
+Json law_json(const finish::Law& law) {
+  Json out{{"law", finish::word(law.kind)}};
+  if (law.kind == finish::Law::Kind::arrhenius) out["ea_kj_per_mol"] = law.activation.value();
+  if (law.kind == finish::Law::Kind::vapour_deficit) out["wet_bulb_share"] = law.wet_bulb_share;
+  out["no_credit_below_c"] = law.no_credit_below.value();
+  return out;
+}
+
+Json drying_json(const finish::Product& product) {
+  const auto law = product.law(finish::Clock::drying);
+  return law ? law_json(*law) : Json();
+}
+
+Json cure_json(const finish::Product& product) {
+  const auto law = product.law(finish::Clock::cure);
+  if (!law) return {};
+  Json out = law_json(*law);
+  out["starts"] = law->cure_starts_at_recoat ? "recoat" : "application";
+  return out;
+}
+
+}  // namespace
+
+const char* stage_key(finish::Stage stage) {
+  switch (stage) {
+    case finish::Stage::tack_free: return "tack_free";
+    case finish::Stage::handle: return "handle";
+    case finish::Stage::sand: return "sand";
+    case finish::Stage::recoat: return "recoat";
+    case finish::Stage::recoat_close: return "recoat_close";
+    case finish::Stage::pack: return "pack";
+    case finish::Stage::light_use: return "light_use";
+    case finish::Stage::full_cure: return "full_cure";
+  }
+  return "";
+}
+
+Json finish_json(const finish::Product& product) {
+  const finish::StageRow& row = product.reference();
+  const finish::Limits& limits = product.limits;
+  return {{"name", product.name},
+          {"base", finish::word(product.base)},
+          {"role", finish::word(product.role)},
+          {"mechanism", finish::word(product.mechanism)},
+          {"reference_air", {{"temperature_c", row.air.temperature.value()}, {"relative_humidity", row.air.humidity.value()}}},
+          {"stages_h", stages_json(row.hours, hours_json)},
+          {"drying_clock", drying_json(product)},
+          {"cure_clock", cure_json(product)},
+          {"limits",
+           {{"min_c", limits.coldest.value()},
+            {"max_c", limits.hottest.value()},
+            {"max_relative_humidity", limits.dampest.value()},
+            {"dew_point_margin_k", limits.dew_point_margin.value()}}},
+          {"spreading_rate_m2_per_l", product.spreading_rate().value()},
+          {"pot_life_h", hours_json(product.pot_life)},
+          {"voc_g_per_l", product.voc.value()}};
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,37 @@
+#pragma once
+// What people read. Every function is pure; text is never wider than Look::columns, and nothing in it can steer a terminal.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "finish/catalogue.h"
+#include "plan/check.h"
+#include "plan/plan.h"
+#include "report/lines.h"
+
+namespace coatday::report {
+
+/// The whole plan: summary, days, faces, purchase, hand-over, findings, cautions.
+[[nodiscard]] std::string plan_text(const plan::Plan&, const std::string& order, const Look&);
+/// What to buy alone.
+[[nodiscard]] std::string buy_text(const plan::Plan&, const std::string& order, const Look&);
+/// What was found in a job before any planning.
+[[nodiscard]] std::string findings_text(const std::vector<plan::Finding>&, const std::string& order, const Look&);
+/// The checker's verdict on a plan of our own.
+[[nodiscard]] std::string breaches_text(const std::vector<plan::Breach>&, const Look&);
+
+/// Why an event starts when it does; nothing when the plan has no such event.
+[[nodiscard]] std::optional<std::string> why_text(const plan::Plan&, const std::string& event, const Look&);
+/// The events by their ids.
+[[nodiscard]] std::string events_text(const plan::Plan&, const Look&);
+
+/// The take-off: every face with its area, by part, with the sums. `pieces` are their names.
+[[nodiscard]] std::string area_text(const std::vector<plan::FaceEntry>&, const std::vector<std::string>& pieces, const Look&);
+
+[[nodiscard]] std::string finishes_text(const finish::Catalogue&, const Look&);
+[[nodiscard]] std::string finish_text(const finish::Product&, const Look&);
+[[nodiscard]] std::string schedules_text(const finish::Catalogue&, const Look&);
+[[nodiscard]] std::string schedule_text(const finish::Schedule&, const finish::Catalogue&, const Look&);
+
+}  // namespace coatday::report

@@ -1,0 +1,41 @@
+#pragma once
+// The parts that the reports are put together from. Inside this room only.
+
+#include <string>
+#include <vector>
+
+#include "plan/plan.h"
+#include "report/lines.h"
+
+namespace coatday::report {
+
+/// What goes on, colour or film, to which face on which day; what is missing is a hole that is seen.
+[[nodiscard]] Lines ledger(const plan::Plan&, const Look&);
+/// Day by day, waiting included.
+[[nodiscard]] Lines days(const plan::Plan&, const Look&);
+[[nodiscard]] Lines summary(const plan::Plan&, const std::string& order, const Look&);
+[[nodiscard]] Lines purchase(const plan::Plan&, const Look&);
+[[nodiscard]] Lines hand_over(const plan::Plan&, const Look&);
+[[nodiscard]] Lines findings(const std::vector<plan::Finding>&, const Look&);
+[[nodiscard]] Lines cautions(const plan::Plan&, const Look&);
+[[nodiscard]] Lines contradiction(const plan::Plan&, const Look&);
+
+/// "equal on all 9 wooden parts", or which are not.
+struct FaceVerdict {
+  bool equal = true;
+  std::string words;
+};
+[[nodiscard]] FaceVerdict both_faces(const plan::Plan&);
+
+/// A step of the day with all that is said about it.
+[[nodiscard]] Lines event_lines(const plan::Plan&, const plan::Event&, const Look&);
+/// The start of a caution, as far as its first stop.
+[[nodiscard]] std::string short_caution(const std::string& text);
+
+/// Nothing is done from `from` until `until`, though there is somebody to do it: what is waited for.
+[[nodiscard]] Lines idle_lines(const plan::Plan&, Instant from, Instant until, const Look&);
+/// What dries from `from` on, with what it waits for.
+[[nodiscard]] Lines night_lines(const plan::Plan&, Instant from, const Look&);
+[[nodiscard]] bool anything_dries(const plan::Plan&, Instant from, Instant until);
+
+}  // namespace coatday::report

@@ -1,0 +1,122 @@
+// The first screen: when is it ready, is that in time, what must be bought, is any face left behind.
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "report/sections.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+constexpr int label_width = 10;
+
+Lines entry(const char* label, const Text& body, const Look& look) {
+  return hang("  " + padded(Text(label, Ink::faint), label_width), body, look);
+}
+
+bool same_result(const plan::PieceResult& a, const plan::PieceResult& b) {
+  return a.due == b.due && a.ready.deliver == b.ready.deliver && a.ready_late.deliver == b.ready_late.deliver && a.slack == b.slack;
+}
+
+Text delivery(const plan::Plan& plan, const plan::PieceResult& result) {
+  const auto at = [&plan](Instant t) { return instant_words(t, plan.shop.zone); };
+  if (!result.ready.deliver) return {"never in this air", Ink::bad};
+  Text text = Text(at(*result.ready.deliver), Ink::strong);
+  if (result.ready_late.deliver) text += ", late side " + at(*result.ready_late.deliver);
+  if (!result.due) return text + "; nothing promised";
+  text += "; promised " + at(*result.due);
+  if (!result.slack) return text;
+  return text + ": " + Text(slack_words(*result.slack), result.slack->count() < 0 ? Ink::bad : Ink::good);
+}
+
+// Pieces that are ready together are told together.
+Lines deliveries(const plan::Plan& plan, const Look& look) {
+  Lines lines;
+  std::vector<bool> told(plan.pieces.size(), false);
+  for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
+    if (told[i]) continue;
+    std::vector<std::string> names;
+    for (std::size_t j = i; j < plan.pieces.size(); ++j) {
+      if (told[j] || !same_result(plan.pieces[i], plan.pieces[j])) continue;
+      told[j] = true;
+      names.push_back(plan.pieces[j].name);
+    }
+    const bool all = names.size() == plan.pieces.size();
+    const Text who = all ? Text() : Text(listed(names) + ": ");
+    append(lines, entry(i == 0 ? "deliver" : "", who + delivery(plan, plan.pieces[i]), look));
+  }
+  return lines;
+}
+
+std::string cans(const plan::Purchase& row, const Look& look) {
+  std::vector<std::string> sizes;
+  for (const plan::Bought& can : row.buy) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_words(can.size, look.units));
+  return listed(sizes);
+}
+
+std::string total_cost(const plan::Plan& plan) {
+  Money sum;
+  std::size_t unpriced = 0;
+  for (const plan::Purchase& row : plan.purchase) {
+    if (row.cost) {
+      sum += *row.cost;
+    } else if (!row.buy.empty()) {
+      ++unpriced;
+    }
+  }
+  const std::string total = sum.value() > 0 ? money_words(sum, plan.shop.currency) : "";
+  if (total.empty()) return "";
+  return ": about " + total + (unpriced > 0 ? fmt::format(", and {} without a price", unpriced) : "");
+}
+
+Text shopping(const plan::Plan& plan, const Look& look) {
+  std::vector<std::string> items;
+  for (const plan::Purchase& row : plan.purchase) {
+    const std::string part = row.part.empty() ? "" : ", " + row.part;
+    if (!row.buy.empty()) items.push_back(cans(row, look) + " " + product_name(plan, row.product) + part);
+  }
+  if (items.empty()) return {plan.purchase.empty() ? "nothing" : "nothing: all of it is on the shelf"};
+  return {listed(items) + total_cost(plan)};
+}
+
+Text verdict(const plan::Plan& plan) {
+  switch (plan.status) {
+    case plan::Status::infeasible: return {"not possible; the reasons stand below", Ink::bad};
+    case plan::Status::not_found: return {"none found, and none proven impossible", Ink::bad};
+    case plan::Status::feasible: break;
+  }
+  if (!plan.ready_bound) return "feasible";
+  if (plan.ready && *plan.ready_bound >= *plan.ready) return {"proven best: nothing can be ready earlier", Ink::good};
+  return "feasible; nothing can be ready before " + instant_words(*plan.ready_bound, plan.shop.zone);
+}
+
+Lines title(const plan::Plan& plan, const std::string& order, const Look& look) {
+  const Text name(order, Ink::strong);
+  const Text from("from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))));
+  const int room = look.columns - from.width() - 2;
+  if (name.width() > room) return [&] {
+    Lines lines = wrap(name, look.columns);
+    lines.push_back("  " + from);
+    return lines;
+  }();
+  return {padded(name, room + 2) + from};
+}
+
+}  // namespace
+
+Lines summary(const plan::Plan& plan, const std::string& order, const Look& look) {
+  Lines lines = title(plan, order, look);
+  const bool planned = plan.status == plan::Status::feasible;
+  if (planned) append(lines, deliveries(plan, look));
+  if (planned) append(lines, entry("buy", shopping(plan, look), look));
+  if (planned && !plan.faces.empty()) {
+    const FaceVerdict faces = both_faces(plan);
+    append(lines, entry("faces", Text(faces.words, faces.equal ? Ink::plain : Ink::bad), look));
+  }
+  append(lines, entry("plan", verdict(plan), look));
+  if (!plan.shop.air_description.empty()) append(lines, entry("air", plan.shop.air_description, look));
+  return lines;
+}
+
+}  // namespace coatday::report

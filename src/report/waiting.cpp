@@ -1,0 +1,133 @@
+// Waiting is as visible as work.
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "report/sections.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+constexpr int body_column = 15;
+
+/// A step that has to wait for an earlier one.
+struct Wait {
+  const plan::Event* first;
+  const plan::Event* next;
+  const plan::AfterEvent* reason;
+};
+
+// The waits over this moment: the earlier step is done and its stage is not reached, the soonest for each step.
+std::vector<Wait> waits_over(const plan::Plan& plan, Instant moment) {
+  std::vector<Wait> found;
+  for (const plan::Event& next : plan.events) {
+    if (next.start < moment) continue;
+    for (const plan::AfterEvent& reason : next.after) {
+      const plan::Event* first = find_event(plan, reason.event);
+      if (first == nullptr || first->end > moment || reason.earliest <= moment) continue;
+      const auto same = std::find_if(found.begin(), found.end(), [first](const Wait& w) { return w.first == first; });
+      if (same == found.end()) {
+        found.push_back({first, &next, &reason});
+      } else if (reason.earliest < same->reason->earliest) {
+        *same = {first, &next, &reason};
+      }
+    }
+  }
+  return found;
+}
+
+/// The same step on several loads.
+struct SharedWait {
+  std::string first, next;
+  std::vector<std::string> loads;
+  Instant earliest;
+  bool same_time = true;
+  bool dries = false;
+};
+
+std::vector<SharedWait> shared(const std::vector<Wait>& waits) {
+  std::vector<SharedWait> groups;
+  for (const Wait& wait : waits) {
+    const auto same = [&wait](const SharedWait& g) { return g.first == wait.first->name && g.next == wait.next->name; };
+    auto group = std::find_if(groups.begin(), groups.end(), same);
+    if (group == groups.end()) {
+      const bool dries = plan::is_coat(wait.first->kind);
+      group = groups.insert(group, SharedWait{wait.first->name, wait.next->name, {}, wait.reason->earliest, true, dries});
+    }
+    group->same_time = group->same_time && group->earliest == wait.reason->earliest;
+    group->earliest = std::min(group->earliest, wait.reason->earliest);
+    const std::string& load = wait.first->load;
+    if (!load.empty() && std::find(group->loads.begin(), group->loads.end(), load) == group->loads.end()) group->loads.push_back(load);
+  }
+  return groups;
+}
+
+std::string on_loads(const std::vector<std::string>& loads) {
+  if (loads.empty()) return "";
+  if (loads.size() <= 3) return " on " + listed(loads);
+  return fmt::format(" on {}, {} and {} more", loads[0], loads[1], loads.size() - 2);
+}
+
+Text wait_words(const plan::Plan& plan, const SharedWait& wait, LocalDay today) {
+  return wait.first + on_loads(wait.loads) + (wait.dries ? " dries; " : " rests; ") + wait.next + " from " +
+         instant_words(wait.earliest, plan.shop.zone, today) + (wait.same_time ? "" : " on");
+}
+
+Minutes working_minutes(const plan::Plan& plan, Instant from, Instant until) {
+  Minutes sum{0};
+  for (const shop::WorkingTime& w : plan.working) {
+    const Instant begin = std::max(w.begin, from);
+    const Instant end = std::min(w.end, until);
+    if (begin < end) sum += std::chrono::floor<Minutes>(end - begin);
+  }
+  return sum;
+}
+
+// What holds up the steps that start at the end of the gap.
+std::vector<Wait> waits_that_end_with(const plan::Plan& plan, Instant from, Instant until) {
+  std::vector<Wait> waits = waits_over(plan, from);
+  const auto elsewhere = [until](const Wait& w) { return w.next->start != until || w.reason->earliest > until; };
+  waits.erase(std::remove_if(waits.begin(), waits.end(), elsewhere), waits.end());
+  return waits;
+}
+
+// No clock holds up what starts then: closing time, the air or other work does.
+Text held_up(const plan::Plan& plan, Instant until) {
+  const auto next = std::find_if(plan.events.begin(), plan.events.end(), [until](const plan::Event& e) { return e.start == until; });
+  if (next == plan.events.end() || next->why.empty()) return "nothing to do on this order";
+  return next->name + ": " + next->why;
+}
+
+}  // namespace
+
+Lines idle_lines(const plan::Plan& plan, Instant from, Instant until, const Look& look) {
+  constexpr Minutes worth_telling{15};
+  if (working_minutes(plan, from, until) < worth_telling) return {};
+  const LocalDay today = local_day(from, plan.shop.zone);
+  const Text head = "  " + Text(clock_time(plan.shop.zone.to_local(from))) +
+                    padded(format_hours_minutes(ceil_minutes(until - from)), 6, Align::right) + "  " + Text("wait: ", Ink::faint);
+  Text body;
+  for (const SharedWait& wait : shared(waits_that_end_with(plan, from, until))) body += (body.empty() ? "" : "; ") + wait_words(plan, wait, today);
+  return hang(head, body.empty() ? held_up(plan, until) : body, look);
+}
+
+Lines night_lines(const plan::Plan& plan, Instant from, const Look& look) {
+  Lines lines;
+  const LocalDay today = local_day(from, plan.shop.zone);
+  for (const SharedWait& wait : shared(waits_over(plan, from))) {
+    const Text head = "  " + padded(Text(lines.empty() ? "night:" : "", Ink::faint), body_column - 2);
+    append(lines, hang(head, wait_words(plan, wait, today), look));
+  }
+  return lines;
+}
+
+bool anything_dries(const plan::Plan& plan, Instant from, Instant until) {
+  return std::any_of(plan.events.begin(), plan.events.end(), [&](const plan::Event& event) {
+    if (!plan::is_coat(event.kind) || event.end > from) return false;
+    const auto& last = event.stages[finish::Stage::pack] ? event.stages[finish::Stage::pack] : event.stages[finish::Stage::recoat];
+    return last && *last > from && from < until;
+  });
+}
+
+}  // namespace coatday::report

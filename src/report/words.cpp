@@ -1,0 +1,107 @@
+#include "report/words.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace coatday::report {
+namespace {
+
+std::string range(double low, double high, const std::string& unit) {
+  const long from = std::lround(low);
+  const long to = std::lround(high);
+  if (from == to) return fmt::format("{} {}", from, unit);
+  return fmt::format("{}{}{} {}", from, from < 0 ? " to " : "-", to, unit);
+}
+
+double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 1.8 + 32 : t.value(); }
+
+}  // namespace
+
+std::string unbroken(std::string text) {
+  std::string out;
+  for (const char c : text) {
+    if (c == ' ') {
+      out += "\u00a0";
+    } else {
+      out += c;
+    }
+  }
+  return out;
+}
+
+LocalDay local_day(Instant t, const Zone& zone) { return day_of(zone.to_local(t)); }
+
+std::string date_words(LocalDay day) { return unbroken(short_date(day)); }
+std::string instant_words(Instant t, const Zone& zone) { return unbroken(day_and_time(zone.to_local(t))); }
+std::string instant_words(Instant t, const Zone& zone, LocalDay on) {
+  return local_day(t, zone) == on ? clock_time(zone.to_local(t)) : instant_words(t, zone);
+}
+
+std::string volume_words(Litres v, Units units) { return unbroken(format_volume(v, units)); }
+std::string area_words(SquareMetres a, Units units) { return unbroken(format_area(a, units)); }
+
+std::string money_words(std::optional<Money> money, const std::string& currency) {
+  if (!money || currency.empty()) return "";
+  return unbroken(fmt::format("{:.2f} {}", money->value(), currency));
+}
+
+std::string slack_words(Hours slack) {
+  if (std::abs(slack.count()) * 60 < 1) return "just in time";
+  if (slack.count() < 0) return unbroken(format_span(-slack) + " late");
+  if (slack.count() < 24) return unbroken(format_span(slack) + " to spare");
+  const long days = static_cast<long>(slack.count() / 24);
+  return unbroken(days == 1 ? "a day to spare" : fmt::format("{} days to spare", days));
+}
+
+std::string listed(const std::vector<std::string>& items) {
+  std::string out;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    if (i > 0) out += i + 1 == items.size() ? " and " : ", ";
+    out += items[i];
+  }
+  return out;
+}
+
+std::string counted(std::size_t n, const std::string& one, const std::string& many) { return fmt::format("{} {}", n, n == 1 ? one : many); }
+
+std::optional<std::string> air_words(const climate::AirSeries& air, Instant from, Instant until, Units units) {
+  std::optional<climate::Air> low, high;
+  for (const climate::AirRow& row : air.rows()) {
+    if (row.from + climate::AirSeries::step <= from || row.from >= until) continue;
+    if (!low) low = high = row.air;
+    low = {std::min(low->temperature, row.air.temperature), std::min(low->humidity, row.air.humidity)};
+    high = {std::max(high->temperature, row.air.temperature), std::max(high->humidity, row.air.humidity)};
+  }
+  if (!low) return std::nullopt;
+  const std::string warmth =
+      range(degrees(low->temperature, units), degrees(high->temperature, units), units == Units::us ? "°F" : "°C");
+  return unbroken(warmth) + ", " + unbroken(range(low->humidity.value() * 100, high->humidity.value() * 100, "% RH"));
+}
+
+std::string stage_words(finish::Stage stage) {
+  switch (stage) {
+    case finish::Stage::tack_free: return "tack-free";
+    case finish::Stage::handle: return "dry to handle";
+    case finish::Stage::sand: return "dry to sand";
+    case finish::Stage::recoat: return "dry to recoat";
+    case finish::Stage::recoat_close: return "end of the recoat window";
+    case finish::Stage::pack: return "dry to pack";
+    case finish::Stage::light_use: return "light use";
+    case finish::Stage::full_cure: return "full cure";
+  }
+  return "";
+}
+
+std::string product_name(const plan::Plan& plan, const std::string& id) {
+  const auto found = plan.products.find(id);
+  return found == plan.products.end() || found->second.name.empty() ? id : found->second.name;
+}
+
+const plan::Event* find_event(const plan::Plan& plan, const std::string& id) {
+  const auto found = std::find_if(plan.events.begin(), plan.events.end(), [&id](const plan::Event& e) { return e.id == id; });
+  return found == plan.events.end() ? nullptr : &*found;
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,38 @@
+#pragma once
+// Small phrases that every report uses. Their spaces do not break over lines.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "climate/air.h"
+#include "plan/plan.h"
+
+namespace coatday::report {
+
+/// The same text with spaces that do not break.
+[[nodiscard]] std::string unbroken(std::string);
+[[nodiscard]] std::string date_words(LocalDay);                             ///< Mon 11 Jan
+[[nodiscard]] std::string instant_words(Instant, const Zone&);              ///< Mon 11 Jan 08:00
+[[nodiscard]] std::string instant_words(Instant, const Zone&, LocalDay on);  ///< 08:00 on that day, else with its day
+[[nodiscard]] LocalDay local_day(Instant, const Zone&);
+
+[[nodiscard]] std::string volume_words(Litres, Units);
+[[nodiscard]] std::string area_words(SquareMetres, Units);
+/// "96.00 USD"; nothing in a shop without currency.
+[[nodiscard]] std::string money_words(std::optional<Money>, const std::string& currency);
+/// "a day to spare", "6 h late", "just in time".
+[[nodiscard]] std::string slack_words(Hours);
+/// "a", "a and b", "a, b and c".
+[[nodiscard]] std::string listed(const std::vector<std::string>&);
+[[nodiscard]] std::string counted(std::size_t, const std::string& one, const std::string& many);
+
+/// "19-20 °C, 22-24 % RH" over [from, until); nothing where the series has no row of it.
+[[nodiscard]] std::optional<std::string> air_words(const climate::AirSeries&, Instant from, Instant until, Units);
+
+[[nodiscard]] std::string stage_words(finish::Stage);                       ///< "dry to recoat"
+/// The product's name, or its id when the plan does not hold it.
+[[nodiscard]] std::string product_name(const plan::Plan&, const std::string& id);
+[[nodiscard]] const plan::Event* find_event(const plan::Plan&, const std::string& id);
+
+}  // namespace coatday::report

@@ -1,0 +1,54 @@
+// Any bytes as an order with its files: a job, or mistakes with their places, must come out.
+// The input is cut at lines "=== NAME" into files; what stands before the first such line is order.yaml.
+#include <cstddef>
+#include <cstdint>
+#include <cstdlib>
+#include <map>
+#include <string>
+#include <string_view>
+
+#include "input/load.h"
+
+namespace {
+
+using Folder = std::map<std::string, std::string>;
+
+Folder cut(std::string_view bytes) {
+  constexpr std::string_view mark = "=== ";
+  Folder folder;
+  std::string* file = &folder["order.yaml"];
+  while (!bytes.empty()) {
+    const std::size_t end = bytes.find('\n');
+    const std::string_view line = bytes.substr(0, end == std::string_view::npos ? end : end + 1);
+    bytes.remove_prefix(line.size());
+    if (!line.starts_with(mark)) {
+      *file += line;
+      continue;
+    }
+    const std::size_t name_end = line.find_last_not_of("\r\n");
+    file = &folder[std::string(line.substr(mark.size(), name_end + 1 - mark.size()))];
+  }
+  return folder;
+}
+
+// A mistake without a place, or neither mistake nor job.
+bool is_sound(const coatday::input::Loaded& loaded) {
+  if (loaded.mistakes.empty()) return loaded.job.has_value();
+  for (const auto& mistake : loaded.mistakes) {
+    if (mistake.where.file.empty() || mistake.message.empty() || to_text(mistake).empty()) return false;
+  }
+  return !loaded.job;
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  const Folder folder = cut({reinterpret_cast<const char*>(data), size});
+  const auto read = [&folder](const std::filesystem::path& path) -> std::optional<std::string> {
+    const auto at = folder.find(path.string());
+    if (at == folder.end()) return std::nullopt;
+    return at->second;
+  };
+  if (!is_sound(coatday::input::load_order("order.yaml", "schedules", read))) std::abort();
+  return 0;
+}

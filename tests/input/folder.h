@@ -1,0 +1,41 @@
+#pragma once
+// Files for tests: from memory, or from the tests' own folders.
+
+#include <fstream>
+#include <iterator>
+#include <map>
+#include <optional>
+#include <string>
+
+#include "input/load.h"
+
+namespace coatday::input {
+
+using Folder = std::map<std::string, std::string>;
+
+inline std::string tests_dir() { return std::string(COATDAY_SOURCE_DIR) + "/tests/input/"; }
+
+inline std::optional<std::string> slurp(const std::filesystem::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  if (!file) return std::nullopt;
+  return std::string(std::istreambuf_iterator<char>(file), {});
+}
+
+/// Files in memory; the others come from tests/input/common/, where a small good order stands beside its shop and finishes.
+inline ReadFile from(Folder folder) {
+  return [folder = std::move(folder)](const std::filesystem::path& path) -> std::optional<std::string> {
+    const auto at = folder.find(path.string());
+    return at == folder.end() ? slurp(tests_dir() + "common/" + path.string()) : at->second;
+  };
+}
+
+/// All mistakes as they are printed.
+inline std::string printed(const std::vector<Diagnostic>& mistakes) {
+  std::string all;
+  for (const Diagnostic& mistake : mistakes) all += to_text(mistake) + "\n";
+  return all;
+}
+
+inline std::string mistakes_of(Folder folder) { return printed(load_order("order.yaml", "schedules", from(std::move(folder))).mistakes); }
+
+}  // namespace coatday::input

@@ -1,0 +1,254 @@
+// Files that must load, and what is in them then.
+#include <gtest/gtest.h>
+
+#include "tests/input/folder.h"
+
+namespace coatday::input {
+namespace {
+
+using namespace std::chrono_literals;
+
+ReadFile from_project() {
+  return [](const std::filesystem::path& path) { return slurp(std::filesystem::path(COATDAY_SOURCE_DIR) / path); };
+}
+
+Loaded every_key() { return load_order("samples/every-key/order.yaml", "tests/input/common/schedules", from_project()); }
+
+plan::Job job_of(Folder folder) {
+  Loaded loaded = load_order("order.yaml", "schedules", from(std::move(folder)));
+  EXPECT_EQ(printed(loaded.mistakes), "");
+  return loaded.job.value_or(plan::Job{});
+}
+
+std::string local(const plan::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
+
+TEST(EveryKey, Shop) {
+  const Loaded loaded = every_key();
+  ASSERT_EQ(printed(loaded.mistakes), "");
+  const shop::Shop& shop = loaded.job->shop;
+  EXPECT_EQ(shop.name, "Mill Lane");
+  EXPECT_EQ(shop.zone.name(), "America/Chicago");
+  EXPECT_EQ(shop.units, Units::us);
+  EXPECT_EQ(shop.currency, "USD");
+  EXPECT_EQ(shop.people, 2);
+  EXPECT_EQ(shop.week.size(), 11U);
+  EXPECT_EQ(shop.closed.size(), 9U);
+  EXPECT_EQ(shop.methods, (std::vector<std::string>{"brush", "pad", "wipe", "roller", "hvlp-spray"}));
+  ASSERT_EQ(shop.places.size(), 3U);
+  EXPECT_EQ(shop.places[1].kind, shop::PlaceKind::hooks);
+  EXPECT_EQ(shop.places[1].count, 8);
+  ASSERT_EQ(shop.work.size(), 3U);
+  EXPECT_EQ(shop.work[0].id, "mill-oak-for-shelves");
+  EXPECT_EQ(shop.work[0].dust, shop::Dust::heavy);
+  EXPECT_EQ(local(*loaded.job, shop.work[0].start), "2027-01-13T08:00:00-06:00");
+  EXPECT_TRUE(shop.work[1].hot);
+  EXPECT_EQ(local(*loaded.job, shop.work[1].not_before), "2027-01-14T00:00:00-06:00");
+  EXPECT_EQ(local(*loaded.job, shop.work[1].not_after), "2027-01-17T00:00:00-06:00");  // that day is in it
+  EXPECT_TRUE(shop.work[2].may_pause);
+  ASSERT_EQ(shop.stock.size(), 1U);
+  EXPECT_NEAR(shop.stock[0].volume.value(), 0.473176473, 1e-9);
+}
+
+TEST(EveryKey, Air) {
+  const Loaded loaded = every_key();
+  ASSERT_TRUE(loaded.job);
+  EXPECT_FALSE(loaded.job->shop.air_description.empty());
+  const Instant noon = loaded.job->shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 1 / 20)) + 11h);
+  const auto air = loaded.job->air(noon, noon + 24h);
+  EXPECT_NEAR(air->at(noon).temperature.value(), (70.0 - 32) / 1.8, 0.5);  // of the dates' own rule
+}
+
+TEST(EveryKey, Order) {
+  const Loaded loaded = every_key();
+  ASSERT_TRUE(loaded.job);
+  const plan::Order& order = loaded.job->order;
+  EXPECT_EQ(order.name, "every key");
+  EXPECT_EQ(order.file, "samples/every-key/order.yaml");
+  EXPECT_EQ(local(*loaded.job, order.start), "2027-01-11T08:00:00-06:00");
+  ASSERT_EQ(order.pieces.size(), 1U);
+  const plan::OrderPiece& shelf = order.pieces[0];
+  EXPECT_EQ(shelf.piece.id, "low-shelf");
+  EXPECT_EQ(local(*loaded.job, shelf.promised), "2027-02-10T12:00:00-06:00");
+  ASSERT_EQ(shelf.piece.parts.size(), 10U);
+  ASSERT_EQ(shelf.work.size(), 4U);
+  EXPECT_EQ(shelf.work[0].parts, std::vector<std::string>{"box"});
+  EXPECT_EQ(shelf.work[0].work.rest, Hours(24));
+  EXPECT_EQ(shelf.work[1].work.dust, shop::Dust::heavy);
+  EXPECT_EQ(shelf.work[2].when, plan::OrderWork::When::after_finishing);
+  EXPECT_EQ(shelf.work[2].stage, finish::Stage::handle);
+  EXPECT_EQ(shelf.work[2].work.people, 2);
+  EXPECT_TRUE(shelf.work[3].delivery);
+  EXPECT_EQ(shelf.work[3].stage, finish::Stage::pack);
+}
+
+TEST(EveryKey, Parts) {
+  const Loaded loaded = every_key();
+  ASSERT_TRUE(loaded.job);
+  const auto& parts = loaded.job->order.pieces[0].piece.parts;
+  EXPECT_EQ(parts[0].species, "walnut-black");
+  EXPECT_EQ(parts[0].schedule, "our-two-coats");
+  EXPECT_EQ(parts[0].count, 2);
+  EXPECT_NEAR(std::get<piece::Board>(parts[0].shape).width.value(), 0.28575, 1e-9);
+  ASSERT_EQ(parts[0].masks.size(), 2U);
+  EXPECT_NEAR(parts[0].masks[1].area.value(), 4 * 0.00064516, 1e-9);  // 1/2 in x 8 in
+  ASSERT_EQ(parts[0].exceptions.size(), 1U);
+  EXPECT_EQ(parts[0].exceptions[0].coats, 1);
+  EXPECT_EQ(parts[0].where.line, 17);
+  EXPECT_EQ(parts[2].support, piece::Support::hooks);
+  EXPECT_EQ(std::get<piece::TurnedLeg>(parts[3].shape).profile.size(), 3U);
+  EXPECT_FALSE(parts[4].wood());
+  EXPECT_TRUE(std::get<piece::RoundTube>(parts[4].shape).closed_ends);
+  EXPECT_EQ(parts[4].schedule, "metal-enamel");
+  const auto& carved = std::get<piece::FreeArea>(parts[9].shape);
+  ASSERT_EQ(carved.faces.size(), 3U);
+  EXPECT_FALSE(carved.faces[1].show);
+  EXPECT_TRUE(carved.faces[2].end_grain);
+}
+
+TEST(EveryKey, Finish) {
+  const Loaded loaded = every_key();
+  ASSERT_TRUE(loaded.job);
+  const finish::Product& p = loaded.job->catalogue.products.at("our-clear");
+  EXPECT_EQ(p.family, "water-clear");
+  ASSERT_EQ(p.rows.size(), 2U);
+  EXPECT_EQ(p.reference().hours[finish::Stage::light_use], Hours(72));
+  EXPECT_NEAR(p.reference().air.temperature.value(), 21.111, 1e-3);
+  EXPECT_EQ(p.sources.at("times.recoat"), "the label of the can in the shop, 2026");
+  EXPECT_EQ(p.sources.at("limits.blush refused"), "common practice, no source");
+  ASSERT_TRUE(p.drying_law && p.cure_law);
+  EXPECT_NEAR(p.drying_law->wet_bulb_share, 0.4, 1e-12);
+  EXPECT_EQ(p.cure_law->activation, KilojoulesPerMole(55));
+  EXPECT_NEAR(p.limits.dew_point_margin.value(), 5 / 1.8, 1e-9);
+  EXPECT_EQ(p.cans.size(), 2U);
+  EXPECT_EQ(p.work_rates.size(), 2U);
+  EXPECT_EQ(p.two_part->base_parts, 4);
+  const finish::Schedule& schedule = loaded.job->catalogue.schedules.at("our-two-coats");
+  ASSERT_EQ(schedule.steps.size(), 5U);
+  EXPECT_EQ(schedule.steps[1].id, "clear-1");
+  EXPECT_EQ(schedule.steps[2].after_stage, finish::Stage::sand);
+  EXPECT_EQ(schedule.steps[3].within, Hours(72));
+  EXPECT_EQ(schedule.steps[4].faces, finish::StepFaces::show);
+  EXPECT_EQ(loaded.job->catalogue.over.size(), 3U);
+}
+
+TEST(Defaults, AreThoseOfTheExamples) {
+  const plan::Job job = job_of({});
+  EXPECT_EQ(job.shop.units, Units::metric);
+  EXPECT_EQ(job.shop.people, 1);
+  EXPECT_EQ(job.shop.light_dust_settles, Hours(0.5));
+  EXPECT_EQ(job.shop.heavy_dust_settles, Hours(12));
+  EXPECT_EQ(job.shop.both_faces_within, Hours(24));
+  EXPECT_EQ(job.shop.turning, 5min);
+  EXPECT_EQ(job.shop.handling, 1min);
+  EXPECT_EQ(job.shop.sharing_gap, Hours(0.5));
+  ASSERT_EQ(job.order.pieces.size(), 1U);
+  const piece::Part& part = job.order.pieces[0].piece.parts.at(0);
+  EXPECT_EQ(part.count, 1);
+  EXPECT_EQ(part.support, piece::Support::points);
+  EXPECT_EQ(part.turning_people, 1);
+  EXPECT_FALSE(job.order.start);
+  EXPECT_FALSE(job.order.pieces[0].promised);
+}
+
+std::string order_with(const std::string& keys) {
+  return "order: o\nshop: shop.yaml\nschedule: two-coats\nspecies: hard-maple\n" + keys +
+         "pieces:\n  - piece: shelf\n    parts:\n      - {part: shelf, shape: board, length: 80 cm, width: 25 cm, thickness: 2 cm}\n";
+}
+
+TEST(Promise, ByDateIsTheEndOfThatDaysWork) {
+  const auto promised = [](const std::string& date) {
+    const plan::Job job = job_of({{"order.yaml", order_with("promised: " + date + "\n")}});
+    return local(job, job.order.pieces.at(0).promised);
+  };
+  EXPECT_EQ(promised("2027-02-12"), "2027-02-12T17:00:00-06:00");  // a Friday
+  EXPECT_EQ(promised("2027-02-14"), "2027-02-12T17:00:00-06:00");  // a Sunday: nobody works
+  EXPECT_EQ(promised("2027-02-14 10:00"), "2027-02-14T10:00:00-06:00");
+  EXPECT_EQ(promised("2027-03-14"), "2027-03-12T17:00:00-06:00");  // summer time begins that day
+}
+
+TEST(Promise, SkipsClosedDays) {
+  const std::string shop =
+      slurp(tests_dir() + "common/shop.yaml").value() + "closed: [2027-02-10 to 2027-02-12, 2027-02-09, 2027-02-09 to 2027-02-11]\n";
+  const plan::Job job = job_of({{"order.yaml", order_with("promised: 2027-02-12\n")}, {"shop.yaml", shop}});
+  EXPECT_EQ(local(job, job.order.pieces.at(0).promised), "2027-02-08T17:00:00-06:00");
+  EXPECT_EQ(job.shop.closed.size(), 4U);
+}
+
+TEST(GoodFiles, MayHaveByteOrderMarkWindowsLineEndsAndComments) {
+  std::string order = "# a comment\n" + order_with("# another\n") + "# the last";
+  std::string windows = "\xEF\xBB\xBF";
+  for (const char c : order) windows += c == '\n' ? "\r\n" : std::string(1, c);
+  EXPECT_EQ(job_of({{"order.yaml", windows}}).order.pieces.size(), 1U);
+}
+
+TEST(GoodFiles, AliasesOfSpeciesAreFound) {
+  const plan::Job job = job_of({{"order.yaml", order_with("")}});
+  EXPECT_EQ(job.order.pieces.at(0).piece.parts.at(0).species, "maple-sugar");
+}
+
+TEST(GoodFiles, NearestMaterialCounts) {
+  std::string order = order_with("");
+  order += "      - {part: rod, shape: round tube, length: 40 cm, diameter: 2 cm, material: steel, schedule: metal-enamel}\n";
+  const plan::Job job = job_of({{"order.yaml", order}});
+  EXPECT_TRUE(job.order.pieces.at(0).piece.parts.at(0).wood());
+  EXPECT_FALSE(job.order.pieces.at(0).piece.parts.at(1).wood());
+}
+
+TEST(GoodFiles, IdsAreUnique) {
+  std::string order = order_with("");
+  order +=
+      "      - {part: Shelf, shape: board, length: 8 cm, width: 25 cm, thickness: 2 cm}\n"
+      "      - {part: ножка, shape: board, length: 8 cm, width: 25 cm, thickness: 2 cm}\n"
+      "      - {part: полка, shape: board, length: 8 cm, width: 25 cm, thickness: 2 cm}\n";
+  const plan::Job job = job_of({{"order.yaml", order}});
+  std::vector<std::string> ids;
+  for (const piece::Part& part : job.order.pieces.at(0).piece.parts) ids.push_back(part.id);
+  EXPECT_EQ(ids, (std::vector<std::string>{"shelf", "shelf-2", "part", "part-2"}));
+}
+
+TEST(GoodFiles, TimetableAlone) {
+  std::string shop = slurp(tests_dir() + "common/shop.yaml").value();
+  shop = shop.substr(0, shop.find("air:")) +
+         "air:\n  timetable:\n    - {days: mon-fri, heated: 07:00-18:00 at 20 °C, otherwise: 14 °C, humidity: 40 %}\n"
+         "    - {days: sat-sun, otherwise: 12 °C, humidity: 45 %}\n";
+  const plan::Job job = job_of({{"shop.yaml", shop}});
+  const Instant monday = job.shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 1 / 11)) + 8h);
+  const auto air = job.air(monday, monday + 24h);
+  EXPECT_NEAR(air->at(monday).temperature.value(), 20, 1e-9);
+  EXPECT_NEAR(air->at(monday - 48h).temperature.value(), 12, 1e-9);
+}
+
+TEST(GoodFiles, OwnFinishesNamedTwiceAreReadOnce) {
+  const std::string shop = slurp(tests_dir() + "common/shop.yaml").value() + "own finishes: [own.yaml]\n";
+  const std::string own = "over:\n  - {upper: shellac, under: any, verdict: allowed}\n";
+  const plan::Job job = job_of({{"order.yaml", order_with("own finishes: [./own.yaml]\n")}, {"shop.yaml", shop}, {"own.yaml", own}});
+  EXPECT_EQ(job.catalogue.over.size(), 2U);
+}
+
+TEST(Samples, LoadWithTheShippedFinishes) {
+  const std::filesystem::path project = COATDAY_SOURCE_DIR;
+  int orders = 0;
+  for (const auto& entry : std::filesystem::directory_iterator(project / "samples")) {
+    if (!std::filesystem::exists(entry.path() / "order.yaml")) continue;
+    const Loaded loaded = load_order(entry.path() / "order.yaml", project / "schedules", read_from_disk());
+    EXPECT_EQ(printed(loaded.mistakes), "");
+    EXPECT_TRUE(loaded.job) << entry.path();
+    ++orders;
+  }
+  EXPECT_GT(orders, 0);
+}
+
+TEST(Disk, ReadsFilesAndNoDirectories) {
+  const ReadFile read = read_from_disk();
+  EXPECT_EQ(read(tests_dir() + "common/order.yaml"), slurp(tests_dir() + "common/order.yaml"));
+  EXPECT_FALSE(read(tests_dir() + "common"));
+  EXPECT_FALSE(read(tests_dir() + "no such file"));
+}
+
+TEST(Disk, FilesAreNamedAsTheUserGaveThem) {
+  const Loaded loaded = load_order("a/order.yaml", "schedules", from({{"a/order.yaml", "order: o\nshop: ../b/shop.yaml\npieces: []\n"}}));
+  EXPECT_NE(printed(loaded.mistakes).find("cannot read the file 'b/shop.yaml'"), std::string::npos) << printed(loaded.mistakes);
+}
+
+}  // namespace
+}  // namespace coatday::input

@@ -1,0 +1,89 @@
+// The checker's clock adds up row by row; the planner's looks up a running sum. Two ways, one answer, in air that never stays the same.
+
+#include "plan/check/clock.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <cmath>
+
+#include "finish/clock.h"
+#include "tests/plan/small_plan.h"
+
+namespace coatday::plan::test {
+namespace {
+
+using checking::Clocks;
+using checking::Estimate;
+using finish::Mechanism;
+using finish::Stage;
+
+/// Days from -3 to 37 °C and 30 to 90 % RH, each unlike the one before.
+class Weather final : public climate::AirSource {
+ public:
+  [[nodiscard]] climate::Air at(Instant t) const override {
+    const auto hours = std::chrono::duration_cast<std::chrono::hours>(t.time_since_epoch()).count();
+    return {Celsius(17 + 20 * std::sin(static_cast<double>(hours) / 3.8)),
+            RelativeHumidity(0.6 + 0.3 * std::cos(static_cast<double>(hours) / 11))};
+  }
+  [[nodiscard]] std::string describe(Units) const override { return "weather"; }
+};
+
+finish::Product product(Mechanism mechanism) {
+  finish::Product p;
+  p.id = "made-up";
+  p.mechanism = mechanism;
+  finish::StageHours hours;
+  hours.values = {Hours(0.5), Hours(1), Hours(2), Hours(3), Hours(24), Hours(48), Hours(72), Hours(168)};
+  p.rows = {{finish::reference_air, hours}};
+  return p;
+}
+
+const climate::AirSeries& weather() {
+  static const climate::AirSeries air(Weather(), at(0, 0), at(60, 0));
+  return air;
+}
+
+RC_GTEST_PROP(CheckClock, AgreesWithTheLookUp, ()) {
+  const auto mechanism = static_cast<Mechanism>(*rc::gen::inRange(0, static_cast<int>(Mechanism::heat_cured) + 1));
+  const auto stage = static_cast<Stage>(*rc::gen::inRange(0, static_cast<int>(finish::stage_count)));
+  const Instant applied = at(0, 0) + std::chrono::seconds(*rc::gen::inRange(0, 40 * 86400));
+  const bool late = *rc::gen::arbitrary<bool>();
+  const finish::Product p = product(mechanism);
+  const Clocks clocks(weather());
+  const finish::CureClock other(p, weather(), late ? finish::CureClock::Estimate::late : finish::CureClock::Estimate::nominal);
+  const auto a = clocks.reached(p, stage, applied, late ? Estimate::late : Estimate::nominal);
+  const auto b = other.reached(stage, applied);
+  RC_ASSERT(a.has_value() == b.has_value());
+  if (a) RC_ASSERT(std::chrono::abs(*a - *b) <= std::chrono::seconds(1));
+}
+
+TEST(CheckClock, ShowsElapsedTimeInReferenceAir) {
+  const climate::AirSeries air = reference_air(at(0, 0), at(9, 0));
+  const finish::Product p = product(Mechanism::water);
+  const Clocks clocks(air);
+  EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), Estimate::nominal), at(0, 11, 7));
+  EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), Estimate::nominal), at(2, 8, 7));
+  EXPECT_EQ(clocks.dried(p, Hours(10), at(0, 8), Estimate::late), at(0, 22));
+  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), Estimate::late), at(1, 8));
+}
+
+TEST(CheckClock, KnowsNothingOutsideItsAir) {
+  const climate::AirSeries air = reference_air(at(0, 0), at(2, 0));
+  const finish::Product p = product(Mechanism::water);
+  const Clocks clocks(air);
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(-1, 8), Estimate::nominal), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(2, 0), Estimate::nominal), std::nullopt);
+}
+
+TEST(CheckClock, HasNoCureInShopAirForWhatIsCuredByHeat) {
+  const climate::AirSeries air = reference_air(at(0, 0), at(20, 0));
+  const finish::Product p = product(Mechanism::heat_cured);
+  const Clocks clocks(air);
+  EXPECT_TRUE(clocks.reached(p, Stage::handle, at(0, 8), Estimate::nominal));
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal), std::nullopt);
+}
+
+}  // namespace
+}  // namespace coatday::plan::test

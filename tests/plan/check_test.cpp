@@ -1,0 +1,455 @@
+// The small plan is sound. Then it is broken in every way, each of which has its own code.
+
+#include "plan/check.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <functional>
+#include <ostream>
+#include <set>
+
+#include "tests/plan/small_plan.h"
+
+namespace coatday::plan::test {
+namespace {
+
+using finish::Stage;
+using Codes = std::set<std::string>;
+
+struct Break {
+  std::string name;
+  std::function<void(Small&)> mutate;
+  Codes codes;
+};
+void PrintTo(const Break& b, std::ostream* out) { *out << b.name; }
+
+class Broken : public testing::TestWithParam<Break> {};
+
+TEST_P(Broken, IsTold) {
+  Small small = small_plan();
+  GetParam().mutate(small);
+  Codes codes;
+  std::string messages;
+  for (const Breach& breach : check(small.plan, small.job)) {
+    codes.insert(breach.code);
+    messages += breach.code + ": " + breach.message + "\n";
+  }
+  EXPECT_EQ(codes, GetParam().codes) << messages;
+}
+
+std::string name_of(const testing::TestParamInfo<Break>& info) {
+  std::string name;
+  for (const char c : info.param.name)
+    if (c != '\'') name += c == ' ' ? '_' : c;
+  return name;
+}
+
+void add_rule(Small& s, finish::Verdict verdict, Hours wait) {
+  s.job.catalogue.over = {
+      {.upper = "clear", .under = "clear", .verdict = verdict, .wait = wait, .barriers = {}, .source = "", .where = {}}};
+}
+
+/// The recoat window closes between the two coats of the underside alone.
+void narrow_window(Small& s) {
+  s.product().rows.front().hours[Stage::recoat_close] = Hours(4);
+  s.settle();
+}
+
+void scuff_underside(Small& s) {
+  const std::size_t underside = s.face("top", "underside");
+  Event& scuff = s.add_like("table/top/sand", "table/top/clear-2-scuff");
+  scuff.kind = EventKind::scuff;
+  scuff.step = "clear-2-scuff";
+  scuff.faces = {underside};
+  scuff.start = at(0, 15, 10);
+  scuff.end = at(0, 15, 15);
+}
+
+void hold(Small& s, std::string_view event, std::string place, Instant from, Instant until) {
+  s.plan.places.push_back({s.index(event), std::move(place), from, until});
+}
+
+PlaceUse& place_of(Small& s, std::string_view event) {
+  const std::size_t i = s.index(event);
+  return *std::find_if(s.plan.places.begin(), s.plan.places.end(), [&](const PlaceUse& use) { return use.event == i; });
+}
+
+void say_done(Small& s, std::string_view id) {
+  s.event(id).done = true;
+  s.job.order.history.push_back({std::string(id), s.event(id).start, s.event(id).end, {}});
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Sound, Broken,
+    testing::Values(Break{"as it is", [](Small&) {}, {}},
+                    Break{"not feasible says nothing",
+                          [](Small& s) {
+                            s.plan.events.clear();
+                            s.plan.status = Status::not_found;
+                          },
+                          {}},
+                    Break{"a missed window made good by a scuff",
+                          [](Small& s) {
+                            narrow_window(s);
+                            scuff_underside(s);
+                          },
+                          {}},
+                    Break{"a done step with its record", [](Small& s) { say_done(s, "table/leg/sand"); }, {}},
+                    Break{"what is done is not judged",
+                          [](Small& s) {
+                            say_done(s, "table/leg/sand");
+                            s.move("table/leg/sand", at(0, 7));
+                            s.job.order.history[0].start = at(0, 7);
+                            s.job.order.history[0].end = at(0, 7, 30);
+                          },
+                          {}},
+                    Break{"places as a range",
+                          [](Small& s) {
+                            for (PlaceUse& use : s.plan.places) {
+                              if (use.place == "rail 1") use.place = "rail 1-2";
+                              if (use.place == "rail 2") use.place = "rail 3";
+                            }
+                          },
+                          {}},
+                    Break{"times rounded to the minute",
+                          [](Small& s) {
+                            for (Event& e : s.plan.events)
+                              for (auto& stage : e.stages.values)
+                                if (stage) *stage += std::chrono::seconds(59);
+                          },
+                          {}},
+                    Break{"a rule that allows", [](Small& s) { add_rule(s, finish::Verdict::allowed, Hours(99)); }, {}},
+                    Break{"clean up shared with the coat before", [](Small& s) { s.event("table/leg/clear-2").clean_up = Minutes(0); }, {}},
+                    Break{"pot life with mixes enough",
+                          [](Small& s) {
+                            s.product().pot_life = Hours(0.1);
+                            for (Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 3;
+                          },
+                          {}}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    Steps, Broken,
+    testing::Values(
+        Break{"dry step missing", [](Small& s) { s.erase("table/leg/sand"); }, {"step-missing"}},
+        Break{"show face without its last coat",
+              [](Small& s) {
+                auto& faces = s.event("table/top/clear-2/second").faces;
+                faces.erase(std::find(faces.begin(), faces.end(), s.face("top", "face")));
+                s.settle();
+              },
+              {"step-missing", "face-left-behind"}},
+        Break{"step twice",
+              [](Small& s) {
+                Event& again = s.add_like("table/leg/sand", "table/leg/sand/again");
+                again.start = at(0, 8, 30);
+                again.end = at(0, 9);
+              },
+              {"step-twice"}},
+        Break{"excepted face coated",
+              [](Small& s) {
+                s.event("table/leg/clear-1").faces.push_back(s.face("leg", "top end"));
+                s.settle();
+              },
+              {"exception-ignored"}},
+        Break{"exception made up", [](Small& s) { s.plan.faces[s.face("leg", "top end")].exception->coats = 1; }, {"exception-differs"}},
+        Break{"step for show faces on all", [](Small& s) { s.step("sand").faces = finish::StepFaces::show; }, {"step-not-for-face"}},
+        Break{"another kind", [](Small& s) { s.event("table/leg/clear-1").kind = EventKind::seal; }, {"step-differs"}},
+        Break{"another product in the schedule",
+              [](Small& s) {
+                s.job.catalogue.products["other"] = s.product();
+                s.step("clear-1").product = "other";
+              },
+              {"step-differs"}},
+        Break{"step unknown",
+              [](Small& s) {
+                Event& polish = s.add_like("table/leg/sand", "table/leg/polish");
+                polish.step = "polish";
+                polish.start = at(0, 8, 30);
+                polish.end = at(0, 9);
+              },
+              {"step-unknown"}},
+        Break{"scuff before nothing",
+              [](Small& s) {
+                scuff_underside(s);
+                s.plan.events.back().step = "sand-scuff";
+                s.plan.events.back().id = "table/top/sand-scuff";
+              },
+              {"step-unknown"}},
+        Break{"steps swapped",
+              [](Small& s) {
+                s.step("clear-2").wait.reset();
+                std::swap(s.event("table/leg/clear-1").step, s.event("table/leg/clear-2").step);
+              },
+              {"step-out-of-order"}},
+        Break{"a face in two loads",
+              [](Small& s) { s.event("table/leg/clear-2").id = "table/leg-b/clear-2"; },
+              {"load-mixed", "place-left-early"}},
+        Break{"more items than the plan has", [](Small& s) { s.job.order.pieces[0].piece.parts[1].count = 3; }, {"items-uncovered"}},
+        Break{"fewer items than the plan has", [](Small& s) { s.job.order.pieces[0].piece.parts[1].count = 1; }, {"items-doubled"}},
+        Break{"a face out of the ledger", [](Small& s) { s.event("table/leg/sand").faces.push_back(99); }, {"broken-reference"}},
+        Break{"an event twice", [](Small& s) { s.add_like("shop/mill", "shop/mill"); }, {"broken-reference"}},
+        Break{"a part that is not", [](Small& s) { s.plan.faces[0].part_id = "shelf"; }, {"broken-reference"}},
+        Break{"a place for no event", [](Small& s) { s.plan.places[0].event = 99; }, {"broken-reference"}},
+        Break{"an end before its start", [](Small& s) { s.event("shop/mill").end = at(2, 7); }, {"broken-reference"}}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    Faces, Broken,
+    testing::Values(
+        Break{"faces too far apart", [](Small& s) { s.job.shop.both_faces_within = Hours(1); }, {"faces-apart"}},
+        Break{"ledger counts wrong", [](Small& s) { s.plan.faces[0].coats = 3; }, {"ledger-differs"}},
+        Break{"ledger hides what lies across", [](Small& s) { s.plan.faces[0].opposite.reset(); }, {"ledger-differs"}},
+        Break{"film denied", [](Small& s) { s.event("table/leg/clear-1").film = false; }, {"ledger-differs"}},
+        Break{"coat number wrong", [](Small& s) { s.event("table/leg/clear-2").coat = 3; }, {"coat-number-differs"}},
+        Break{"not turned for the other side", [](Small& s) { s.erase("table/top/clear-1/turn"); }, {"not-turned"}},
+        Break{"not turned back",
+              [](Small& s) {
+                s.erase("table/top/clear-2/turn-back");
+                place_of(s, "table/top/clear-1/second").until = at(0, 15, 35);
+              },
+              {"not-turned"}},
+        Break{"turned while wet", [](Small& s) { s.move("table/top/clear-1/turn", at(0, 11, 5)); }, {"turned-too-early"}},
+        Break{"laid parts turn when dry to handle",
+              [](Small& s) {
+                s.job.order.pieces[0].piece.parts[0].support = piece::Support::laid;
+                for (Event& e : s.plan.events) {
+                  if (e.support == piece::Support::points) e.support = piece::Support::laid;
+                }
+                for (PlaceUse& use : s.plan.places) {
+                  if (use.place == "points 1") use.place = "rack";
+                }
+              },
+              {"turned-too-early"}},
+        Break{"hooks turned",
+              [](Small& s) {
+                Event& turn = s.add_like("table/top/clear-1/turn", "table/leg/clear-2/turn");
+                turn.step = "clear-2";
+                turn.start = at(0, 13, 35);
+                turn.end = at(0, 13, 45);
+              },
+              {"hooks-turned"}},
+        Break{"both sides at once",
+              [](Small& s) {
+                const std::size_t edge = s.face("top", "front edge");
+                auto& second = s.event("table/top/clear-1/second").faces;
+                second.erase(std::find(second.begin(), second.end(), edge));
+                s.event("table/top/clear-1/first").faces.push_back(edge);
+                s.settle();
+              },
+              {"both-sides-at-once"}},
+        Break{"too few to turn", [](Small& s) { s.job.order.pieces[0].piece.parts[0].turning_people = 2; }, {"too-few-people"}},
+        Break{"turned too fast", [](Small& s) { s.job.shop.turning = Minutes(10); }, {"too-short"}},
+        Break{"said to rest on something else",
+              [](Small& s) { s.event("table/leg/clear-1").support = piece::Support::laid; },
+              {"support-differs"}},
+        Break{"a load in two hands", [](Small& s) { s.event("table/top/clear-2/turn-back").end = at(0, 15, 45); }, {"load-twice"}}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    Waits, Broken,
+    testing::Values(
+        Break{"before recoat",
+              [](Small& s) {
+                s.step("clear-2").wait.reset();
+                s.move("table/leg/clear-2", at(0, 13, 5));
+                s.settle();
+              },
+              {"too-early"}},
+        Break{"before the stage that the step asks for", [](Small& s) { s.step("clear-2").after_stage = Stage::pack; }, {"too-early"}},
+        Break{"before the step's own wait", [](Small& s) { s.step("clear-2").wait = Hours(3); }, {"too-early"}},
+        Break{"before a rule's longer wait", [](Small& s) { add_rule(s, finish::Verdict::longer_wait, Hours(20)); }, {"too-early"}},
+        Break{"scuffed before it sands",
+              [](Small& s) {
+                scuff_underside(s);
+                s.product().rows.front().hours[Stage::sand] = Hours(4.5);
+                s.settle();
+              },
+              {"too-early"}},
+        Break{"over what it may not", [](Small& s) { add_rule(s, finish::Verdict::never, Hours(0)); }, {"not-over"}},
+        Break{"without a barrier", [](Small& s) { add_rule(s, finish::Verdict::barrier, Hours(0)); }, {"not-over"}},
+        Break{"window missed", narrow_window, {"window-missed"}},
+        Break{"window missed and another face scuffed",
+              [](Small& s) {
+                narrow_window(s);
+                scuff_underside(s);
+                s.plan.events.back().faces = {s.face("top", "face")};
+                s.product().rows.front().hours[Stage::sand] = Hours(1);
+                s.settle();
+              },
+              {"window-missed"}},
+        Break{"step begins too late", [](Small& s) { s.step("clear-2").within = Hours(1); }, {"step-too-late"}},
+        Break{"a stage too soon", [](Small& s) { *s.event("table/leg/clear-1").stages[Stage::recoat] -= Minutes(5); }, {"stage-differs"}},
+        Break{"a late side too soon",
+              [](Small& s) { *s.event("table/leg/clear-1").late_stages[Stage::sand] -= Minutes(5); },
+              {"stage-differs"}},
+        Break{"a stage left out", [](Small& s) { s.event("table/leg/clear-1").stages[Stage::full_cure].reset(); }, {"stage-differs"}},
+        Break{"too cold to go on", [](Small& s) { s.product().limits.coldest = Celsius(24); }, {"air-outside-limits"}},
+        Break{"too hot to go on", [](Small& s) { s.product().limits.hottest = Celsius(22); }, {"air-outside-limits"}},
+        Break{"too damp to go on", [](Small& s) { s.product().limits.dampest = RelativeHumidity(0.4); }, {"air-outside-limits"}},
+        Break{"too near the dew point", [](Small& s) { s.product().limits.dew_point_margin = Kelvins(12); }, {"air-outside-limits"}},
+        Break{"near enough to blush", [](Small& s) { s.product().limits.blush_margin = Kelvins(12); }, {"air-outside-limits"}},
+        Break{"too cold after",
+              [](Small& s) {
+                s.product().limits.hold = Hours(24);
+                s.product().limits.hold_above = Celsius(24);
+              },
+              {"too-cold-after"}},
+        Break{"in unknown air", [](Small& s) { s.plan.air = reference_air(at(0, 12), s.plan.until); }, {"no-air"}},
+        Break{"dust in the air", [](Small& s) { s.job.shop.light_dust_settles = Hours(1); }, {"dust-on-wet"}},
+        Break{"dust that the plan keeps quiet about",
+              [](Small& s) { s.order_work("glue-up").work.dust = shop::Dust::heavy; },
+              {"dust-on-wet"}},
+        Break{"sparks in vapour", [](Small& s) { s.move("shop/weld", at(0, 14)); }, {"hot-near-vapour"}},
+        Break{"heat that the plan keeps quiet about",
+              [](Small& s) {
+                s.move("shop/weld", at(0, 14));
+                s.event("shop/weld").hot = false;
+              },
+              {"hot-near-vapour"}}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    Resources, Broken,
+    testing::Values(
+        Break{"outside hours", [](Small& s) { s.move("shop/weld", at(1, 7)); }, {"outside-hours"}},
+        Break{"on a closed day",
+              [](Small& s) {
+                s.move("shop/weld", at(2, 14));
+                s.job.shop.closed = {LocalDay(date::floor<date::days>(at(2, 0)).time_since_epoch())};
+              },
+              {"outside-hours"}},
+        Break{"paused work that starts in the break", [](Small& s) { s.move("shop/stocktaking", at(1, 12, 30)); }, {"outside-hours"}},
+        Break{"pause that the job does not allow", [](Small& s) { s.shop_work("stocktaking").may_pause = false; }, {"outside-hours"}},
+        Break{"before the plan begins", [](Small& s) { s.plan.from = at(0, 8, 30); }, {"before-from"}},
+        Break{"before the order begins", [](Small& s) { s.job.order.start = at(0, 8, 30); }, {"before-order-start"}},
+        Break{"off the grid", [](Small& s) { s.move("shop/weld", at(1, 15, 2)); }, {"off-grid"}},
+        Break{"more people than there are", [](Small& s) { s.event("table/leg/clear-1").people = 2; }, {"person-twice"}},
+        Break{"set up left out", [](Small& s) { s.event("table/leg/clear-1").set_up = Minutes(0); }, {"set-up-left-out"}},
+        Break{"clean up left out", [](Small& s) { s.event("table/leg/clear-1").clean_up = Minutes(0); }, {"clean-up-left-out"}},
+        Break{"coat too fast",
+              [](Small& s) {
+                s.product().work_rates = {{finish::Method::brush, SquareMetresPerHour(1)}};
+              },
+              {"too-short"}},
+        Break{"sanding too fast", [](Small& s) { s.step("sand").takes = Hours(1); }, {"too-short"}},
+        Break{"nowhere to dry",
+              [](Small& s) {
+                const std::size_t i = s.index("table/top/clear-2/second");
+                auto& uses = s.plan.places;
+                uses.erase(std::remove_if(uses.begin(), uses.end(), [&](const PlaceUse& use) { return use.event == i; }), uses.end());
+              },
+              {"no-place"}},
+        Break{"no such place", [](Small& s) { place_of(s, "table/top/clear-2/second").place = "shelf 1"; }, {"place-unknown"}},
+        Break{"a number too high", [](Small& s) { place_of(s, "table/top/clear-2/second").place = "points 3"; }, {"place-unknown"}},
+        Break{"the wrong kind of place", [](Small& s) { place_of(s, "table/top/clear-2/second").place = "rack"; }, {"place-wrong-kind"}},
+        Break{"too few hooks",
+              [](Small& s) { s.plan.places.erase(s.plan.places.begin() + (&place_of(s, "table/leg/clear-2") - s.plan.places.data())); },
+              {"place-too-small"}},
+        Break{"too big for its place", [](Small& s) { s.job.shop.places[0].width = Metres(0.4); }, {"place-too-small"}},
+        Break{"a place held twice",
+              [](Small& s) { hold(s, "table/leg/clear-2", "points 1", at(0, 14), at(1, 9)); },
+              {"place-twice", "place-wrong-kind"}},
+        Break{"a place held late", [](Small& s) { place_of(s, "table/top/clear-2/second").from += Minutes(10); }, {"place-held-late"}},
+        Break{"a place left early", [](Small& s) { place_of(s, "table/top/clear-2/second").until -= Minutes(10); }, {"place-left-early"}}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    Work, Broken,
+    testing::Values(Break{"fixed work moved", [](Small& s) { s.move("shop/mill", at(2, 9)); }, {"work-moved"}},
+                    Break{"outside its window", [](Small& s) { s.shop_work("stocktaking").not_after = at(1, 13); }, {"outside-window"}},
+                    Break{"before its window", [](Small& s) { s.shop_work("stocktaking").not_before = at(1, 12); }, {"outside-window"}},
+                    Break{"work too short", [](Small& s) { s.shop_work("stocktaking").takes = Hours(2.5); }, {"too-short"}},
+                    Break{"too few for the work", [](Small& s) { s.event("table/assembly").people = 1; }, {"too-few-people"}},
+                    Break{"shop work missing", [](Small& s) { s.erase("shop/mill"); }, {"work-missing"}},
+                    Break{"delivery missing", [](Small& s) { s.erase("table/delivery"); }, {"work-missing"}},
+                    Break{"finishing before glue up", [](Small& s) { s.move("table/glue-up", at(0, 9)); }, {"work-order"}},
+                    Break{"glue not rested", [](Small& s) { s.order_work("glue-up").work.rest = Hours(1); }, {"work-order"}},
+                    Break{
+                        "assembly before it bears it", [](Small& s) { s.order_work("assembly").stage = Stage::pack; }, {"work-too-early"}},
+                    Break{"delivery before assembly has rested",
+                          [](Small& s) { s.order_work("assembly").work.rest = Hours(72); },
+                          {"work-order", "ready-differs"}},
+                    Break{"delivery not last",
+                          [](Small& s) {
+                            std::swap(s.job.order.pieces[0].work[1], s.job.order.pieces[0].work[2]);
+                            s.order_work("delivery").stage = Stage::handle;
+                            s.move("table/delivery", at(1, 8));
+                          },
+                          {"delivery-not-last"}},
+                    Break{"record lost",
+                          [](Small& s) {
+                            say_done(s, "table/leg/sand");
+                            s.event("table/leg/sand").done = false;
+                          },
+                          {"history-lost"}},
+                    Break{"record altered",
+                          [](Small& s) {
+                            say_done(s, "table/leg/sand");
+                            s.job.order.history[0].end = at(0, 9);
+                          },
+                          {"history-lost"}},
+                    Break{"record made up", [](Small& s) { s.event("table/leg/sand").done = true; }, {"history-invented"}}),
+    name_of);
+
+INSTANTIATE_TEST_SUITE_P(
+    Amounts, Broken,
+    testing::Values(Break{"volume wrong",
+                          [](Small& s) {
+                            auto& litres = s.event("table/leg/clear-1").volume;
+                            litres = *litres * 1.02;
+                          },
+                          {"volume-differs"}},
+                    Break{"no volume", [](Small& s) { s.event("table/leg/clear-1").volume.reset(); }, {"volume-differs"}},
+                    Break{"a method that the shop has not", [](Small& s) { s.job.shop.methods = {"roller"}; }, {"method-unknown"}},
+                    Break{"past the pot life", [](Small& s) { s.product().pot_life = Hours(0.01); }, {"pot-life"}},
+                    Break{"need too small",
+                          [](Small& s) {
+                            s.plan.purchase[0].need = Litres(0.1);
+                            s.plan.purchase[0].left_over = Litres(0.9);
+                          },
+                          {"need-too-small"}},
+                    Break{"too little bought",
+                          [](Small& s) {
+                            s.plan.purchase[0].buy[0].size = Litres(0.1);
+                            s.plan.purchase[0].left_over = Litres(0);
+                          },
+                          {"purchase-short"}},
+                    Break{"nothing bought", [](Small& s) { s.plan.purchase.clear(); }, {"purchase-missing"}},
+                    Break{"left over wrong", [](Small& s) { s.plan.purchase[0].left_over = Litres(0.5); }, {"purchase-differs"}},
+                    Break{"more on hand than on the shelf",
+                          [](Small& s) {
+                            s.plan.purchase[0].on_hand = Litres(0.5);
+                            s.plan.purchase[0].left_over += Litres(0.5);
+                          },
+                          {"stock-differs"}},
+                    Break{"handled too soon", [](Small& s) { *s.plan.pieces[0].ready.handle -= Minutes(10); }, {"ready-differs"}},
+                    Break{"packed too soon", [](Small& s) { *s.plan.pieces[0].ready.pack -= Minutes(10); }, {"ready-differs"}},
+                    Break{"delivered too soon", [](Small& s) { *s.plan.pieces[0].ready.deliver -= Minutes(10); }, {"ready-differs"}},
+                    Break{"used too soon", [](Small& s) { *s.plan.pieces[0].ready.light_use -= Minutes(10); }, {"ready-differs"}},
+                    Break{"cured too soon on the late side",
+                          [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); },
+                          {"ready-differs"}},
+                    Break{"no date where there is one", [](Small& s) { s.plan.pieces[0].ready.full_cure.reset(); }, {"ready-differs"}},
+                    Break{"slack wrong", [](Small& s) { *s.plan.pieces[0].slack += Hours(1); }, {"ready-differs"}},
+                    Break{"another promise", [](Small& s) { *s.plan.pieces[0].due += std::chrono::hours(24); }, {"ready-differs"}}),
+    name_of);
+
+TEST(Message, NamesTheEventAndItsTimesInTheShopsZone) {
+  Small small = small_plan();
+  small.job.shop.zone = *Zone::find("Europe/Berlin");
+  for (shop::Shift& shift : small.job.shop.week) {
+    shift.from += std::chrono::hours(1);
+    shift.until += std::chrono::hours(1);
+  }
+  small.step("clear-2").after_stage = Stage::pack;
+  const auto breaches = check(small.plan, small.job);
+  ASSERT_FALSE(breaches.empty());
+  EXPECT_EQ(breaches.front().message,
+            "clear-2 of leg x2 (Mon 11 Jan 15:00 to Mon 11 Jan 15:40): not before Wed 13 Jan 12:10: clear-1 of leg x2 "
+            "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack");
+}
+
+}  // namespace
+}  // namespace coatday::plan::test

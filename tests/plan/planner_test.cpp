@@ -1,0 +1,221 @@
+// The planner on small jobs: every plan is judged by the checker, then looked at for what the case is about.
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "plan/check.h"
+#include "plan/planner.h"
+#include "tests/support/jobs.h"
+
+namespace coatday::plan {
+namespace {
+
+using tests::JobKnobs;
+using tests::make_job;
+using tests::monday;
+
+Plan planned(const Job& job) {
+  Plan plan = make_plan(job, {monday()});
+  if (plan.status == Status::feasible) {
+    for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+  }
+  return plan;
+}
+
+const Event* find(const Plan& plan, const std::string& id) {
+  const auto found = std::find_if(plan.events.begin(), plan.events.end(), [&](const Event& e) { return e.id == id; });
+  return found == plan.events.end() ? nullptr : &*found;
+}
+
+long count_kind(const Plan& plan, EventKind kind) {
+  return std::count_if(plan.events.begin(), plan.events.end(), [&](const Event& e) { return e.kind == kind; });
+}
+
+TEST(Planner, CoatsEveryFaceTwice) {
+  const Plan plan = planned(make_job());
+  ASSERT_EQ(plan.status, Status::feasible);
+  for (const FaceEntry& face : plan.faces) EXPECT_EQ(face.coats, 2) << face.id;
+}
+
+TEST(Planner, SecondFaceFollowsTheTurn) {
+  const Plan plan = planned(make_job());
+  const Event* first = find(plan, "table-1/top/clear 1/first");
+  const Event* turn = find(plan, "table-1/top/clear 1/turn");
+  const Event* second = find(plan, "table-1/top/clear 1/second");
+  ASSERT_TRUE(first && turn && second);
+  EXPECT_GE(turn->start, *first->stages[finish::Stage::tack_free]);
+  EXPECT_GE(second->start, turn->end);
+  EXPECT_LE(second->start, first->end + std::chrono::hours(24));
+}
+
+TEST(Planner, HungPartsAreCoatedAllRoundAtOnce) {
+  const Plan plan = planned(make_job());
+  const Event* legs = find(plan, "table-1/leg/clear 1");
+  ASSERT_TRUE(legs);
+  EXPECT_EQ(legs->faces.size(), 6U);
+}
+
+TEST(Planner, AMissedWindowCallsForAScuff) {
+  JobKnobs knobs;
+  knobs.scuff_step = false;
+  // Closed from Tuesday to Thursday: the second coat cannot follow within 24 h of a first coat on Monday afternoon.
+  const LocalDay tuesday{date::local_days(date::year(2027) / 1 / 12)};
+  knobs.closed = {tuesday, tuesday + date::days(1), tuesday + date::days(2)};
+  knobs.air = {Celsius(16), RelativeHumidity(0.75)};  // recoat takes until the evening
+  const Plan plan = planned(make_job(knobs));
+  ASSERT_EQ(plan.status, Status::feasible);
+  EXPECT_GT(count_kind(plan, EventKind::scuff), 0);
+}
+
+TEST(Planner, NoScuffWhereTheWindowIsMet) {
+  JobKnobs knobs;
+  knobs.scuff_step = false;
+  const Plan plan = planned(make_job(knobs));
+  ASSERT_EQ(plan.status, Status::feasible);
+  EXPECT_EQ(count_kind(plan, EventKind::scuff), 0);
+}
+
+TEST(Planner, DoorsGoThroughTheRacksInEqualBatches) {
+  JobKnobs knobs;
+  knobs.doors = 10;
+  knobs.racks = 4;
+  const Plan plan = planned(make_job(knobs));
+  ASSERT_EQ(plan.status, Status::feasible);
+  EXPECT_TRUE(find(plan, "table-1/door-1/clear 1/first"));
+  EXPECT_TRUE(find(plan, "table-1/door-5/clear 1/first"));
+  EXPECT_TRUE(find(plan, "table-1/door-8/clear 1/first"));
+}
+
+TEST(Planner, RefusesAColdShopWithAReason) {
+  JobKnobs knobs;
+  knobs.air = {Celsius(8), RelativeHumidity(0.5)};
+  const Plan plan = planned(make_job(knobs));
+  ASSERT_EQ(plan.status, Status::infeasible);
+  ASSERT_FALSE(plan.contradiction.empty());
+  EXPECT_NE(plan.contradiction.front().find("the air never suits clear"), std::string::npos) << plan.contradiction.front();
+}
+
+TEST(Planner, SaysWhatContradictsWhat) {
+  JobKnobs knobs;
+  knobs.both_faces_within = Hours(0.25);  // the first face is not even tack-free by then
+  const Plan plan = planned(make_job(knobs));
+  ASSERT_EQ(plan.status, Status::infeasible);
+  const auto has = [&](const std::string& words) {
+    return std::any_of(plan.contradiction.begin(), plan.contradiction.end(), [&](const std::string& s) { return s.find(words) != std::string::npos; });
+  };
+  EXPECT_TRUE(has("both faces of"));
+  EXPECT_TRUE(has("tack-free"));
+  EXPECT_LE(plan.contradiction.size(), 5U);
+}
+
+TEST(Planner, OneFaceAloneIsRefused) {
+  Job job = make_job();
+  job.order.pieces[0].piece.parts[0].exceptions = {{"underside", 0, "", {}}};
+  const Plan plan = planned(job);
+  EXPECT_EQ(plan.status, Status::infeasible);
+}
+
+TEST(Planner, ADeclaredExceptionWarnsAllTheWay) {
+  Job job = make_job();
+  job.order.pieces[0].piece.parts[0].exceptions = {{"underside", 0, "screwed flat to a wall", {}}};
+  const Plan plan = planned(job);
+  ASSERT_EQ(plan.status, Status::feasible);
+  const auto warned = std::find_if(plan.findings.begin(), plan.findings.end(), [](const Finding& f) { return f.code == "uneven-faces"; });
+  ASSERT_NE(warned, plan.findings.end());
+  EXPECT_NE(warned->message.find("screwed flat to a wall"), std::string::npos);
+}
+
+TEST(Planner, MillingKeepsOffWetFilm) {
+  Job job = make_job();
+  shop::Work milling;
+  milling.id = milling.name = "milling";
+  milling.takes = Hours(2);
+  milling.dust = shop::Dust::heavy;
+  milling.start = monday() + std::chrono::hours(24);
+  job.shop.work = {milling};
+  job.shop.people = 2;
+  const Plan plan = planned(job);
+  ASSERT_EQ(plan.status, Status::feasible);
+  const Event* mill = find(plan, "shop/milling");
+  ASSERT_TRUE(mill);
+  for (const Event& event : plan.events) {
+    if (event.product.empty()) continue;
+    const bool apart = *event.stages[finish::Stage::tack_free] <= mill->start || event.start >= mill->end + std::chrono::hours(12);
+    EXPECT_TRUE(apart) << event.id;
+  }
+}
+
+TEST(Planner, WeldingKeepsOffVapour) {
+  Job job = make_job();
+  job.catalogue.products.at("clear").flash = finish::FlashClass::category_3;
+  shop::Work welding;
+  welding.id = welding.name = "welding";
+  welding.takes = Hours(1);
+  welding.hot = true;
+  job.shop.work = {welding};
+  const Plan plan = planned(job);
+  EXPECT_EQ(plan.status, Status::feasible);
+  EXPECT_TRUE(find(plan, "shop/welding"));
+}
+
+TEST(Planner, WhatIsDoneStaysDone) {
+  const Job job = make_job();
+  const Plan before = planned(job);
+  Job later = job;
+  const Event* sand = find(before, "table-1/top/sand");
+  ASSERT_TRUE(sand);
+  later.order.history = {{sand->id, sand->start, sand->end + std::chrono::hours(1), {}}};
+  const Instant now = sand->end + std::chrono::hours(1);
+  const Plan after = make_plan(later, {now});
+  ASSERT_EQ(after.status, Status::feasible);
+  EXPECT_TRUE(check(after, later).empty());
+  for (const Event& event : after.events) {
+    if (event.done) {
+      EXPECT_EQ(event.start, sand->start);
+    } else {
+      EXPECT_GE(event.start, now);
+    }
+  }
+}
+
+TEST(Planner, NeverPromisesBeforeTheBound) {
+  for (const int pieces : {1, 2, 3}) {
+    JobKnobs knobs;
+    knobs.pieces = pieces;
+    const Plan plan = planned(make_job(knobs));
+    ASSERT_EQ(plan.status, Status::feasible);
+    ASSERT_TRUE(plan.ready && plan.ready_bound);
+    EXPECT_LE(*plan.ready_bound, *plan.ready);
+  }
+}
+
+TEST(Planner, EveryStartHasAReason) {
+  const Plan plan = planned(make_job());
+  for (const Event& event : plan.events) EXPECT_FALSE(event.why.empty()) << event.id;
+}
+
+TEST(Planner, OrderWorkStandsInItsPlace) {
+  Job job = make_job();
+  OrderWork glue;
+  glue.work.id = glue.work.name = "glue up";
+  glue.work.takes = Hours(1);
+  glue.work.rest = Hours(24);
+  OrderWork delivery;
+  delivery.work.id = delivery.work.name = "delivery";
+  delivery.work.takes = Hours(1);
+  delivery.when = OrderWork::When::after_finishing;
+  delivery.delivery = true;
+  job.order.pieces[0].work = {glue, delivery};
+  const Plan plan = planned(job);
+  ASSERT_EQ(plan.status, Status::feasible);
+  const Event* glued = find(plan, "table-1/glue up");
+  const Event* sand = find(plan, "table-1/top/sand");
+  const Event* out = find(plan, "table-1/delivery");
+  ASSERT_TRUE(glued && sand && out);
+  EXPECT_GE(sand->start, glued->end + std::chrono::hours(24));
+  EXPECT_GE(out->start, *plan.pieces[0].ready.pack);
+}
+
+}  // namespace
+}  // namespace coatday::plan

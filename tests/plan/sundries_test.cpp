@@ -1,0 +1,46 @@
+#include "plan/sundries.h"
+
+#include <gtest/gtest.h>
+
+namespace coatday::plan {
+namespace {
+
+TEST(Abrasives, AreCountedInWholeSheetsByGritCoarseFirst) {
+  const std::vector<DryWork> works{{180, SquareMetres(1.2), false}, {120, SquareMetres(2.0), false}, {180, SquareMetres(0.9), false}};
+  const auto all = abrasives(works);
+  ASSERT_EQ(all.size(), 2U);
+  EXPECT_EQ(all[0].name, "abrasive, grit 120");
+  EXPECT_EQ(all[0].count, 2);
+  EXPECT_EQ(all[1].count, 3);
+}
+
+TEST(Abrasives, LastLongerBetweenCoatsAndWhenFine) {
+  EXPECT_EQ(abrasives(std::vector{DryWork{180, SquareMetres(3), true}}).at(0).count, 2);
+  EXPECT_EQ(abrasives(std::vector{DryWork{220, SquareMetres(3), false}}).at(0).count, 2);
+  EXPECT_EQ(abrasives(std::vector{DryWork{180, SquareMetres(3), false}}).at(0).count, 3);
+}
+
+TEST(Abrasives, ManySmallAreasThatFillASheetTakeOne) {
+  EXPECT_EQ(abrasives(std::vector(10, DryWork{120, SquareMetres(0.1), false})).at(0).count, 1);
+}
+
+TEST(Rags, AreTwoForEachWipedCoat) {
+  EXPECT_EQ(rags(3)->count, 6);
+  EXPECT_FALSE(rags(0).has_value());
+}
+
+TEST(Points, AreMoreUnderLongItems) {
+  const std::vector<OnPoints> uses{{Metres(1.5), 2}, {Metres(1.6), 3}};
+  EXPECT_EQ(points(uses)->count, 2 * 4 + 3 * 6);
+  EXPECT_FALSE(points({}).has_value());
+}
+
+TEST(Sundries, SayWhereTheirRuleComesFrom) {
+  const std::string words = "common practice, no source";
+  EXPECT_NE(abrasives(std::vector{DryWork{120, SquareMetres(1), false}}).at(0).source.find(words), std::string::npos);
+  EXPECT_NE(rags(1)->source.find(words), std::string::npos);
+  EXPECT_NE(points(std::vector{OnPoints{Metres(1), 1}})->source.find(words), std::string::npos);
+}
+
+}  // namespace
+}  // namespace coatday::plan

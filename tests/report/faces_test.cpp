@@ -1,0 +1,122 @@
+#include "report/faces.h"
+
+#include <gtest/gtest.h>
+
+#include "report/ledger.h"
+#include "report/report.h"
+#include "report/sections.h"
+#include "report/words.h"
+#include "tests/report/sample_plan.h"
+
+namespace coatday::report {
+namespace {
+
+std::string words(const std::vector<std::size_t>& faces) { return face_words(sample::table(), faces); }
+
+// Faces 0 to 5 are the top's: face, underside, front edge, back edge, left end, right end; 6 and 7 the legs'.
+TEST(FaceWords, AllOfAPart) { EXPECT_EQ(words({0, 1, 2, 3, 4, 5}), "top all round"); }
+TEST(FaceWords, AllButOne) { EXPECT_EQ(words({0, 2, 3, 4, 5}), "top all round but the underside"); }
+TEST(FaceWords, OneEdgeKeepsItsName) { EXPECT_EQ(words({1, 3}), "top underside and back edge"); }
+TEST(FaceWords, EdgesAndEnds) { EXPECT_EQ(words({2, 3, 4, 5}), "top edges and ends"); }
+TEST(FaceWords, FaceNamedAllRoundIsNotTheWholePart) {
+  EXPECT_EQ(words({6}), "leg x4 all round");
+  EXPECT_EQ(words({6, 7}), "leg x4 all round and top end");
+}
+TEST(FaceWords, SeveralParts) { EXPECT_EQ(words({1, 6}), "top underside; leg x4 all round"); }
+TEST(FaceWords, SameFacesOfSeveralParts) {
+  plan::Plan plan = sample::table();
+  plan.faces[7].part = plan.faces[6].part = "shelf";
+  plan.faces[6].face = "face";
+  plan.faces[7].face = "underside";
+  EXPECT_EQ(face_words(plan, {0, 6}), "top and shelf face");
+}
+TEST(FaceWords, PieceIsNamedWhereThereAreSeveral) {
+  plan::Plan plan = sample::table();
+  plan.pieces.push_back({"stool", "stool", {}, {}, {}, {}});
+  EXPECT_EQ(face_words(plan, {1}), "library table / top underside");
+}
+
+TEST(BothFaces, Equal) {
+  const FaceVerdict verdict = both_faces(sample::table());
+  EXPECT_TRUE(verdict.equal);
+  EXPECT_EQ(verdict.words, "equal on both wooden parts, but for 1 exception with its reason below");
+}
+TEST(BothFaces, OneLeftBehind) {
+  const FaceVerdict verdict = both_faces(sample::with_hole());
+  EXPECT_FALSE(verdict.equal);
+  EXPECT_EQ(verdict.words, "NOT EQUAL: film coats of top (face 2, underside 1)");
+}
+TEST(BothFaces, ProductsAreNotInterchangeable) {
+  plan::Plan plan = sample::table();
+  for (plan::Event& event : plan.events) {
+    if (event.id == "table/top/clear-2/first") event.product = "other";
+  }
+  EXPECT_FALSE(both_faces(plan).equal);
+}
+
+TEST(Ledger, RowsWithTheSameDaysAreOne) {
+  const auto blocks = ledger_blocks(sample::table());
+  ASSERT_EQ(blocks.size(), 1U);
+  ASSERT_EQ(blocks[0].columns.size(), 3U);           // stain, clear 1, clear 2
+  ASSERT_EQ(blocks[0].rows.size(), 3U);
+  EXPECT_EQ(blocks[0].rows[0].faces, "all round");
+  EXPECT_EQ(blocks[0].rows[1].faces, "all round");   // the legs
+  EXPECT_EQ(blocks[0].rows[2].faces, "top end");
+  EXPECT_NE(blocks[0].rows[2].exception, nullptr);
+}
+
+TEST(Ledger, HoleIsSeen) {
+  const auto blocks = ledger_blocks(sample::with_hole());
+  ASSERT_EQ(blocks.size(), 1U);
+  const LedgerRow& underside = blocks[0].rows[1];
+  EXPECT_EQ(underside.faces, "underside");
+  EXPECT_TRUE(underside.coats[1].has_value());
+  EXPECT_FALSE(underside.coats[2].has_value());
+  const std::string text = plan_text(sample::with_hole(), "x", {});
+  EXPECT_NE(text.find("this face is left behind"), std::string::npos);
+  EXPECT_EQ(plan_text(sample::table(), "x", {}).find("this face is left behind"), std::string::npos);
+}
+
+TEST(Ledger, ColourLeftOutIsNoHole) {
+  const auto blocks = ledger_blocks(sample::table());
+  EXPECT_FALSE(blocks[0].columns[0].film);
+  EXPECT_FALSE(blocks[0].rows[1].coats[0].has_value());
+  EXPECT_NE(plan_text(sample::table(), "x", {}).find("no colour here; it adds no film"), std::string::npos);
+}
+
+TEST(Ledger, ManyCoatsAreSplitOverBlocksOfLines) {
+  plan::Plan plan = sample::table();
+  for (int i = 3; i < 16; ++i) {
+    plan::Event event = plan.events[8];
+    event.id = event.step = "clear-" + std::to_string(i);
+    event.name = "clear coat " + std::to_string(i);
+    event.faces = {0, 1, 2, 3, 4, 5};
+    plan.events.push_back(event);
+  }
+  const std::string text = render(ledger(plan, {}), false);
+  EXPECT_NE(text.find("and then"), std::string::npos);
+  EXPECT_NE(text.find("15"), std::string::npos);
+}
+
+TEST(Ledger, MonthIsSaidWhenItChanges) {
+  plan::Plan plan = sample::table();
+  plan.events[8].start += date::days(20);
+  EXPECT_NE(render(ledger(plan, {}), false).find("4 Feb"), std::string::npos);
+}
+
+TEST(Slack, InWords) {
+  EXPECT_EQ(slack_words(Hours(0)), "just in time");
+  EXPECT_EQ(slack_words(Hours(-6)), unbroken("6 h late"));
+  EXPECT_EQ(slack_words(Hours(-30)), unbroken("1 day 6 h late"));
+  EXPECT_EQ(slack_words(Hours(3)), unbroken("3 h to spare"));
+  EXPECT_EQ(slack_words(Hours(24)), unbroken("a day to spare"));
+  EXPECT_EQ(slack_words(Hours(71)), unbroken("2 days to spare"));
+}
+
+TEST(Caution, ShortAsFarAsItsFirstStop) {
+  EXPECT_EQ(short_caution("Sanding dust: extraction and a mask."), "Sanding dust");
+  EXPECT_EQ(short_caution("Keep dry."), "Keep dry");
+}
+
+}  // namespace
+}  // namespace coatday::report

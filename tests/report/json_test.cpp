@@ -1,0 +1,127 @@
+// The keys are a promise to other programs: each list here is the schema's.
+#include "report/json.h"
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "tests/report/sample_plan.h"
+
+namespace coatday::report {
+namespace {
+
+using Json = nlohmann::json;
+using Keys = std::vector<std::string>;
+
+Json parsed(const plan::Plan& plan) { return Json::parse(plan_json(plan, "1.2.3")); }
+
+Keys keys(const std::string& text) {
+  Keys names;
+  for (const auto& [key, value] : nlohmann::ordered_json::parse(text).items()) names.push_back(key);
+  return names;
+}
+Keys keys_at(const plan::Plan& plan, const char* pointer) {
+  const auto whole = nlohmann::ordered_json::parse(plan_json(plan, "1.2.3"));
+  return keys(whole.at(nlohmann::ordered_json::json_pointer(pointer)).dump());
+}
+
+const Keys stages{"tack_free", "handle", "sand", "recoat", "recoat_close", "pack", "light_use", "full_cure"};
+const Keys hand_over{"handle", "pack", "deliver", "light_use", "full_cure"};
+
+TEST(Json, Keys) {
+  const plan::Plan plan = sample::table();
+  EXPECT_EQ(keys_at(plan, ""), (Keys{"schema", "program", "from", "shop", "air", "finishes", "pieces", "events", "places", "purchase",
+                                     "warnings", "result"}));
+  EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
+  EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "working"}));
+  EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
+  EXPECT_EQ(keys_at(plan, "/air/0"), (Keys{"time", "temperature_c", "relative_humidity", "dew_point_c"}));
+  EXPECT_EQ(keys_at(plan, "/places/0"), (Keys{"event", "place", "from", "until"}));
+  EXPECT_EQ(keys_at(plan, "/purchase/0"), (Keys{"finish", "area_m2", "need_l", "on_hand_l", "buy", "left_over_l", "cost", "currency"}));
+  EXPECT_EQ(keys_at(plan, "/purchase/0/buy/0"), (Keys{"size_l", "count", "price"}));
+  EXPECT_EQ(keys_at(plan, "/warnings/0"), (Keys{"code", "severity", "message", "where"}));
+  EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "objective", "bound", "gap", "seconds"}));
+}
+
+TEST(Json, KeysOfFinishes) {
+  const plan::Plan plan = sample::table();
+  EXPECT_EQ(keys_at(plan, "/finishes/clear"),
+            (Keys{"name", "base", "role", "mechanism", "reference_air", "stages_h", "drying_clock", "cure_clock", "limits",
+                  "spreading_rate_m2_per_l", "pot_life_h", "voc_g_per_l"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/stages_h"), stages);
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/reference_air"), (Keys{"temperature_c", "relative_humidity"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/limits"), (Keys{"min_c", "max_c", "max_relative_humidity", "dew_point_margin_k"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/drying_clock"), (Keys{"law", "wet_bulb_share", "no_credit_below_c"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/cure_clock"), (Keys{"law", "ea_kj_per_mol", "no_credit_below_c", "starts"}));
+}
+
+TEST(Json, KeysOfPiecesAndEvents) {
+  const plan::Plan plan = sample::table();
+  EXPECT_EQ(keys_at(plan, "/pieces/0"), (Keys{"id", "name", "due", "faces", "ready", "ready_late_side", "slack_h", "late_h"}));
+  EXPECT_EQ(keys_at(plan, "/pieces/0/faces/0"), (Keys{"id", "part", "face", "opposite", "material", "area_m2", "coats"}));
+  EXPECT_EQ(keys_at(plan, "/pieces/0/ready"), hand_over);
+  EXPECT_EQ(keys_at(plan, "/pieces/0/ready_late_side"), hand_over);
+  EXPECT_EQ(keys_at(plan, "/events/3"), (Keys{"id", "kind", "piece", "faces", "step", "finish", "coat", "start", "end", "people", "film",
+                                              "stages", "volume_ml", "support", "after", "before", "cautions", "why"}));
+  EXPECT_EQ(keys_at(plan, "/events/3/stages"), stages);
+  EXPECT_EQ(keys_at(plan, "/events/3/after/0"), (Keys{"event", "stage", "earliest"}));
+  EXPECT_EQ(keys_at(plan, "/events/8/before/0"), (Keys{"event", "stage", "latest"}));
+}
+
+TEST(Json, Values) {
+  const Json json = parsed(sample::table());
+  EXPECT_EQ(json["schema"], "coatday-plan/1");
+  EXPECT_EQ(json["from"], "2027-01-11T08:00:00-06:00");
+  EXPECT_EQ(json["events"][3]["volume_ml"], 105.0);
+  EXPECT_EQ(json["events"][3]["faces"], Json::array({"table/top/underside"}));
+  EXPECT_EQ(json["events"][3]["after"][0]["stage"], "recoat");
+  EXPECT_EQ(json["events"][5]["after"][0]["stage"], Json());
+  EXPECT_EQ(json["events"][0]["stages"], Json());
+  EXPECT_EQ(json["pieces"][0]["faces"][0]["opposite"], "table/top/underside");
+  EXPECT_EQ(json["pieces"][0]["faces"][4]["opposite"], Json());
+  EXPECT_EQ(json["pieces"][0]["slack_h"], 71.0);
+  EXPECT_EQ(json["pieces"][0]["late_h"], 0.0);
+  EXPECT_EQ(json["finishes"]["clear"]["stages_h"]["recoat"], 3.0);
+  EXPECT_EQ(json["finishes"]["clear"]["stages_h"]["sand"], Json());
+  EXPECT_EQ(json["finishes"]["clear"]["drying_clock"]["law"], "vapour deficit");
+  EXPECT_EQ(json["finishes"]["stain"]["drying_clock"]["law"], "arrhenius");
+  EXPECT_EQ(json["finishes"]["clear"]["cure_clock"]["starts"], "recoat");
+  EXPECT_EQ(json["warnings"][0]["where"], "order.yaml:14:11");
+}
+
+TEST(Json, Result) {
+  plan::Plan plan = sample::table();                 // ready 169 h after it starts, not before 168 h
+  EXPECT_EQ(parsed(plan)["result"]["status"], "feasible");
+  EXPECT_EQ(parsed(plan)["result"]["objective"], 169.0);
+  EXPECT_EQ(parsed(plan)["result"]["bound"], 168.0);
+  EXPECT_DOUBLE_EQ(parsed(plan)["result"]["gap"], 1.0 / 169);
+  plan.ready_bound = plan.ready;
+  EXPECT_EQ(parsed(plan)["result"]["status"], "proven best");
+  EXPECT_EQ(parsed(plan)["result"]["gap"], 0.0);
+  plan::Plan none = sample::impossible();
+  EXPECT_EQ(parsed(none)["result"]["status"], "infeasible");
+  EXPECT_EQ(parsed(none)["result"]["objective"], Json());
+  none.status = plan::Status::not_found;
+  EXPECT_EQ(parsed(none)["result"]["status"], "unknown");
+}
+
+TEST(Json, AirIsAtMostAnHourApartAndCoversThePlan) {
+  const plan::Plan plan = sample::table();
+  const Json air = parsed(plan)["air"];
+  EXPECT_EQ(air.size(), static_cast<std::size_t>((plan.until - plan.from) / climate::AirSeries::step));
+}
+
+TEST(Json, HostileTextIsStillJson) {
+  const plan::Plan plan = sample::hostile("\x1b[2J\n\"</script>\xff");
+  const Json json = parsed(plan);
+  EXPECT_EQ(json["pieces"][0]["name"], "\x1b[2J\n\"</script>\uFFFD");
+  EXPECT_EQ(plan_json(plan, "1").find('\x1b'), std::string::npos);
+}
+
+TEST(Json, OneElementALine) {
+  const std::string text = plan_json(sample::table(), "1");
+  EXPECT_NE(text.find("\n    {\"id\":\"table/delivery\""), std::string::npos);
+}
+
+}  // namespace
+}  // namespace coatday::report

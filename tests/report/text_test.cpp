@@ -1,0 +1,135 @@
+// Whole reports of hand-made plans, and what holds for every report.
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include "report/report.h"
+#include "report/unicode.h"
+#include "tests/report/golden.h"
+#include "tests/report/sample_plan.h"
+
+namespace coatday::report {
+namespace {
+
+const std::string order = "Library table, walnut on a steel trestle";
+
+int widest_line(const std::string& text) {
+  int widest = 0;
+  std::istringstream lines(text);
+  for (std::string line; std::getline(lines, line);) widest = std::max(widest, Text(line).width());
+  return widest;
+}
+
+bool only_line_breaks_and_signs(std::string_view text) {
+  while (!text.empty()) {
+    const char32_t code = take_code_point(text);
+    if (code != '\n' && harmless(code) != code) return false;
+  }
+  return true;
+}
+
+/// Every report that there is about a plan.
+std::vector<std::string> reports(const plan::Plan& plan, const std::string& name, const Look& look) {
+  std::vector<std::string> all{plan_text(plan, name, look), buy_text(plan, name, look), findings_text(plan.findings, name, look),
+                               events_text(plan, look), area_text(plan.faces, {plan.pieces[0].name}, look),
+                               breaches_text({{name, name}}, look)};
+  for (const plan::Event& event : plan.events) all.push_back(why_text(plan, event.id, look).value());
+  finish::Catalogue catalogue;
+  catalogue.products = plan.products;
+  for (const auto& [id, product] : plan.products) all.push_back(finish_text(product, look));
+  all.push_back(finishes_text(catalogue, look));
+  return all;
+}
+
+TEST(PlanText, Table) { golden::expect_golden("report/golden/table.txt", plan_text(sample::table(), order, {})); }
+TEST(PlanText, InUsUnits) { golden::expect_golden("report/golden/table_us.txt", plan_text(sample::table(), order, {Units::us, false, 80})); }
+TEST(PlanText, WithAHole) { golden::expect_golden("report/golden/with_hole.txt", plan_text(sample::with_hole(), order, {})); }
+TEST(PlanText, Impossible) { golden::expect_golden("report/golden/impossible.txt", plan_text(sample::impossible(), order, {})); }
+TEST(WhyText, CoatInItsWindow) {
+  golden::expect_golden("report/golden/why.txt", why_text(sample::table(), "table/top/clear-2", {}).value());
+}
+TEST(WhyText, NoSuchEvent) { EXPECT_FALSE(why_text(sample::table(), "table/top/clear-9", {}).has_value()); }
+TEST(BuyText, Table) { golden::expect_golden("report/golden/buy.txt", buy_text(sample::table(), order, {})); }
+TEST(AreaText, Table) { golden::expect_golden("report/golden/area.txt", area_text(sample::table().faces, {"library table"}, {})); }
+TEST(FinishText, Clear) { golden::expect_golden("report/golden/finish.txt", finish_text(sample::table().products.at("clear"), {})); }
+
+TEST(PlanText, FirstScreenAnswersFourQuestions) {
+  const std::string text = plan_text(sample::table(), order, {});
+  const std::string screen = text.substr(0, text.find("\n\n"));
+  EXPECT_NE(screen.find("deliver   Mon 18 Jan 09:00, late side Tue 19 Jan 18:00"), std::string::npos);
+  EXPECT_NE(screen.find("2 days to spare"), std::string::npos);
+  EXPECT_NE(screen.find("1 x 1 l water-based clear"), std::string::npos);
+  EXPECT_NE(screen.find("equal on both wooden parts"), std::string::npos);
+  EXPECT_NE(screen.find("nothing can be ready before Mon 18 Jan 08:00"), std::string::npos);
+}
+
+TEST(PlanText, LatenessIsSaid) {
+  plan::Plan plan = sample::table();
+  plan.pieces[0].slack = Hours(-6);
+  EXPECT_NE(plan_text(plan, order, {}).find("6 h late"), std::string::npos);
+}
+
+TEST(PlanText, ProvenBest) {
+  plan::Plan plan = sample::table();
+  plan.ready_bound = plan.ready;
+  EXPECT_NE(plan_text(plan, order, {}).find("proven best"), std::string::npos);
+}
+
+TEST(PlanText, NotFoundIsNotCalledImpossible) {
+  plan::Plan plan = sample::impossible();
+  plan.status = plan::Status::not_found;
+  plan.contradiction.clear();
+  const std::string text = plan_text(plan, order, {});
+  EXPECT_NE(text.find("none is proven impossible"), std::string::npos);
+  EXPECT_EQ(text.find("cannot all be so"), std::string::npos);
+}
+
+TEST(PlanText, PlainWithoutColour) { EXPECT_EQ(plan_text(sample::table(), order, {}).find('\x1b'), std::string::npos); }
+
+TEST(PlanText, ColourChangesNoWord) {
+  const std::string coloured = plan_text(sample::with_hole(), order, {Units::metric, true, 80});
+  EXPECT_NE(coloured.find("\x1b[0;1;31m--\x1b[0m"), std::string::npos) << "a hole is seen from across the room";
+  std::string plain;
+  for (std::size_t i = 0; i < coloured.size(); ++i) {
+    if (coloured[i] == '\x1b') i = coloured.find('m', i) + 1;
+    while (i < coloured.size() && coloured[i] == '\x1b') i = coloured.find('m', i) + 1;
+    if (i < coloured.size()) plain += coloured[i];
+  }
+  EXPECT_EQ(plain, plan_text(sample::with_hole(), order, {}));
+}
+
+TEST(EveryReport, IsNoWiderThanThePage) {
+  const std::string user_words = "a very long name in which nobody would look for a break, " + std::string(200, 'x');
+  for (const int columns : {80, 60, 132}) {
+    for (const Units units : {Units::metric, Units::us}) {
+      const Look look{units, false, columns};
+      for (const plan::Plan& plan : {sample::table(), sample::with_hole(), sample::impossible(), sample::hostile(user_words)}) {
+        for (const std::string& text : reports(plan, order, look)) EXPECT_LE(widest_line(text), columns) << text;
+      }
+    }
+  }
+}
+
+TEST(EveryReport, WideSignsCountTwice) {
+  for (const std::string& text : reports(sample::hostile("長い名前の家具と 引き出し と とても長い説明文がここに続きます"), order, {})) {
+    EXPECT_LE(widest_line(text), 80) << text;
+  }
+}
+
+TEST(EveryReport, CannotSteerATerminal) {
+  const std::string evil =
+      "<script>alert(1)</script>\x1b[2J\x1b]0;title\x07 two\nlines\r\b\x7f \xc2\x9b"
+      "31m \xe2\x80\xae"
+      "right to left \xd7\xa9\xd7\x9c\xd7\x95\xd7\x9d \xe2\x81\xa6 \xff\xc3( broken";
+  for (const std::string& text : reports(sample::hostile(evil), evil, {})) EXPECT_TRUE(only_line_breaks_and_signs(text)) << text;
+  EXPECT_NE(plan_text(sample::hostile(evil), evil, {}).find("<script>"), std::string::npos) << "text for a terminal needs no other care";
+}
+
+RC_GTEST_PROP(EveryReport, AnyBytesAreHarmless, (const std::string& bytes)) {
+  const plan::Plan plan = sample::hostile(bytes);
+  const std::string text = plan_text(plan, bytes, {});
+  RC_ASSERT(only_line_breaks_and_signs(text));
+  RC_ASSERT(widest_line(text) <= 80);
+}
+
+}  // namespace
+}  // namespace coatday::report
