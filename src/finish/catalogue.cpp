@@ -11,7 +11,20 @@ const Value* find(const std::map<std::string, Value>& table, const std::string& 
 
 bool matches(const std::string& pattern, const std::string& family) { return pattern == "any" || pattern == family; }
 
+bool matches(const std::string& pattern, const Product& product) { return matches(pattern, product.family) || pattern == product.id; }
+
 int specificity(const OverRule& rule) { return (rule.upper != "any" ? 2 : 0) + (rule.under != "any" ? 1 : 0); }
+
+/// `Name` is a family's name, or a product.
+template <class Name>
+const OverRule* most_specific(const std::vector<OverRule>& rules, const Name& upper, const Name& under) {
+  const OverRule* best = nullptr;
+  for (const OverRule& rule : rules) {
+    if (!matches(rule.upper, upper) || !matches(rule.under, under)) continue;
+    if (best == nullptr || specificity(rule) >= specificity(*best)) best = &rule;
+  }
+  return best;
+}
 
 }  // namespace
 
@@ -20,12 +33,9 @@ const Product* Catalogue::product(const std::string& id) const { return find(pro
 const Schedule* Catalogue::schedule(const std::string& id) const { return find(schedules, id); }
 
 const OverRule* Catalogue::over_rule(const std::string& upper, const std::string& under) const {
-  const OverRule* best = nullptr;
-  for (const OverRule& rule : over) {
-    if (!matches(rule.upper, upper) || !matches(rule.under, under)) continue;
-    if (best == nullptr || specificity(rule) >= specificity(*best)) best = &rule;
-  }
-  return best;
+  return most_specific(over, upper, under);
 }
+
+const OverRule* Catalogue::over_rule(const Product& upper, const Product& under) const { return most_specific(over, upper, under); }
 
 }  // namespace coatday::finish

@@ -153,7 +153,10 @@ class Builder final : public YAML::EventHandler {
       throw Stop(top.value.at, "a key is empty");
     } else {
       const Entry& entry = top.value.entries.back();
-      mistake(entry.at, fmt::format("key {} has no value; give one, or leave the key out", in_quotes(entry.key)));
+      const bool in_braces = source_.text().substr(top.value.at).starts_with('{');
+      const std::string_view remedy =
+          in_braces ? "give one, or put the text that holds this comma in quotes" : "give one, or leave the key out";
+      mistake(entry.at, fmt::format("key {} has no value; {}", in_quotes(entry.key), remedy));
       top.value.entries.pop_back();
       top.has_key = false;
     }

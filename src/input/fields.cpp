@@ -9,6 +9,8 @@ namespace {
 
 using Kind = Value::Kind;
 
+constexpr std::size_t longest_list = 1000;  // more is no order of a small shop, and telling what is wrong in it takes long
+
 std::string_view kind_word(Kind kind) {
   switch (kind) {
     case Kind::text:
@@ -96,6 +98,10 @@ const std::string* Fields::text(std::string_view key) const {
 std::span<const Value> Fields::list(std::string_view key) const {
   const Value* value = find(key);
   if (value == nullptr) return {};
+  if (value->kind == Kind::list && value->items.size() > longest_list) {
+    mistake(key, fmt::format("more than {} items in '{}'", longest_list, key));
+    return std::span(value->items).first(longest_list);
+  }
   if (value->kind == Kind::list) return value->items;
   mistake(key, fmt::format("expected a list for '{}', found {}", key, kind_word(value->kind)));
   return {};

@@ -4,6 +4,7 @@
 #include <set>
 
 #include "input/amounts.h"
+#include "input/catalogue.h"
 #include "input/names.h"
 #include "input/order_file.h"
 #include "input/shop_file.h"
@@ -52,11 +53,9 @@ struct Reader {
     work.work = read_work(fields, shop);
     work.work.id = ids.make(work.work.name, "work");
     read_when(fields, work);
-    std::vector<std::string> names;
-    for (const auto& [name, id] : id_of_part) names.push_back(name);
     work.parts = each_text(fields.list("parts"), mistakes, [&](std::string_view typed) -> Parsed<std::string> {
       const auto id = id_of_part.find(std::string(typed));
-      if (id == id_of_part.end()) return tl::make_unexpected(unknown("part", typed, names));
+      if (id == id_of_part.end()) return tl::make_unexpected(unknown("part", typed, keys_of(id_of_part)));
       return id->second;
     });
     return work;

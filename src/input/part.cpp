@@ -61,7 +61,7 @@ void read_deviations(const Fields& fields, Part& part, Mistakes& mistakes) {
     e.where = except.where();
     except.must("face", e.face, parse_name);
     except.must("coats", e.coats, parse_coats);
-    if (except.must("reason", e.reason, parse_note) && e.reason.empty()) except.mistake("reason", "the reason is empty");
+    if (except.take("reason", e.reason, parse_note) && e.reason.empty()) except.mistake("reason", "the reason is empty");
     part.exceptions.push_back(std::move(e));
   }
 }

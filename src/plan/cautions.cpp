@@ -33,6 +33,9 @@ const std::map<std::string, std::string>& texts() {
        "your fire code may ask for more)."},
       {"sanding-dust", "Sanding dust: extraction and a dust mask; empty bags outdoors, since finish dust can heat up by itself."},
       {"machining-dust", "Wood dust harms lungs and can explode: extraction at the machine, mask, no flame."},
+      {"grinding-sparks",
+       "Grinding: sparks fly far and the dust harms lungs and eyes; face shield, mask, nothing that burns in their way, and never in the room "
+       "with wet finish."},
       {"spray", "Spraying: overspray burns; booth or extraction, respirator, no spark source. Local code counts."},
       {"food-contact",
        "For food: only a finish whose label says so, and only when fully cured. The law of the place where it is sold decides, not this plan."},
@@ -73,7 +76,7 @@ std::vector<std::string> cautions_of(const Event& event, const finish::Product* 
   if (event.hot) add(keys, "hot-work");
   if (event.kind == EventKind::bake) add(keys, "curing-fumes");
   if (event.dust == shop::Dust::light) add(keys, "sanding-dust");
-  if (event.dust == shop::Dust::heavy) add(keys, "machining-dust");
+  if (event.dust == shop::Dust::heavy) add(keys, event.hot ? "grinding-sparks" : "machining-dust");
   if (piece != nullptr && piece->food_contact && event.film) add(keys, "food-contact");
   return keys;
 }

@@ -109,6 +109,11 @@ class Explainer {
       by = other.load.empty() ? other.name : fmt::format("{} ({})", other.name, other.load);
     }
     if (busy + event.people > plan_.shop.people) return fmt::format("everybody is busy with {}", by);
+    for (const Event& other : plan_.events) {
+      for (const BeforeEvent& limit : other.before) {
+        if (limit.event == event.id) return fmt::format("{} must follow within its limit, and would not", other.name);
+      }
+    }
     return "other work or a free drying place comes first";
   }
 

@@ -92,7 +92,7 @@ class Judge {
       say("bare-face", Severity::warning, fmt::format("{}: the {} stays bare; declared: {}", part.name, face.face, face.exception->reason),
           subject, face.exception->where);
     } else if (face.area <= SquareMetres(0)) {
-      say("bare-face", Severity::warning, fmt::format("{}: the {} is masked all over and stays bare", part.name, face.face), subject, part.where);
+      say("masked-face", Severity::note, fmt::format("{}: the {} is masked all over and stays bare", part.name, face.face), subject, part.where);
     } else {
       say("both-faces", Severity::error, fmt::format("{}: the {} gets no film", part.name, face.face), subject, part.where);
     }
@@ -114,8 +114,9 @@ class Judge {
 
   void over(const finish::Product& upper, const finish::Product& under, const finish::Step& step, const std::string& schedule) {
     if (upper.id == under.id) return;
-    const finish::OverRule* rule = job_.catalogue.over_rule(upper.family, under.family);
+    const finish::OverRule* rule = job_.catalogue.over_rule(upper, under);
     const std::string pair = fmt::format("{} over {}", upper.name, under.name);
+    if (rule == nullptr && upper.family == under.family) return;
     if (rule == nullptr) {
       say("untried-pair", Severity::warning, fmt::format("{}: nobody has said whether it holds; make a test board first", pair), schedule, step.where);
       return;

@@ -32,6 +32,13 @@ EventKind event_kind(finish::StepKind kind) {
 
 bool abrades(finish::StepKind kind) { return kind == finish::StepKind::prepare || kind == finish::StepKind::scuff; }
 
+/// Dry work rests overnight only when one shift is too short for it.
+Minutes shortest_shift(const shop::Shop& shop) {
+  Minutes shortest{24 * 60};
+  for (const shop::Shift& shift : shop.week) shortest = std::min(shortest, shift.until - shift.from);
+  return shortest;
+}
+
 /// Lays out the steps of one load, then what comes before and after them.
 class LoadWalk {
  public:
@@ -112,7 +119,7 @@ class LoadWalk {
     if (task.faces.empty()) return;
     const Effort effort = dry_effort(step, area(task.faces), load_.items, job_.shop);
     task.hands_on = effort.hands_on;
-    task.may_pause = step.bake.empty() && !step.hot;
+    task.may_pause = effort.hands_on > shortest_shift(job_.shop) && step.bake.empty() && !step.hot;
     task.bake = step.bake;
     const std::size_t id = add(std::move(task));
     for (SideState& side : sides_) {
@@ -139,6 +146,7 @@ class LoadWalk {
     std::optional<std::size_t> remedy = remedy_scuff(step, passes);
     std::optional<std::size_t> turn_back;
     if (!passes[0].empty() && turned_) turn_back = turn(step, "/turn-back", 1);
+    if (turn_back && remedy) after(*remedy, *turn_back, Elapsed{}, "");
     std::vector<std::size_t> done;
     for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
       if (passes[pass].empty()) continue;
@@ -191,7 +199,7 @@ class LoadWalk {
     const finish::Product& below = *graph_.tasks[*side.coat].product;
     const finish::Stage stage = step.after_stage.value_or(recoatable(below));
     after(id, *side.coat, StageOf{stage}, dry_to(stage));
-    const finish::OverRule* rule = job_.catalogue.over_rule(product.family, below.family);
+    const finish::OverRule* rule = job_.catalogue.over_rule(product, below);
     if (rule != nullptr && rule->verdict == finish::Verdict::longer_wait) {
       after(id, *side.coat, Dried{rule->wait}, fmt::format("{} over {} waits {}", product.name, below.name, format_span(rule->wait)));
     }
@@ -226,7 +234,7 @@ class LoadWalk {
     finish::Step effort;
     effort.work_rate = scuff_rate;
     task.hands_on = dry_effort(effort, area(faces), load_.items, job_.shop).hands_on;
-    task.may_pause = true;
+    task.may_pause = task.hands_on > shortest_shift(job_.shop);
     task.note = "the recoat window was missed";
     const std::size_t id = add(std::move(task));
     for (const std::size_t coat : below) after(id, coat, StageOf{finish::Stage::sand}, dry_to(finish::Stage::sand));

@@ -98,7 +98,7 @@ TEST(Planner, RefusesAColdShopWithAReason) {
 
 TEST(Planner, SaysWhatContradictsWhat) {
   JobKnobs knobs;
-  knobs.both_faces_within = Hours(0.25);  // the first face is not even tack-free by then
+  knobs.both_faces_within = Hours(0.05);  // the first face is not even tack-free by then
   const Plan plan = planned(make_job(knobs));
   ASSERT_EQ(plan.status, Status::infeasible);
   const auto has = [&](const std::string& words) {

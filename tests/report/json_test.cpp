@@ -16,8 +16,9 @@ using Keys = std::vector<std::string>;
 Json parsed(const plan::Plan& plan) { return Json::parse(plan_json(plan, "1.2.3")); }
 
 Keys keys(const std::string& text) {
+  const auto object = nlohmann::ordered_json::parse(text);
   Keys names;
-  for (const auto& [key, value] : nlohmann::ordered_json::parse(text).items()) names.push_back(key);
+  for (const auto& [key, value] : object.items()) names.push_back(key);
   return names;
 }
 Keys keys_at(const plan::Plan& plan, const char* pointer) {

@@ -39,14 +39,14 @@ Bound dry_enough(const Facts& facts, std::size_t i, std::size_t below) {
 std::optional<Bound> longer_wait(const Facts& facts, std::size_t i, std::size_t below) {
   const finish::Product& upper = *facts.events[i].product;
   const finish::Product& under = *facts.events[below].product;
-  const finish::OverRule* rule = facts.job.catalogue.over_rule(upper.family, under.family);
+  const finish::OverRule* rule = facts.job.catalogue.over_rule(upper, under);
   if (rule == nullptr || rule->verdict != finish::Verdict::longer_wait || !facts.events[below].own_clock) return std::nullopt;
   const auto dried = facts.clocks.dried(under, rule->wait, facts.event(below).end, Estimate::nominal);
   return Bound{dried.value_or(never), fmt::format("{} over {} waits {}", upper.name, under.name, format_span(rule->wait))};
 }
 
 bool forbidden(const Facts& facts, std::size_t i, std::size_t below) {
-  const auto* rule = facts.job.catalogue.over_rule(facts.events[i].product->family, facts.events[below].product->family);
+  const auto* rule = facts.job.catalogue.over_rule(*facts.events[i].product, *facts.events[below].product);
   return rule != nullptr && (rule->verdict == finish::Verdict::never || rule->verdict == finish::Verdict::barrier);
 }
 
