@@ -66,7 +66,7 @@ class Grammar {
     if (command == Command::why) app.add_option("EVENT", typed_.arguments.name);
     if (!about_order) {
       app.add_option("NAME", typed_.arguments.name);
-      app.add_option("--own", typed_.arguments.own)->expected(1)->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+      app.add_option("--own", typed_.arguments.own)->allow_extra_args(false);  // one word each time
     }
     if (command == Command::plan) app.add_option("--format", typed_.format);
     if (command <= Command::why) app.add_option("--from", typed_.from);

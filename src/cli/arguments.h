@@ -18,11 +18,11 @@ enum class Colour { never, automatic, always };
 
 struct Arguments {
   Command command = Command::plan;
-  std::string order;                                 ///< path of the order file
-  std::string name;                                  ///< event, finish or schedule; empty: all of them
-  std::vector<std::string> own;                      ///< files with finishes of the user's own
+  std::string order;             ///< path of the order file
+  std::string name;              ///< event, finish or schedule; empty: all of them
+  std::vector<std::string> own;  ///< files with finishes of the user's own
   Format format = Format::text;
-  std::optional<LocalTime> from;                     ///< in the shop's zone
+  std::optional<LocalTime> from;  ///< in the shop's zone
   std::optional<Units> units;
   bool strict = false;
   Colour colour = Colour::automatic;

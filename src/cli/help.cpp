@@ -137,13 +137,20 @@ Example: coatday schedules --own label.yaml
 std::string_view help(std::optional<Command> command) {
   if (!command) return program;
   switch (*command) {
-    case Command::plan: return plan;
-    case Command::buy: return buy;
-    case Command::why: return why;
-    case Command::check: return check;
-    case Command::area: return area;
-    case Command::finishes: return finishes;
-    case Command::schedules: return schedules;
+    case Command::plan:
+      return plan;
+    case Command::buy:
+      return buy;
+    case Command::why:
+      return why;
+    case Command::check:
+      return check;
+    case Command::area:
+      return area;
+    case Command::finishes:
+      return finishes;
+    case Command::schedules:
+      return schedules;
   }
   return program;
 }

@@ -8,9 +8,9 @@ namespace coatday::cli {
 /// The exit statuses, the same for every command.
 enum Status {
   done = 0,
-  no_plan = 1,                                       ///< none is possible, a face would be left behind, or a warning with --strict
-  bad_input = 2,                                     ///< mistakes in files or usage
-  our_fault = 3,                                     ///< the checker refused a plan of our own
+  no_plan = 1,    ///< none is possible, a face would be left behind, or a warning with --strict
+  bad_input = 2,  ///< mistakes in files or usage
+  our_fault = 3,  ///< the checker refused a plan of our own
 };
 
 struct Outcome {

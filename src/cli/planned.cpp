@@ -17,9 +17,7 @@ Outcome told(const std::vector<input::Diagnostic>& mistakes) {
   return outcome;
 }
 
-Outcome no_schedules() {
-  return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it");
-}
+Outcome no_schedules() { return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it"); }
 
 }  // namespace
 
@@ -51,7 +49,7 @@ tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& 
 }
 
 Instant plan_from(const Arguments& arguments, const plan::Job& job, Instant now) {
-  if (arguments.from) return job.shop.zone.to_instant(*arguments.from);
+  if (arguments.from) return std::max(job.shop.zone.to_instant(*arguments.from), job.order.start.value_or(Instant::min()));
   if (job.order.start) return *job.order.start;
   return std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<300>>>(now);
 }

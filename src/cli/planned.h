@@ -21,7 +21,7 @@ struct Planned {
 /// A plan that the checker found sound, or one that says why there is none.
 [[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&);
 
-/// When to plan from: as said, else the order's start, else now rounded up to 5 min.
+/// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.
 [[nodiscard]] Instant plan_from(const Arguments&, const plan::Job&, Instant now);
 [[nodiscard]] report::Look look(const Arguments&, const World&, Units shop_units);
 

@@ -10,13 +10,20 @@ namespace {
 
 Outcome obey(const Arguments& arguments, const World& world) {
   switch (arguments.command) {
-    case Command::plan: return plan_command(arguments, world);
-    case Command::buy: return buy_command(arguments, world);
-    case Command::why: return why_command(arguments, world);
-    case Command::check: return check_command(arguments, world);
-    case Command::area: return area_command(arguments, world);
-    case Command::finishes: return finishes_command(arguments, world);
-    case Command::schedules: return schedules_command(arguments, world);
+    case Command::plan:
+      return plan_command(arguments, world);
+    case Command::buy:
+      return buy_command(arguments, world);
+    case Command::why:
+      return why_command(arguments, world);
+    case Command::check:
+      return check_command(arguments, world);
+    case Command::area:
+      return area_command(arguments, world);
+    case Command::finishes:
+      return finishes_command(arguments, world);
+    case Command::schedules:
+      return schedules_command(arguments, world);
   }
   return {};
 }

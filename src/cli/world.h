@@ -12,10 +12,10 @@ namespace coatday::cli {
 
 struct World {
   input::ReadFile read;
-  std::optional<std::filesystem::path> schedules;    ///< the directory of shipped finishes
+  std::optional<std::filesystem::path> schedules;  ///< the directory of shipped finishes
   Instant now;
-  bool terminal = false;                             ///< output goes to one
-  bool no_color = false;                             ///< NO_COLOR is set and not empty
+  bool terminal = false;  ///< output goes to one
+  bool no_color = false;  ///< NO_COLOR is set and not empty
 };
 
 /// The first that exists: what COATDAY_SCHEDULES says; installed, ../share/coatday/schedules from the program; else schedules/ of the source

@@ -14,15 +14,35 @@ constexpr Hours since(Instant from, Instant until) { return until - from; }
 
 }  // namespace
 
-ClockIntegral::ClockIntegral(const AirSeries& air, const Law& law, const climate::Air& reference, Side side, bool divide_by_uncertainty)
-    : begin_(air.begin()) {
+const std::vector<double>& Rates::of(const Law& law, const climate::Air& reference, Side side) {
+  const auto same = [&](const Entry& e) {
+    return e.law == law && e.side == side && e.reference.temperature == reference.temperature && e.reference.humidity == reference.humidity;
+  };
+  const auto known = std::find_if(entries_.begin(), entries_.end(), same);
+  if (known != entries_.end()) return known->rates;
   const Rate rate(law, reference, side);
+  std::vector<double> rates;
+  rates.reserve(air_->rows().size());
+  for (const climate::AirRow& row : air_->rows()) rates.push_back(rate(row.air));
+  entries_.push_back({law, reference, side, std::move(rates)});
+  return entries_.back().rates;
+}
+
+ClockIntegral::ClockIntegral(const AirSeries& air, const Law& law, const climate::Air& reference, Side side, bool divide_by_uncertainty) {
+  Rates rates(air);
+  *this = ClockIntegral(rates, law, reference, side, divide_by_uncertainty);
+}
+
+ClockIntegral::ClockIntegral(Rates& rates, const Law& law, const climate::Air& reference, Side side, bool divide_by_uncertainty)
+    : begin_(rates.air().begin()) {
+  const AirSeries& air = rates.air();
+  const std::vector<double>& rate = rates.of(law, reference, side);
   constexpr double row = Hours(AirSeries::step).count();
   sums_.reserve(air.rows().size() + 1);
   sums_.push_back(0);
   long double sum = 0;  // so that months of rows cost no digits
-  for (const climate::AirRow& r : air.rows()) {
-    sum += row * rate(r.air) / (divide_by_uncertainty ? uncertainty(r.air) : 1);
+  for (std::size_t r = 0; r < rate.size(); ++r) {
+    sum += row * rate[r] / (divide_by_uncertainty ? uncertainty(air.rows()[r].air) : 1);
     sums_.push_back(static_cast<double>(sum));
   }
 }
@@ -51,20 +71,25 @@ std::optional<Instant> ClockIntegral::reached(Instant from, Hours need) const {
   return begin_ + row * std::chrono::seconds(AirSeries::step) + std::chrono::ceil<std::chrono::seconds>(into_row);
 }
 
-CureClock::Clocks CureClock::clocks(const Product& product, const AirSeries& air, Side side, Estimate estimate) {
+CureClock::Clocks CureClock::clocks(const Product& product, Rates& rates, Side side, Estimate estimate) {
   const auto integral = [&](Clock clock) -> std::optional<ClockIntegral> {
     const std::optional<Law> law = product.law(clock);
     if (!law) return std::nullopt;
-    return ClockIntegral(air, *law, product.reference().air, side, estimate == Estimate::late);
+    return ClockIntegral(rates, *law, product.reference().air, side, estimate == Estimate::late);
   };
   return {integral(Clock::drying), integral(Clock::cure)};
 }
 
-CureClock::CureClock(const Product& product, const AirSeries& air, Estimate estimate)
-    : hours_(product.reference().hours), waiting_(clocks(product, air, Side::slow, estimate)) {
+CureClock::CureClock(const Product& product, const AirSeries& air, Estimate estimate) {
+  Rates rates(air);
+  *this = CureClock(product, rates, estimate);
+}
+
+CureClock::CureClock(const Product& product, Rates& rates, Estimate estimate)
+    : hours_(product.reference().hours), waiting_(clocks(product, rates, Side::slow, estimate)) {
   const std::optional<Law> cure = product.law(Clock::cure);
   cure_starts_at_recoat_ = cure && cure->cure_starts_at_recoat && has(Stage::recoat);
-  if (has(Stage::recoat_close)) closing_ = clocks(product, air, Side::fast, Estimate::nominal);
+  if (has(Stage::recoat_close)) closing_ = clocks(product, rates, Side::fast, Estimate::nominal);
 }
 
 bool CureClock::has(Stage stage) const {

@@ -1,6 +1,7 @@
 #pragma once
 // When a coat reaches a stage: the clock's rate integrated over the air, row by row, nights included.
 
+#include <list>
 #include <optional>
 #include <string>
 #include <vector>
@@ -10,11 +11,31 @@
 
 namespace coatday::finish {
 
+/// The rates of laws over one air, row by row: what several products share is worked out once.
+class Rates {
+ public:
+  explicit Rates(const climate::AirSeries& air) : air_(&air) {}
+
+  [[nodiscard]] const climate::AirSeries& air() const { return *air_; }
+  [[nodiscard]] const std::vector<double>& of(const Law&, const climate::Air& reference, Side);
+
+ private:
+  struct Entry {
+    Law law;
+    climate::Air reference;
+    Side side;
+    std::vector<double> rates;
+  };
+  const climate::AirSeries* air_;
+  std::list<Entry> entries_;  // references to them stay valid
+};
+
 /// The running integral of a rate over an air series. Built once for a law and an air; each question is then a look-up.
 class ClockIntegral {
  public:
   /// divide_by_uncertainty: the late side, on which every hour counts for less.
   ClockIntegral(const climate::AirSeries&, const Law&, const climate::Air& reference, Side side, bool divide_by_uncertainty);
+  ClockIntegral(Rates&, const Law&, const climate::Air& reference, Side side, bool divide_by_uncertainty);
 
   /// The clock's hours between two instants of the series. Throws std::out_of_range outside it.
   [[nodiscard]] Hours between(Instant from, Instant until) const;
@@ -26,7 +47,7 @@ class ClockIntegral {
   [[nodiscard]] double sum_at(Instant) const;
 
   Instant begin_;
-  std::vector<double> sums_;   // hours at the start of each row, and at the end of the last
+  std::vector<double> sums_;  // hours at the start of each row, and at the end of the last
 };
 
 /// A product's clocks over one air. A cure that waits for the drying clock is counted from recoat, its hours less those to recoat.
@@ -36,6 +57,7 @@ class CureClock {
   /// always the nominal end on the fast side of the laws.
   enum class Estimate { nominal, late };
   CureClock(const Product&, const climate::AirSeries&, Estimate);
+  CureClock(const Product&, Rates&, Estimate);
 
   /// When a coat finished at `applied` reaches the stage; none when the product has no such stage, or the air ends first.
   [[nodiscard]] std::optional<Instant> reached(Stage, Instant applied) const;
@@ -48,11 +70,11 @@ class CureClock {
   struct Clocks {
     std::optional<ClockIntegral> drying, cure;
   };
-  static Clocks clocks(const Product&, const climate::AirSeries&, Side, Estimate);
+  static Clocks clocks(const Product&, Rates&, Side, Estimate);
   [[nodiscard]] std::optional<Instant> cured(const Clocks&, Hours need, Instant applied) const;
 
   StageHours hours_;
-  Clocks waiting_, closing_;                         // closing_: of a product whose recoat window closes
+  Clocks waiting_, closing_;  // closing_: of a product whose recoat window closes
   bool cure_starts_at_recoat_ = false;
 };
 
@@ -61,7 +83,8 @@ class CureClock {
 [[nodiscard]] std::optional<std::string> refused(const Product&, const climate::AirSeries&, Instant start, Instant end,
                                                  Units = Units::metric);
 /// The words of the first row nearer its dew point than `limits.blush_warning`, or nothing.
-[[nodiscard]] std::optional<std::string> warned(const Product&, const climate::AirSeries&, Instant start, Instant end, Units = Units::metric);
+[[nodiscard]] std::optional<std::string> warned(const Product&, const climate::AirSeries&, Instant start, Instant end,
+                                                Units = Units::metric);
 /// For each row: may a coat be put on throughout it? The hold counts from the row's end. Where all rows of an application are allowed,
 /// refused() has nothing to say.
 [[nodiscard]] std::vector<bool> allowed_rows(const Product&, const climate::AirSeries&);

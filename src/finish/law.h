@@ -24,6 +24,8 @@ struct Law {
   RelativeHumidity dampest{1};            ///< vapour_deficit: no credit above; vapour_pressure: as at it
   bool cure_starts_at_recoat = false;     ///< a cure clock that waits for the drying clock
   std::string_view source;
+
+  bool operator==(const Law&) const = default;
 };
 
 /// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, so that the

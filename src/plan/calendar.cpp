@@ -29,7 +29,8 @@ class PausingEnd final : public solver::Monotone {
 
  private:
   [[nodiscard]] solver::Time worked_before(solver::Time t) const {
-    const auto next = std::upper_bound(working_.begin(), working_.end(), t, [](solver::Time v, const solver::Interval& w) { return v < w.begin; });
+    const auto next =
+        std::upper_bound(working_.begin(), working_.end(), t, [](solver::Time v, const solver::Interval& w) { return v < w.begin; });
     if (next == working_.begin()) return 0;
     const auto shift = static_cast<std::size_t>(next - working_.begin()) - 1;
     return worked_[shift] + std::min(t, working_[shift].end) - working_[shift].begin;

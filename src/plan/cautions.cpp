@@ -11,7 +11,8 @@ namespace {
 const std::map<std::string, std::string>& texts() {
   static const std::map<std::string, std::string> all = {
       {"vapour",
-       "Flammable vapour: no flame, pilot light, heater, spark or smoking in the room while it is wet; fresh air in and vapour out, with a fan "
+       "Flammable vapour: no flame, pilot light, heater, spark or smoking in the room while it is wet; fresh air in and vapour out, with a "
+       "fan "
        "rated for it; respirator as the label says. Fire code and label count."},
       {"solvent", "Solvent vapour: fresh air while it is put on and dries; respirator and gloves as the label says."},
       {"oily-rags",
@@ -26,7 +27,8 @@ const std::map<std::string, std::string>& texts() {
       {"exotherm", "Resin heats up in the mass: mix small batches, pour in layers, let leftovers harden outdoors."},
       {"fast-bond", "Bonds skin and eyes in seconds: eye protection, good air, no cloth in contact with it."},
       {"curing-fumes",
-       "Fumes while it is heated: outdoors or under extraction, smoke alarm in mind, nothing flammable near. First fires the same. Follow the "
+       "Fumes while it is heated: outdoors or under extraction, smoke alarm in mind, nothing flammable near. First fires the same. Follow "
+       "the "
        "label."},
       {"hot-work",
        "Hot work: no wet finish, vapour, rags or dust near; extinguisher at hand, watch for at least half an hour after (common practice; "
@@ -34,11 +36,13 @@ const std::map<std::string, std::string>& texts() {
       {"sanding-dust", "Sanding dust: extraction and a dust mask; empty bags outdoors, since finish dust can heat up by itself."},
       {"machining-dust", "Wood dust harms lungs and can explode: extraction at the machine, mask, no flame."},
       {"grinding-sparks",
-       "Grinding: sparks fly far and the dust harms lungs and eyes; face shield, mask, nothing that burns in their way, and never in the room "
+       "Grinding: sparks fly far and the dust harms lungs and eyes; face shield, mask, nothing that burns in their way, and never in the "
+       "room "
        "with wet finish."},
       {"spray", "Spraying: overspray burns; booth or extraction, respirator, no spark source. Local code counts."},
       {"food-contact",
-       "For food: only a finish whose label says so, and only when fully cured. The law of the place where it is sold decides, not this plan."},
+       "For food: only a finish whose label says so, and only when fully cured. The law of the place where it is sold decides, not this "
+       "plan."},
   };
   return all;
 }
@@ -54,15 +58,32 @@ void of_product(std::vector<std::string>& keys, const finish::Product& product) 
       case finish::Hazard::vapour:
         if (!product.flammable()) add(keys, "solvent");
         break;
-      case finish::Hazard::isocyanate: add(keys, "isocyanate"); break;
-      case finish::Hazard::oily_rags: add(keys, "oily-rags"); break;
-      case finish::Hazard::dust: add(keys, "sanding-dust"); break;
-      case finish::Hazard::skin: add(keys, "skin"); break;
-      case finish::Hazard::acid: add(keys, "acid"); break;
-      case finish::Hazard::formaldehyde: add(keys, "formaldehyde"); break;
-      case finish::Hazard::curing_fumes: break;  // while it is heated, not while it is put on
-      case finish::Hazard::exotherm: add(keys, "exotherm"); break;
-      case finish::Hazard::fast_bond: add(keys, "fast-bond"); break;
+      case finish::Hazard::isocyanate:
+        add(keys, "isocyanate");
+        break;
+      case finish::Hazard::oily_rags:
+        add(keys, "oily-rags");
+        break;
+      case finish::Hazard::dust:
+        add(keys, "sanding-dust");
+        break;
+      case finish::Hazard::skin:
+        add(keys, "skin");
+        break;
+      case finish::Hazard::acid:
+        add(keys, "acid");
+        break;
+      case finish::Hazard::formaldehyde:
+        add(keys, "formaldehyde");
+        break;
+      case finish::Hazard::curing_fumes:
+        break;  // while it is heated, not while it is put on
+      case finish::Hazard::exotherm:
+        add(keys, "exotherm");
+        break;
+      case finish::Hazard::fast_bond:
+        add(keys, "fast-bond");
+        break;
     }
   }
 }

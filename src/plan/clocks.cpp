@@ -32,7 +32,7 @@ class ClockFunction final : public solver::Monotone {
 
 const finish::CureClock& Clocks::of(const finish::Product& product, finish::CureClock::Estimate estimate) {
   std::unique_ptr<finish::CureClock>& clock = clocks_[{&product, estimate}];
-  if (!clock) clock = std::make_unique<finish::CureClock>(product, air_, estimate);
+  if (!clock) clock = std::make_unique<finish::CureClock>(product, rates_, estimate);
   return *clock;
 }
 
@@ -45,7 +45,8 @@ StageInstants Clocks::stages(const finish::Product& product, Instant applied, fi
   return result;
 }
 
-std::optional<Instant> Clocks::ends(const Wait& wait, const finish::Product* product, Instant applied, finish::CureClock::Estimate estimate) {
+std::optional<Instant> Clocks::ends(const Wait& wait, const finish::Product* product, Instant applied,
+                                    finish::CureClock::Estimate estimate) {
   if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return later(applied, elapsed->hours);
   if (product == nullptr) return applied;
   if (const auto* stage = std::get_if<StageOf>(&wait)) return of(*product, estimate).reached(stage->stage, applied);

@@ -12,9 +12,9 @@ namespace coatday::plan {
 
 class Clocks {
  public:
-  explicit Clocks(const climate::AirSeries& air) : air_(air) {}
+  explicit Clocks(const climate::AirSeries& air) : rates_(air) {}
 
-  [[nodiscard]] const climate::AirSeries& air() const { return air_; }
+  [[nodiscard]] const climate::AirSeries& air() const { return rates_.air(); }
   [[nodiscard]] const finish::CureClock& of(const finish::Product&, finish::CureClock::Estimate);
   /// All stages of a coat finished at `applied`.
   [[nodiscard]] StageInstants stages(const finish::Product&, Instant applied, finish::CureClock::Estimate);
@@ -23,12 +23,13 @@ class Clocks {
 
  private:
   using Key = std::pair<const finish::Product*, finish::CureClock::Estimate>;
-  const climate::AirSeries& air_;
+  finish::Rates rates_;
   std::map<Key, std::unique_ptr<finish::CureClock>> clocks_;
 };
 
 /// The end of `wait` as a function of the coat's end: rounded up for a wait, down for a window's close.
 enum class Rounding { up, down };
-[[nodiscard]] solver::Function wait_function(Clocks&, const Grid&, const Wait&, const finish::Product*, finish::CureClock::Estimate, Rounding);
+[[nodiscard]] solver::Function wait_function(Clocks&, const Grid&, const Wait&, const finish::Product*, finish::CureClock::Estimate,
+                                             Rounding);
 
 }  // namespace coatday::plan

@@ -9,10 +9,10 @@
 namespace coatday::plan {
 
 struct Effort {
-  Minutes hands_on{0};                               ///< on the grid
-  Minutes set_up{0};                                 ///< induction of two-part mixes in it
+  Minutes hands_on{0};  ///< on the grid
+  Minutes set_up{0};    ///< induction of two-part mixes in it
   Minutes clean_up{0};
-  int mixes = 0;                                     ///< of a product with a pot life
+  int mixes = 0;  ///< of a product with a pot life
 };
 
 /// The method of a step: its own, else the first of the shop's that the product takes.

@@ -92,7 +92,8 @@ class Writer {
     if (task.stand) event.wipe_by = event.end - event.clean_up;
     std::vector<finish::Surface> surfaces;
     for (const std::size_t face : task.faces) surfaces.push_back({loads_.faces[face].area, loads_.faces[face].end_grain});
-    event.volume = finish::need(*task.product, task.method.value_or(finish::Method::brush), surfaces, task.bare && loads_.faces[task.faces.front()].wood);
+    event.volume = finish::need(*task.product, task.method.value_or(finish::Method::brush), surfaces,
+                                task.bare && loads_.faces[task.faces.front()].wood);
   }
 
   void constraints() {
@@ -185,8 +186,8 @@ class Writer {
 
 }  // namespace
 
-void write_events(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule,
-                  Clocks& clocks, const Grid& grid) {
+void write_events(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model,
+                  const solver::Schedule& schedule, Clocks& clocks, const Grid& grid) {
   Writer(plan, job, loads, graph, model, schedule, clocks, grid).run();
 }
 

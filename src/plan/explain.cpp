@@ -49,7 +49,8 @@ class Explainer {
   std::string reason(const AfterEvent& after) const {
     const auto other = event_by_id_.find(after.event);
     const std::string name = other == event_by_id_.end() ? after.event : fmt::format("{} ({})", other->second->name, other->second->load);
-    if (after.stage) return fmt::format("{} is {} at {}", name, after.reason.empty() ? dry_to(*after.stage) : after.reason, when(after.earliest));
+    if (after.stage)
+      return fmt::format("{} is {} at {}", name, after.reason.empty() ? dry_to(*after.stage) : after.reason, when(after.earliest));
     if (after.reason.empty()) return fmt::format("{} is over at {}", name, when(after.earliest));
     return fmt::format("{} at {}", after.reason, when(after.earliest));
   }
@@ -67,11 +68,13 @@ class Explainer {
       return shift.begin <= wanted && wanted + (event.end - event.start) <= shift.end;
     });
     if (fits && !event.product.empty()) {
-      if (const auto air = finish::refused(plan_.products.at(event.product), clocks_.air(), wanted, wanted + (event.end - event.start), plan_.shop.units)) {
+      if (const auto air = finish::refused(plan_.products.at(event.product), clocks_.air(), wanted, wanted + (event.end - event.start),
+                                           plan_.shop.units)) {
         return "the air holds it up: " + *air;
       }
     }
-    const auto next = std::find_if(plan_.working.begin(), plan_.working.end(), [&](const shop::WorkingTime& s) { return s.begin > wanted; });
+    const auto next =
+        std::find_if(plan_.working.begin(), plan_.working.end(), [&](const shop::WorkingTime& s) { return s.begin > wanted; });
     const bool open = std::any_of(plan_.working.begin(), plan_.working.end(),
                                   [&](const shop::WorkingTime& s) { return s.begin <= wanted && wanted < s.end; });
     if (open) return "too little of the shift is left for it";
@@ -80,7 +83,8 @@ class Explainer {
   }
 
   std::string air_at(const Event& event, Instant opening) {
-    const auto air = finish::refused(plan_.products.at(event.product), clocks_.air(), opening, opening + (event.end - event.start), plan_.shop.units);
+    const auto air =
+        finish::refused(plan_.products.at(event.product), clocks_.air(), opening, opening + (event.end - event.start), plan_.shop.units);
     if (!air) return "it fits into no earlier shift";
     return fmt::format("the shop is closed, and at {} the air holds it up: {}", when(opening), *air);
   }
@@ -93,11 +97,13 @@ class Explainer {
       if (event.dust != shop::Dust::none && !other.product.empty() && overlaps(at, end + settles(event.dust), other.start, wet(other))) {
         return fmt::format("{} ({}) is wet and dust would spoil it", other.name, other.load);
       }
-      if (!event.product.empty() && other.dust != shop::Dust::none && overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
+      if (!event.product.empty() && other.dust != shop::Dust::none &&
+          overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
         return fmt::format("the dust of {} has to settle", other.name);
       }
       if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there is vapour of " + other.name;
-      if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() && overlaps(other.start, other.end, at, wet_from(event, at))) {
+      if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() &&
+          overlaps(other.start, other.end, at, wet_from(event, at))) {
         return other.name + " makes sparks";
       }
     }
@@ -120,7 +126,8 @@ class Explainer {
   static bool overlaps(Instant a, Instant a_end, Instant b, Instant b_end) { return a < b_end && b < a_end; }
 
   std::chrono::seconds settles(shop::Dust dust) const {
-    return std::chrono::ceil<std::chrono::seconds>(dust == shop::Dust::heavy ? plan_.shop.heavy_dust_settles : plan_.shop.light_dust_settles);
+    return std::chrono::ceil<std::chrono::seconds>(dust == shop::Dust::heavy ? plan_.shop.heavy_dust_settles
+                                                                             : plan_.shop.light_dust_settles);
   }
   Instant wet(const Event& coat) const { return coat.stages[wet_until(plan_.products.at(coat.product))].value_or(coat.end); }
   Instant vapour(const Event& coat) const {

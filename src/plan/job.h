@@ -17,15 +17,15 @@ namespace coatday::plan {
 struct OrderWork {
   shop::Work work;
   enum class When { before_finishing, after_finishing } when = When::before_finishing;
-  std::vector<std::string> parts;                    ///< ids of the piece's parts; empty: all
-  finish::Stage stage = finish::Stage::pack;         ///< after finishing: what every coat on these parts must have reached
-  bool delivery = false;                             ///< the last work; the promised date is for its start
+  std::vector<std::string> parts;             ///< ids of the piece's parts; empty: all
+  finish::Stage stage = finish::Stage::pack;  ///< after finishing: what every coat on these parts must have reached
+  bool delivery = false;                      ///< the last work; the promised date is for its start
 };
 
 struct OrderPiece {
   piece::Piece piece;
-  std::vector<OrderWork> work;                       ///< those of one side of the finishing follow each other as listed
-  std::optional<Instant> promised;                   ///< the piece's own, else the order's
+  std::vector<OrderWork> work;      ///< those of one side of the finishing follow each other as listed
+  std::optional<Instant> promised;  ///< the piece's own, else the order's
 };
 
 /// What is already done: the event's id, and when it really was.
@@ -41,7 +41,7 @@ struct Order {
   std::string file;
   std::vector<OrderPiece> pieces;
   std::vector<Done> history;
-  std::optional<Instant> start;                      ///< nothing before
+  std::optional<Instant> start;  ///< nothing before
 };
 
 /// Makes the shop's air for a span of time. A source may be costly to build for longer than is needed.

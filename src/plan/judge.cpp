@@ -73,15 +73,17 @@ class Judge {
     const FaceEntry& behind = loads_.faces[less];
     const auto& exception = behind.exception ? behind.exception : loads_.faces[more].exception;
     const std::string counts =
-        fmt::format("{}: the {} gets {} of film, the {} across from it {}", part.name, behind.face, coats(std::min(one.size(), other.size())),
-                    loads_.faces[more].face, coats(std::max(one.size(), other.size())));
+        fmt::format("{}: the {} gets {} of film, the {} across from it {}", part.name, behind.face,
+                    coats(std::min(one.size(), other.size())), loads_.faces[more].face, coats(std::max(one.size(), other.size())));
     const std::string subject = name_of(load) + " / " + behind.face;
     if (exception && !exception->reason.empty()) {
-      say("uneven-faces", Severity::warning, fmt::format("{}; declared: {}. It may cup", counts, exception->reason), subject, exception->where);
+      say("uneven-faces", Severity::warning, fmt::format("{}; declared: {}. It may cup", counts, exception->reason), subject,
+          exception->where);
     } else {
       say("both-faces", Severity::error,
-          counts + ". A wooden part gets the same film on both faces, or it takes up water on one side and cups; declare an exception with a "
-                   "reason if you mean it",
+          counts +
+              ". A wooden part gets the same film on both faces, or it takes up water on one side and cups; declare an exception with a "
+              "reason if you mean it",
           subject, exception ? exception->where : part.where);
     }
   }
@@ -92,7 +94,8 @@ class Judge {
       say("bare-face", Severity::warning, fmt::format("{}: the {} stays bare; declared: {}", part.name, face.face, face.exception->reason),
           subject, face.exception->where);
     } else if (face.area <= SquareMetres(0)) {
-      say("masked-face", Severity::note, fmt::format("{}: the {} is masked all over and stays bare", part.name, face.face), subject, part.where);
+      say("masked-face", Severity::note, fmt::format("{}: the {} is masked all over and stays bare", part.name, face.face), subject,
+          part.where);
     } else {
       say("both-faces", Severity::error, fmt::format("{}: the {} gets no film", part.name, face.face), subject, part.where);
     }
@@ -118,7 +121,8 @@ class Judge {
     const std::string pair = fmt::format("{} over {}", upper.name, under.name);
     if (rule == nullptr && upper.family == under.family) return;
     if (rule == nullptr) {
-      say("untried-pair", Severity::warning, fmt::format("{}: nobody has said whether it holds; make a test board first", pair), schedule, step.where);
+      say("untried-pair", Severity::warning, fmt::format("{}: nobody has said whether it holds; make a test board first", pair), schedule,
+          step.where);
       return;
     }
     if (rule->verdict == finish::Verdict::never) {
@@ -126,7 +130,8 @@ class Judge {
     } else if (rule->verdict == finish::Verdict::barrier) {
       std::string between;
       for (const std::string& barrier : rule->barriers) between += (between.empty() ? "" : " or ") + barrier;
-      say("needs-barrier", Severity::error, fmt::format("{}: needs {} between them ({})", pair, between, rule->source), schedule, step.where);
+      say("needs-barrier", Severity::error, fmt::format("{}: needs {} between them ({})", pair, between, rule->source), schedule,
+          step.where);
     }
   }
 
@@ -141,13 +146,15 @@ class Judge {
         std::string takes;
         for (const auto& [m, rate] : product->work_rates) takes += (takes.empty() ? "" : ", ") + std::string(finish::word(m));
         say("no-method", Severity::error,
-            fmt::format("{} can be put on by {}, and the shop has none of these", product->name, takes.empty() ? "no method" : takes), subject,
-            step.where);
-      } else if (std::find(job_.shop.methods.begin(), job_.shop.methods.end(), finish::word(*method)) == job_.shop.methods.end()) {
-        say("no-method", Severity::error, fmt::format("{} wants {}, which the shop does not have", step.name, finish::word(*method)), subject, step.where);
-      } else if (product->work_rates.count(*method) == 0) {
-        say("no-method", Severity::error, fmt::format("{} is not put on by {}: its record has no work rate for that", product->name, finish::word(*method)),
+            fmt::format("{} can be put on by {}, and the shop has none of these", product->name, takes.empty() ? "no method" : takes),
             subject, step.where);
+      } else if (std::find(job_.shop.methods.begin(), job_.shop.methods.end(), finish::word(*method)) == job_.shop.methods.end()) {
+        say("no-method", Severity::error, fmt::format("{} wants {}, which the shop does not have", step.name, finish::word(*method)),
+            subject, step.where);
+      } else if (product->work_rates.count(*method) == 0) {
+        say("no-method", Severity::error,
+            fmt::format("{} is not put on by {}: its record has no work rate for that", product->name, finish::word(*method)), subject,
+            step.where);
       }
     }
   }
@@ -158,8 +165,8 @@ class Judge {
     for (const Load& load : split.loads) {
       if (!load.choices.empty()) continue;
       const piece::Part& part = part_of(load);
-      say("no-place", Severity::error,
-          fmt::format("{}: no drying place takes it on {}", part.name, piece::word(part.support)), name_of(load), part.where);
+      say("no-place", Severity::error, fmt::format("{}: no drying place takes it on {}", part.name, piece::word(part.support)),
+          name_of(load), part.where);
     }
   }
 
@@ -172,7 +179,8 @@ class Judge {
           const finish::Product* product = step.product ? job_.catalogue.product(*step.product) : nullptr;
           if (product == nullptr || product->food_contact_when_cured) continue;
           say("food-contact", Severity::warning,
-              fmt::format("{}: the record of {} does not say that it may touch food when cured; ask its label", piece.piece.name, product->name),
+              fmt::format("{}: the record of {} does not say that it may touch food when cured; ask its label", piece.piece.name,
+                          product->name),
               piece.piece.name + " / " + part.name, step.where);
         }
       }

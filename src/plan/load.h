@@ -10,10 +10,10 @@ namespace coatday::plan {
 
 /// So many items of one part.
 struct LoadPart {
-  std::size_t part = 0;                              ///< index in the piece
-  int first = 0;                                     ///< items first .. first + count - 1
+  std::size_t part = 0;  ///< index in the piece
+  int first = 0;         ///< items first .. first + count - 1
   int count = 0;
-  std::string label;                                 ///< "top", "leg x4", "door 9-16"
+  std::string label;  ///< "top", "leg x4", "door 9-16"
 };
 
 /// How many of a shop's places (an index into Shop::places) the whole load takes.
@@ -24,13 +24,13 @@ struct PlaceChoice {
 
 struct Load {
   std::size_t piece = 0;
-  std::string id;                                    ///< stable: piece id / load
-  std::string label;                                 ///< "top, rail x2"
+  std::string id;     ///< stable: piece id / load
+  std::string label;  ///< "top, rail x2"
   std::vector<LoadPart> parts;
   const finish::Schedule* schedule = nullptr;
   piece::Support support = piece::Support::points;
-  std::vector<PlaceChoice> choices;                  ///< empty: it fits nowhere
-  std::vector<std::size_t> faces;                    ///< indices into the face entries
+  std::vector<PlaceChoice> choices;  ///< empty: it fits nowhere
+  std::vector<std::size_t> faces;    ///< indices into the face entries
   int items = 0;
   int turning_people = 1;
 };
@@ -38,14 +38,14 @@ struct Load {
 struct Loads {
   std::vector<Load> loads;
   std::vector<FaceEntry> faces;
-  std::vector<piece::Face> shapes;                   ///< of each face entry: its pass, whether it shows
+  std::vector<piece::Face> shapes;  ///< of each face entry: its pass, whether it shows
 };
 
 /// How parts are gathered.
 enum class Split {
-  to_fit,   ///< together where places and the longest shift allow, else in equal batches
-  none,     ///< one load a part, all its items: the take-off
-  single    ///< one item of each part, alone: a relaxation whose times can only be earlier
+  to_fit,  ///< together where places and the longest shift allow, else in equal batches
+  none,    ///< one load a part, all its items: the take-off
+  single   ///< one item of each part, alone: a relaxation whose times can only be earlier
 };
 [[nodiscard]] Loads make_loads(const Job&, Split);
 

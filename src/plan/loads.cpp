@@ -11,9 +11,12 @@ namespace coatday::plan {
 
 bool suits(piece::Support support, shop::PlaceKind kind) {
   switch (support) {
-    case piece::Support::points: return kind == shop::PlaceKind::points;
-    case piece::Support::hooks: return kind == shop::PlaceKind::hooks;
-    case piece::Support::laid: return kind == shop::PlaceKind::rack || kind == shop::PlaceKind::floor;
+    case piece::Support::points:
+      return kind == shop::PlaceKind::points;
+    case piece::Support::hooks:
+      return kind == shop::PlaceKind::hooks;
+    case piece::Support::laid:
+      return kind == shop::PlaceKind::rack || kind == shop::PlaceKind::floor;
   }
   return false;
 }
@@ -78,8 +81,10 @@ class Gatherer {
   /// One part's items in the fewest equal batches that fit.
   std::vector<Batch> batches(std::size_t p, std::size_t part) const {
     const int count = job_.order.pieces[p].piece.parts[part].count;
-    int pieces = 1;
-    while (pieces < count && !fits_together(p, {{part, 0, (count + pieces - 1) / pieces}})) ++pieces;
+    int too_few = 0, pieces = count;  // batches; a smaller batch fits wherever a larger one does
+    for (int tried = 1; pieces - too_few > 1; tried = too_few + (pieces - too_few) / 2) {
+      (fits_together(p, {{part, 0, (count + tried - 1) / tried}}) ? pieces : too_few) = tried;
+    }
     std::vector<Batch> result;
     for (int k = 0, first = 0; k < pieces; ++k) {
       const int size = count / pieces + (k < count % pieces ? 1 : 0);

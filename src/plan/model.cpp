@@ -15,7 +15,8 @@ using solver::Time;
 
 class Builder {
  public:
-  Builder(const Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar, const Grid& grid, Scope scope)
+  Builder(const Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar, const Grid& grid,
+          Scope scope)
       : job_(job), loads_(loads), graph_(graph), clocks_(clocks), calendar_(calendar), grid_(grid), whole_(scope == Scope::whole) {}
 
   Model run() {
@@ -117,9 +118,7 @@ class Builder {
     return open;
   }
 
-  int family(const finish::Product& product) {
-    return families_.emplace(&product, static_cast<int>(families_.size())).first->second;
-  }
+  int family(const finish::Product& product) { return families_.emplace(&product, static_cast<int>(families_.size())).first->second; }
 
   void minimum_lag(std::size_t i) {
     const After& after = graph_.after[i];
@@ -138,12 +137,12 @@ class Builder {
     // A window that has a remedy does not bind, and a shorter one in a warmer shop must not move the bound.
     const bool closes = std::holds_alternative<StageOf>(before.limit);
     if (!whole_ && closes) return;
-    solver::MaximumLag lag{{static_cast<int>(before.other), solver::Edge::end},
-                           static_cast<int>(before.task),
-                           wait_function(clocks_, grid_, before.limit, graph_.tasks[before.other].product, CureClock::Estimate::nominal,
-                                         Rounding::down),
-                           tag(Requirement::Kind::before, i),
-                           std::nullopt};
+    solver::MaximumLag lag{
+        {static_cast<int>(before.other), solver::Edge::end},
+        static_cast<int>(before.task),
+        wait_function(clocks_, grid_, before.limit, graph_.tasks[before.other].product, CureClock::Estimate::nominal, Rounding::down),
+        tag(Requirement::Kind::before, i),
+        std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
     problem().maximum_lags.push_back(std::move(lag));
   }

@@ -11,13 +11,13 @@ namespace coatday::plan {
 struct Requirement {
   enum class Kind { after, before, calendar, people, spray_gun, place, dust, vapour, promised };
   Kind kind;
-  std::size_t index = 0;                             ///< into after, before, tasks, keeps or pieces, by the kind
+  std::size_t index = 0;  ///< into after, before, tasks, keeps or pieces, by the kind
 };
 
 struct Model {
   solver::Problem problem;
-  std::vector<Requirement> requirements;             ///< by tag
-  std::vector<std::size_t> keep_of_hold;             ///< index into TaskGraph::keeps
+  std::vector<Requirement> requirements;  ///< by tag
+  std::vector<std::size_t> keep_of_hold;  ///< index into TaskGraph::keeps
 };
 
 /// The whole problem, or only what no arrangement can change: clocks, calendars and sequence, nobody busy, everywhere to dry, no set-ups.

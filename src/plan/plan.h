@@ -16,7 +16,7 @@ namespace coatday::plan {
 
 enum class EventKind { prepare, fill, stain, seal, topcoat, prime, paint, scuff, turn, bake, other };
 [[nodiscard]] std::string_view word(EventKind);
-[[nodiscard]] bool is_coat(EventKind);               ///< fill to paint: something wet goes on
+[[nodiscard]] bool is_coat(EventKind);  ///< fill to paint: something wet goes on
 
 using StageInstants = finish::PerStage<std::optional<Instant>>;
 
@@ -25,7 +25,7 @@ struct AfterEvent {
   std::string event;
   std::optional<finish::Stage> stage;
   Instant earliest;
-  std::string reason;                                ///< "dry to recoat", "glue sets 24 h"
+  std::string reason;  ///< "dry to recoat", "glue sets 24 h"
 };
 /// Must start before another event's stage closes or a limit passes.
 struct BeforeEvent {
@@ -36,53 +36,53 @@ struct BeforeEvent {
 };
 
 struct Event {
-  std::string id;                                    ///< stable: piece/load/step[/pass]
+  std::string id;  ///< stable: piece/load/step[/pass]
   EventKind kind = EventKind::other;
-  std::string name;                                  ///< "clear coat 2", "turn", "glue up"
-  std::optional<std::size_t> piece;                  ///< index; none: the shop's own work
-  std::string load;                                  ///< the parts that move together: "top", "legs x4", "door 1-8"
-  std::vector<std::size_t> faces;                    ///< indices into Plan::faces
-  std::string step;                                  ///< id of the schedule's step; empty for other work
-  std::string product;                               ///< id; empty for dry work
-  int coat = 0;                                      ///< which coat of this product on these faces, from 1; 0: none
+  std::string name;                  ///< "clear coat 2", "turn", "glue up"
+  std::optional<std::size_t> piece;  ///< index; none: the shop's own work
+  std::string load;                  ///< the parts that move together: "top", "legs x4", "door 1-8"
+  std::vector<std::size_t> faces;    ///< indices into Plan::faces
+  std::string step;                  ///< id of the schedule's step; empty for other work
+  std::string product;               ///< id; empty for dry work
+  int coat = 0;                      ///< which coat of this product on these faces, from 1; 0: none
   Instant start, end;
-  Minutes set_up{0};                                 ///< at the start, 0 where shared
-  Minutes clean_up{0};                               ///< at the end
+  Minutes set_up{0};    ///< at the start, 0 where shared
+  Minutes clean_up{0};  ///< at the end
   int people = 1;
   bool film = false;
   bool hot = false;
   shop::Dust dust = shop::Dust::none;
   bool may_pause = false;
-  bool done = false;                                 ///< from the history
-  bool fixed = false;                                ///< the shop's own work at its own hour
+  bool done = false;   ///< from the history
+  bool fixed = false;  ///< the shop's own work at its own hour
   std::optional<finish::Method> method;
   std::optional<int> grit;
-  std::optional<Instant> wipe_by;                    ///< for what is wiped off
+  std::optional<Instant> wipe_by;  ///< for what is wiped off
   std::vector<finish::BakeStage> bake;
-  StageInstants stages;                              ///< a coat's, nominal
-  StageInstants late_stages;                         ///< and on the late side
-  std::optional<Litres> volume;                      ///< from the can
-  int mixes = 0;                                     ///< batches of a two-part product within its pot life
+  StageInstants stages;          ///< a coat's, nominal
+  StageInstants late_stages;     ///< and on the late side
+  std::optional<Litres> volume;  ///< from the can
+  int mixes = 0;                 ///< batches of a two-part product within its pot life
   std::optional<piece::Support> support;
   std::vector<AfterEvent> after;
   std::vector<BeforeEvent> before;
-  std::vector<std::string> cautions;                 ///< keys into Plan::cautions
-  std::string why;                                   ///< one sentence: what decided this start
+  std::vector<std::string> cautions;  ///< keys into Plan::cautions
+  std::string why;                    ///< one sentence: what decided this start
   std::string note;
 };
 
 struct FaceEntry {
   std::string id;
   std::size_t piece = 0;
-  std::string part;                                  ///< as in the ledger: "top", "door 1-8"
+  std::string part;  ///< as in the ledger: "top", "door 1-8"
   std::string part_id;
   std::string face;
   std::optional<std::size_t> opposite;
-  std::string material;                              ///< species id or "steel"
+  std::string material;  ///< species id or "steel"
   bool wood = true;
-  SquareMetres area;                                 ///< coated, all items of the entry
+  SquareMetres area;  ///< coated, all items of the entry
   bool end_grain = false;
-  int coats = 0;                                     ///< planned film coats
+  int coats = 0;  ///< planned film coats
   std::optional<piece::Exception> exception;
 };
 
@@ -95,24 +95,24 @@ struct PieceResult {
   std::string name;
   std::optional<Instant> due;
   HandOver ready, ready_late;
-  std::optional<Hours> slack;                        ///< due less the late side of deliver; negative when late
+  std::optional<Hours> slack;  ///< due less the late side of deliver; negative when late
 };
 
 /// A place held while a load dries.
 struct PlaceUse {
-  std::size_t event;                                 ///< the coat that began it
-  std::string place;                                 ///< "rack 3", "points"
+  std::size_t event;  ///< the coat that began it
+  std::string place;  ///< "rack 3", "points"
   Instant from, until;
 };
 
 struct Bought {
   Litres size;
   int count = 0;
-  std::optional<Money> price;                        ///< of one
+  std::optional<Money> price;  ///< of one
 };
 struct Purchase {
   std::string product;
-  std::string part;                                  ///< two-part products: "base", "hardener"; else empty
+  std::string part;  ///< two-part products: "base", "hardener"; else empty
   SquareMetres area;
   Litres need;
   Litres on_hand;
@@ -130,10 +130,10 @@ struct Sundry {
 
 enum class Severity { note, warning, error };
 struct Finding {
-  std::string code;                                  ///< kebab case, stable
+  std::string code;  ///< kebab case, stable
   Severity severity = Severity::warning;
   std::string message;
-  std::string subject;                               ///< "table / top / underside"
+  std::string subject;  ///< "table / top / underside"
   Location where;
 };
 
@@ -141,23 +141,23 @@ enum class Status { feasible, infeasible, not_found };
 
 struct Plan {
   Instant from;
-  Instant until;                                     ///< the air covers [from, until)
+  Instant until;  ///< the air covers [from, until)
   shop::Shop shop;
-  std::vector<shop::WorkingTime> working;            ///< that the plan could use
+  std::vector<shop::WorkingTime> working;  ///< that the plan could use
   climate::AirSeries air;
-  std::map<std::string, finish::Product> products;   ///< those in use
+  std::map<std::string, finish::Product> products;  ///< those in use
   std::vector<PieceResult> pieces;
   std::vector<FaceEntry> faces;
-  std::vector<Event> events;                         ///< by start
+  std::vector<Event> events;  ///< by start
   std::vector<PlaceUse> places;
   std::vector<Purchase> purchase;
   std::vector<Sundry> sundries;
   std::vector<Finding> findings;
-  std::map<std::string, std::string> cautions;       ///< key -> text
+  std::map<std::string, std::string> cautions;  ///< key -> text
   Status status = Status::feasible;
-  std::vector<std::string> contradiction;            ///< infeasible: the requirements, in the user's words
-  std::optional<Instant> ready;                      ///< objective: everything may be delivered
-  std::optional<Instant> ready_bound;                ///< nothing can be ready before
+  std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
+  std::optional<Instant> ready;            ///< objective: everything may be delivered
+  std::optional<Instant> ready_bound;      ///< nothing can be ready before
   Hours seconds_spent{0};
 };
 

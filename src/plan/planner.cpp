@@ -20,9 +20,12 @@ using date::days;
 using finish::CureClock;
 
 /// A planning horizon that is enough for most, and one that is enough for nearly all.
-constexpr std::array<days, 2> horizons{days(42), days(182)};
+constexpr std::array<days, 2> horizons{days(28), days(182)};
 /// How far the air reaches past the horizon, for the cure that goes on after the last coat; the next is taken when one is too short.
-constexpr std::array<days, 3> cures{days(75), days(240), days(730)};
+constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
+
+/// Beyond this a plan would take minutes.
+constexpr std::size_t most_loads = 1500;
 
 class Planner {
  public:
@@ -37,10 +40,12 @@ class Planner {
     plan_.faces = take_off(job_);
     if (!refused_by_judge()) {
       loads_ = make_loads(job_, Split::to_fit);
-      graph_ = make_tasks(job_, loads_);
-      unknown_history();
-      for (const days horizon : horizons) {
-        if (attempt(horizon)) break;
+      if (!too_large()) {
+        graph_ = make_tasks(job_, loads_);
+        unknown_history();
+        for (const days horizon : horizons) {
+          if (attempt(horizon)) break;
+        }
       }
     }
     plan_.seconds_spent = std::chrono::steady_clock::now() - clock;
@@ -57,12 +62,21 @@ class Planner {
     return plan_.status == Status::infeasible;
   }
 
+  bool too_large() {
+    if (loads_.loads.size() <= most_loads) return false;
+    plan_.status = Status::not_found;
+    plan_.contradiction = {
+        fmt::format("the order makes {} loads of parts, more than can be planned at once ({}); plan it in several orders",
+                    loads_.loads.size(), most_loads)};
+    return true;
+  }
+
   void unknown_history() {
     for (const Done& done : job_.order.history) {
       const bool known = std::any_of(graph_.tasks.begin(), graph_.tasks.end(), [&](const Task& t) { return t.id == done.event; });
       if (known) continue;
-      plan_.findings.push_back({"unknown-event", Severity::warning, "the history names an event that this plan does not have: " + done.event,
-                                done.event, done.where});
+      plan_.findings.push_back({"unknown-event", Severity::warning,
+                                "the history names an event that this plan does not have: " + done.event, done.event, done.where});
     }
   }
 
@@ -171,15 +185,20 @@ class Planner {
     for (const Event& event : plan_.events) {
       if (event.product.empty()) continue;
       if (const auto words = finish::warned(plan_.products.at(event.product), plan_.air, event.start, event.end, plan_.shop.units)) {
-        plan_.findings.push_back({"blush", Severity::warning,
+        plan_.findings.push_back({"blush",
+                                  Severity::warning,
                                   fmt::format("{} on {}: {}", event.name, day_and_time(plan_.shop.zone.to_local(event.start)), *words),
-                                  event.load, {}});
+                                  event.load,
+                                  {}});
       }
     }
     for (const PieceResult& piece : plan_.pieces) {
       if (!piece.slack || *piece.slack >= Hours(0)) continue;
-      plan_.findings.push_back({"late", Severity::warning, fmt::format("{} is late by {} on the late side", piece.name, format_span(-*piece.slack)),
-                                piece.name, {}});
+      plan_.findings.push_back({"late",
+                                Severity::warning,
+                                fmt::format("{} is late by {} on the late side", piece.name, format_span(-*piece.slack)),
+                                piece.name,
+                                {}});
     }
   }
 
@@ -188,7 +207,7 @@ class Planner {
   Plan plan_;
   Loads loads_;
   TaskGraph graph_;
-  std::unique_ptr<Clocks> clocks_;                   // over plan_.air
+  std::unique_ptr<Clocks> clocks_;  // over plan_.air
 };
 
 }  // namespace

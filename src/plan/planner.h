@@ -6,7 +6,7 @@
 namespace coatday::plan {
 
 struct Request {
-  Instant from;                                      ///< nothing that is not done starts before
+  Instant from;  ///< nothing that is not done starts before
 };
 
 /// Judges the job without planning: both faces, what goes over what, supports and places, methods, products against schedule and use.

@@ -32,14 +32,22 @@ Stage turnable(const Product& p, piece::Support support) { return support == pie
 
 std::string dry_to(Stage stage) {
   switch (stage) {
-    case Stage::tack_free: return "tack-free";
-    case Stage::handle: return "dry to handle";
-    case Stage::sand: return "dry to sand";
-    case Stage::recoat: return "dry to recoat";
-    case Stage::recoat_close: return "its recoat window closes";
-    case Stage::pack: return "print-free";
-    case Stage::light_use: return "fit for light use";
-    case Stage::full_cure: return "fully cured";
+    case Stage::tack_free:
+      return "tack-free";
+    case Stage::handle:
+      return "dry to handle";
+    case Stage::sand:
+      return "dry to sand";
+    case Stage::recoat:
+      return "dry to recoat";
+    case Stage::recoat_close:
+      return "its recoat window closes";
+    case Stage::pack:
+      return "print-free";
+    case Stage::light_use:
+      return "fit for light use";
+    case Stage::full_cure:
+      return "fully cured";
   }
   return "";
 }

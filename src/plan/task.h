@@ -21,8 +21,8 @@ struct Task {
   const finish::Product* product = nullptr;
   std::optional<finish::Method> method;
   int coat = 0;
-  bool bare = false;                                 ///< a coat on faces that have none yet
-  Minutes hands_on{0};                               ///< set-up and clean-up not in it
+  bool bare = false;    ///< a coat on faces that have none yet
+  Minutes hands_on{0};  ///< set-up and clean-up not in it
   Minutes set_up{0};
   Minutes clean_up{0};
   int mixes = 0;
@@ -30,9 +30,9 @@ struct Task {
   shop::Dust dust = shop::Dust::none;
   bool hot = false;
   bool may_pause = false;
-  bool optional = false;                             ///< a scuff that only a missed window calls for
-  bool milestone = false;                            ///< takes no time and nobody: "may be delivered"
-  std::optional<Instant> fixed_start;                ///< the shop's own work at its hour
+  bool optional = false;               ///< a scuff that only a missed window calls for
+  bool milestone = false;              ///< takes no time and nobody: "may be delivered"
+  std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
   std::optional<Instant> not_before, not_after;
   std::optional<Done> done;
   std::optional<Hours> stand;
@@ -43,24 +43,30 @@ struct Task {
 };
 
 /// How long one task waits for another.
-struct StageOf { finish::Stage stage; };             ///< of the coat, by its clock
-struct Dried { Hours need{0}; };                     ///< hours of the coat's drying clock
-struct Elapsed { Hours hours{0}; };                  ///< after its end
+struct StageOf {
+  finish::Stage stage;
+};  ///< of the coat, by its clock
+struct Dried {
+  Hours need{0};
+};  ///< hours of the coat's drying clock
+struct Elapsed {
+  Hours hours{0};
+};  ///< after its end
 using Wait = std::variant<StageOf, Dried, Elapsed>;
 
-struct After {                                       ///< `task` starts no earlier than `wait` after the end of `other`
+struct After {  ///< `task` starts no earlier than `wait` after the end of `other`
   std::size_t task = 0, other = 0;
   Wait wait;
-  bool late = false;                                 ///< by the clock's late side
+  bool late = false;  ///< by the clock's late side
   std::string reason;
 };
-struct Before {                                      ///< `task` starts no later than the limit after the end of `other`
+struct Before {  ///< `task` starts no later than the limit after the end of `other`
   std::size_t task = 0, other = 0;
   Wait limit;
-  std::optional<std::size_t> remedy;                 ///< the optional scuff that makes a missed window good
+  std::optional<std::size_t> remedy;  ///< the optional scuff that makes a missed window good
   std::string reason;
 };
-struct Keep {                                        ///< a place from the start of `coat` until `until` starts or the coat is print-free
+struct Keep {  ///< a place from the start of `coat` until `until` starts or the coat is print-free
   std::size_t coat = 0;
   std::optional<std::size_t> until;
   std::size_t load = 0;
@@ -68,7 +74,7 @@ struct Keep {                                        ///< a place from the start
 /// When a piece may be delivered, by the nominal clocks and by the late side.
 struct Delivery {
   std::size_t piece = 0;
-  std::size_t nominal = 0, late = 0;                 ///< tasks
+  std::size_t nominal = 0, late = 0;  ///< tasks
 };
 
 struct TaskGraph {

@@ -16,16 +16,26 @@ namespace {
 
 EventKind event_kind(finish::StepKind kind) {
   switch (kind) {
-    case finish::StepKind::prepare: return EventKind::prepare;
-    case finish::StepKind::fill: return EventKind::fill;
-    case finish::StepKind::stain: return EventKind::stain;
-    case finish::StepKind::seal: return EventKind::seal;
-    case finish::StepKind::topcoat: return EventKind::topcoat;
-    case finish::StepKind::prime: return EventKind::prime;
-    case finish::StepKind::paint: return EventKind::paint;
-    case finish::StepKind::scuff: return EventKind::scuff;
-    case finish::StepKind::bake: return EventKind::bake;
-    case finish::StepKind::other: break;
+    case finish::StepKind::prepare:
+      return EventKind::prepare;
+    case finish::StepKind::fill:
+      return EventKind::fill;
+    case finish::StepKind::stain:
+      return EventKind::stain;
+    case finish::StepKind::seal:
+      return EventKind::seal;
+    case finish::StepKind::topcoat:
+      return EventKind::topcoat;
+    case finish::StepKind::prime:
+      return EventKind::prime;
+    case finish::StepKind::paint:
+      return EventKind::paint;
+    case finish::StepKind::scuff:
+      return EventKind::scuff;
+    case finish::StepKind::bake:
+      return EventKind::bake;
+    case finish::StepKind::other:
+      break;
   }
   return EventKind::other;
 }
@@ -64,8 +74,8 @@ class LoadWalk {
  private:
   /// What a side of the load carries so far.
   struct SideState {
-    std::optional<std::size_t> coat;                 // the last coat's task
-    bool abraded = true;                             // since that coat
+    std::optional<std::size_t> coat;  // the last coat's task
+    bool abraded = true;              // since that coat
   };
 
   Task base_task(const finish::Step& step, std::string suffix) const {
@@ -150,7 +160,10 @@ class LoadWalk {
     std::vector<std::size_t> done;
     for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
       if (passes[pass].empty()) continue;
-      const std::size_t id = coat(step, product, passes[pass], passes[0].empty() || passes[1].empty() ? "" : pass == 0 ? "/first" : "/second");
+      const std::size_t id = coat(step, product, passes[pass],
+                                  passes[0].empty() || passes[1].empty() ? ""
+                                  : pass == 0                            ? "/first"
+                                                                         : "/second");
       over_what_lies_below(step, product, id, pass, remedy);
       if (done.empty()) {
         chain(id, step);
@@ -269,9 +282,9 @@ class LoadWalk {
     graph_.keeps.back().until = second;
     open_keeps_.pop_back();
     if (wood()) {
-      graph_.before.push_back({second, first, Elapsed{job_.shop.both_faces_within}, std::nullopt,
-                               fmt::format("both faces of {} get {} within {}", load_.label, step.name,
-                                           format_span(job_.shop.both_faces_within))});
+      graph_.before.push_back(
+          {second, first, Elapsed{job_.shop.both_faces_within}, std::nullopt,
+           fmt::format("both faces of {} get {} within {}", load_.label, step.name, format_span(job_.shop.both_faces_within))});
     }
   }
 
@@ -286,8 +299,8 @@ class LoadWalk {
     open_keeps_.clear();
   }
 
-  static constexpr int scuff_grit = 320;                            // common practice, no source
-  static constexpr SquareMetresPerHour scuff_rate{6};               // common practice, no source
+  static constexpr int scuff_grit = 320;               // common practice, no source
+  static constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no source
 
   const Job& job_;
   const Loads& loads_;
@@ -295,7 +308,7 @@ class LoadWalk {
   const Load& load_;
   TaskGraph& graph_;
   std::array<SideState, 2> sides_;
-  bool turned_ = false;                                             // lies with its second side fresh
+  bool turned_ = false;  // lies with its second side fresh
   std::vector<int> films_;
   std::map<std::pair<std::size_t, std::string>, int> counts_;
   std::map<std::size_t, int> touched_;
@@ -325,7 +338,8 @@ class WorkWalk {
   }
 
   void follow(std::size_t task, std::size_t other, const shop::Work& before) {
-    const std::string reason = before.rest > Hours(0) ? fmt::format("{} rests {}", before.name, format_span(before.rest)) : "after " + before.name;
+    const std::string reason =
+        before.rest > Hours(0) ? fmt::format("{} rests {}", before.name, format_span(before.rest)) : "after " + before.name;
     graph_.after.push_back({task, other, Elapsed{before.rest}, false, reason});
   }
 
@@ -411,7 +425,8 @@ class PieceWalk {
       const finish::Stage reached = has_stage(product, stage) ? stage : handled(product);
       graph_.after.push_back({task, coat, StageOf{reached}, late, dry_to(reached)});
     }
-    for (const std::size_t last : walk.last_tasks()) graph_.after.push_back({task, last, Elapsed{}, late, "after " + graph_.tasks[last].name});
+    for (const std::size_t last : walk.last_tasks())
+      graph_.after.push_back({task, last, Elapsed{}, late, "after " + graph_.tasks[last].name});
   }
 
   std::size_t milestone(const std::string& name, bool late) {

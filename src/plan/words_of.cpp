@@ -16,17 +16,24 @@ class Words {
   std::string sentence(solver::Tag tag) {
     const Requirement& requirement = model_.requirements[static_cast<std::size_t>(tag)];
     switch (requirement.kind) {
-      case Requirement::Kind::after: return after(graph_.after[requirement.index]);
-      case Requirement::Kind::before: return before(graph_.before[requirement.index]);
-      case Requirement::Kind::calendar: return calendar(requirement.index);
+      case Requirement::Kind::after:
+        return after(graph_.after[requirement.index]);
+      case Requirement::Kind::before:
+        return before(graph_.before[requirement.index]);
+      case Requirement::Kind::calendar:
+        return calendar(requirement.index);
       case Requirement::Kind::people:
         return job_.shop.people == 1 ? "one person works in the shop" : fmt::format("{} people work in the shop", job_.shop.people);
-      case Requirement::Kind::spray_gun: return "one coat is sprayed at a time";
+      case Requirement::Kind::spray_gun:
+        return "one coat is sprayed at a time";
       case Requirement::Kind::place:
         return fmt::format("there are {} places '{}'", job_.shop.places[requirement.index].count, job_.shop.places[requirement.index].name);
-      case Requirement::Kind::dust: return "dusty work keeps off wet film, and dust has to settle first";
-      case Requirement::Kind::vapour: return "hot work keeps off solvent vapour";
-      case Requirement::Kind::promised: break;
+      case Requirement::Kind::dust:
+        return "dusty work keeps off wet film, and dust has to settle first";
+      case Requirement::Kind::vapour:
+        return "hot work keeps off solvent vapour";
+      case Requirement::Kind::promised:
+        break;
     }
     return fmt::format("{} is promised", job_.order.pieces[requirement.index].piece.name);
   }
@@ -60,7 +67,8 @@ class Words {
     if (task.fixed_start) return fmt::format("{} is fixed at {}", name(t), day_and_time(job_.shop.zone.to_local(*task.fixed_start)));
     if (task.milestone) return "delivery needs working hours";
     if (task.product == nullptr || !activity.starts.empty()) {
-      return fmt::format("{} needs {} within working hours{}", name(t), time, task.product == nullptr ? "" : " and in air that suits " + task.product->name);
+      return fmt::format("{} needs {} within working hours{}", name(t), time,
+                         task.product == nullptr ? "" : " and in air that suits " + task.product->name);
     }
     return refusal(t, time);
   }

@@ -29,7 +29,8 @@ Table faces_table(const std::vector<plan::FaceEntry>& entries, std::size_t piece
       table.rows.push_back({i == part.faces.front() ? Text(face.part) : Text(), face.face, area_words(face.area, look.units),
                             face.opposite ? Text(entries[*face.opposite].face) : Text("-"), face.material, Text(remark, Ink::faint)});
     }
-    if (part.faces.size() > 1) table.rows.push_back({"", Text("together", Ink::strong), Text(area_words(sum, look.units), Ink::strong), "", "", ""});
+    if (part.faces.size() > 1)
+      table.rows.push_back({"", Text("together", Ink::strong), Text(area_words(sum, look.units), Ink::strong), "", "", ""});
   }
   return table;
 }
@@ -49,7 +50,9 @@ std::string area_text(const std::vector<plan::FaceEntry>& entries, const std::ve
   for (const auto& [material, area] : by_material) sums.push_back(area_words(area, look.units) + " of " + material);
   if (!sums.empty()) {
     lines.emplace_back();
-    append(lines, hang("", Text("To be coated: ", Ink::strong) + listed(sums) + ". Masked areas are left out; all items of a part are counted.", look));
+    append(lines,
+           hang("", Text("To be coated: ", Ink::strong) + listed(sums) + ". Masked areas are left out; all items of a part are counted.",
+                look));
   }
   return render(lines, look.colour);
 }

@@ -11,7 +11,7 @@
 namespace coatday::report {
 namespace {
 
-using FilmCoats = std::map<std::string, int>;        // by product
+using FilmCoats = std::map<std::string, int>;  // by product
 
 std::vector<FilmCoats> film_coats(const plan::Plan& plan) {
   std::vector<FilmCoats> by_face(plan.faces.size());
@@ -36,7 +36,8 @@ bool excused(const plan::Plan& plan, std::size_t face) {
 std::string shortfall(const plan::Plan& plan, const std::vector<FilmCoats>& coats, std::size_t face) {
   const plan::FaceEntry& entry = plan.faces[face];
   const plan::FaceEntry& other = plan.faces[*entry.opposite];
-  return fmt::format("{} ({} {}, {} {})", part_words(plan, entry), entry.face, total(coats[face]), other.face, total(coats[*entry.opposite]));
+  return fmt::format("{} ({} {}, {} {})", part_words(plan, entry), entry.face, total(coats[face]), other.face,
+                     total(coats[*entry.opposite]));
 }
 
 }  // namespace

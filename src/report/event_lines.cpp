@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "quantity/text.h"
 #include "report/faces.h"
 #include "report/sections.h"
 #include "report/words.h"
@@ -46,6 +47,7 @@ std::string how(const plan::Event& event, const Look& look) {
 
 struct Next {
   std::string name;
+  std::string load;
   Instant earliest;
   std::optional<Instant> latest;
 };
@@ -58,18 +60,21 @@ std::optional<Instant> latest_after(const plan::Event& next, const std::string& 
   return latest;
 }
 
-// What may follow on this event, the earliest of each name; at most three.
+// What may follow on this event, the earliest of each name: the next steps of its own load, else other work; at most two.
 std::vector<Next> followers(const plan::Plan& plan, const plan::Event& event) {
   std::vector<Next> found;
   for (const plan::Event& next : plan.events) {
     for (const plan::AfterEvent& wait : next.after) {
       if (wait.event != event.id || wait.earliest <= event.end) continue;
       const auto same = [&next](const Next& f) { return f.name == next.name; };
-      if (std::none_of(found.begin(), found.end(), same)) found.push_back({next.name, wait.earliest, latest_after(next, event.id)});
+      if (std::none_of(found.begin(), found.end(), same))
+        found.push_back({next.name, next.load, wait.earliest, latest_after(next, event.id)});
     }
   }
   std::stable_sort(found.begin(), found.end(), [](const Next& a, const Next& b) { return a.earliest < b.earliest; });
-  if (found.size() > 3) found.resize(3);
+  const auto elsewhere = [&event](const Next& f) { return f.load != event.load; };
+  if (!std::all_of(found.begin(), found.end(), elsewhere)) std::erase_if(found, elsewhere);
+  if (found.size() > 2) found.resize(2);
   return found;
 }
 
@@ -83,13 +88,48 @@ std::string next_words(const plan::Plan& plan, const plan::Event& event) {
   return joined(texts, "; ");
 }
 
+// "rack 1" to "rack 4" until the same time read "rack 1-4 until ...".
+struct Run {
+  std::string name;
+  int first = 0, last = 0;
+  Instant until;
+
+  [[nodiscard]] std::string words() const {
+    if (first == 0) return name;
+    return first == last ? fmt::format("{} {}", name, first) : fmt::format("{} {}-{}", name, first, last);
+  }
+};
+
+Run run_of(const plan::PlaceUse& use) {
+  const std::size_t space = use.place.rfind(' ');
+  const bool numbered =
+      space != std::string::npos && space + 1 < use.place.size() &&
+      std::all_of(use.place.begin() + static_cast<std::ptrdiff_t>(space) + 1, use.place.end(), [](char c) { return c >= '0' && c <= '9'; });
+  if (!numbered) return {use.place, 0, 0, use.until};
+  const int number = parse_count(use.place.substr(space + 1)).value_or(0);
+  return {use.place.substr(0, space), number, number, use.until};
+}
+
+std::vector<Run> runs_of(const plan::Plan& plan, const plan::Event& event) {
+  std::vector<Run> runs;
+  for (const plan::PlaceUse& use : plan.places) {
+    if (use.event >= plan.events.size() || &plan.events[use.event] != &event) continue;
+    const Run next = run_of(use);
+    const bool goes_on =
+        !runs.empty() && runs.back().name == next.name && runs.back().until == next.until && next.first == runs.back().last + 1;
+    if (goes_on && next.first > 0) {
+      runs.back().last = next.last;
+    } else {
+      runs.push_back(next);
+    }
+  }
+  return runs;
+}
+
 std::string resting_words(const plan::Plan& plan, const plan::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> places;
-  for (const plan::PlaceUse& use : plan.places) {
-    if (use.event >= plan.events.size() || &plan.events[use.event] != &event) continue;
-    places.push_back(use.place + " until " + instant_words(use.until, plan.shop.zone, today));
-  }
+  for (const Run& run : runs_of(plan, event)) places.push_back(run.words() + " until " + instant_words(run.until, plan.shop.zone, today));
   if (!places.empty()) return "dries on " + listed(places);
   if (!event.support || !plan::is_coat(event.kind)) return "";
   return *event.support == piece::Support::laid ? "dries as it lies" : "dries on " + std::string(word(*event.support));

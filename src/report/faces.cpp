@@ -16,11 +16,12 @@ bool holds(const Indices& indices, std::size_t i) { return std::find(indices.beg
 
 /// Faces that go by one word when all of them are meant.
 struct Family {
-  std::string_view word;                             ///< at the end of the face's name, or before it
+  std::string_view word;  ///< at the end of the face's name, or before it
   bool at_end;
   std::string_view all;
 };
-constexpr std::array<Family, 4> families{{{"edge", true, "edges"}, {"end", true, "ends"}, {"inside ", false, "inside"}, {"outside ", false, "outside"}}};
+constexpr std::array<Family, 4> families{
+    {{"edge", true, "edges"}, {"end", true, "ends"}, {"inside ", false, "inside"}, {"outside ", false, "outside"}}};
 
 bool belongs(const Family& family, const std::string& face) {
   if (!family.at_end) return face.starts_with(family.word);

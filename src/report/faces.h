@@ -10,8 +10,8 @@ namespace coatday::report {
 
 /// The part that a face entry belongs to, among all entries.
 struct PartFaces {
-  const plan::FaceEntry* first = nullptr;            ///< stands for the part
-  std::vector<std::size_t> faces;                    ///< indices, in the order of the entries
+  const plan::FaceEntry* first = nullptr;  ///< stands for the part
+  std::vector<std::size_t> faces;          ///< indices, in the order of the entries
 };
 /// The parts, each load apart, in the order of the entries.
 [[nodiscard]] std::vector<PartFaces> parts_of(const std::vector<plan::FaceEntry>&);

@@ -50,7 +50,8 @@ std::string law_words(const finish::Product& product, finish::Clock clock, const
   std::string words(finish::word(law->kind));
   if (law->kind == finish::Law::Kind::arrhenius) words += fmt::format(", {:.3g} kJ/mol", law->activation.value());
   if (law->kind == finish::Law::Kind::vapour_deficit) words += fmt::format(", wet-bulb share {:.2g}", law->wet_bulb_share);
-  if (law->no_credit_below > Celsius(-200)) words += ", stands still below " + unbroken(format_temperature(law->no_credit_below, look.units));
+  if (law->no_credit_below > Celsius(-200))
+    words += ", stands still below " + unbroken(format_temperature(law->no_credit_below, look.units));
   if (law->cure_starts_at_recoat) words += ", starts at recoat";
   return words + (law->source.empty() ? "" : " (" + std::string(law->source) + ")");
 }
@@ -58,7 +59,8 @@ std::string law_words(const finish::Product& product, finish::Clock clock, const
 std::string limit_words(const finish::Limits& limits, Units units) {
   std::string words = format_temperature(limits.coldest, units) + " to " + format_temperature(limits.hottest, units) + ", up to " +
                       format_humidity(limits.dampest) + ", " + difference(limits.dew_point_margin, units) + " above the dew point";
-  if (limits.hold.count() > 0) words += "; then " + format_span(limits.hold) + " no colder than " + format_temperature(limits.hold_above, units);
+  if (limits.hold.count() > 0)
+    words += "; then " + format_span(limits.hold) + " no colder than " + format_temperature(limits.hold_above, units);
   return words;
 }
 
@@ -90,26 +92,28 @@ std::string hazard_words(const finish::Product& product) {
 }
 
 void add_sources(Facts& facts, const finish::Product& product) {
-  for (const auto& [key, source] : product.sources) facts.add(&key == &product.sources.begin()->first ? "sources" : "", key + ": " + source);
+  for (const auto& [key, source] : product.sources)
+    facts.add(&key == &product.sources.begin()->first ? "sources" : "", key + ": " + source);
 }
 
 }  // namespace
 
 std::string finishes_text(const finish::Catalogue& catalogue, const Look& look) {
   Table table;
-  for (const char* title : {"finish", "name", "role", "base", "dry to recoat", "full cure"}) table.columns.push_back({Text(title, Ink::faint)});
+  for (const char* title : {"finish", "name", "role", "base", "dry to recoat", "full cure"})
+    table.columns.push_back({Text(title, Ink::faint)});
   for (const auto& [id, product] : catalogue.products) {
     const finish::StageHours& hours = product.reference().hours;
-    table.rows.push_back({id, product.name, finish::word(product.role), finish::word(product.base), span_words(hours[finish::Stage::recoat]),
-                          span_words(hours[finish::Stage::full_cure])});
+    table.rows.push_back({id, product.name, finish::word(product.role), finish::word(product.base),
+                          span_words(hours[finish::Stage::recoat]), span_words(hours[finish::Stage::full_cure])});
   }
   return render(layout(table, 0, look), look.colour);
 }
 
 std::string finish_text(const finish::Product& product, const Look& look) {
   Facts facts(Text(product.name, Ink::strong) + " (" + product.id + ")", look);
-  facts.add("kind", listed({std::string(finish::word(product.role)), "base " + std::string(finish::word(product.base)),
-                            "dries by " + std::string(finish::word(product.mechanism))}));
+  facts.add("kind", fmt::format("{}; base: {}; dries by: {}", finish::word(product.role), finish::word(product.base),
+                                finish::word(product.mechanism)));
   facts.add("film", product.film ? "adds to the film that resists moisture" : "adds no film");
   append(facts.lines(), stage_table(product, look));
   facts.add("drying clock", law_words(product, finish::Clock::drying, look));
@@ -123,7 +127,8 @@ std::string finish_text(const finish::Product& product, const Look& look) {
   if (product.stand) facts.add("wiped off after", span_words(product.stand));
   if (product.pot_life) facts.add("pot life", span_words(product.pot_life));
   if (product.two_part) {
-    facts.add("mixed", fmt::format("{:.3g} base to {:.3g} hardener by volume", product.two_part->base_parts, product.two_part->hardener_parts));
+    facts.add("mixed",
+              fmt::format("{:.3g} base to {:.3g} hardener by volume", product.two_part->base_parts, product.two_part->hardener_parts));
   }
   facts.add("sold in", can_words(product, look.units));
   facts.add("VOC", fmt::format("{:.0f} g/l", product.voc.value()));

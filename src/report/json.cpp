@@ -24,8 +24,7 @@ Json purchase_json(const plan::Plan& plan, const plan::Purchase& row) {
 Json finding_json(const plan::Finding& finding) {
   constexpr const char* severities[] = {"note", "warning", "error"};
   const Location& at = finding.where;
-  const std::string where =
-      at.line > 0 ? at.file + ":" + std::to_string(at.line) + ":" + std::to_string(at.column) : finding.subject;
+  const std::string where = at.line > 0 ? at.file + ":" + std::to_string(at.line) + ":" + std::to_string(at.column) : finding.subject;
   return {{"code", finding.code},
           {"severity", severities[static_cast<std::size_t>(finding.severity)]},
           {"message", finding.message},
@@ -38,8 +37,7 @@ Json result_json(const plan::Plan& plan) {
   const bool both = feasible && plan.ready && plan.ready_bound && *plan.ready > plan.from;
   const char* status = plan.status == plan::Status::infeasible  ? "infeasible"
                        : plan.status == plan::Status::not_found ? "unknown"
-                       : both && *plan.ready_bound >= *plan.ready ? "proven best"
-                                                                  : "feasible";
+                                                                : "feasible";
   const double gap = both ? (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from) : 0;
   return {{"status", status},
           {"objective", feasible ? hours(plan.ready) : Json()},

@@ -28,14 +28,22 @@ Json cure_json(const finish::Product& product) {
 
 const char* stage_key(finish::Stage stage) {
   switch (stage) {
-    case finish::Stage::tack_free: return "tack_free";
-    case finish::Stage::handle: return "handle";
-    case finish::Stage::sand: return "sand";
-    case finish::Stage::recoat: return "recoat";
-    case finish::Stage::recoat_close: return "recoat_close";
-    case finish::Stage::pack: return "pack";
-    case finish::Stage::light_use: return "light_use";
-    case finish::Stage::full_cure: return "full_cure";
+    case finish::Stage::tack_free:
+      return "tack_free";
+    case finish::Stage::handle:
+      return "handle";
+    case finish::Stage::sand:
+      return "sand";
+    case finish::Stage::recoat:
+      return "recoat";
+    case finish::Stage::recoat_close:
+      return "recoat_close";
+    case finish::Stage::pack:
+      return "pack";
+    case finish::Stage::light_use:
+      return "light_use";
+    case finish::Stage::full_cure:
+      return "full_cure";
   }
   return "";
 }

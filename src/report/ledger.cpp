@@ -85,8 +85,8 @@ std::size_t columns_that_fit(const LedgerBlock& block, std::size_t first, int ro
 Lines block_lines(const LedgerBlock& block, const plan::Plan& plan, Legend& legend, const Look& look) {
   const Table parts = part_table(block, plan);
   const std::vector<int> natural = natural_widths(parts);
-  const int part_width = std::min(natural[0], 20);
-  const int face_width = std::min(natural[1], 24);
+  const int part_width = std::min(natural[0], look.columns / 4);
+  const int face_width = std::min(natural[1], look.columns * 3 / 10);
   const int room = look.columns - indent - part_width - face_width - column_gap;
   Lines lines;
   for (std::size_t first = 0; first < block.columns.size();) {
@@ -132,8 +132,9 @@ Lines ledger(const plan::Plan& plan, const Look& look) {
   const bool planned = std::any_of(blocks.begin(), blocks.end(), [](const LedgerBlock& b) { return !b.columns.empty(); });
   const LocalDay from = local_day(plan.from, plan.shop.zone);
   Lines lines;
-  append(lines, hang(Text("Faces", Ink::strong) + "  ",
-                     planned ? "the day on which each coat goes on, in " + month_name(from) + " unless said" : "as the schedule has them", look));
+  append(lines,
+         hang(Text("Faces", Ink::strong) + "  ",
+              planned ? "the day on which each coat goes on, in " + month_name(from) + " unless said" : "as the schedule has them", look));
   if (!planned) {
     append(lines, planned_coats(plan, look));
     return lines;

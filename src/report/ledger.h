@@ -22,8 +22,8 @@ struct LedgerColumn {
 /// Faces of one part that get the same coats on the same days.
 struct LedgerRow {
   const plan::FaceEntry* part = nullptr;
-  std::string faces;                                 ///< "edges and ends"
-  std::vector<std::optional<Instant>> coats;         ///< by column; none: a hole
+  std::string faces;                          ///< "edges and ends"
+  std::vector<std::optional<Instant>> coats;  ///< by column; none: a hole
   const piece::Exception* exception = nullptr;
 };
 

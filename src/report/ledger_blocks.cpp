@@ -58,7 +58,7 @@ bool same_days(const std::vector<std::optional<Instant>>& a, const std::vector<s
 }
 
 void add_rows(const plan::Plan& plan, const PartFaces& part, LedgerBlock& block) {
-  std::vector<std::vector<std::size_t>> faces;       // of each new row
+  std::vector<std::vector<std::size_t>> faces;  // of each new row
   const std::size_t first = block.rows.size();
   for (const std::size_t face : part.faces) {
     const auto& exception = plan.faces[face].exception;
@@ -66,8 +66,8 @@ void add_rows(const plan::Plan& plan, const PartFaces& part, LedgerBlock& block)
     std::size_t at = 0;
     while (at < faces.size()) {
       const LedgerRow& old = block.rows[first + at];
-      const bool same_reason = (old.exception == nullptr && !exception) ||
-                               (old.exception != nullptr && exception && old.exception->reason == exception->reason);
+      const bool same_reason =
+          (old.exception == nullptr && !exception) || (old.exception != nullptr && exception && old.exception->reason == exception->reason);
       if (same_reason && same_days(old.coats, row.coats, plan.shop.zone)) break;
       ++at;
     }

@@ -12,12 +12,18 @@ constexpr char32_t no_break_space = 0xA0;
 
 std::string_view escape_sequence(Ink ink) {
   switch (ink) {
-    case Ink::plain: return "\x1b[0m";
-    case Ink::strong: return "\x1b[0;1m";
-    case Ink::faint: return "\x1b[0;2m";
-    case Ink::good: return "\x1b[0;32m";
-    case Ink::bad: return "\x1b[0;1;31m";
-    case Ink::heed: return "\x1b[0;33m";
+    case Ink::plain:
+      return "\x1b[0m";
+    case Ink::strong:
+      return "\x1b[0;1m";
+    case Ink::faint:
+      return "\x1b[0;2m";
+    case Ink::good:
+      return "\x1b[0;32m";
+    case Ink::bad:
+      return "\x1b[0;1;31m";
+    case Ink::heed:
+      return "\x1b[0;33m";
   }
   return "";
 }

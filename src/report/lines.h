@@ -24,7 +24,7 @@ enum class Ink : std::uint8_t { plain, strong, faint, good, bad, heed };
 class Text {
  public:
   Text() = default;
-  Text(std::string_view, Ink = Ink::plain);  // NOLINT: a text is a text
+  Text(std::string_view, Ink = Ink::plain);                        // NOLINT: a text is a text
   Text(const std::string& text) : Text(std::string_view(text)) {}  // NOLINT
   Text(const char* text) : Text(std::string_view(text)) {}         // NOLINT
 

@@ -8,16 +8,17 @@ namespace {
 
 Text severity(plan::Severity s) {
   switch (s) {
-    case plan::Severity::note: return {"note", Ink::faint};
-    case plan::Severity::warning: return {"warning", Ink::heed};
-    case plan::Severity::error: return {"error", Ink::bad};
+    case plan::Severity::note:
+      return {"note", Ink::faint};
+    case plan::Severity::warning:
+      return {"warning", Ink::heed};
+    case plan::Severity::error:
+      return {"error", Ink::bad};
   }
   return {};
 }
 
-std::string place(const Location& where) {
-  return where.line > 0 ? fmt::format(" ({}:{}:{})", where.file, where.line, where.column) : "";
-}
+std::string place(const Location& where) { return where.line > 0 ? fmt::format(" ({}:{}:{})", where.file, where.line, where.column) : ""; }
 
 }  // namespace
 
@@ -41,8 +42,10 @@ Lines cautions(const plan::Plan& plan, const Look& look) {
 Lines contradiction(const plan::Plan& plan, const Look& look) {
   if (plan.status == plan::Status::feasible) return {};
   if (plan.status == plan::Status::not_found) {
-    return hang("", "No plan was found in the time given, and none is proven impossible. More people or places, a later date or a warmer room help.",
-                look);
+    return hang(
+        "",
+        "No plan was found in the time given, and none is proven impossible. More people or places, a later date or a warmer room help.",
+        look);
   }
   if (plan.contradiction.empty()) return hang("", "There is no plan: the errors below have to be mended first.", look);
   Lines lines = hang("", Text("There is no plan. ", Ink::bad) + "These cannot all be so:", look);

@@ -43,7 +43,8 @@ std::string findings_text(const std::vector<plan::Finding>& all, const std::stri
 }
 
 std::string breaches_text(const std::vector<plan::Breach>& breaches, const Look& look) {
-  Lines page = hang("", "This is a bug in coatday: its own check refuses the plan, which is therefore not shown. Please report it with the order.", look);
+  Lines page = hang(
+      "", "This is a bug in coatday: its own check refuses the plan, which is therefore not shown. Please report it with the order.", look);
   for (const plan::Breach& breach : breaches) append(page, hang("  - ", breach.code + ": " + breach.message, look));
   return render(page, look.colour);
 }

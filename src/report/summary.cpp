@@ -82,12 +82,14 @@ Text shopping(const plan::Plan& plan, const Look& look) {
 
 Text verdict(const plan::Plan& plan) {
   switch (plan.status) {
-    case plan::Status::infeasible: return {"not possible; the reasons stand below", Ink::bad};
-    case plan::Status::not_found: return {"none found, and none proven impossible", Ink::bad};
-    case plan::Status::feasible: break;
+    case plan::Status::infeasible:
+      return {"not possible; the reasons stand below", Ink::bad};
+    case plan::Status::not_found:
+      return {"none found, and none proven impossible", Ink::bad};
+    case plan::Status::feasible:
+      break;
   }
   if (!plan.ready_bound) return "feasible";
-  if (plan.ready && *plan.ready_bound >= *plan.ready) return {"proven best: nothing can be ready earlier", Ink::good};
   return "feasible; nothing can be ready before " + instant_words(*plan.ready_bound, plan.shop.zone);
 }
 
@@ -95,11 +97,12 @@ Lines title(const plan::Plan& plan, const std::string& order, const Look& look) 
   const Text name(order, Ink::strong);
   const Text from("from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))));
   const int room = look.columns - from.width() - 2;
-  if (name.width() > room) return [&] {
-    Lines lines = wrap(name, look.columns);
-    lines.push_back("  " + from);
-    return lines;
-  }();
+  if (name.width() > room)
+    return [&] {
+      Lines lines = wrap(name, look.columns);
+      lines.push_back("  " + from);
+      return lines;
+    }();
   return {padded(name, room + 2) + from};
 }
 

@@ -12,7 +12,7 @@ struct Column {
 
 struct Table {
   std::vector<Column> columns;
-  std::vector<std::vector<Text>> rows;               ///< as many cells as there are columns
+  std::vector<std::vector<Text>> rows;  ///< as many cells as there are columns
 };
 
 /// The widest cell of each column, its title included.

@@ -2,6 +2,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <tuple>
 
 #include "report/sections.h"
 #include "report/words.h"
@@ -18,23 +19,34 @@ struct Wait {
   const plan::AfterEvent* reason;
 };
 
-// The waits over this moment: the earlier step is done and its stage is not reached, the soonest for each step.
+// The waits over this moment: the earlier step is done, and what the later one waits for is not reached.
 std::vector<Wait> waits_over(const plan::Plan& plan, Instant moment) {
   std::vector<Wait> found;
   for (const plan::Event& next : plan.events) {
     if (next.start < moment) continue;
     for (const plan::AfterEvent& reason : next.after) {
       const plan::Event* first = find_event(plan, reason.event);
-      if (first == nullptr || first->end > moment || reason.earliest <= moment) continue;
-      const auto same = std::find_if(found.begin(), found.end(), [first](const Wait& w) { return w.first == first; });
-      if (same == found.end()) {
-        found.push_back({first, &next, &reason});
-      } else if (reason.earliest < same->reason->earliest) {
-        *same = {first, &next, &reason};
-      }
+      if (first != nullptr && first->end <= moment && reason.earliest > moment) found.push_back({first, &next, &reason});
     }
   }
   return found;
+}
+
+bool same_load(const Wait& w) { return w.first->piece == w.next->piece && w.first->load == w.next->load; }
+
+// What comes next for each earlier step: its own load before other work, then what starts first.
+std::vector<Wait> next_of_each(const std::vector<Wait>& waits) {
+  std::vector<Wait> chosen;
+  for (const Wait& wait : waits) {
+    const auto rank = [](const Wait& w) { return std::make_tuple(!same_load(w), w.next->start, -w.reason->earliest.time_since_epoch()); };
+    const auto old = std::find_if(chosen.begin(), chosen.end(), [&wait](const Wait& w) { return w.first == wait.first; });
+    if (old == chosen.end()) {
+      chosen.push_back(wait);
+    } else if (rank(wait) < rank(*old)) {
+      *old = wait;
+    }
+  }
+  return chosen;
 }
 
 /// The same step on several loads.
@@ -84,11 +96,28 @@ Minutes working_minutes(const plan::Plan& plan, Instant from, Instant until) {
   return sum;
 }
 
-// What holds up the steps that start at the end of the gap.
+// What holds up the steps that start at the end of the gap: the last of each step's waits.
 std::vector<Wait> waits_that_end_with(const plan::Plan& plan, Instant from, Instant until) {
-  std::vector<Wait> waits = waits_over(plan, from);
-  const auto elsewhere = [until](const Wait& w) { return w.next->start != until || w.reason->earliest > until; };
-  waits.erase(std::remove_if(waits.begin(), waits.end(), elsewhere), waits.end());
+  std::vector<Wait> last;
+  for (const Wait& wait : waits_over(plan, from)) {
+    if (wait.next->start != until || wait.reason->earliest > until) continue;
+    const auto old = std::find_if(last.begin(), last.end(), [&wait](const Wait& w) { return w.next == wait.next; });
+    if (old == last.end()) {
+      last.push_back(wait);
+    } else if (wait.reason->earliest > old->reason->earliest) {
+      *old = wait;
+    }
+  }
+  return last;
+}
+
+// Of each load, what its last coat waits for: the coats beneath it dry in its shade.
+std::vector<Wait> of_last_coats(std::vector<Wait> waits) {
+  std::erase_if(waits, [&waits](const Wait& wait) {
+    return std::any_of(waits.begin(), waits.end(), [&wait](const Wait& other) {
+      return other.first->load == wait.first->load && other.first->piece == wait.first->piece && other.first->end > wait.first->end;
+    });
+  });
   return waits;
 }
 
@@ -108,14 +137,15 @@ Lines idle_lines(const plan::Plan& plan, Instant from, Instant until, const Look
   const Text head = "  " + Text(clock_time(plan.shop.zone.to_local(from))) +
                     padded(format_hours_minutes(ceil_minutes(until - from)), 6, Align::right) + "  " + Text("wait: ", Ink::faint);
   Text body;
-  for (const SharedWait& wait : shared(waits_that_end_with(plan, from, until))) body += (body.empty() ? "" : "; ") + wait_words(plan, wait, today);
+  for (const SharedWait& wait : shared(waits_that_end_with(plan, from, until)))
+    body += (body.empty() ? "" : "; ") + wait_words(plan, wait, today);
   return hang(head, body.empty() ? held_up(plan, until) : body, look);
 }
 
 Lines night_lines(const plan::Plan& plan, Instant from, const Look& look) {
   Lines lines;
   const LocalDay today = local_day(from, plan.shop.zone);
-  for (const SharedWait& wait : shared(waits_over(plan, from))) {
+  for (const SharedWait& wait : shared(of_last_coats(next_of_each(waits_over(plan, from))))) {
     const Text head = "  " + padded(Text(lines.empty() ? "night:" : "", Ink::faint), body_column - 2);
     append(lines, hang(head, wait_words(plan, wait, today), look));
   }

@@ -75,21 +75,28 @@ std::optional<std::string> air_words(const climate::AirSeries& air, Instant from
     high = {std::max(high->temperature, row.air.temperature), std::max(high->humidity, row.air.humidity)};
   }
   if (!low) return std::nullopt;
-  const std::string warmth =
-      range(degrees(low->temperature, units), degrees(high->temperature, units), units == Units::us ? "°F" : "°C");
+  const std::string warmth = range(degrees(low->temperature, units), degrees(high->temperature, units), units == Units::us ? "°F" : "°C");
   return unbroken(warmth) + ", " + unbroken(range(low->humidity.value() * 100, high->humidity.value() * 100, "% RH"));
 }
 
 std::string stage_words(finish::Stage stage) {
   switch (stage) {
-    case finish::Stage::tack_free: return "tack-free";
-    case finish::Stage::handle: return "dry to handle";
-    case finish::Stage::sand: return "dry to sand";
-    case finish::Stage::recoat: return "dry to recoat";
-    case finish::Stage::recoat_close: return "end of the recoat window";
-    case finish::Stage::pack: return "dry to pack";
-    case finish::Stage::light_use: return "light use";
-    case finish::Stage::full_cure: return "full cure";
+    case finish::Stage::tack_free:
+      return "tack-free";
+    case finish::Stage::handle:
+      return "dry to handle";
+    case finish::Stage::sand:
+      return "dry to sand";
+    case finish::Stage::recoat:
+      return "dry to recoat";
+    case finish::Stage::recoat_close:
+      return "end of the recoat window";
+    case finish::Stage::pack:
+      return "dry to pack";
+    case finish::Stage::light_use:
+      return "light use";
+    case finish::Stage::full_cure:
+      return "full cure";
   }
   return "";
 }

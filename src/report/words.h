@@ -12,8 +12,8 @@ namespace coatday::report {
 
 /// The same text with spaces that do not break.
 [[nodiscard]] std::string unbroken(std::string);
-[[nodiscard]] std::string date_words(LocalDay);                             ///< Mon 11 Jan
-[[nodiscard]] std::string instant_words(Instant, const Zone&);              ///< Mon 11 Jan 08:00
+[[nodiscard]] std::string date_words(LocalDay);                              ///< Mon 11 Jan
+[[nodiscard]] std::string instant_words(Instant, const Zone&);               ///< Mon 11 Jan 08:00
 [[nodiscard]] std::string instant_words(Instant, const Zone&, LocalDay on);  ///< 08:00 on that day, else with its day
 [[nodiscard]] LocalDay local_day(Instant, const Zone&);
 
@@ -30,7 +30,7 @@ namespace coatday::report {
 /// "19-20 °C, 22-24 % RH" over [from, until); nothing where the series has no row of it.
 [[nodiscard]] std::optional<std::string> air_words(const climate::AirSeries&, Instant from, Instant until, Units);
 
-[[nodiscard]] std::string stage_words(finish::Stage);                       ///< "dry to recoat"
+[[nodiscard]] std::string stage_words(finish::Stage);  ///< "dry to recoat"
 /// The product's name, or its id when the plan does not hold it.
 [[nodiscard]] std::string product_name(const plan::Plan&, const std::string& id);
 [[nodiscard]] const plan::Event* find_event(const plan::Plan&, const std::string& id);

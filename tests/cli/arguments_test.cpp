@@ -1,1 +1,133 @@
+#include "cli/arguments.h"
+
 #include <gtest/gtest.h>
+
+#include "cli/help.h"
+#include "tests/report/golden.h"
+
+namespace coatday::cli {
+namespace {
+
+using Words = std::vector<std::string>;
+
+Outcome refusal(const Words& words) {
+  const auto arguments = read_arguments(words);
+  EXPECT_FALSE(arguments.has_value());
+  return arguments ? Outcome{} : arguments.error();
+}
+std::string error(const Words& words) {
+  const Outcome outcome = refusal(words);
+  EXPECT_EQ(outcome.status, bad_input);
+  EXPECT_EQ(outcome.out, "");
+  return outcome.err;
+}
+
+TEST(Arguments, Plan) {
+  const auto a = read_arguments(
+      {"plan", "order.yaml", "--format", "json", "--from", "2027-01-11 08:00", "--units", "us", "--strict", "--colour", "always"});
+  ASSERT_TRUE(a.has_value());
+  EXPECT_EQ(a->command, Command::plan);
+  EXPECT_EQ(a->order, "order.yaml");
+  EXPECT_EQ(a->format, Format::json);
+  EXPECT_EQ(a->from, LocalTime(LocalDay(date::year(2027) / 1 / 11)) + std::chrono::hours(8));
+  EXPECT_EQ(a->units, Units::us);
+  EXPECT_TRUE(a->strict);
+  EXPECT_EQ(a->colour, Colour::always);
+}
+
+TEST(Arguments, Defaults) {
+  const auto a = read_arguments({"plan", "order.yaml"});
+  ASSERT_TRUE(a.has_value());
+  EXPECT_EQ(a->format, Format::text);
+  EXPECT_FALSE(a->from || a->units || a->strict);
+  EXPECT_EQ(a->colour, Colour::automatic);
+}
+
+TEST(Arguments, OwnFilesTakeOneWordEach) {
+  const auto a = read_arguments({"finishes", "--own", "a.yaml", "my-clear", "--own", "b.yaml"});
+  ASSERT_TRUE(a.has_value());
+  EXPECT_EQ(a->own, (Words{"a.yaml", "b.yaml"}));
+  EXPECT_EQ(a->name, "my-clear");
+}
+
+TEST(Arguments, MistypedCommandNamesTheNearest) {
+  EXPECT_EQ(error({"plna", "order.yaml"}), "coatday: error: unknown command 'plna'; did you mean 'plan'? (coatday --help lists them)\n");
+  EXPECT_EQ(error({"zzzzzz"}), "coatday: error: unknown command 'zzzzzz' (coatday --help lists them)\n");
+}
+TEST(Arguments, MistypedOptionNamesTheNearest) {
+  EXPECT_EQ(error({"plan", "order.yaml", "--fromat", "json"}),
+            "coatday: error: unknown option '--fromat'; did you mean '--format'? (coatday plan --help says more)\n");
+}
+TEST(Arguments, OptionOfAnotherCommand) {
+  EXPECT_EQ(error({"area", "order.yaml", "--strict"}), "coatday: error: unknown option '--strict' (coatday area --help says more)\n");
+}
+TEST(Arguments, ChoicesSayWhatTheyExpect) {
+  EXPECT_EQ(error({"plan", "order.yaml", "--format", "jsno"}),
+            "coatday: error: --format 'jsno': expected text or json; did you mean 'json'?\n");
+  EXPECT_EQ(error({"plan", "order.yaml", "--units", "imperial"}), "coatday: error: --units 'imperial': expected us or metric\n");
+  EXPECT_EQ(error({"plan", "order.yaml", "--colour", "sometimes"}),
+            "coatday: error: --colour 'sometimes': expected never, auto or always\n");
+}
+TEST(Arguments, FromIsADateAndATime) {
+  EXPECT_EQ(error({"plan", "order.yaml", "--from", "2027-02-30 08:00"}),
+            "coatday: error: --from '2027-02-30' is not in the calendar; expected a date such as 2027-01-11\n");
+  EXPECT_EQ(error({"plan", "order.yaml", "--from", "monday"}),
+            "coatday: error: --from 'monday' is not a date and time; expected one such as 2027-01-11 08:00\n");
+}
+TEST(Arguments, EmptyValueDoesNotSwallowTheNextWord) {
+  EXPECT_EQ(error({"plan", "--from=", "order.yaml"}), "coatday: error: '--from=' has no value\n");
+  EXPECT_EQ(error({"plan", "order.yaml", "--from", ""}), "coatday: error: an empty word on the command line\n");
+}
+
+TEST(Arguments, EveryOtherMistakeIsStatusTwoAsWell) {
+  for (const Words& words :
+       {Words{}, Words{"plan"}, Words{"plan", "a.yaml", "b.yaml"}, Words{"plan", "a.yaml", "--from"}, Words{"plan", "a.yaml", "--format"},
+        Words{"plan", "a.yaml", "--units", "us", "--units", "us"}, Words{"--frmo"}, Words{"plan", "a.yaml", "-x"}, Words{"--"},
+        Words{"plan", "a.yaml", "--strict=maybe"}, Words{"finishes", "a", "b"}, Words{"finishes", "--own"}, Words{"check"}}) {
+    const std::string text = error(words);
+    EXPECT_TRUE(text.starts_with("coatday: error: ")) << text;
+    EXPECT_TRUE(text.ends_with('\n')) << text;
+  }
+}
+
+TEST(Help, IsAnAnswerNotAMistake) {
+  for (const Words& words : {Words{"--help"}, Words{"-h"}, Words{"plan", "--help"}, Words{"plan", "-h"}, Words{"plan", "x.yaml", "-h"}}) {
+    const Outcome outcome = refusal(words);
+    EXPECT_EQ(outcome.status, done);
+    EXPECT_EQ(outcome.err, "");
+    EXPECT_NE(outcome.out.find("Example: coatday"), std::string::npos);
+  }
+  EXPECT_EQ(refusal({"--version"}).out, "coatday " + std::string(version()) + "\n");
+}
+
+TEST(Help, Golden) {
+  std::string all;
+  for (const Words& words : {Words{"-h"}, Words{"plan", "-h"}, Words{"buy", "-h"}, Words{"why", "-h"}, Words{"check", "-h"},
+                             Words{"area", "-h"}, Words{"finishes", "-h"}, Words{"schedules", "-h"}}) {
+    all += refusal(words).out + "----\n";
+  }
+  golden::expect_golden("cli/golden/help.txt", all);
+}
+
+// The texts are written by hand: this holds them to the options that the parser takes, and the other way round.
+TEST(Help, TellsExactlyTheOptionsThatThereAre) {
+  const Words commands{"plan", "buy", "why", "check", "area", "finishes", "schedules"};
+  const std::vector<Words> options{{"--format", "text"}, {"--from", "2027-01-11 08:00"}, {"--units", "us"},
+                                   {"--strict"},         {"--colour", "auto"},           {"--own", "label.yaml"}};
+  for (const std::string& command : commands) {
+    const std::string text = refusal({command, "--help"}).out;
+    for (const Words& option : options) {
+      Words words{command, "order.yaml"};
+      words.insert(words.end(), option.begin(), option.end());
+      EXPECT_EQ(read_arguments(words).has_value(), text.find("\n  " + option[0] + " ") != std::string::npos) << command << " " << option[0];
+    }
+  }
+}
+
+TEST(Help, FitsTheTerminal) {
+  std::istringstream lines(golden::read(std::string(COATDAY_SOURCE_DIR) + "/tests/cli/golden/help.txt"));
+  for (std::string line; std::getline(lines, line);) EXPECT_LE(line.size(), 80U) << line;
+}
+
+}  // namespace
+}  // namespace coatday::cli

@@ -1,4 +1,4 @@
-// Any bytes as an order with its files: a job, or mistakes with their places, must come out.
+// Any bytes as an order with its files: mistakes with their places must come out, or a job, and of a small job a plan that the checker passes.
 // The input is cut at lines "=== NAME" into files; what stands before the first such line is order.yaml.
 #include <cstddef>
 #include <cstdint>
@@ -8,6 +8,8 @@
 #include <string_view>
 
 #include "input/load.h"
+#include "plan/check.h"
+#include "plan/planner.h"
 
 namespace {
 
@@ -40,6 +42,21 @@ bool is_sound(const coatday::input::Loaded& loaded) {
   return !loaded.job;
 }
 
+// Large orders are planned elsewhere; here many small ones count.
+bool is_small(const coatday::plan::Job& job) {
+  int items = 0;
+  for (const auto& piece : job.order.pieces) {
+    for (const auto& part : piece.piece.parts) items += part.count;
+  }
+  return items <= 40 && job.shop.work.size() <= 10;
+}
+
+bool plans_soundly(const coatday::plan::Job& job) {
+  const coatday::Instant new_year = date::sys_days(date::year(2027) / 1 / 4);
+  const coatday::plan::Plan plan = make_plan(job, {job.order.start.value_or(new_year)});
+  return plan.status != coatday::plan::Status::feasible || check(plan, job).empty();
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
@@ -49,6 +66,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (at == folder.end()) return std::nullopt;
     return at->second;
   };
-  if (!is_sound(coatday::input::load_order("order.yaml", "schedules", read))) std::abort();
+  const coatday::input::Loaded loaded = coatday::input::load_order("order.yaml", "schedules", read);
+  if (!is_sound(loaded)) std::abort();
+  if (loaded.job && is_small(*loaded.job) && !plans_soundly(*loaded.job)) std::abort();
   return 0;
 }

@@ -102,7 +102,8 @@ TEST(Planner, SaysWhatContradictsWhat) {
   const Plan plan = planned(make_job(knobs));
   ASSERT_EQ(plan.status, Status::infeasible);
   const auto has = [&](const std::string& words) {
-    return std::any_of(plan.contradiction.begin(), plan.contradiction.end(), [&](const std::string& s) { return s.find(words) != std::string::npos; });
+    return std::any_of(plan.contradiction.begin(), plan.contradiction.end(),
+                       [&](const std::string& s) { return s.find(words) != std::string::npos; });
   };
   EXPECT_TRUE(has("both faces of"));
   EXPECT_TRUE(has("tack-free"));

@@ -57,10 +57,10 @@ TEST(BothFaces, ProductsAreNotInterchangeable) {
 TEST(Ledger, RowsWithTheSameDaysAreOne) {
   const auto blocks = ledger_blocks(sample::table());
   ASSERT_EQ(blocks.size(), 1U);
-  ASSERT_EQ(blocks[0].columns.size(), 3U);           // stain, clear 1, clear 2
+  ASSERT_EQ(blocks[0].columns.size(), 3U);  // stain, clear 1, clear 2
   ASSERT_EQ(blocks[0].rows.size(), 3U);
   EXPECT_EQ(blocks[0].rows[0].faces, "all round");
-  EXPECT_EQ(blocks[0].rows[1].faces, "all round");   // the legs
+  EXPECT_EQ(blocks[0].rows[1].faces, "all round");  // the legs
   EXPECT_EQ(blocks[0].rows[2].faces, "top end");
   EXPECT_NE(blocks[0].rows[2].exception, nullptr);
 }

@@ -14,7 +14,7 @@ class DayAndNight : public climate::AirSource {
  public:
   [[nodiscard]] climate::Air at(Instant t) const override {
     const auto hour = std::chrono::floor<std::chrono::hours>(t - std::chrono::floor<std::chrono::days>(t)).count();
-    const bool day = hour >= 14 && hour < 23;        // 08:00 to 17:00 in Chicago's winter
+    const bool day = hour >= 14 && hour < 23;  // 08:00 to 17:00 in Chicago's winter
     return day ? climate::Air{Celsius(20), RelativeHumidity(0.32)} : climate::Air{Celsius(12), RelativeHumidity(0.45)};
   }
   [[nodiscard]] std::string describe(Units) const override { return "20 by day, 12 by night"; }
@@ -53,9 +53,9 @@ plan::FaceEntry face(const std::string& part, const std::string& name, double ar
 
 // 0 to 5 the top's, 6 and 7 the legs'.
 std::vector<plan::FaceEntry> faces() {
-  std::vector<plan::FaceEntry> all{face("top", "face", 1.28, 1, false),        face("top", "underside", 1.28, 0, false),
-                                   face("top", "front edge", 0.06, 3, false),  face("top", "back edge", 0.06, 2, false),
-                                   face("top", "left end", 0.03, {}, true),    face("top", "right end", 0.03, {}, true),
+  std::vector<plan::FaceEntry> all{face("top", "face", 1.28, 1, false),         face("top", "underside", 1.28, 0, false),
+                                   face("top", "front edge", 0.06, 3, false),   face("top", "back edge", 0.06, 2, false),
+                                   face("top", "left end", 0.03, {}, true),     face("top", "right end", 0.03, {}, true),
                                    face("leg x4", "all round", 0.6, {}, false), face("leg x4", "top end", 0.01, {}, true)};
   all[7].exception = piece::Exception{"top end", 0, "hidden under the top", {}};
   return all;
@@ -73,8 +73,8 @@ plan::Event event(const std::string& id, plan::EventKind kind, const std::string
   return e;
 }
 
-plan::Event coat(const std::string& id, plan::EventKind kind, const std::string& name, const std::string& product, Instant start, int minutes,
-                 std::vector<std::size_t> faces) {
+plan::Event coat(const std::string& id, plan::EventKind kind, const std::string& name, const std::string& product, Instant start,
+                 int minutes, std::vector<std::size_t> faces) {
   plan::Event e = event(id, kind, name, start, minutes);
   e.faces = std::move(faces);
   e.load = e.faces.front() < 6 ? "top" : "leg x4";
@@ -172,7 +172,10 @@ plan::Plan table() {
   p.purchase = {{"stain", "", SquareMetres(2.74), Litres(0.28), Litres(0.25), {{Litres(0.25), 1, Money(14)}}, Litres(0.22), Money(14)},
                 {"clear", "", SquareMetres(6.68), Litres(0.71), Litres(0), {{Litres(1), 1, Money(41.5)}}, Litres(0.29), Money(41.5)}};
   p.sundries = {{"abrasive sheets, grit 180", 4, "sheets", "common practice, no source"}};
-  p.findings = {{"cold-night", plan::Severity::warning, "the night falls to 12 °C, below the 13 °C that the label wants", "clear coat 1",
+  p.findings = {{"cold-night",
+                 plan::Severity::warning,
+                 "the night falls to 12 °C, below the 13 °C that the label wants",
+                 "clear coat 1",
                  {"order.yaml", 14, 11}}};
   p.cautions = {{"oily-rags", "Oily rags can catch fire by themselves: spread them flat outdoors until hard."},
                 {"sanding-dust", "Sanding dust: extraction and a dust mask."}};

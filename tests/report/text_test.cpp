@@ -29,8 +29,11 @@ bool only_line_breaks_and_signs(std::string_view text) {
 
 /// Every report that there is about a plan.
 std::vector<std::string> reports(const plan::Plan& plan, const std::string& name, const Look& look) {
-  std::vector<std::string> all{plan_text(plan, name, look), buy_text(plan, name, look), findings_text(plan.findings, name, look),
-                               events_text(plan, look), area_text(plan.faces, {plan.pieces[0].name}, look),
+  std::vector<std::string> all{plan_text(plan, name, look),
+                               buy_text(plan, name, look),
+                               findings_text(plan.findings, name, look),
+                               events_text(plan, look),
+                               area_text(plan.faces, {plan.pieces[0].name}, look),
                                breaches_text({{name, name}}, look)};
   for (const plan::Event& event : plan.events) all.push_back(why_text(plan, event.id, look).value());
   finish::Catalogue catalogue;
@@ -41,7 +44,9 @@ std::vector<std::string> reports(const plan::Plan& plan, const std::string& name
 }
 
 TEST(PlanText, Table) { golden::expect_golden("report/golden/table.txt", plan_text(sample::table(), order, {})); }
-TEST(PlanText, InUsUnits) { golden::expect_golden("report/golden/table_us.txt", plan_text(sample::table(), order, {Units::us, false, 80})); }
+TEST(PlanText, InUsUnits) {
+  golden::expect_golden("report/golden/table_us.txt", plan_text(sample::table(), order, {Units::us, false, 80}));
+}
 TEST(PlanText, WithAHole) { golden::expect_golden("report/golden/with_hole.txt", plan_text(sample::with_hole(), order, {})); }
 TEST(PlanText, Impossible) { golden::expect_golden("report/golden/impossible.txt", plan_text(sample::impossible(), order, {})); }
 TEST(WhyText, CoatInItsWindow) {
@@ -66,12 +71,6 @@ TEST(PlanText, LatenessIsSaid) {
   plan::Plan plan = sample::table();
   plan.pieces[0].slack = Hours(-6);
   EXPECT_NE(plan_text(plan, order, {}).find("6 h late"), std::string::npos);
-}
-
-TEST(PlanText, ProvenBest) {
-  plan::Plan plan = sample::table();
-  plan.ready_bound = plan.ready;
-  EXPECT_NE(plan_text(plan, order, {}).find("proven best"), std::string::npos);
 }
 
 TEST(PlanText, NotFoundIsNotCalledImpossible) {

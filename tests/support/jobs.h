@@ -14,8 +14,8 @@ struct JobKnobs {
   int points = 4;
   int racks = 4;
   int pieces = 1;
-  int doors = 0;                                     ///< doors on racks in the first piece
-  bool scuff_step = true;                            ///< the schedule scuffs between the coats by itself
+  int doors = 0;           ///< doors on racks in the first piece
+  bool scuff_step = true;  ///< the schedule scuffs between the coats by itself
   std::vector<LocalDay> closed;
   Hours both_faces_within{24};
 };

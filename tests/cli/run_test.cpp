@@ -1,0 +1,154 @@
+// The program without a process: an invented shop in memory, the shipped schedules from disk.
+#include "cli/run.h"
+
+#include <gtest/gtest.h>
+
+#include <map>
+
+namespace coatday::cli {
+namespace {
+
+using Files = std::map<std::string, std::string>;
+
+const std::string shop = R"(shop: sample shop
+time zone: America/Chicago
+units: metric
+hours: {mon-fri: "08:00-12:00, 13:00-17:00"}
+methods: [brush, pad, wipe]
+drying places:
+  - {name: trestle, kind: points, count: 4}
+air:
+  constant: {temperature: 20 °C, humidity: 45 %}
+)";
+
+std::string order(const std::string& extra = "", const std::string& name = "shelf") {
+  return "order: \"" + name + R"("
+shop: shop.yaml
+start: 2027-01-11 08:00
+pieces:
+  - piece: shelf
+    species: walnut-black
+    schedule: water-clear-three-coats
+    parts:
+      - {part: board, shape: board, length: 900 mm, width: 250 mm, thickness: 20 mm)" +
+         extra + "}\n";
+}
+
+World world(const Files& files) {
+  World w;
+  const input::ReadFile disk = input::read_from_disk();
+  w.read = [files, disk](const std::filesystem::path& path) -> std::optional<std::string> {
+    const auto file = files.find(path.filename().string());
+    return file == files.end() ? disk(path) : file->second;
+  };
+  w.schedules = std::string(COATDAY_SOURCE_DIR) + "/schedules";
+  w.now = Instant(std::chrono::seconds(1800000000));
+  return w;
+}
+
+World usual() { return world({{"order.yaml", order()}, {"shop.yaml", shop}}); }
+
+TEST(Run, PlanIsFeasible) {
+  const Outcome outcome = run({"plan", "order.yaml"}, usual());
+  EXPECT_EQ(outcome.status, done) << outcome.out << outcome.err;
+  EXPECT_EQ(outcome.err, "");
+  EXPECT_TRUE(outcome.out.starts_with("shelf ")) << outcome.out;
+  EXPECT_NE(outcome.out.find("from Mon 11 Jan 2027"), std::string::npos);
+}
+
+TEST(Run, SameWordsGiveTheSameText) { EXPECT_EQ(run({"plan", "order.yaml"}, usual()).out, run({"plan", "order.yaml"}, usual()).out); }
+
+TEST(Run, Json) {
+  const Outcome outcome = run({"plan", "order.yaml", "--format", "json"}, usual());
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  EXPECT_TRUE(outcome.out.starts_with("{\n  \"schema\": \"coatday-plan/1\""));
+}
+
+TEST(Run, NoPlanIsStatusOneWithReasons) {
+  std::string cold = shop;
+  cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
+  const Outcome outcome = run({"plan", "order.yaml"}, world({{"order.yaml", order()}, {"shop.yaml", cold}}));
+  EXPECT_EQ(outcome.status, no_plan) << outcome.out << outcome.err;
+  EXPECT_NE(outcome.out.find("not possible"), std::string::npos) << outcome.out;
+}
+
+TEST(Run, MistakesInFilesAreStatusTwoOnTheErrorStream) {
+  const Outcome outcome = run({"plan", "order.yaml"}, world({{"order.yaml", order(", colour: red")}, {"shop.yaml", shop}}));
+  EXPECT_EQ(outcome.status, bad_input);
+  EXPECT_EQ(outcome.out, "");
+  EXPECT_NE(outcome.err.find("order.yaml:9:"), std::string::npos) << outcome.err;
+}
+
+TEST(Run, MissingFile) {
+  const Outcome outcome = run({"plan", "nowhere.yaml"}, usual());
+  EXPECT_EQ(outcome.status, bad_input);
+  EXPECT_NE(outcome.err.find("nowhere.yaml"), std::string::npos) << outcome.err;
+}
+
+TEST(Run, NoSchedules) {
+  World w = usual();
+  w.schedules.reset();
+  for (const char* command : {"plan", "buy", "why", "check", "area"}) EXPECT_EQ(run({command, "order.yaml"}, w).status, bad_input);
+  EXPECT_NE(run({"finishes"}, w).err.find("COATDAY_SCHEDULES"), std::string::npos);
+}
+
+TEST(Run, ReaderThatThrowsIsOurFault) {
+  World w = usual();
+  w.read = [](const std::filesystem::path&) -> std::optional<std::string> { throw std::runtime_error("out of luck"); };
+  const Outcome outcome = run({"area", "order.yaml"}, w);
+  EXPECT_EQ(outcome.status, our_fault);
+  EXPECT_NE(outcome.err.find("bug in coatday"), std::string::npos);
+}
+
+TEST(Run, EveryCommandAnswers) {
+  for (const char* command : {"plan", "buy", "why", "check", "area"}) {
+    const Outcome outcome = run({command, "order.yaml"}, usual());
+    EXPECT_EQ(outcome.status, done) << command << outcome.err;
+    EXPECT_FALSE(outcome.out.empty()) << command;
+  }
+  for (const char* command : {"finishes", "schedules"}) {
+    const Outcome outcome = run({command}, usual());
+    EXPECT_EQ(outcome.status, done) << command << outcome.err;
+    EXPECT_FALSE(outcome.out.empty()) << command;
+  }
+}
+
+TEST(Run, WhyAnEvent) {
+  const std::string listed = run({"why", "order.yaml"}, usual()).out;
+  const std::size_t at = listed.find("shelf/");
+  ASSERT_NE(at, std::string::npos) << listed;
+  const std::string id = listed.substr(at, listed.find(' ', at) - at);
+  const Outcome outcome = run({"why", "order.yaml", id}, usual());
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  EXPECT_NE(outcome.out.find(id), std::string::npos);
+  const Outcome slip = run({"why", "order.yaml", id + "x"}, usual());
+  EXPECT_EQ(slip.status, bad_input);
+  EXPECT_NE(slip.err.find("did you mean '" + id + "'?"), std::string::npos) << slip.err;
+}
+
+TEST(Run, UnknownFinishNamesTheNearest) {
+  const Outcome outcome = run({"schedules", "water-claer-three-coats"}, usual());
+  EXPECT_EQ(outcome.status, bad_input);
+  EXPECT_NE(outcome.err.find("did you mean 'water-clear-three-coats'?"), std::string::npos) << outcome.err;
+}
+
+TEST(Run, UnitsOfTheCommandLine) {
+  EXPECT_NE(run({"area", "order.yaml"}, usual()).out.find("m²"), std::string::npos);
+  EXPECT_NE(run({"area", "order.yaml", "--units", "us"}, usual()).out.find("ft²"), std::string::npos);
+}
+
+TEST(Run, ColourOnlyWhenAsked) {
+  EXPECT_EQ(run({"plan", "order.yaml"}, usual()).out.find('\x1b'), std::string::npos);
+  EXPECT_NE(run({"plan", "order.yaml", "--colour", "always"}, usual()).out.find('\x1b'), std::string::npos);
+}
+
+TEST(Run, HostileNamesAndWordsReachNoTerminal) {
+  const World w = world({{"order.yaml", order("", "a \\e[2J <script>")}, {"shop.yaml", shop}});
+  for (const Outcome& outcome : {run({"plan", "order.yaml"}, w), run({"\x1b[2J"}, w), run({"plan", "\x1b]0;x\x07.yaml"}, w),
+                                 run({"why", "order.yaml", "\x1b[2J"}, w), run({"finishes", "\x1b[2J"}, w)}) {
+    EXPECT_EQ((outcome.out + outcome.err).find('\x1b'), std::string::npos) << outcome.out << outcome.err;
+  }
+}
+
+}  // namespace
+}  // namespace coatday::cli

@@ -1,0 +1,55 @@
+// Waiting is as visible as work.
+#include <gtest/gtest.h>
+
+#include "report/sections.h"
+#include "tests/report/sample_plan.h"
+
+namespace coatday::report {
+namespace {
+
+std::string night(const plan::Plan& plan, Instant from) { return render(night_lines(plan, from, {}), false); }
+std::string idle(const plan::Plan& plan, Instant from, Instant until) { return render(idle_lines(plan, from, until, {}), false); }
+
+TEST(Night, WhatDriesAndForWhat) {
+  EXPECT_EQ(night(sample::table(), sample::at(11, 13, 30)), "  night:       oil stain on top dries; clear coat 1 from Tue 12 Jan 13:10\n");
+}
+
+TEST(Night, NothingDriesBeforeTheFirstCoat) { EXPECT_EQ(night(sample::table(), sample::at(11, 10)), ""); }
+
+TEST(Night, TheNextStepOfTheSameLoadIsNamedBeforeOtherWork) {
+  plan::Plan plan = sample::table();
+  plan.events.back().after.push_back({"table/top/stain", finish::Stage::handle, sample::at(11, 18), "dry to handle"});
+  EXPECT_EQ(night(plan, sample::at(11, 13, 30)), "  night:       oil stain on top dries; clear coat 1 from Tue 12 Jan 13:10\n");
+}
+
+TEST(Idle, ClockThatHoldsUp) {
+  EXPECT_EQ(idle(sample::table(), sample::at(12, 13, 45), sample::at(12, 15)),
+            "  13:45  1:15  wait: clear coat 1 on top dries; turn onto points from 14:50\n");
+}
+
+TEST(Idle, TheLastOfSeveralWaitsDecides) {
+  plan::Plan plan = sample::table();
+  plan.events[4].after.push_back({"table/top/stain", finish::Stage::handle, sample::at(12, 13, 50), "dry to handle"});
+  EXPECT_EQ(idle(plan, sample::at(12, 13, 45), sample::at(12, 15)),
+            "  13:45  1:15  wait: clear coat 1 on top dries; turn onto points from 14:50\n");
+}
+
+TEST(Idle, ElseTheReasonOfTheNextStep) {
+  plan::Plan plan = sample::table();
+  plan.events[7].why = "the air holds it up";
+  EXPECT_EQ(idle(plan, sample::at(15, 8), sample::at(15, 9)), "  08:00  1:00  wait: clear coat 2: the air holds it up\n");
+}
+
+TEST(Idle, BreaksAndMomentsAreNotWaiting) {
+  EXPECT_EQ(idle(sample::table(), sample::at(11, 12), sample::at(11, 13)), "");
+  EXPECT_EQ(idle(sample::table(), sample::at(12, 15, 45), sample::at(12, 15, 55)), "");
+}
+
+TEST(Days, QuietDaysAreOneLine) {
+  const std::string text = render(days(sample::table(), {}), false);
+  EXPECT_NE(text.find("Wed 13 Jan - Thu 14 Jan  no work on this order; 12-20 °C, 32-45 % RH"), std::string::npos) << text;
+  EXPECT_NE(text.find("Sat 16 Jan - Sun 17 Jan  closed; 12-20 °C, 32-45 % RH; drying goes on"), std::string::npos) << text;
+}
+
+}  // namespace
+}  // namespace coatday::report

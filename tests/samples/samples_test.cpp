@@ -1,0 +1,69 @@
+// The samples are golden reports: what each prints stands beside it. UPDATE_GOLDEN=1 rewrites them; a person reads the difference.
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+#include "cli/run.h"
+
+namespace coatday {
+namespace {
+
+namespace fs = std::filesystem;
+
+const fs::path root = COATDAY_SOURCE_DIR;
+
+std::vector<std::string> samples() {
+  std::vector<std::string> names;
+  for (const auto& entry : fs::directory_iterator(root / "samples")) {
+    if (fs::exists(entry.path() / "order.yaml")) names.push_back(entry.path().filename().string());
+  }
+  std::sort(names.begin(), names.end());
+  return names;
+}
+
+std::string text_of(const fs::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  std::ostringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+cli::World world() {
+  cli::World world;
+  world.read = [](const fs::path& path) { return input::read_from_disk()(root / path); };
+  world.schedules = root / "schedules";
+  return world;
+}
+
+class Samples : public testing::TestWithParam<std::string> {};
+
+TEST_P(Samples, PrintWhatStandsBesideThem) {
+  const cli::Outcome outcome = cli::run({"plan", "samples/" + GetParam() + "/order.yaml"}, world());
+  EXPECT_LE(outcome.status, 1) << outcome.err;
+  const fs::path golden = root / "samples" / GetParam() / "expected.txt";
+  if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(golden, std::ios::binary) << outcome.out;
+  EXPECT_EQ(outcome.out, text_of(golden));
+}
+
+INSTANTIATE_TEST_SUITE_P(All, Samples, testing::ValuesIn(samples()), [](const auto& instance) {
+  std::string name = instance.param;
+  std::replace(name.begin(), name.end(), '-', '_');
+  return name;
+});
+
+/// The README shows real output: the head of the main sample.
+TEST(Readme, ShowsTheMainSample) {
+  const std::string readme = text_of(root / "README.md");
+  const std::string printed = text_of(root / "samples" / "library-table" / "expected.txt");
+  const std::string first_screen = printed.substr(0, printed.find("\n\n"));
+  ASSERT_FALSE(first_screen.empty());
+  EXPECT_NE(readme.find(first_screen), std::string::npos);
+}
+
+}  // namespace
+}  // namespace coatday
