@@ -88,10 +88,11 @@ class Planner {
 
   /// The shop's air from the first record to the end of a cure, and the clocks over it.
   void breathe_until(Instant until) {
-    if (clocks_ && until <= plan_.air.end()) return;
+    if (!all_clocks_.empty() && until <= plan_.air.end()) return;
     const Instant begin = air_begin();
     plan_.air = climate::AirSeries(*job_.air(begin, until + climate::AirSeries::step), begin, until);
-    clocks_ = std::make_unique<Clocks>(plan_.air);
+    all_clocks_.push_back(std::make_unique<Clocks>(plan_.air));  // a model made with earlier ones still asks those
+    clocks_ = all_clocks_.back().get();
   }
 
   bool attempt(days horizon) {
@@ -207,7 +208,8 @@ class Planner {
   Plan plan_;
   Loads loads_;
   TaskGraph graph_;
-  std::unique_ptr<Clocks> clocks_;  // over plan_.air
+  std::vector<std::unique_ptr<Clocks>> all_clocks_;
+  Clocks* clocks_ = nullptr;  // over plan_.air as it is now
 };
 
 }  // namespace

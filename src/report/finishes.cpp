@@ -100,8 +100,7 @@ void add_sources(Facts& facts, const finish::Product& product) {
 
 std::string finishes_text(const finish::Catalogue& catalogue, const Look& look) {
   Table table;
-  for (const char* title : {"finish", "name", "role", "base", "dry to recoat", "full cure"})
-    table.columns.push_back({Text(title, Ink::faint)});
+  for (const char* title : {"finish", "name", "role", "recoat", "full cure"}) table.columns.push_back({Text(title, Ink::faint)});
   for (const auto& [id, product] : catalogue.products) {
     const finish::StageHours& hours = product.reference().hours;
     table.rows.push_back({id, product.name, finish::word(product.role), finish::word(product.base),

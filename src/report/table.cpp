@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <optional>
 
 namespace coatday::report {
 namespace {
@@ -12,20 +13,37 @@ int total(const std::vector<int>& widths) {
   return std::accumulate(widths.begin(), widths.end(), 0) + column_gap * (static_cast<int>(widths.size()) - 1);
 }
 
-// The widest of those that may give way; the last resort is any column.
-std::size_t widest(const Table& table, const std::vector<int>& widths) {
-  std::size_t found = widths.size();
-  for (std::size_t i = 0; i < widths.size(); ++i) {
-    if (table.columns[i].align == Align::right || widths[i] <= narrowest) continue;
-    if (found == widths.size() || widths[i] > widths[found]) found = i;
+// The longest word of each column: narrower than this a word is cut.
+std::vector<int> word_widths(const Table& table) {
+  std::vector<int> widths;
+  for (const Column& column : table.columns) widths.push_back(std::max(narrowest, longest_word(column.title)));
+  for (const auto& row : table.rows) {
+    for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], longest_word(row[i]));
   }
-  if (found < widths.size()) return found;
-  return static_cast<std::size_t>(std::max_element(widths.begin(), widths.end()) - widths.begin());
+  return widths;
 }
 
+// The widest left-aligned column that is wider than its floor; none when all of them are at it.
+std::optional<std::size_t> widest(const Table& table, const std::vector<int>& widths, const std::vector<int>& floors) {
+  std::optional<std::size_t> found;
+  for (std::size_t i = 0; i < widths.size(); ++i) {
+    if (table.columns[i].align == Align::right || widths[i] <= floors[i]) continue;
+    if (!found || widths[i] > widths[*found]) found = i;
+  }
+  return found;
+}
+
+// Columns give way at spaces first, then within words; as a last resort numbers do too.
 std::vector<int> fitting_widths(const Table& table, int room) {
   std::vector<int> widths = natural_widths(table);
-  while (total(widths) > room && *std::max_element(widths.begin(), widths.end()) > 1) --widths[widest(table, widths)];
+  const std::vector<int> words = word_widths(table);
+  const std::vector<int> cut(widths.size(), narrowest);
+  while (total(widths) > room && *std::max_element(widths.begin(), widths.end()) > 1) {
+    auto column = widest(table, widths, words);
+    if (!column) column = widest(table, widths, cut);
+    if (!column) column = static_cast<std::size_t>(std::max_element(widths.begin(), widths.end()) - widths.begin());
+    --widths[*column];
+  }
   return widths;
 }
 

@@ -2,6 +2,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <iterator>
 #include <tuple>
 
 #include "report/sections.h"
@@ -112,13 +113,14 @@ std::vector<Wait> waits_that_end_with(const plan::Plan& plan, Instant from, Inst
 }
 
 // Of each load, what its last coat waits for: the coats beneath it dry in its shade.
-std::vector<Wait> of_last_coats(std::vector<Wait> waits) {
-  std::erase_if(waits, [&waits](const Wait& wait) {
-    return std::any_of(waits.begin(), waits.end(), [&wait](const Wait& other) {
+std::vector<Wait> of_last_coats(const std::vector<Wait>& waits) {
+  std::vector<Wait> last;
+  std::copy_if(waits.begin(), waits.end(), std::back_inserter(last), [&waits](const Wait& wait) {
+    return std::none_of(waits.begin(), waits.end(), [&wait](const Wait& other) {
       return other.first->load == wait.first->load && other.first->piece == wait.first->piece && other.first->end > wait.first->end;
     });
   });
-  return waits;
+  return last;
 }
 
 // No clock holds up what starts then: closing time, the air or other work does.

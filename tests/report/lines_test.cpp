@@ -59,6 +59,13 @@ TEST(Table, ColumnsGiveWay) {
   EXPECT_EQ(plain(layout(table, 0, {Units::metric, false, 11})), "name      n\nwalnut   12\nboard\noak       3\n");
 }
 
+TEST(Table, WordsAreKeptWholeWhileAnotherColumnCanGiveWay) {
+  const Table table{{{"id"}, {"use"}}, {{"water-clear-three-coats", "tables and cases"}}};
+  EXPECT_EQ(
+      plain(layout(table, 0, {Units::metric, false, 33})),
+      "id                       use\nwater-clear-three-coats  tables\n                         and\n                         cases\n");
+}
+
 RC_GTEST_PROP(Wrap, NeverWiderAndLosesNoWord, ()) {
   const auto words = *rc::gen::container<std::vector<std::string>>(rc::gen::nonEmpty(rc::gen::string<std::string>()));
   std::string text;
