@@ -32,7 +32,8 @@ class Explainer {
     const solver::Intervals& open = model_.problem.activities[task_by_id_.at(event.id)].starts;
     const Time allowed = first_in(open, soonest);
     if (start <= allowed) return fmt::format("{}; then {}", since, closed_or_air(event, soonest));
-    return fmt::format("{}; it could have begun {} but {}", since, when(grid_.instant(allowed)), taken(event, grid_.instant(allowed)));
+    // What stood in the way last, at the last moment before the start when clocks, hours and air would have let it begin.
+    return fmt::format("{}; until then {}", since, taken(event, grid_.instant(last_in(open, start))));
   }
 
  private:
@@ -62,6 +63,14 @@ class Explainer {
     return solver::never;
   }
 
+  static Time last_in(const solver::Intervals& open, Time before) {
+    Time last = 0;
+    for (const solver::Interval& interval : open) {
+      if (interval.begin < before) last = std::min(interval.end, before) - 1;
+    }
+    return last;
+  }
+
   std::string closed_or_air(const Event& event, Time soonest) {
     const Instant wanted = grid_.instant(soonest);
     const auto fits = std::any_of(plan_.working.begin(), plan_.working.end(), [&](const shop::WorkingTime& shift) {
@@ -89,22 +98,22 @@ class Explainer {
     return fmt::format("the shop is closed, and at {} the air holds it up: {}", when(opening), *air);
   }
 
-  /// What stood in the way at the first moment when clocks, hours and air would have let it begin.
+  /// What stood in the way of beginning at that moment.
   std::string taken(const Event& event, Instant at) const {
     const Instant end = at + (event.end - event.start);
     for (const Event& other : plan_.events) {
       if (&other == &event) continue;
       if (event.dust != shop::Dust::none && !other.product.empty() && overlaps(at, end + settles(event.dust), other.start, wet(other))) {
-        return fmt::format("{} ({}) is wet and dust would spoil it", other.name, other.load);
+        return fmt::format("{} ({}) was wet and dust would have spoilt it", other.name, other.load);
       }
       if (!event.product.empty() && other.dust != shop::Dust::none &&
           overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
-        return fmt::format("the dust of {} has to settle", other.name);
+        return fmt::format("the dust of {} had to settle", other.name);
       }
-      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there is vapour of " + other.name;
+      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there was vapour of " + other.name;
       if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() &&
           overlaps(other.start, other.end, at, wet_from(event, at))) {
-        return other.name + " makes sparks";
+        return other.name + " made sparks";
       }
     }
     int busy = 0;
@@ -114,13 +123,13 @@ class Explainer {
       busy += other.people;
       by = other.load.empty() ? other.name : fmt::format("{} ({})", other.name, other.load);
     }
-    if (busy + event.people > plan_.shop.people) return fmt::format("everybody is busy with {}", by);
+    if (busy + event.people > plan_.shop.people) return fmt::format("everybody was busy with {}", by);
     for (const Event& other : plan_.events) {
       for (const BeforeEvent& limit : other.before) {
-        if (limit.event == event.id) return fmt::format("{} must follow within its limit, and would not", other.name);
+        if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", other.name);
       }
     }
-    return "other work or a free drying place comes first";
+    return "other work, or no free drying place, came first";
   }
 
   static bool overlaps(Instant a, Instant a_end, Instant b, Instant b_end) { return a < b_end && b < a_end; }

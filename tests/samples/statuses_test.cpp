@@ -1,0 +1,86 @@
+// Exit statuses and formats of the commands, on the samples.
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "cli/run.h"
+
+namespace coatday {
+namespace {
+
+namespace fs = std::filesystem;
+
+cli::Outcome run(const std::vector<std::string>& words) {
+  cli::World world;
+  world.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(COATDAY_SOURCE_DIR) / path); };
+  world.schedules = fs::path(COATDAY_SOURCE_DIR) / "schedules";
+  return cli::run(words, world);
+}
+
+std::string order(const std::string& sample) { return "samples/" + sample + "/order.yaml"; }
+
+struct Case {
+  std::string name;
+  std::vector<std::string> words;
+  int status;
+};
+
+class Statuses : public testing::TestWithParam<Case> {};
+
+TEST_P(Statuses, AreAsDocumented) {
+  const cli::Outcome outcome = run(GetParam().words);
+  EXPECT_EQ(outcome.status, GetParam().status) << outcome.err;
+  EXPECT_EQ(outcome.status == cli::bad_input, !outcome.err.empty()) << outcome.err;
+}
+
+INSTANTIATE_TEST_SUITE_P(All, Statuses,
+                         testing::Values(Case{"plan", {"plan", order("library-table")}, 0},
+                                         Case{"refused_by_air", {"plan", order("damp-july")}, 1},
+                                         Case{"face_left_behind", {"plan", order("top-face-only")}, 1},
+                                         Case{"checked_face_left_behind", {"check", order("top-face-only")}, 1},
+                                         Case{"declared", {"plan", order("top-face-declared")}, 0},
+                                         Case{"declared_strict", {"plan", "--strict", order("top-face-declared")}, 1},
+                                         Case{"check", {"check", order("dining-table")}, 0},
+                                         Case{"area", {"area", order("dining-table")}, 0}, Case{"buy", {"buy", order("dining-table")}, 0},
+                                         Case{"finishes", {"finishes"}, 0}, Case{"a_finish", {"finishes", "water-clear"}, 0},
+                                         Case{"schedules", {"schedules"}, 0}, Case{"help", {"--help"}, 0},
+                                         Case{"no_file", {"plan", "samples/none.yaml"}, 2}, Case{"no_command", {"plna"}, 2},
+                                         Case{"no_instant", {"plan", order("library-table"), "--from", "2027-02-30 08:00"}, 2},
+                                         Case{"unknown_finish", {"finishes", "water-claer"}, 2}),
+                         [](const auto& instance) { return instance.param.name; });
+
+TEST(Json, HoldsWhatTheSchemaNames) {
+  const cli::Outcome outcome = run({"plan", order("library-table"), "--format", "json"});
+  ASSERT_EQ(outcome.status, 0);
+  const auto plan = nlohmann::json::parse(outcome.out);
+  EXPECT_EQ(plan.at("schema"), "coatday-plan/1");
+  for (const char* key : {"program", "from", "shop", "air", "finishes", "pieces", "events", "places", "purchase", "warnings", "result"}) {
+    EXPECT_TRUE(plan.contains(key)) << key;
+  }
+  EXPECT_EQ(plan.at("result").at("status"), "feasible");
+}
+
+/// Units are for the reader: the plan is the same, instant by instant.
+TEST(Json, DoesNotDependOnTheUnitsOfTheReport) {
+  const auto events = [](const char* units) {
+    const cli::Outcome outcome = run({"plan", order("library-table"), "--format", "json", "--units", units});
+    return nlohmann::json::parse(outcome.out).at("events");
+  };
+  const auto us = events("us"), metric = events("metric");
+  ASSERT_EQ(us.size(), metric.size());
+  for (std::size_t i = 0; i < us.size(); ++i) EXPECT_EQ(us[i].at("start"), metric[i].at("start"));
+}
+
+TEST(Why, ExplainsEveryEvent) {
+  const cli::Outcome outcome = run({"plan", order("library-table"), "--format", "json"});
+  const auto plan = nlohmann::json::parse(outcome.out);
+  for (const auto& event : plan.at("events")) {
+    const cli::Outcome why = run({"why", order("library-table"), event.at("id").get<std::string>()});
+    EXPECT_EQ(why.status, 0) << event.at("id");
+    EXPECT_FALSE(why.out.empty());
+  }
+}
+
+}  // namespace
+}  // namespace coatday
