@@ -103,8 +103,8 @@ std::string finishes_text(const finish::Catalogue& catalogue, const Look& look) 
   for (const char* title : {"finish", "name", "role", "recoat", "full cure"}) table.columns.push_back({Text(title, Ink::faint)});
   for (const auto& [id, product] : catalogue.products) {
     const finish::StageHours& hours = product.reference().hours;
-    table.rows.push_back({id, product.name, finish::word(product.role), finish::word(product.base),
-                          span_words(hours[finish::Stage::recoat]), span_words(hours[finish::Stage::full_cure])});
+    table.rows.push_back({id, product.name, finish::word(product.role), span_words(hours[finish::Stage::recoat]),
+                          span_words(hours[finish::Stage::full_cure])});
   }
   return render(layout(table, 0, look), look.colour);
 }
