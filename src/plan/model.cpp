@@ -74,7 +74,7 @@ class Builder {
   void timed(const Task& task, solver::Activity& activity) {
     const Time work = Grid::steps(Hours(task.hands_on));
     const Time around = whole_ ? Grid::steps(Hours(task.set_up + task.clean_up)) : 0;
-    activity.optional = task.optional;
+    activity.optional = task.optional || at_another_time(task);
     if (task.fixed_start) {
       fixed(task, work, activity);
     } else if (task.may_pause) {
@@ -101,6 +101,12 @@ class Builder {
     activity.end = task.may_pause ? calendar_.pausing_end(work) : solver::shift(work);
     const Time end = activity.end->at(start);
     activity.optional = end <= 0 || end > calendar_.horizon() || start < 0;
+  }
+
+  /// The shop's movable work whose window is over, or begins past the horizon: it takes no part.
+  [[nodiscard]] bool at_another_time(const Task& task) const {
+    if (task.piece) return false;
+    return (task.not_after && grid_.down(*task.not_after) <= 0) || (task.not_before && grid_.up(*task.not_before) >= calendar_.horizon());
   }
 
   solver::Intervals starts(const Task& task, Time steps) {

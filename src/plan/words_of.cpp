@@ -67,10 +67,17 @@ class Words {
     if (task.fixed_start) return fmt::format("{} is fixed at {}", name(t), day_and_time(job_.shop.zone.to_local(*task.fixed_start)));
     if (task.milestone) return "delivery needs working hours";
     if (task.product == nullptr || !activity.starts.empty()) {
-      return fmt::format("{} needs {} within working hours{}", name(t), time,
+      return fmt::format("{} needs {} within working hours{}{}", name(t), time, window(task),
                          task.product == nullptr ? "" : " and in air that suits " + task.product->name);
     }
     return refusal(t, time);
+  }
+
+  std::string window(const Task& task) const {
+    std::string words;
+    if (task.not_before) words += " from " + day_and_time(job_.shop.zone.to_local(*task.not_before));
+    if (task.not_after) words += " until " + day_and_time(job_.shop.zone.to_local(*task.not_after));
+    return words;
   }
 
   std::string refusal(std::size_t t, const std::string& time) {

@@ -160,6 +160,19 @@ TEST(Planner, WeldingKeepsOffVapour) {
   EXPECT_TRUE(find(plan, "shop/welding"));
 }
 
+TEST(Planner, WorkWhoseWindowIsOverTakesNoPart) {
+  Job job = make_job();
+  shop::Work brackets;
+  brackets.id = brackets.name = "weld brackets";
+  brackets.takes = Hours(1);
+  brackets.not_before = monday() - std::chrono::hours(24 * 7);
+  brackets.not_after = monday() - std::chrono::hours(24);
+  job.shop.work = {brackets};
+  const Plan plan = planned(job);
+  EXPECT_EQ(plan.status, Status::feasible);
+  EXPECT_FALSE(find(plan, "shop/weld brackets"));
+}
+
 TEST(Planner, WhatIsDoneStaysDone) {
   const Job job = make_job();
   const Plan before = planned(job);
