@@ -14,6 +14,7 @@ inline constexpr Hours heavy_dust_settles{12};   ///< Utah State University Exte
 inline constexpr Hours both_faces_within{24};    ///< common practice, no source
 inline constexpr Minutes turning{5};             ///< common practice, no source
 inline constexpr Minutes handling{1};            ///< common practice, no source
+inline constexpr Metres gap{0.025};              ///< wet edges must not touch; common practice, no source
 inline constexpr Hours sharing_gap{0.5};         ///< common practice, no source
 
 // Everything else takes the value that its type starts with: one of a part, on points, turned by one person, no dust, no heat.

@@ -12,7 +12,7 @@ namespace coatday::input {
 namespace {
 
 constexpr std::size_t longest_quote = 60;   // characters
-constexpr std::size_t longest_choice = 13;  // words
+constexpr std::size_t longest_choice = 30;  // words
 constexpr std::size_t widest = 100;         // characters of a printed line
 constexpr std::size_t most_kept = 10'000;   // mistakes
 constexpr std::size_t most_told = 100;
@@ -85,7 +85,11 @@ std::string in_quotes(std::string_view typed) {
 std::string unknown(std::string_view what, std::string_view typed, const std::vector<std::string>& known, std::string_view in) {
   const std::string found = fmt::format("unknown {} {}{}", what, in_quotes(typed), in);
   if (const auto meant = nearest_word(typed, known)) return fmt::format("{}; did you mean '{}'?", found, *meant);
-  if (known.empty() || known.size() > longest_choice) return found;
+  if (known.empty()) return found;
+  if (known.size() > longest_choice) {
+    return fmt::format("{}; of the {} that are known the nearest are {}", found, known.size(),
+                       fmt::join(nearest_words(typed, known, 5), ", "));
+  }
   return fmt::format("{}; expected {}{}", found, known.size() > 1 ? "one of " : "", fmt::join(known, ", "));
 }
 

@@ -6,6 +6,7 @@
 
 #include "input/catalogue.h"
 #include "input/order_file.h"
+#include "shop/packing.h"
 
 namespace coatday::input {
 namespace {
@@ -83,7 +84,7 @@ void check_place(const Part& part, const Common& common, const Surroundings& aro
   bool any = false;
   for (const shop::DryingPlace& place : around.shop->places) {
     if (!bears(place.kind, part.support)) continue;
-    if (shop::fits(place, size.length, size.width) > 0) return;
+    if (shop::pack(place, {{size.length, size.width, 1}}, around.shop->gap)) return;
     any = true;
   }
   if (any) {

@@ -119,6 +119,7 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
   shop.both_faces_within = defaults::both_faces_within;
   shop.turning = defaults::turning;
   shop.handling = defaults::handling;
+  shop.gap = defaults::gap;
   shop.sharing_gap = defaults::sharing_gap;
   fields.take("units", shop.units, parse_units);
   fields.take("currency", shop.currency, parse_name);
@@ -126,6 +127,7 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
   fields.take("both faces within", shop.both_faces_within, parse_some_time);
   fields.take("turning", shop.turning, parse_minutes);
   fields.take("handling", shop.handling, parse_minutes);
+  fields.take("gap between parts", shop.gap, parse_distance);
   fields.take("sharing gap", shop.sharing_gap, parse_duration);
   fields.need("methods");
   for (const finish::Method method : each_text(fields.list("methods"), mistakes, parse_method)) shop.methods.emplace_back(word(method));
@@ -134,9 +136,13 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
 }  // namespace
 
 const Keys& shop_keys() {
-  static const Keys keys{"shop",    "time zone", "units",         "currency", "people", "hours",
-                         "closed",  "methods",   "drying places", "air",      "dust",   "both faces within",
-                         "turning", "handling",  "sharing gap",   "stock",    "work",   "own finishes"};
+  static const Keys keys{"shop",        "time zone", "units",
+                         "currency",    "people",    "hours",
+                         "closed",      "methods",   "drying places",
+                         "air",         "dust",      "both faces within",
+                         "turning",     "handling",  "gap between parts",
+                         "sharing gap", "stock",     "work",
+                         "own finishes"};
   return keys;
 }
 

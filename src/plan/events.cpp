@@ -19,9 +19,9 @@ using finish::CureClock;
 
 class Writer {
  public:
-  Writer(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule,
-         Clocks& clocks, const Grid& grid)
-      : plan_(plan), job_(job), loads_(loads), graph_(graph), model_(model), schedule_(schedule), clocks_(clocks), grid_(grid) {}
+  Writer(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const solver::Schedule& schedule,
+         const std::vector<Berth>& berths, Clocks& clocks, const Grid& grid)
+      : plan_(plan), job_(job), loads_(loads), graph_(graph), schedule_(schedule), berths_(berths), clocks_(clocks), grid_(grid) {}
 
   void run() {
     plan_.faces = loads_.faces;
@@ -124,48 +124,29 @@ class Writer {
     return std::nullopt;
   }
 
-  struct Held {
-    std::size_t keep;
-    std::size_t place;
-    int amount;
-    solver::Time from, until;
-  };
-
-  std::vector<Held> held() const {
-    std::vector<Held> result;
-    for (std::size_t h = 0; h < model_.problem.holds.size(); ++h) {
-      const int choice = schedule_.hold_choice[h];
-      if (choice < 0) continue;
-      const solver::Hold& hold = model_.problem.holds[h];
-      const Keep& keep = graph_.keeps[model_.keep_of_hold[h]];
-      const PlaceChoice& place = loads_.loads[keep.load].choices[static_cast<std::size_t>(choice)];
-      const auto& first = schedule_.activities[static_cast<std::size_t>(hold.first)];
-      solver::Time until = hold.limit->at(first.end);
-      if (hold.until && schedule_.activities[static_cast<std::size_t>(*hold.until)].present) {
-        until = std::min(until, schedule_.activities[static_cast<std::size_t>(*hold.until)].start);
+  void place_uses() {
+    for (const Berth& berth : berths_) {
+      const Load& load = loads_.loads[graph_.keeps[berth.keep].load];
+      const PlaceChoice& choice = load.choices[berth.choice];
+      const shop::DryingPlace& place = job_.shop.places[choice.place];
+      for (std::size_t n = 0; n < berth.numbers.size(); ++n) {
+        PlaceUse use;
+        use.event = event_of_task_.at(graph_.keeps[berth.keep].coat);
+        use.place = place.count == 1 ? place.name : fmt::format("{} {}", place.name, berth.numbers[n] + 1);
+        use.from = grid_.instant(berth.from);
+        use.until = grid_.instant(berth.until);
+        use.laid = laid(load, choice.packing.places[n], stretch_step * berth.begin);
+        plan_.places.push_back(std::move(use));
       }
-      if (until > first.start) result.push_back({model_.keep_of_hold[h], place.place, place.amount, first.start, until});
     }
-    std::stable_sort(result.begin(), result.end(), [](const Held& a, const Held& b) { return a.from < b.from; });
-    return result;
   }
 
-  /// Equal places are handed out by number, the lowest that is free; capacity guarantees that there are enough.
-  void place_uses() {
-    std::vector<std::vector<solver::Time>> free_from;
-    for (const shop::DryingPlace& place : job_.shop.places) free_from.emplace_back(static_cast<std::size_t>(place.count), -solver::never);
-    for (const Held& use : held()) {
-      int left = use.amount;
-      for (std::size_t n = 0; n < free_from[use.place].size() && left > 0; ++n) {
-        if (free_from[use.place][n] > use.from) continue;
-        free_from[use.place][n] = use.until;
-        --left;
-        const shop::DryingPlace& place = job_.shop.places[use.place];
-        plan_.places.push_back({event_of_task_.at(graph_.keeps[use.keep].coat),
-                                place.count == 1 ? place.name : fmt::format("{} {}", place.name, n + 1), grid_.instant(use.from),
-                                grid_.instant(use.until)});
-      }
+  static std::vector<shop::Laid> laid(const Load& load, std::vector<shop::Laid> rows, Metres from) {
+    for (shop::Laid& row : rows) {
+      row.item = load.parts[row.item].part;
+      row.x += from;
     }
+    return rows;
   }
 
   void count_film(const Event& event) {
@@ -177,8 +158,8 @@ class Writer {
   const Job& job_;
   const Loads& loads_;
   const TaskGraph& graph_;
-  const Model& model_;
   const solver::Schedule& schedule_;
+  const std::vector<Berth>& berths_;
   Clocks& clocks_;
   const Grid& grid_;
   std::map<std::size_t, std::size_t> event_of_task_;
@@ -186,9 +167,9 @@ class Writer {
 
 }  // namespace
 
-void write_events(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model,
-                  const solver::Schedule& schedule, Clocks& clocks, const Grid& grid) {
-  Writer(plan, job, loads, graph, model, schedule, clocks, grid).run();
+void write_events(Plan& plan, const Job& job, const Loads& loads, const TaskGraph& graph, const solver::Schedule& schedule,
+                  const std::vector<Berth>& berths, Clocks& clocks, const Grid& grid) {
+  Writer(plan, job, loads, graph, schedule, berths, clocks, grid).run();
 }
 
 }  // namespace coatday::plan

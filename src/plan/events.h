@@ -1,12 +1,13 @@
 #pragma once
 // From a solver's schedule back to events, places and dates.
 
-#include "plan/model.h"
+#include "plan/berths.h"
 
 namespace coatday::plan {
 
 /// Fills in the plan's events, places, face counts and the pieces' dates. The clocks' air may reach further than the solver's did.
-void write_events(Plan&, const Job&, const Loads&, const TaskGraph&, const Model&, const solver::Schedule&, Clocks&, const Grid&);
+void write_events(Plan&, const Job&, const Loads&, const TaskGraph&, const solver::Schedule&, const std::vector<Berth>&, Clocks&,
+                  const Grid&);
 
 /// One sentence for each event: what decided its start. The events must be complete.
 void explain_starts(Plan&, const TaskGraph&, const Model&, Clocks&, const Grid&);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "plan/plan.h"
+#include "shop/packing.h"
 
 namespace coatday::plan {
 
@@ -16,10 +17,15 @@ struct LoadPart {
   std::string label;  ///< "top", "leg x4", "door 9-16"
 };
 
-/// How many of a shop's places (an index into Shop::places) the whole load takes.
+/// A place is shared by stretches of its length, counted in steps; one of no length is a single step.
+inline constexpr Metres stretch_step(0.01);
+[[nodiscard]] int steps_of(const shop::DryingPlace&, Metres gap);
+
+/// How the whole load lies on one kind of a shop's places (an index into Shop::places).
 struct PlaceChoice {
   std::size_t place = 0;
-  int amount = 0;
+  shop::Packing packing;  ///< its items are the load's parts
+  int steps = 0;          ///< a stretch of one place, or whole places
 };
 
 struct Load {
@@ -48,6 +54,9 @@ enum class Split {
   single   ///< one item of each part, alone: a relaxation whose times can only be earlier
 };
 [[nodiscard]] Loads make_loads(const Job&, Split);
+
+/// No load shares a place with another any more.
+void take_whole_places(Loads&, const shop::Shop&);
 
 /// Kinds of drying place that a support can use.
 [[nodiscard]] bool suits(piece::Support, shop::PlaceKind);

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <tuple>
 
@@ -8,6 +9,24 @@
 #include "plan/load.h"
 
 namespace coatday::plan {
+
+namespace {
+
+constexpr double rounding = 1e-6;
+
+int stretch(const shop::DryingPlace& place, const shop::Packing& packing, Metres gap) {
+  const int whole = steps_of(place, gap), places = static_cast<int>(packing.places.size());
+  if (places > 1 || packing.used == Metres(0)) return places * whole;
+  return std::min(whole, static_cast<int>(std::ceil(packing.used / stretch_step - rounding)));
+}
+
+}  // namespace
+
+int steps_of(const shop::DryingPlace& place, Metres gap) {
+  if (!place.length || place.kind == shop::PlaceKind::hooks) return 1;
+  constexpr double most = 10'000;  // 100 m; what lies beyond is not shared
+  return std::max(1, static_cast<int>(std::min(most, (*place.length + gap) / stretch_step + rounding)));
+}
 
 bool suits(piece::Support support, shop::PlaceKind kind) {
   switch (support) {
@@ -95,22 +114,21 @@ class Gatherer {
   }
 
   std::vector<PlaceChoice> choices(std::size_t p, const std::vector<Batch>& batches) const {
-    std::vector<PlaceChoice> result;
     const std::vector<piece::Part>& parts = job_.order.pieces[p].piece.parts;
+    const piece::Support support = parts[batches.front().part].support;
+    std::vector<shop::Item> items;
+    for (const Batch& batch : batches) {
+      const piece::Footprint foot = piece::footprint(parts[batch.part].shape);
+      items.push_back({foot.length, foot.width, batch.count});
+    }
+    std::vector<PlaceChoice> result;
     for (std::size_t place = 0; place < job_.shop.places.size(); ++place) {
       const shop::DryingPlace& here = job_.shop.places[place];
-      int amount = 0;
-      for (const Batch& batch : batches) {
-        const piece::Part& part = parts[batch.part];
-        const piece::Footprint foot = piece::footprint(part.shape);
-        const int side_by_side = suits(part.support, here.kind) ? shop::fits(here, foot.length, foot.width) : 0;
-        if (side_by_side == 0) {
-          amount = 0;
-          break;
-        }
-        amount += (batch.count + side_by_side - 1) / side_by_side;
+      if (!suits(support, here.kind)) continue;
+      if (auto packing = shop::pack(here, items, job_.shop.gap)) {
+        const int steps = stretch(here, *packing, job_.shop.gap);
+        result.push_back({place, std::move(*packing), steps});
       }
-      if (amount > 0 && amount <= here.count) result.push_back({place, amount});
     }
     return result;
   }
@@ -209,6 +227,14 @@ class Gatherer {
 };
 
 }  // namespace
+
+void take_whole_places(Loads& loads, const shop::Shop& shop) {
+  for (Load& load : loads.loads) {
+    for (PlaceChoice& choice : load.choices) {
+      choice.steps = steps_of(shop.places[choice.place], shop.gap) * static_cast<int>(choice.packing.places.size());
+    }
+  }
+}
 
 Loads make_loads(const Job& job, Split split) { return Gatherer(job, split).run(); }
 

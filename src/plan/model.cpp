@@ -48,7 +48,8 @@ class Builder {
     problem().resources.push_back({job_.shop.people, tag(Requirement::Kind::people, 0)});
     problem().resources.push_back({1, tag(Requirement::Kind::spray_gun, 0)});
     for (std::size_t p = 0; p < job_.shop.places.size(); ++p) {
-      problem().resources.push_back({job_.shop.places[p].count, tag(Requirement::Kind::place, p)});
+      const shop::DryingPlace& place = job_.shop.places[p];
+      problem().resources.push_back({place.count * steps_of(place, job_.shop.gap), tag(Requirement::Kind::place, p)});
     }
   }
   static constexpr int people = 0;
@@ -162,7 +163,7 @@ class Builder {
     if (keep.until) hold.until = static_cast<int>(*keep.until);
     hold.limit_from = {hold.first, solver::Edge::end};
     hold.limit = stage_function(*coat.product, stackable(*coat.product));
-    for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.amount});
+    for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
     hold.tag = tag(Requirement::Kind::place, load.choices.empty() ? 0 : load.choices.front().place);
     model_.keep_of_hold.push_back(i);
     problem().holds.push_back(std::move(hold));

@@ -10,6 +10,7 @@
 #include "finish/catalogue.h"
 #include "piece/piece.h"
 #include "plan/job.h"
+#include "shop/packing.h"
 #include "shop/shop.h"
 
 namespace coatday::plan {
@@ -98,11 +99,12 @@ struct PieceResult {
   std::optional<Hours> slack;  ///< due less the late side of deliver; negative when late
 };
 
-/// A place held while a load dries.
+/// One place held while a load, or some of it, dries.
 struct PlaceUse {
   std::size_t event;  ///< the coat that began it
-  std::string place;  ///< "rack 3", "points"
+  std::string place;  ///< "rack 3"; "points" where there is one
   Instant from, until;
+  std::vector<shop::Laid> laid;  ///< what lies where on it; an item is a part of the piece, by index
 };
 
 struct Bought {

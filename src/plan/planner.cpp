@@ -104,8 +104,13 @@ class Planner {
     const solver::Outcome outcome = solver::solve(model.problem);
     plan_.contradiction.clear();
     if (const auto* found = std::get_if<solver::Found>(&outcome)) {
+      const auto places = berths(job_.shop, loads_, graph_, model, found->schedule);
+      if (!places) {
+        take_whole_places(loads_, job_.shop);
+        return attempt(horizon);
+      }
       plan_.ready_bound = bound(calendar);
-      write(*found, model);
+      write(*found, *places, model);
       return true;
     }
     if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
@@ -145,7 +150,7 @@ class Planner {
                        [&](const OrderWork& w) { return w.delivery && task.id == piece.piece.id + "/" + w.work.id; });
   }
 
-  void write(const solver::Found& found, const Model& model) {
+  void write(const solver::Found& found, const std::vector<Berth>& places, const Model& model) {
     plan_.status = Status::feasible;
     Instant end = plan_.from;
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
@@ -157,7 +162,7 @@ class Planner {
       plan_.findings = findings;
       plan_.until = end + cure;
       breathe_until(plan_.until);
-      write_events(plan_, job_, loads_, graph_, model, found.schedule, *clocks_, grid_);
+      write_events(plan_, job_, loads_, graph_, found.schedule, places, *clocks_, grid_);
       if (cured()) break;
     }
     explain_starts(plan_, graph_, model, *clocks_, grid_);

@@ -59,4 +59,19 @@ std::optional<std::string> nearest_word(std::string_view typed, std::span<const 
   return *found;
 }
 
+std::vector<std::string> nearest_words(std::string_view typed, std::span<const std::string> candidates, std::size_t count) {
+  const std::string word = lower(typed.substr(0, longest_word));
+  std::vector<std::pair<std::size_t, std::string>> ranked;
+  for (const std::string& candidate : candidates)
+    ranked.emplace_back(edit_distance(word, lower(candidate.substr(0, longest_word))), candidate);
+  std::stable_sort(ranked.begin(), ranked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<std::string> nearest;
+  for (auto& [distance, candidate] : ranked) {
+    if (nearest.size() == count) break;
+    const bool known = std::find(nearest.begin(), nearest.end(), candidate) != nearest.end();
+    if (!known) nearest.push_back(std::move(candidate));  // a word may be known twice
+  }
+  return nearest;
+}
+
 }  // namespace coatday

@@ -93,28 +93,29 @@ struct Run {
   std::string name;
   int first = 0, last = 0;
   Instant until;
+  std::string stretch;  // of the only place
 
   [[nodiscard]] std::string words() const {
-    if (first == 0) return name;
-    return first == last ? fmt::format("{} {}", name, first) : fmt::format("{} {}-{}", name, first, last);
+    if (first != last) return fmt::format("{} {}-{}", name, first, last);
+    return joined({first == 0 ? name : fmt::format("{} {}", name, first), stretch}, stretch.empty() ? "" : " ");
   }
 };
 
-Run run_of(const plan::PlaceUse& use) {
+Run run_of(const plan::Plan& plan, const plan::PlaceUse& use) {
   const std::size_t space = use.place.rfind(' ');
   const bool numbered =
       space != std::string::npos && space + 1 < use.place.size() &&
       std::all_of(use.place.begin() + static_cast<std::ptrdiff_t>(space) + 1, use.place.end(), [](char c) { return c >= '0' && c <= '9'; });
-  if (!numbered) return {use.place, 0, 0, use.until};
+  if (!numbered) return {use.place, 0, 0, use.until, stretch_words(plan, use)};
   const int number = parse_count(use.place.substr(space + 1)).value_or(0);
-  return {use.place.substr(0, space), number, number, use.until};
+  return {use.place.substr(0, space), number, number, use.until, stretch_words(plan, use)};
 }
 
 std::vector<Run> runs_of(const plan::Plan& plan, const plan::Event& event) {
   std::vector<Run> runs;
   for (const plan::PlaceUse& use : plan.places) {
     if (use.event >= plan.events.size() || &plan.events[use.event] != &event) continue;
-    const Run next = run_of(use);
+    const Run next = run_of(plan, use);
     const bool goes_on =
         !runs.empty() && runs.back().name == next.name && runs.back().until == next.until && next.first == runs.back().last + 1;
     if (goes_on && next.first > 0) {

@@ -1,6 +1,7 @@
 #include "report/json.h"
 
 #include "report/json_parts.h"
+#include "report/words.h"
 
 namespace coatday::report {
 
@@ -73,8 +74,9 @@ Json air_json(const plan::Plan& plan) {
 Json places_json(const plan::Plan& plan) {
   Json out = Json::array();
   for (const plan::PlaceUse& use : plan.places) {
+    const std::string stretch = stretch_words(plan, use);
     out.push_back({{"event", plan.events.at(use.event).id},
-                   {"place", use.place},
+                   {"place", stretch.empty() ? use.place : use.place + " " + stretch},
                    {"from", iso8601(use.from, plan.shop.zone)},
                    {"until", iso8601(use.until, plan.shop.zone)}});
   }

@@ -106,6 +106,19 @@ std::string product_name(const plan::Plan& plan, const std::string& id) {
   return found == plan.products.end() || found->second.name.empty() ? id : found->second.name;
 }
 
+std::string stretch_words(const plan::Plan& plan, const plan::PlaceUse& use) {
+  const auto beside = [&](const plan::PlaceUse& other) {
+    return other.place == use.place && other.event != use.event && other.from < use.until && use.from < other.until;
+  };
+  if (use.laid.empty() || std::none_of(plan.places.begin(), plan.places.end(), beside)) return "";
+  Metres from = use.laid.front().x, until = from;
+  for (const shop::Laid& row : use.laid) {
+    from = std::min(from, row.x);
+    until = std::max(until, row.x + row.along - (row.along > plan.shop.gap ? plan.shop.gap : Metres(0)));
+  }
+  return fmt::format("from {} to {}", format_length(from, plan.shop.units), format_length(until, plan.shop.units));
+}
+
 const plan::Event* find_event(const plan::Plan& plan, const std::string& id) {
   const auto found = std::find_if(plan.events.begin(), plan.events.end(), [&id](const plan::Event& e) { return e.id == id; });
   return found == plan.events.end() ? nullptr : &*found;

@@ -33,6 +33,8 @@ namespace coatday::report {
 [[nodiscard]] std::string stage_words(finish::Stage);  ///< "dry to recoat"
 /// The product's name, or its id when the plan does not hold it.
 [[nodiscard]] std::string product_name(const plan::Plan&, const std::string& id);
+/// Where on a place a load dries, when another dries beside it: "from 0 mm to 1600 mm"; else nothing.
+[[nodiscard]] std::string stretch_words(const plan::Plan&, const plan::PlaceUse&);
 [[nodiscard]] const plan::Event* find_event(const plan::Plan&, const std::string& id);
 
 }  // namespace coatday::report

@@ -15,7 +15,7 @@
 
 namespace coatday::shop {
 
-struct Shift {                                       ///< wall time; until > from
+struct Shift {  ///< wall time; until > from
   weekday day;
   Minutes from{0};
   Minutes until{0};
@@ -52,10 +52,10 @@ struct Work {
   int people = 1;
   Dust dust = Dust::none;
   bool hot = false;
-  bool may_pause = false;                            ///< may be split at breaks and closed hours
-  std::optional<Instant> start;                      ///< fixed
-  std::optional<Instant> not_before, not_after;      ///< movable: start and end lie between
-  Hours rest{0};                                     ///< what follows waits so long after it (glue that sets)
+  bool may_pause = false;                        ///< may be split at breaks and closed hours
+  std::optional<Instant> start;                  ///< fixed
+  std::optional<Instant> not_before, not_after;  ///< movable: start and end lie between
+  Hours rest{0};                                 ///< what follows waits so long after it (glue that sets)
   Location where;
 };
 
@@ -68,15 +68,16 @@ struct Shop {
   std::vector<Shift> week;
   std::vector<LocalDay> closed;
   std::vector<DryingPlace> places;
-  std::vector<std::string> methods;                  ///< words of finish::Method; the shop itself knows no finishes
+  std::vector<std::string> methods;  ///< words of finish::Method; the shop itself knows no finishes
   std::vector<StockItem> stock;
   std::vector<Work> work;
   Hours light_dust_settles{0};
   Hours heavy_dust_settles{0};
-  Hours both_faces_within{24};                       ///< the second face follows the first
-  Minutes turning{5};                                ///< per part turned over
-  Minutes handling{0};                               ///< per item and step: fetch, place
-  Hours sharing_gap{0.5};                            ///< coats of one product this close share their set-up
+  Hours both_faces_within{24};  ///< the second face follows the first
+  Minutes turning{5};           ///< per part turned over
+  Minutes handling{0};          ///< per item and step: fetch, place
+  Metres gap;                   ///< between things that dry side by side on one place
+  Hours sharing_gap{0.5};       ///< coats of one product this close share their set-up
   std::string air_description;
 };
 
@@ -87,9 +88,6 @@ struct WorkingTime {
 };
 /// The shop's shifts within [from, until], closed days left out, cut to the range; adjacent ones joined.
 [[nodiscard]] std::vector<WorkingTime> working_time(const Shop&, Instant from, Instant until);
-
-/// How many items of a footprint fit on one place of this kind side by side: 0 when it is too big.
-[[nodiscard]] int fits(const DryingPlace&, Metres length, Metres width);
 
 /// Litres on the shelf that can still be used on that day: not past good_until, nor opened longer ago than the product keeps.
 [[nodiscard]] Litres usable_stock(const Shop&, const std::string& product, LocalDay on, std::optional<Hours> keeps_opened);

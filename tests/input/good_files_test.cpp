@@ -140,6 +140,7 @@ TEST(Defaults, AreThoseOfTheExamples) {
   EXPECT_EQ(job.shop.both_faces_within, Hours(24));
   EXPECT_EQ(job.shop.turning, 5min);
   EXPECT_EQ(job.shop.handling, 1min);
+  EXPECT_EQ(job.shop.gap, Metres(0.025));
   EXPECT_EQ(job.shop.sharing_gap, Hours(0.5));
   ASSERT_EQ(job.order.pieces.size(), 1U);
   const piece::Part& part = job.order.pieces[0].piece.parts.at(0);

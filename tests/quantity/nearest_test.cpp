@@ -40,5 +40,12 @@ RC_GTEST_PROP(NearestWord, AWordIsNearestToItself, ()) {
   RC_ASSERT(nearest_word(word, words) == word);
 }
 
+TEST(NearestWords, RankedHoweverFar) {
+  const std::vector<std::string> words{"maple", "ash", "oak", "ash"};
+  EXPECT_EQ(nearest_words("aash", words, 2), (std::vector<std::string>{"ash", "oak"}));
+  EXPECT_EQ(nearest_words("", words, 9), (std::vector<std::string>{"ash", "oak", "maple"}));
+  EXPECT_TRUE(nearest_words("x", {}, 3).empty());
+}
+
 }  // namespace
 }  // namespace coatday

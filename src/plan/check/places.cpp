@@ -13,31 +13,21 @@ namespace {
 
 using finish::Stage;
 
-/// Places `first` to `last` of one kind, from 1: "rack 3", "rail 1-4", "points" where there is one.
+/// One of a shop's equal places, from 1: "rack 3", "points" where there is one.
 struct Held {
   const shop::DryingPlace* place = nullptr;
-  int first = 1;
-  int last = 1;
+  int number = 1;
 };
-
-std::optional<int> whole_number(std::string_view text) {
-  int value = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
-  return value;
-}
 
 std::optional<Held> read_as(const shop::DryingPlace& place, std::string_view text) {
   if (!text.starts_with(place.name)) return std::nullopt;
   text.remove_prefix(place.name.size());
-  if (text.empty()) return place.count == 1 ? std::optional(Held{&place, 1, 1}) : std::nullopt;
+  if (text.empty()) return place.count == 1 ? std::optional(Held{&place, 1}) : std::nullopt;
   if (text.front() != ' ') return std::nullopt;
-  text.remove_prefix(1);
-  const auto dash = text.find('-');
-  const auto first = whole_number(text.substr(0, dash));
-  const auto last = dash == std::string_view::npos ? first : whole_number(text.substr(dash + 1));
-  if (!first || !last || *first < 1 || *last < *first || *last > place.count) return std::nullopt;
-  return Held{&place, *first, *last};
+  int number = 0;
+  const auto [end, error] = std::from_chars(text.data() + 1, text.data() + text.size(), number);
+  const bool known = error == std::errc{} && end == text.data() + text.size() && number >= 1 && number <= place.count;
+  return known ? std::optional(Held{&place, number}) : std::nullopt;
 }
 
 std::optional<Held> read_place(const shop::Shop& shop, std::string_view text) {
@@ -75,6 +65,15 @@ Instant free_again(const Facts& facts, std::size_t coat, const LoadFacts& load) 
   return std::min(until, facts.plan.until);
 }
 
+constexpr Metres noise(1e-6);
+
+bool apart(Metres a, Metres a_size, Metres b, Metres b_size) { return a + a_size <= b + noise || b + b_size <= a + noise; }
+
+/// A side that the place does not give keeps nothing apart.
+bool on_each_other(const shop::Laid& a, const shop::Laid& b, const shop::DryingPlace& place) {
+  return !(place.length && apart(a.x, a.along, b.x, b.along)) && !(place.width && apart(a.y, a.across * a.count, b.y, b.across * b.count));
+}
+
 class PlaceJudge {
  public:
   PlaceJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {
@@ -83,7 +82,11 @@ class PlaceJudge {
 
   void run() {
     for (std::size_t u = 0; u < held_.size(); ++u) {
-      if (!held_[u]) tell("place-unknown", u, "the shop has no such place");
+      if (!held_[u]) {
+        tell("place-unknown", u, "the shop has no such place");
+        continue;
+      }
+      lying(u);
       for (std::size_t v = 0; v < u; ++v) pair(v, u);
     }
     for (std::size_t i = 0; i < facts_.events.size(); ++i) {
@@ -98,22 +101,67 @@ class PlaceJudge {
                                                  facts_.name(u.event), message)});
   }
 
+  [[nodiscard]] const piece::Part* part(const PlaceUse& use, const shop::Laid& row) const {
+    const auto piece = facts_.event(use.event).piece;
+    if (!piece) return nullptr;
+    const std::vector<piece::Part>& parts = facts_.job.order.pieces[*piece].piece.parts;
+    return row.item < parts.size() ? &parts[row.item] : nullptr;
+  }
+
+  /// Everything at its own size, within the place, nothing on anything else.
+  void lying(std::size_t u) {
+    const PlaceUse& use = facts_.plan.places[u];
+    const shop::DryingPlace& place = *held_[u]->place;
+    for (std::size_t a = 0; a < use.laid.size(); ++a) {
+      const shop::Laid& row = use.laid[a];
+      const piece::Part* of = part(use, row);
+      if (of == nullptr || row.count < 1) return tell("place-size-differs", u, "what lies there is no part of the piece");
+      if (!own_size(row, piece::footprint(of->shape), place.kind == shop::PlaceKind::hooks ? Metres(0) : facts_.job.shop.gap))
+        return tell("place-size-differs", u, of->name + " lies at another size");
+      if (!within(row, place)) return tell("place-too-small", u, of->name + " does not lie within it");
+      for (std::size_t b = 0; b < a; ++b) {
+        if (on_each_other(row, use.laid[b], place)) return tell("place-too-small", u, of->name + " lies on something else");
+      }
+    }
+  }
+
+  /// As it is or turned.
+  static bool own_size(const shop::Laid& row, const piece::Footprint& foot, Metres gap) {
+    const auto as = [&](Metres along, Metres across) { return row.along + noise >= along + gap && row.across + noise >= across + gap; };
+    return as(foot.length, foot.width) || as(foot.width, foot.length);
+  }
+
+  [[nodiscard]] bool within(const shop::Laid& row, const shop::DryingPlace& place) const {
+    const Metres gap = facts_.job.shop.gap;  // none is needed at the place's end
+    if (place.kind == shop::PlaceKind::hooks)
+      return row.count == 1 && (!place.length || std::max(row.along, row.across) <= *place.length + noise);
+    const bool along = !place.length || (row.x + noise >= Metres(0) && row.x + row.along <= *place.length + gap + noise);
+    const bool across =
+        place.width ? row.y + noise >= Metres(0) && row.y + row.across * row.count <= *place.width + gap + noise : row.count == 1;
+    return along && across;
+  }
+
   void pair(std::size_t u, std::size_t v) {
     const PlaceUse& a = facts_.plan.places[u];
     const PlaceUse& b = facts_.plan.places[v];
-    if (!held_[u] || !held_[v] || held_[u]->place != held_[v]->place) return;
-    if (held_[u]->last < held_[v]->first || held_[v]->last < held_[u]->first) return;
-    if (facts_.events[a.event].load == facts_.events[b.event].load) return;
-    const bool apart = a.until <= b.from + rounding || b.until <= a.from + rounding;
+    if (!held_[u] || held_[u]->place != held_[v]->place || held_[u]->number != held_[v]->number) return;
+    if (facts_.events[a.event].load == facts_.events[b.event].load && a.event != b.event) return;
+    const bool one_after_other = a.until <= b.from + rounding || b.until <= a.from + rounding;
     const bool past = facts_.event(a.event).done && facts_.event(b.event).done;
-    if (!apart && !past) tell("place-twice", v, "it is held for " + facts_.name(a.event));
+    if (!one_after_other && !past && touch(a, b, *held_[u]->place)) tell("place-twice", v, "it is held for " + facts_.name(a.event));
+  }
+
+  static bool touch(const PlaceUse& a, const PlaceUse& b, const shop::DryingPlace& place) {
+    if (place.kind == shop::PlaceKind::hooks || a.laid.empty() || b.laid.empty()) return true;
+    return std::any_of(a.laid.begin(), a.laid.end(), [&](const shop::Laid& x) {
+      return std::any_of(b.laid.begin(), b.laid.end(), [&](const shop::Laid& y) { return on_each_other(x, y, place); });
+    });
   }
 
   void coat(std::size_t i) {
     const LoadFacts& load = facts_.loads.at(facts_.events[i].load);
     const Instant needed = free_again(facts_, i, load);
-    int places = 0;
-    std::map<const piece::Part*, int> side_by_side;
+    std::map<const piece::Part*, int> lies;
     bool any = false;
     for (std::size_t u = 0; u < held_.size(); ++u) {
       const PlaceUse& use = facts_.plan.places[u];
@@ -121,34 +169,15 @@ class PlaceJudge {
       any = true;
       if (use.from > facts_.event(i).start + rounding) tell("place-held-late", u, "the coat goes on before");
       if (use.until + rounding < needed) tell("place-left-early", u, "it is needed until " + facts_.when(needed));
-      if (!held_[u]) continue;
-      if (!suits(load.support, held_[u]->place->kind))
+      for (const shop::Laid& row : use.laid) lies[part(use, row)] += row.count;
+      if (held_[u] && !suits(load.support, held_[u]->place->kind))
         tell("place-wrong-kind", u, fmt::format("not for parts on {}", piece::word(load.support)));
-      places += held_[u]->last - held_[u]->first + 1;
-      for (const auto& [part, count] : load.items) fit(*held_[u]->place, *part, side_by_side);
     }
-    if (!any) out_.push_back({"no-place", facts_.name(i) + ": nowhere to dry"});
-    if (places > 0) room(i, load, places, side_by_side);
-  }
-
-  /// The least that any of its places takes.
-  static void fit(const shop::DryingPlace& place, const piece::Part& part, std::map<const piece::Part*, int>& side_by_side) {
-    const piece::Footprint foot = piece::footprint(part.shape);
-    const int here = shop::fits(place, foot.length, foot.width);
-    const auto [at, fresh] = side_by_side.try_emplace(&part, here);
-    if (!fresh) at->second = std::min(at->second, here);
-  }
-
-  void room(std::size_t i, const LoadFacts& load, int places, const std::map<const piece::Part*, int>& side_by_side) {
-    double needed = 0;
-    for (const auto& [part, count] : load.items) {
-      const int fits = side_by_side.at(part);
-      if (fits == 0) return out_.push_back({"place-too-small", fmt::format("{}: {} does not fit its place", facts_.name(i), part->name)});
-      needed += static_cast<double>(count) / fits;
+    if (!any) return out_.push_back({"no-place", facts_.name(i) + ": nowhere to dry"});
+    for (const auto& [of, count] : load.items) {
+      if (lies[of] == count) continue;
+      out_.push_back({"place-items-differ", fmt::format("{}: {} of {} of {} have a place", facts_.name(i), lies[of], count, of->name)});
     }
-    constexpr double noise = 1e-9;
-    if (needed > places + noise)
-      out_.push_back({"place-too-small", fmt::format("{}: its load needs {:.1f} places and has {}", facts_.name(i), needed, places)});
   }
 
   const Facts& facts_;
