@@ -28,6 +28,7 @@ class Explainer {
     const std::string since = last != nullptr && last->earliest > plan_.from ? reason(*last) : "nothing before it to wait for";
     const Time start = grid_.down(event.start);
     const Time soonest = grid_.up(ready);
+    if (event.kind == EventKind::turn && start > soonest) return fmt::format("{}; turned just before the next coat", since);
     if (start <= soonest) return "as soon as it may be: " + since;
     const solver::Intervals& open = model_.problem.activities[task_by_id_.at(event.id)].starts;
     const Time allowed = first_in(open, soonest);

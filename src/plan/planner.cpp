@@ -8,6 +8,7 @@
 
 #include "plan/buying.h"
 #include "plan/events.h"
+#include "plan/put_off.h"
 #include "plan/stages.h"
 #include "plan/words_of.h"
 #include "solver/solve.h"
@@ -101,9 +102,10 @@ class Planner {
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
     const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
-    const solver::Outcome outcome = solver::solve(model.problem);
+    solver::Outcome outcome = solver::solve(model.problem);
     plan_.contradiction.clear();
-    if (const auto* found = std::get_if<solver::Found>(&outcome)) {
+    if (auto* found = std::get_if<solver::Found>(&outcome)) {
+      put_off_turns(graph_, model.problem, job_.shop.people, found->schedule);
       const auto places = berths(job_.shop, loads_, graph_, model, found->schedule);
       if (!places) {
         take_whole_places(loads_, job_.shop);

@@ -318,7 +318,7 @@ class LoadWalk {
 /// The order's and the shop's other work.
 class WorkWalk {
  public:
-  WorkWalk(const Job& job, TaskGraph& graph) : job_(job), graph_(graph) {}
+  explicit WorkWalk(TaskGraph& graph) : graph_(graph) {}
 
   std::size_t add(const shop::Work& work, std::optional<std::size_t> piece, const std::string& prefix) {
     Task task;
@@ -344,7 +344,6 @@ class WorkWalk {
   }
 
  private:
-  const Job& job_;
   TaskGraph& graph_;
 };
 
@@ -381,7 +380,7 @@ class PieceWalk {
 
   /// Works of one side of the finishing that touch the same parts follow each other as listed.
   void chain(std::vector<std::pair<const OrderWork*, std::size_t>>& earlier, const OrderWork& work, std::size_t task) {
-    WorkWalk works(job_, graph_);
+    WorkWalk works(graph_);
     for (const auto& [before, id] : earlier) {
       if (share_parts(*before, work)) works.follow(task, id, before->work);
     }
@@ -389,7 +388,7 @@ class PieceWalk {
   }
 
   void before_finishing() {
-    WorkWalk works(job_, graph_);
+    WorkWalk works(graph_);
     std::vector<std::pair<const OrderWork*, std::size_t>> earlier;
     for (const OrderWork& work : order_.work) {
       if (work.when != OrderWork::When::before_finishing) continue;
@@ -403,7 +402,7 @@ class PieceWalk {
   }
 
   void after_finishing() {
-    WorkWalk works(job_, graph_);
+    WorkWalk works(graph_);
     for (const OrderWork& work : order_.work) {
       if (work.when != OrderWork::When::after_finishing) continue;
       const std::size_t id = works.add(work.work, piece_, order_.piece.id + "/");
@@ -438,7 +437,7 @@ class PieceWalk {
     graph_.tasks.push_back(std::move(task));
     const std::size_t id = graph_.tasks.size() - 1;
     for (const auto& [l, walk] : walks_) wait_for_load(id, walk, finish::Stage::pack, late);
-    WorkWalk works(job_, graph_);
+    WorkWalk works(graph_);
     for (const auto& [work, other] : later_) {
       if (!work->delivery) works.follow(id, other, work->work);
     }
@@ -474,7 +473,7 @@ void apply_history(const Job& job, TaskGraph& graph) {
 TaskGraph make_tasks(const Job& job, const Loads& loads) {
   TaskGraph graph;
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) PieceWalk(job, loads, p, graph).run();
-  WorkWalk works(job, graph);
+  WorkWalk works(graph);
   for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "shop/");
   apply_history(job, graph);
   return graph;

@@ -49,6 +49,46 @@ TEST(Planner, SecondFaceFollowsTheTurn) {
   EXPECT_LE(second->start, first->end + std::chrono::hours(24));
 }
 
+TEST(Planner, TurnsJustBeforeTheNextCoat) {
+  JobKnobs knobs;
+  knobs.scuff_step = false;
+  const Plan plan = planned(make_job(knobs));
+  const Event* back = find(plan, "table-1/top/clear 2/turn-back");
+  const Event* next = find(plan, "table-1/top/clear 2/first");
+  ASSERT_TRUE(back && next);
+  // Nothing else may start between the two, on one pair of hands, but a night or a break may lie there.
+  for (const Event& event : plan.events) EXPECT_FALSE(event.start > back->start && event.start < next->start) << event.id;
+}
+
+TEST(Planner, SmallPartsShareAPlaceWithALargeOne) {
+  JobKnobs knobs;
+  knobs.points = 1;
+  Job job = make_job(knobs);
+  std::vector<piece::Part>& parts = job.order.pieces[0].piece.parts;
+  piece::Part stop = parts[0];
+  stop.id = stop.name = "stop";
+  stop.shape = piece::Board{Metres(0.33), Metres(0.06), Metres(0.02)};
+  parts.push_back(stop);
+  const Plan plan = planned(job);
+  ASSERT_EQ(plan.status, Status::feasible);
+  const Event* both = find(plan, "table-1/top/clear 1/first");
+  ASSERT_TRUE(both);
+  EXPECT_EQ(both->faces.size(), 2U) << "top and stop lie side by side";
+}
+
+TEST(Planner, PiecesShareAPlace) {
+  JobKnobs knobs;
+  knobs.points = 1;
+  knobs.pieces = 2;
+  Job job = make_job(knobs);
+  for (shop::DryingPlace& place : job.shop.places) place.length = Metres(4);
+  const Plan side_by_side = planned(job);
+  for (shop::DryingPlace& place : job.shop.places) place.length = Metres(2);
+  const Plan one_after_the_other = planned(job);
+  ASSERT_TRUE(side_by_side.ready && one_after_the_other.ready);
+  EXPECT_LT(*side_by_side.ready, *one_after_the_other.ready);
+}
+
 TEST(Planner, HungPartsAreCoatedAllRoundAtOnce) {
   const Plan plan = planned(make_job());
   const Event* legs = find(plan, "table-1/leg/clear 1");
