@@ -116,7 +116,7 @@ std::string format_span(Hours span) {
   if (seconds == 0) return "0 min";
   if (seconds < 60) return fmt::format("{}{} s", sign, seconds);
   if (minutes < 60) return fmt::format("{}{} min", sign, minutes);
-  if (minutes < 24 * 60) return sign + two_units(fmt::format("{} h", minutes / 60), minutes % 60, "min");
+  if (minutes < 24L * 60) return sign + two_units(fmt::format("{} h", minutes / 60), minutes % 60, "min");
   const long whole_hours = std::lround(hours);
   return sign + two_units(count(whole_hours / 24, "day", "days"), whole_hours % 24, "h");
 }
