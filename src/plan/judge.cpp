@@ -4,10 +4,10 @@
 
 #include <fmt/core.h>
 
-#include "plan/coats.h"
-#include "plan/effort.h"
+#include "plan/make/coats.h"
+#include "plan/make/effort.h"
+#include "plan/make/stages.h"
 #include "plan/planner.h"
-#include "plan/stages.h"
 
 namespace coatday::plan {
 

@@ -6,11 +6,11 @@
 
 #include <fmt/core.h>
 
-#include "plan/buying.h"
-#include "plan/events.h"
-#include "plan/put_off.h"
-#include "plan/stages.h"
-#include "plan/words_of.h"
+#include "plan/buy/buying.h"
+#include "plan/make/events.h"
+#include "plan/make/put_off.h"
+#include "plan/make/stages.h"
+#include "plan/make/words_of.h"
 #include "solver/solve.h"
 
 namespace coatday::plan {

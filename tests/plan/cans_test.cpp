@@ -1,5 +1,5 @@
 // Whole cans against an exhaustive search.
-#include "plan/cans.h"
+#include "plan/buy/cans.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

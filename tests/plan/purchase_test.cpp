@@ -1,4 +1,4 @@
-#include "plan/purchase.h"
+#include "plan/buy/purchase.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

@@ -1,4 +1,4 @@
-#include "plan/sundries.h"
+#include "plan/buy/sundries.h"
 
 #include <gtest/gtest.h>
 

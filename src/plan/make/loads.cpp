@@ -5,8 +5,8 @@
 
 #include <fmt/core.h>
 
-#include "plan/effort.h"
-#include "plan/load.h"
+#include "plan/make/effort.h"
+#include "plan/make/load.h"
 
 namespace coatday::plan {
 

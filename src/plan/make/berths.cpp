@@ -1,4 +1,4 @@
-#include "plan/berths.h"
+#include "plan/make/berths.h"
 
 #include <algorithm>
 #include <map>

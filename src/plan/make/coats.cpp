@@ -1,4 +1,4 @@
-#include "plan/coats.h"
+#include "plan/make/coats.h"
 
 #include <algorithm>
 

@@ -1,4 +1,4 @@
-#include "plan/put_off.h"
+#include "plan/make/put_off.h"
 
 #include <algorithm>
 #include <set>

@@ -1,11 +1,11 @@
-#include "plan/hand_over.h"
+#include "plan/make/hand_over.h"
 
 #include <algorithm>
 #include <map>
 
 #include <fmt/core.h>
 
-#include "plan/stages.h"
+#include "plan/make/stages.h"
 
 namespace coatday::plan {
 

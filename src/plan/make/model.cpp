@@ -1,9 +1,9 @@
-#include "plan/model.h"
+#include "plan/make/model.h"
 
 #include <algorithm>
 #include <map>
 
-#include "plan/stages.h"
+#include "plan/make/stages.h"
 
 namespace coatday::plan {
 

@@ -1,8 +1,8 @@
 #pragma once
 // From tasks to the solver's mathematics. Activity i of the problem is task i of the graph.
 
-#include "plan/calendar.h"
-#include "plan/task.h"
+#include "plan/make/calendar.h"
+#include "plan/make/task.h"
 #include "solver/problem.h"
 
 namespace coatday::plan {

@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "plan/model.h"
+#include "plan/make/model.h"
 
 namespace coatday::plan {
 

@@ -1,12 +1,12 @@
-#include "plan/buying.h"
+#include "plan/buy/buying.h"
 
 #include <algorithm>
 #include <map>
 #include <set>
 
-#include "plan/load.h"
-#include "plan/purchase.h"
-#include "plan/sundries.h"
+#include "plan/buy/purchase.h"
+#include "plan/buy/sundries.h"
+#include "plan/make/load.h"
 
 namespace coatday::plan {
 

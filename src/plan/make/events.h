@@ -1,7 +1,7 @@
 #pragma once
 // From a solver's schedule back to events, places and dates.
 
-#include "plan/berths.h"
+#include "plan/make/berths.h"
 
 namespace coatday::plan {
 

@@ -1,4 +1,4 @@
-#include "plan/stages.h"
+#include "plan/make/stages.h"
 
 #include <initializer_list>
 

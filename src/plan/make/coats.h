@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "plan/load.h"
+#include "plan/make/load.h"
 
 namespace coatday::plan {
 

@@ -4,11 +4,11 @@
 
 #include <fmt/core.h>
 
-#include "plan/coats.h"
-#include "plan/effort.h"
-#include "plan/grid.h"
-#include "plan/stages.h"
-#include "plan/task.h"
+#include "plan/make/coats.h"
+#include "plan/make/effort.h"
+#include "plan/make/grid.h"
+#include "plan/make/stages.h"
+#include "plan/make/task.h"
 
 namespace coatday::plan {
 

@@ -1,4 +1,4 @@
-#include "plan/clocks.h"
+#include "plan/make/clocks.h"
 
 namespace coatday::plan {
 

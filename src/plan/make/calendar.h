@@ -1,7 +1,7 @@
 #pragma once
 // When a task may start, and when it ends: working hours, and for a coat the air.
 
-#include "plan/clocks.h"
+#include "plan/make/clocks.h"
 #include "solver/problem.h"
 
 namespace coatday::plan {

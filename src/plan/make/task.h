@@ -6,7 +6,7 @@
 #include <variant>
 #include <vector>
 
-#include "plan/load.h"
+#include "plan/make/load.h"
 
 namespace coatday::plan {
 

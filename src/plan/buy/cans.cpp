@@ -1,4 +1,4 @@
-#include "plan/cans.h"
+#include "plan/buy/cans.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "plan/events.h"
+#include "plan/make/events.h"
 
 #include <algorithm>
 #include <map>
@@ -8,8 +8,8 @@
 
 #include "finish/coverage.h"
 #include "plan/cautions.h"
-#include "plan/hand_over.h"
-#include "plan/stages.h"
+#include "plan/make/hand_over.h"
+#include "plan/make/stages.h"
 
 namespace coatday::plan {
 

@@ -1,8 +1,8 @@
-#include "plan/purchase.h"
+#include "plan/buy/purchase.h"
 
 #include <algorithm>
 
-#include "plan/cans.h"
+#include "plan/buy/cans.h"
 
 namespace coatday::plan {
 namespace {

@@ -1,7 +1,7 @@
 #pragma once
 // Turning a part just before its next coat, not as soon as its last one allows.
 
-#include "plan/model.h"
+#include "plan/make/model.h"
 
 namespace coatday::plan {
 

@@ -1,7 +1,7 @@
 #pragma once
 // Requirements in the maker's words.
 
-#include "plan/events.h"
+#include "plan/make/events.h"
 
 namespace coatday::plan {
 

@@ -1,4 +1,4 @@
-#include "plan/calendar.h"
+#include "plan/make/calendar.h"
 
 #include <algorithm>
 

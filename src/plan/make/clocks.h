@@ -5,8 +5,8 @@
 #include <memory>
 
 #include "finish/clock.h"
-#include "plan/grid.h"
-#include "plan/task.h"
+#include "plan/make/grid.h"
+#include "plan/make/task.h"
 
 namespace coatday::plan {
 

@@ -3,8 +3,8 @@
 
 #include <fmt/core.h>
 
-#include "plan/events.h"
-#include "plan/stages.h"
+#include "plan/make/events.h"
+#include "plan/make/stages.h"
 
 namespace coatday::plan {
 

@@ -1,9 +1,9 @@
-#include "plan/effort.h"
+#include "plan/make/effort.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "plan/grid.h"
+#include "plan/make/grid.h"
 
 namespace coatday::plan {
 

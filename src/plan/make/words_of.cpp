@@ -1,4 +1,4 @@
-#include "plan/words_of.h"
+#include "plan/make/words_of.h"
 
 #include <algorithm>
 
