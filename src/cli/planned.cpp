@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "plan/planner.h"
+#include "plan/propose.h"
 #include "report/report.h"
 
 namespace coatday::cli {
@@ -40,11 +41,13 @@ tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& 
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
-  plan::Plan plan = plan::make_plan(*job, {plan_from(arguments, *job, world.now)});
+  const plan::Request request{plan_from(arguments, *job, world.now)};
+  plan::Plan plan = plan::make_plan(*job, request);
   if (plan.status == plan::Status::feasible) {
     const std::vector<plan::Breach> breaches = plan::check(plan, *job);
     if (!breaches.empty()) return tl::make_unexpected(refused_by_checker(breaches));
   }
+  plan.proposals = plan::propose(*job, request, plan);
   return Planned{std::move(*job), std::move(plan)};
 }
 

@@ -158,6 +158,7 @@ struct Plan {
   std::map<std::string, std::string> cautions;  ///< key -> text
   Status status = Status::feasible;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
+  std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
   std::optional<Instant> ready;            ///< objective: everything may be delivered
   std::optional<Instant> ready_bound;      ///< nothing can be ready before
   Hours seconds_spent{0};

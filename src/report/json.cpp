@@ -40,11 +40,14 @@ Json result_json(const plan::Plan& plan) {
                        : plan.status == plan::Status::not_found ? "unknown"
                                                                 : "feasible";
   const double gap = both ? (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from) : 0;
-  return {{"status", status},
-          {"objective", feasible ? hours(plan.ready) : Json()},
-          {"bound", hours(plan.ready_bound)},
-          {"gap", both ? Json(gap) : Json()},
-          {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
+  Json out{{"status", status},
+           {"objective", feasible ? hours(plan.ready) : Json()},
+           {"bound", hours(plan.ready_bound)},
+           {"gap", both ? Json(gap) : Json()},
+           {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
+  if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
+  if (!plan.proposals.empty()) out["proposals"] = plan.proposals;
+  return out;
 }
 
 namespace {

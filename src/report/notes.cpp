@@ -42,14 +42,18 @@ Lines cautions(const plan::Plan& plan, const Look& look) {
 Lines contradiction(const plan::Plan& plan, const Look& look) {
   if (plan.status == plan::Status::feasible) return {};
   if (plan.status == plan::Status::not_found) {
-    return hang(
-        "",
-        "No plan was found in the time given, and none is proven impossible. More people or places, a later date or a warmer room help.",
-        look);
+    return hang("", "No plan was found in the time given, and none is proven impossible.", look);
   }
   if (plan.contradiction.empty()) return hang("", "There is no plan: the errors below have to be mended first.", look);
   Lines lines = hang("", Text("There is no plan. ", Ink::bad) + "These cannot all be so:", look);
   for (const std::string& requirement : plan.contradiction) append(lines, hang("  - ", requirement, look));
+  return lines;
+}
+
+Lines proposals(const plan::Plan& plan, const Look& look) {
+  if (plan.proposals.empty()) return {};
+  Lines lines{Text(plan.status == plan::Status::feasible ? "What would make it in time, or earlier" : "What would help", Ink::strong)};
+  for (const std::string& proposal : plan.proposals) append(lines, hang("  - ", proposal, look));
   return lines;
 }
 

@@ -18,6 +18,7 @@ void add_section(Lines& page, const Lines& section) {
 std::string plan_text(const plan::Plan& plan, const std::string& order, const Look& look) {
   Lines page = summary(plan, order, look);
   add_section(page, contradiction(plan, look));
+  add_section(page, proposals(plan, look));
   add_section(page, days(plan, look));
   add_section(page, ledger(plan, look));
   add_section(page, purchase(plan, look));

@@ -18,6 +18,7 @@ namespace coatday::report {
 [[nodiscard]] Lines hand_over(const plan::Plan&, const Look&);
 [[nodiscard]] Lines findings(const std::vector<plan::Finding>&, const Look&);
 [[nodiscard]] Lines cautions(const plan::Plan&, const Look&);
+[[nodiscard]] Lines proposals(const plan::Plan&, const Look&);
 [[nodiscard]] Lines contradiction(const plan::Plan&, const Look&);
 
 /// "equal on all 9 wooden parts", or which are not.
