@@ -114,9 +114,10 @@ class Reader {
     if (day > days) return fail("month " + std::to_string(month) + " has no day " + std::to_string(day) + " in a year of 365 days");
     const auto at = hour_of_year(date::month(static_cast<unsigned>(month)), date::day(static_cast<unsigned>(day)), hour - 1);
     int& first = first_line_[at];
-    if (first != 0)
+    if (first != 0) {
       return fail("month " + std::to_string(month) + ", day " + std::to_string(day) + ", hour " + std::to_string(hour) +
                   " again; it was given in line " + std::to_string(first));
+    }
     first = line_;
     csv_.hours[at] = air;
   }
@@ -164,7 +165,7 @@ class Reader {
 
 std::size_t hour_of_year(date::month month, date::day day, int hour) {
   const int days = days_before_month[static_cast<unsigned>(month) - 1] + static_cast<int>(static_cast<unsigned>(day)) - 1;
-  return static_cast<std::size_t>(24 * days + hour);
+  return std::size_t{24} * static_cast<std::size_t>(days) + static_cast<std::size_t>(hour);
 }
 
 tl::expected<YearCsv, CsvError> read_year(std::string_view text) { return Reader().read(text); }

@@ -18,7 +18,6 @@ namespace coatday::plan {
 namespace {
 
 using date::days;
-using finish::CureClock;
 
 /// A planning horizon that is enough for most, and one that is enough for nearly all.
 constexpr std::array<days, 2> horizons{days(28), days(182)};

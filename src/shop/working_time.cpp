@@ -18,10 +18,11 @@ std::vector<WorkingTime> shifts_of(const Shop& shop, LocalDay day) {
 
 void append(std::vector<WorkingTime>& joined, WorkingTime next) {
   if (next.begin >= next.end) return;
-  if (!joined.empty() && next.begin <= joined.back().end)
+  if (!joined.empty() && next.begin <= joined.back().end) {
     joined.back().end = std::max(joined.back().end, next.end);
-  else
+  } else {
     joined.push_back(next);
+  }
 }
 
 }  // namespace
