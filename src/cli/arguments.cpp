@@ -27,6 +27,7 @@ struct Typed {
   std::string from;
   std::string units;
   std::string colour = "auto";
+  std::string effort = "quick";
 };
 
 /// The commands with their options, bound to where the words go.
@@ -70,6 +71,7 @@ class Grammar {
     }
     if (command == Command::plan) app.add_option("--format", typed_.format);
     if (command <= Command::why) app.add_option("--from", typed_.from);
+    if (command <= Command::why) app.add_option("--effort", typed_.effort);
     if (command == Command::plan || command == Command::check) app.add_flag("--strict", typed_.arguments.strict);
     if (command != Command::check) app.add_option("--units", typed_.units);
     app.add_option("--colour", typed_.colour);
@@ -92,6 +94,18 @@ tl::expected<T, Outcome> choice(const char* option, const std::string& typed, co
   return tl::make_unexpected(mistaken(std::string(option) + " '" + typed + "': expected " + expected + suggestion(typed, words)));
 }
 
+constexpr double thorough = 30;  // seconds
+constexpr double most_effort = 86'400;
+
+tl::expected<double, Outcome> read_effort(const std::string& typed) {
+  if (typed == "quick") return 0;
+  if (typed == "thorough") return thorough;
+  const auto seconds = parse_count(typed);
+  if (seconds && *seconds <= most_effort) return *seconds;
+  return tl::make_unexpected(mistaken("--effort '" + typed + "': expected quick, thorough or whole seconds, a day at most" +
+                                      suggestion(typed, {"quick", "thorough"})));
+}
+
 tl::expected<Arguments, Outcome> convert(const Typed& typed, Command command) {
   static constexpr std::array<std::pair<const char*, Format>, 2> formats{{{"text", Format::text}, {"json", Format::json}}};
   static constexpr std::array<std::pair<const char*, Units>, 2> systems{{{"us", Units::us}, {"metric", Units::metric}}};
@@ -105,6 +119,9 @@ tl::expected<Arguments, Outcome> convert(const Typed& typed, Command command) {
   const auto colour = choice("--colour", typed.colour, colours);
   if (!colour) return tl::make_unexpected(colour.error());
   arguments.colour = *colour;
+  const auto effort = read_effort(typed.effort);
+  if (!effort) return tl::make_unexpected(effort.error());
+  arguments.effort = *effort;
   if (!typed.units.empty()) {
     const auto units = choice("--units", typed.units, systems);
     if (!units) return tl::make_unexpected(units.error());

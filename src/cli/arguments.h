@@ -24,6 +24,7 @@ struct Arguments {
   Format format = Format::text;
   std::optional<LocalTime> from;  ///< in the shop's zone
   std::optional<Units> units;
+  double effort = 0;  ///< seconds to go on looking for a better plan and a proof; 0: the first good plan
   bool strict = false;
   Colour colour = Colour::automatic;
 };

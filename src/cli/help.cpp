@@ -34,6 +34,9 @@ Usage: coatday plan ORDER.yaml [options]
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
+  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
+                    better one, or a proof that none is) or so many seconds;
+                    Ctrl-C ends it with the best so far (default quick)
   --units UNITS     us or metric (default: the shop's)
   --strict          exit status 1 when there is any warning
   --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
@@ -51,6 +54,9 @@ Usage: coatday buy ORDER.yaml [options]
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
+  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
+                    better one, or a proof that none is) or so many seconds;
+                    Ctrl-C ends it with the best so far (default quick)
   --units UNITS     us or metric (default: the shop's)
   --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
                     always (default auto)
@@ -68,6 +74,9 @@ Usage: coatday why ORDER.yaml [EVENT] [options]
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
+  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
+                    better one, or a proof that none is) or so many seconds;
+                    Ctrl-C ends it with the best so far (default quick)
   --units UNITS     us or metric (default: the shop's)
   --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
                     always (default auto)

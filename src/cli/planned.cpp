@@ -1,5 +1,7 @@
 #include "cli/planned.h"
 
+#include <fmt/core.h>
+
 #include <algorithm>
 
 #include "plan/planner.h"
@@ -16,6 +18,27 @@ Outcome told(const std::vector<input::Diagnostic>& mistakes) {
     if (!outcome.err.ends_with('\n')) outcome.err += '\n';
   }
   return outcome;
+}
+
+constexpr double patience = 0.5;  // seconds before people want to see something move
+
+std::string progress_line(const plan::Progress& progress, const Zone& zone) {
+  const auto at = [&zone](const std::optional<Instant>& t) { return t ? day_and_time(zone.to_local(*t)) : std::string("not known"); };
+  return fmt::format("best so far ready {}; none before {} ({:.0f} s, Ctrl-C to stop)", at(progress.ready), at(progress.bound),
+                     progress.seconds);
+}
+
+plan::Request request_of(const Arguments& arguments, const World& world, const plan::Job& job) {
+  plan::Request request{plan_from(arguments, job, world.now)};
+  request.seconds = arguments.effort;
+  if (request.seconds <= 0) return request;
+  if (world.interruptible) request.stop = world.interruptible();
+  if (world.say) {
+    request.progress = [&world, zone = job.shop.zone](const plan::Progress& progress) {
+      if (progress.seconds >= patience) world.say(progress_line(progress, zone));
+    };
+  }
+  return request;
 }
 
 Outcome no_schedules() { return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it"); }
@@ -41,8 +64,9 @@ tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& 
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
-  const plan::Request request{plan_from(arguments, *job, world.now)};
+  const plan::Request request = request_of(arguments, world, *job);
   plan::Plan plan = plan::make_plan(*job, request);
+  if (request.progress) world.say("");
   if (plan.status == plan::Status::feasible) {
     const std::vector<plan::Breach> breaches = plan::check(plan, *job);
     if (!breaches.empty()) return tl::make_unexpected(refused_by_checker(breaches));

@@ -2,12 +2,34 @@
 
 #include <unistd.h>
 
+#include <csignal>
+#include <cstdio>
 #include <cstdlib>
 #include <system_error>
 
 namespace coatday::cli {
 
 namespace fs = std::filesystem;
+
+namespace {
+
+std::atomic<bool> interrupted{false};
+static_assert(std::atomic<bool>::is_always_lock_free, "it is set by a signal handler");
+
+const std::atomic<bool>* catch_interrupt() {
+  struct sigaction action {};
+  action.sa_handler = [](int) { interrupted = true; };
+  action.sa_flags = static_cast<int>(SA_RESETHAND);
+  sigaction(SIGINT, &action, nullptr);
+  return &interrupted;
+}
+
+void show(const std::string& line) {
+  std::fprintf(stderr, "\r\033[K%s", line.c_str());
+  std::fflush(stderr);
+}
+
+}  // namespace
 
 std::optional<fs::path> find_schedules(const std::string& from_environment, const fs::path& program,
                                        const std::function<bool(const fs::path&)>& is_directory) {
@@ -35,6 +57,8 @@ World this_machine() {
   });
   world.now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
   world.terminal = isatty(STDOUT_FILENO) == 1;
+  if (isatty(STDERR_FILENO) == 1) world.say = show;
+  world.interruptible = catch_interrupt;
   world.no_color = !variable("NO_COLOR").empty();
   return world;
 }

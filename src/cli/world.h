@@ -1,6 +1,7 @@
 #pragma once
 // What a command may know of the machine that it runs on. Tests make their own.
 
+#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <optional>
@@ -16,6 +17,10 @@ struct World {
   Instant now;
   bool terminal = false;  ///< output goes to one
   bool no_color = false;  ///< NO_COLOR is set and not empty
+  /// Shows one line in place of the one before, while people wait; null where nobody looks. An empty line takes it away.
+  std::function<void(const std::string&)> say;
+  /// From now on Ctrl-C raises the flag instead of ending the program; a second one ends it. Null: never interrupted.
+  std::function<const std::atomic<bool>*()> interruptible;
 };
 
 /// The first that exists: what COATDAY_SCHEDULES says; installed, ../share/coatday/schedules from the program; else schedules/ of the source

@@ -159,7 +159,8 @@ struct Plan {
   Status status = Status::feasible;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
   std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
-  std::optional<Instant> ready;            ///< objective: everything may be delivered
+  bool proven = false;                     ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order
+  std::optional<Instant> ready;            ///< objective: everything may be delivered, by the late side
   std::optional<Instant> ready_bound;      ///< nothing can be ready before
   Hours seconds_spent{0};
 };

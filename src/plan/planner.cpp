@@ -29,14 +29,13 @@ constexpr std::size_t most_loads = 1500;
 
 class Planner {
  public:
-  Planner(const Job& job, const Request& request) : job_(job), grid_(request.from) {
+  Planner(const Job& job, const Request& request) : job_(job), request_(request), grid_(request.from) {
     plan_.from = grid_.instant(0);
     plan_.shop = job.shop;
     plan_.findings = judge(job);
   }
 
   Plan run() {
-    const auto clock = std::chrono::steady_clock::now();
     plan_.faces = take_off(job_);
     if (!refused_by_judge()) {
       loads_ = make_loads(job_, Split::to_fit);
@@ -48,7 +47,7 @@ class Planner {
         }
       }
     }
-    plan_.seconds_spent = std::chrono::steady_clock::now() - clock;
+    plan_.seconds_spent = spent();
     return std::move(plan_);
   }
 
@@ -101,17 +100,19 @@ class Planner {
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
     const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
-    solver::Outcome outcome = solver::solve(model.problem);
+    solver::Outcome outcome = solver::solve(model.problem, limits());
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       put_off_turns(graph_, model.problem, job_.shop.people, found->schedule);
       const auto places = berths(job_.shop, loads_, graph_, model, found->schedule);
       if (!places) {
         take_whole_places(loads_, job_.shop);
+        whole_places_ = true;
         return attempt(horizon);
       }
       plan_.ready_bound = bound(calendar);
       write(*found, *places, model);
+      judge_search(*found);
       return true;
     }
     if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
@@ -122,6 +123,31 @@ class Planner {
       plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, *clocks_, grid_);
     }
     return false;
+  }
+
+  [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
+
+  [[nodiscard]] solver::Limits limits() const {
+    solver::Limits limits;
+    if (request_.seconds <= 0) return limits;
+    limits.seconds = std::max(1.0, request_.seconds - std::chrono::duration<double>(spent()).count());
+    limits.stop = request_.stop;
+    if (request_.progress) {
+      limits.progress = [this](const solver::Progress& progress) {
+        request_.progress(
+            {grid_.instant(progress.best.ready), grid_.instant(progress.ready_bound), std::chrono::duration<double>(spent()).count()});
+      };
+    }
+    return limits;
+  }
+
+  /// What a search proves it proves of these loads; the quick plan keeps to the bound that holds for any. Nor is it proof where places could
+  /// not be shared freely.
+  void judge_search(const solver::Found& found) {
+    if (request_.seconds <= 0 || whole_places_) return;
+    plan_.proven = found.proven;
+    if (found.ready_bound > -solver::never)
+      plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
   }
 
   /// Nothing can be ready before: clocks, calendars and sequence of one item of each part alone, and all hands-on work against all hands.
@@ -170,7 +196,7 @@ class Planner {
     write_purchase(plan_, job_);
     judge_air();
     for (const Delivery& delivery : graph_.deliveries) {
-      const Instant ready = grid_.instant(found.schedule.activities[delivery.nominal].start);
+      const Instant ready = grid_.instant(found.schedule.activities[delivery.late].start);
       plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
     }
   }
@@ -210,11 +236,14 @@ class Planner {
   }
 
   const Job& job_;
+  const Request& request_;
+  std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
   Grid grid_;
   Plan plan_;
   Loads loads_;
   TaskGraph graph_;
   std::vector<std::unique_ptr<Clocks>> all_clocks_;
+  bool whole_places_ = false;
   Clocks* clocks_ = nullptr;  // over plan_.air as it is now
 };
 

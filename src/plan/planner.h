@@ -1,12 +1,25 @@
 #pragma once
 // From a job to a plan.
 
+#include <atomic>
+#include <functional>
+
 #include "plan/plan.h"
 
 namespace coatday::plan {
 
+/// How far the search has come.
+struct Progress {
+  std::optional<Instant> ready;  ///< of the best plan so far: everything may be delivered
+  std::optional<Instant> bound;  ///< nothing can be ready before
+  double seconds = 0;
+};
+
 struct Request {
-  Instant from;  ///< nothing that is not done starts before
+  Instant from;        ///< nothing that is not done starts before
+  double seconds = 0;  ///< to go on searching after the first good plan; the answer then depends on the machine
+  std::function<void(const Progress&)> progress{};  ///< called on every better plan or bound
+  const std::atomic<bool>* stop = nullptr;          ///< raised: the best plan so far will do
 };
 
 /// Judges the job without planning: both faces, what goes over what, supports and places, methods, products against schedule and use.

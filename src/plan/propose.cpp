@@ -16,7 +16,7 @@ namespace {
 using date::days;
 
 /// Beyond this planning again for each change would keep people waiting.
-constexpr std::size_t most_faces = 400;
+constexpr std::size_t most_faces = 150;
 
 /// The shop's air, warmed with its moisture in it to a temperature at least, and dried to a humidity at most.
 class Conditioned : public climate::AirSource {

@@ -38,6 +38,7 @@ Json result_json(const plan::Plan& plan) {
   const bool both = feasible && plan.ready && plan.ready_bound && *plan.ready > plan.from;
   const char* status = plan.status == plan::Status::infeasible  ? "infeasible"
                        : plan.status == plan::Status::not_found ? "unknown"
+                       : plan.proven                            ? "proven best"
                                                                 : "feasible";
   const double gap = both ? (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from) : 0;
   Json out{{"status", status},

@@ -89,8 +89,11 @@ Text verdict(const plan::Plan& plan) {
     case plan::Status::feasible:
       break;
   }
-  if (!plan.ready_bound) return "feasible";
-  return "feasible; nothing can be ready before " + instant_words(*plan.ready_bound, plan.shop.zone);
+  if (plan.proven) return {"proven best, with the parts gathered as they are", Ink::good};
+  if (!plan.ready_bound || !plan.ready || *plan.ready <= plan.from) return "feasible";
+  const double gap = (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from);
+  return fmt::format("feasible, gap {:.0f} %: nothing can be ready before {} by the late side", 100 * gap,
+                     instant_words(*plan.ready_bound, plan.shop.zone));
 }
 
 Lines title(const plan::Plan& plan, const std::string& order, const Look& look) {

@@ -82,10 +82,13 @@ void Bounds::enqueue(Side side, int a) {
 
 void Bounds::start_by(int a, Time latest) { set(latest_side, a, latest, -1, -1); }
 
+void Bounds::start_from(int a, Time earliest) { set(earliest_side, a, earliest, -1, -1); }
+
 // The two sides do not feed each other. Stage by stage, a cycle comes to rest (or leaves the horizon) before anything after it is looked at.
-bool Bounds::propagate() {
+bool Bounds::propagate(long most_work) {
+  const long until = most_work > std::numeric_limits<long>::max() - work_ ? most_work : work_ + most_work;
   for (const Side side : {earliest_side, latest_side}) {
-    while (!queue_[side].empty() && crossed_ < 0) {
+    while (!queue_[side].empty() && crossed_ < 0 && work_ < until) {
       const int a = queue_[side].top().activity;
       queue_[side].pop();
       queued_[side][at(a)] = 0;

@@ -2,6 +2,7 @@
 // The earliest and latest starts that lags and calendars leave, each with the reason for it.
 
 #include <array>
+#include <limits>
 #include <optional>
 #include <queue>
 #include <utility>
@@ -20,13 +21,18 @@ class Bounds {
   /// With `only`: just the requirements with these tags, and those without a tag.
   explicit Bounds(const Network&, std::optional<Tags> only = std::nullopt);
 
-  /// To the fixpoint; false where the bounds of a required activity cross (the rest is then unfinished).
-  bool propagate();
-  /// Lowers a latest start; for the caller to propagate.
+  /// To the fixpoint, or for so much work; false where the bounds of a required activity cross (the rest is then unfinished).
+  bool propagate(long most_work = std::numeric_limits<long>::max());
+  /// Lowers a latest start or raises an earliest one; for the caller to propagate.
   void start_by(int activity, Time latest);
+  void start_from(int activity, Time earliest);
 
   [[nodiscard]] Time earliest(int activity) const { return value_[earliest_side][static_cast<std::size_t>(activity)]; }
   [[nodiscard]] Time latest(int activity) const { return value_[latest_side][static_cast<std::size_t>(activity)]; }
+  /// The soonest end that the earliest start leaves, and the latest start whose soonest end is not after t.
+  [[nodiscard]] Time soonest_end(int activity) const { return soonest({activity, Edge::end}, earliest(activity)); }
+  [[nodiscard]] Time last_end(int activity) const { return last({activity, Edge::end}, latest(activity)); }
+  [[nodiscard]] Time latest_ending(int activity, Time t) const { return latest_soonest({activity, Edge::end}, nullptr, t); }
   [[nodiscard]] int crossed() const { return crossed_; }
   /// The tags that led to the crossing: up to the earliest start, then from the latest start back to where it came from.
   [[nodiscard]] Tags reasons() const;

@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "solver/bounds.h"
+#include "solver/budget.h"
 
 namespace coatday::solver {
 
@@ -39,6 +40,6 @@ struct Constructed {
   int stuck = -1;  ///< where there is none: the activity it was given up at
 };
 
-[[nodiscard]] Constructed construct(const Network&, const Bounds&, const Directions&, Troubles&);
+[[nodiscard]] Constructed construct(const Network&, const Bounds&, const Directions&, const Budget&, Troubles&);
 
 }  // namespace coatday::solver

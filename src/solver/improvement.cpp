@@ -2,18 +2,23 @@
 
 #include <algorithm>
 
+#include "solver/justify.h"
+
 namespace coatday::solver {
 namespace {
 
-constexpr int plain_passes = 4;  // by urgency and job by job, each with holds reserved leanly and generously
+constexpr int plain_passes = 4;    // by urgency and job by job, each with holds reserved leanly and generously
+constexpr int few_jobs = 4;        // fewer are not worth moving against each other
+constexpr double hopeless = 1.03;  // so much later than the best, a schedule is not worth another pass
 
 }  // namespace
 
-Improvement::Improvement(const Network& network, const Bounds& bounds, const Limits& limits)
+Improvement::Improvement(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent)
     : network_(network),
       bounds_(bounds),
-      limits_(limits),
-      random_(limits.seed),
+      budget_(budget),
+      incumbent_(incumbent),
+      random_(budget.limits().seed),
       urgency_(urgency(network, bounds)),
       job_(jobs(network, urgency_)),
       boost_(urgency_.size(), 0) {
@@ -23,21 +28,29 @@ Improvement::Improvement(const Network& network, const Bounds& bounds, const Lim
   breadth_ = std::max(1.0, *high - *low);
 }
 
-Outcome Improvement::run() {
-  for (int pass = 0; pass < std::max(plain_passes, limits_.passes) && !best_; ++pass) try_once(directions(pass));
-  if (!best_) {
-    const int worst = troubles_.worst();
-    return NotFound{worst, troubles_.blockers(worst)};
-  }
-  for (int pass = 1; pass <= limits_.passes && !unbeatable(); ++pass) try_once(directions(pass));
-  return std::move(*best_);
+void Improvement::find() {
+  const int most = std::max(plain_passes, budget_.limits().passes) - 1;
+  while (!incumbent_.best() && may_go_on(tried_, most)) try_once(directions(tried_++));
 }
+
+void Improvement::improve() {
+  const int passes = budget_.limits().passes;
+  if (incumbent_.best() && !(remembered_ == incumbent_.best()->score)) {  // found elsewhere
+    remember(incumbent_.best()->schedule, best_directions_.key.empty() ? by_rule(0) : best_directions_);
+  }
+  for (int pass = 1; !unbeatable() && may_go_on(pass, passes); ++pass) {
+    if (incumbent_.proven() && ++since_proven_ > passes) return;  // what is left to better are the lesser aims
+    try_once(directions(pass));
+  }
+}
+
+bool Improvement::may_go_on(int pass, int most) const { return budget_.extended() ? !budget_.share_spent() : pass <= most; }
 
 Directions Improvement::directions(int pass) {
   const bool plain = pass < plain_passes;
-  Directions d = best_ && !plain && random_.chance(0.8) ? by_best() : by_rule(pass);
-  d.patience_each = limits_.unscheduling_per_activity;
-  d.patience_all = limits_.unscheduling_per_activity + 8 * network_.size;
+  Directions d = incumbent_.best() && !plain && random_.chance(0.8) ? by_best() : by_rule(pass);
+  d.patience_each = budget_.limits().unscheduling_per_activity;
+  d.patience_all = budget_.limits().unscheduling_per_activity + 8 * network_.size;
   follow_precedence(network_, d.key);
   return d;
 }
@@ -69,7 +82,7 @@ Directions Improvement::by_best() {
   if (move < 0.3) {
     const double size = random_.unit();
     shake(d.key, spread_ * (0.005 + 0.3 * size * size * size));  // mostly little
-  } else if (move < 0.6) {
+  } else if (move < 0.6 || job_count_ < few_jobs) {
     shake_window(d.key);
   } else {
     move_jobs(d.key);
@@ -103,21 +116,43 @@ void Improvement::move_jobs(Keys& keys) {
   for (std::size_t i = 0; i < keys.size(); ++i) keys[i] += by[static_cast<std::size_t>(job_[i])];
 }
 
-void Improvement::try_once(const Directions& directions) {
-  Constructed made = construct(network_, bounds_, directions, troubles_);
+void Improvement::try_once(Directions directions) {
+  std::optional<Schedule> made = pass(directions);
+  if (made && budget_.extended()) justify(std::move(directions), std::move(*made));
+}
+
+// Late and then early again, as long as that shortens it.
+void Improvement::justify(Directions directions, Schedule schedule) {
+  Score reached = score(network_.problem, schedule);
+  for (int again = 0; again < 4 && !budget_.spent(); ++again) {
+    if (reached.ready > incumbent_.best()->score.ready * hopeless) return;
+    directions.key = justified(network_, bounds_, schedule);
+    follow_precedence(network_, directions.key);
+    std::optional<Schedule> made = pass(directions);
+    if (!made) return;
+    const Score again_reached = score(network_.problem, *made);
+    if (!(again_reached < reached)) return;
+    reached = again_reached;
+    schedule = std::move(*made);
+  }
+}
+
+std::optional<Schedule> Improvement::pass(const Directions& directions) {
+  Constructed made = construct(network_, bounds_, directions, budget_, troubles_);
+  budget_.count();
   if (!made.schedule) {
-    if (made.stuck >= 0 && !best_) boost_[static_cast<std::size_t>(made.stuck)] += 1;
-    return;
+    if (made.stuck >= 0 && !incumbent_.best()) boost_[static_cast<std::size_t>(made.stuck)] += 1;
+    return std::nullopt;
   }
   const Score reached = score(network_.problem, *made.schedule);
-  if (best_ && best_->score < reached) return;
-  remember(*made.schedule, directions);
-  if (best_ && best_->score == reached) return;                       // as good: another order to vary
-  if (!violations(network_.problem, *made.schedule).empty()) return;  // never show what the checker objects to
-  best_ = Found{std::move(*made.schedule), reached};
+  if (!incumbent_.best() || reached <= incumbent_.best()->score) remember(*made.schedule, directions);  // as good: another order to vary
+  incumbent_.offer(*made.schedule, reached);
+  if (!incumbent_.best()) return std::nullopt;
+  return std::move(made.schedule);
 }
 
 void Improvement::remember(const Schedule& schedule, const Directions& directions) {
+  remembered_ = score(network_.problem, schedule);
   best_directions_ = directions;
   best_directions_.key = urgency_;
   double low = never, high = -never;
@@ -133,10 +168,11 @@ void Improvement::remember(const Schedule& schedule, const Directions& direction
 
 // Every goal at its earliest start, and no set-up that might be shared.
 bool Improvement::unbeatable() const {
-  if (best_->score.setups > 0) return false;
+  if (!incumbent_.best()) return false;
+  if (incumbent_.best()->score.setups > 0) return false;
   const std::vector<Goal>& goals = network_.problem.goals;
   return std::all_of(goals.begin(), goals.end(), [&](const Goal& goal) {
-    const Assignment& run = best_->schedule.activities[static_cast<std::size_t>(goal.activity)];
+    const Assignment& run = incumbent_.best()->schedule.activities[static_cast<std::size_t>(goal.activity)];
     return run.present && run.start == bounds_.earliest(goal.activity);
   });
 }

@@ -4,30 +4,37 @@
 #include <optional>
 
 #include "solver/construct.h"
+#include "solver/incumbent.h"
 #include "solver/priority.h"
-#include "solver/solve.h"
 
 namespace coatday::solver {
 
 class Improvement {
  public:
-  Improvement(const Network&, const Bounds&, const Limits&);
-  Outcome run();
+  Improvement(const Network&, const Bounds&, Budget&, Incumbent&);
+  /// Passes until there is a schedule; then for the rest of the limits. Each also ends with the budget's share, and may be called again.
+  void find();
+  void improve();
+  [[nodiscard]] const Troubles& troubles() const { return troubles_; }
 
  private:
+  [[nodiscard]] bool may_go_on(int pass, int most) const;
   Directions directions(int pass);
   Directions by_rule(int pass);
   Directions by_best();
   void shake(Keys&, double by);
   void shake_window(Keys&);
   void move_jobs(Keys&);
-  void try_once(const Directions&);
+  void try_once(Directions);
+  void justify(Directions, Schedule);
+  std::optional<Schedule> pass(const Directions&);
   void remember(const Schedule&, const Directions&);
   [[nodiscard]] bool unbeatable() const;
 
   const Network& network_;
   const Bounds& bounds_;
-  const Limits& limits_;
+  Budget& budget_;
+  Incumbent& incumbent_;
   Random random_;
   Keys urgency_;
   std::vector<int> job_;
@@ -35,9 +42,11 @@ class Improvement {
   double breadth_ = 1;  ///< of the urgencies
   Keys boost_;          ///< how often a pass was given up at the activity
   Troubles troubles_;
-  std::optional<Found> best_;
   Directions best_directions_;  ///< of the best schedule, its starts as keys
+  Score remembered_;            ///< its score
   double spread_ = 1;           ///< of its starts
+  int tried_ = 0;               ///< passes for a first schedule
+  int since_proven_ = 0;        ///< passes
 };
 
 }  // namespace coatday::solver

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "solver/separation.h"
+
 namespace coatday::solver {
 
 Time Monotone::latest(Time value, Time low, Time high) const {
@@ -20,6 +22,7 @@ namespace {
 class Shift final : public Monotone {
  public:
   explicit Shift(Time lag) : lag_(lag) {}
+  [[nodiscard]] std::optional<Time> lag() const override { return lag_; }
   [[nodiscard]] Time at(Time t) const override {
     if (t >= never) return never;
     return static_cast<Time>(std::min<std::int64_t>(std::int64_t{t} + lag_, never));
@@ -80,6 +83,10 @@ class Later final : public Monotone {
 };
 
 }  // namespace
+
+std::optional<Time> constant_lag(const Function& f) {
+  return f ? f->lag() : std::optional<Time>(0);
+}
 
 Function shift(Time lag) { return std::make_shared<Shift>(lag); }
 Function table(Time first, std::vector<Time> values) { return std::make_shared<Table>(first, std::move(values)); }

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace coatday::solver {
@@ -17,6 +18,8 @@ class Monotone {
   [[nodiscard]] virtual Time at(Time t) const = 0;
   /// The latest t in [low, high] with at(t) <= value, or low - 1 where there is none. By bisection unless overridden.
   [[nodiscard]] virtual Time latest(Time value, Time low, Time high) const;
+  /// Where at(t) is t plus always the same, and that is known without looking: so much.
+  [[nodiscard]] virtual std::optional<Time> lag() const { return std::nullopt; }
 };
 using Function = std::shared_ptr<const Monotone>;
 

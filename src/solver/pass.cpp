@@ -4,10 +4,11 @@
 
 namespace coatday::solver {
 
-Pass::Pass(const Network& network, const Bounds& bounds, const Directions& directions, Troubles& troubles)
+Pass::Pass(const Network& network, const Bounds& bounds, const Directions& directions, const Budget& budget, Troubles& troubles)
     : network_(network),
       bounds_(bounds),
       directions_(directions),
+      budget_(budget),
       troubles_(troubles),
       partial_(network),
       fitter_(network, partial_, outlook_),
@@ -42,7 +43,7 @@ Constructed Pass::run() {
       const int a = heap_.back();
       heap_.pop_back();
       if (partial_.placed(a) || waiting_[at(a)] > 0) continue;
-      if (!attempt(a)) return {std::nullopt, stuck_};
+      if (budget_.cut_off() || !attempt(a)) return {std::nullopt, stuck_};
     }
     if (all_failures_ > directions_.patience_all) return {std::nullopt, stuck_};
   } while (!settle_holds());
@@ -219,8 +220,9 @@ Schedule Pass::result() const {
   return schedule;
 }
 
-Constructed construct(const Network& network, const Bounds& bounds, const Directions& directions, Troubles& troubles) {
-  return Pass(network, bounds, directions, troubles).run();
+Constructed construct(const Network& network, const Bounds& bounds, const Directions& directions, const Budget& budget,
+                      Troubles& troubles) {
+  return Pass(network, bounds, directions, budget, troubles).run();
 }
 
 }  // namespace coatday::solver

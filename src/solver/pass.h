@@ -8,7 +8,7 @@ namespace coatday::solver {
 
 class Pass {
  public:
-  Pass(const Network&, const Bounds&, const Directions&, Troubles&);
+  Pass(const Network&, const Bounds&, const Directions&, const Budget&, Troubles&);
   Constructed run();
 
  private:
@@ -63,6 +63,7 @@ class Pass {
   const Network& network_;
   const Bounds& bounds_;
   const Directions& directions_;
+  const Budget& budget_;
   Troubles& troubles_;
   Partial partial_;
   Outlook outlook_;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "solver/groups.h"
+
 namespace coatday::solver {
 namespace {
 
@@ -19,20 +21,6 @@ double pulled_back(const Network& network, const Bounds& bounds, const MinimumLa
   const Time reach = latest_of(lag.bound, static_cast<Time>(latest), least, value_of(activity, lag.from.edge, high, false));
   return std::max(low, latest_of(activity, lag.from.edge, false, reach, low, high));
 }
-
-// Union-find.
-class Groups {
- public:
-  explicit Groups(int size) : parent_(at(size)) { std::iota(parent_.begin(), parent_.end(), 0); }
-  int of(int i) {
-    while (parent_[at(i)] != i) i = parent_[at(i)] = parent_[at(parent_[at(i)])];
-    return i;
-  }
-  void join(int a, int b) { parent_[at(of(a))] = of(b); }
-
- private:
-  std::vector<int> parent_;
-};
 
 }  // namespace
 

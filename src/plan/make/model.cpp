@@ -204,8 +204,7 @@ class Builder {
 
   void goals() {
     for (const Delivery& delivery : graph_.deliveries) {
-      problem().goals.push_back({static_cast<int>(delivery.nominal), solver::never, 1, -1});
-      if (!whole_) continue;
+      if (whole_) problem().goals.push_back({static_cast<int>(delivery.nominal), solver::never, 1, -1});
       const OrderPiece& piece = job_.order.pieces[delivery.piece];
       const Time due = piece.promised ? grid_.down(*piece.promised) : solver::never;
       problem().goals.push_back({static_cast<int>(delivery.late), due, 1, tag(Requirement::Kind::promised, delivery.piece)});

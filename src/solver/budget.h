@@ -1,0 +1,43 @@
+#pragma once
+// What is left of a call's limits.
+
+#include <chrono>
+
+#include "solver/solve.h"
+
+namespace coatday::solver {
+
+class Budget {
+ public:
+  explicit Budget(const Limits& limits) : limits_(limits) { share(1); }
+
+  /// Whether the call has more than its quick passes.
+  [[nodiscard]] bool extended() const { return limits_.seconds > 0 || limits_.work > 0; }
+  void count(long work = 1) { work_ += work; }
+  [[nodiscard]] long work() const { return work_; }
+  [[nodiscard]] bool spent() const { return (limits_.work > 0 && work_ >= limits_.work) || cut_off(); }
+  /// Whether the clock or the caller ends the call at once.
+  [[nodiscard]] bool cut_off() const {
+    if (limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed)) return true;
+    return limits_.seconds > 0 && seconds() >= limits_.seconds;
+  }
+  /// Sets aside such a part of what is left, for whoever asks share_spent().
+  void share(double part) {
+    if (limits_.work > 0) share_work_ = work_ + static_cast<long>(part * static_cast<double>(limits_.work - work_));
+    if (limits_.seconds > 0) share_seconds_ = seconds() + part * (limits_.seconds - seconds());
+  }
+  [[nodiscard]] bool share_spent() const {
+    return spent() || (limits_.work > 0 && work_ >= share_work_) || (limits_.seconds > 0 && seconds() >= share_seconds_);
+  }
+  [[nodiscard]] double seconds() const { return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin_).count(); }
+  [[nodiscard]] const Limits& limits() const { return limits_; }
+
+ private:
+  const Limits& limits_;
+  std::chrono::steady_clock::time_point begin_ = std::chrono::steady_clock::now();
+  long work_ = 0;
+  long share_work_ = 0;
+  double share_seconds_ = 0;
+};
+
+}  // namespace coatday::solver

@@ -1,0 +1,137 @@
+#include "solver/learn/arcs.h"
+
+#include <utility>
+
+namespace coatday::solver::learn {
+
+Mapping::Mapping(Function f, Time low, Time high) : f_(std::move(f)), low_(low), high_(high) {
+  if (!f_) return;
+  const auto known = f_->lag();
+  if (known && high + *known < never) {
+    lag_ = *known;
+    f_ = nullptr;
+    return;
+  }
+  lag_ = f_->at(low) - low;
+  for (Time t = low; t <= high; ++t) {
+    const Time value = f_->at(t);
+    if (value >= never || value - t != lag_) return;
+  }
+  f_ = nullptr;
+}
+
+void Arcs::minimum(Var x, const Mapping& f, Var y, Conditions conditions) {
+  const int c = conditions.empty() ? -1 : static_cast<int>(conditions_.size());
+  if (c >= 0) conditions_.push_back(std::move(conditions));
+  add(2 * x, 2 * y, f, Kind::minimum_ahead, c);
+  add(2 * y + 1, 2 * x + 1, f, Kind::minimum_back, c);
+}
+
+void Arcs::maximum(Var x, const Mapping& f, Var y, Conditions conditions) {
+  const int c = conditions.empty() ? -1 : static_cast<int>(conditions_.size());
+  if (c >= 0) conditions_.push_back(std::move(conditions));
+  add(2 * x + 1, 2 * y + 1, f, Kind::maximum_ahead, c);
+  add(2 * y, 2 * x, f, Kind::maximum_back, c);
+}
+
+void Arcs::add(Side from, Side to, const Mapping& f, Kind kind, int conditions) {
+  const auto index = static_cast<std::uint32_t>(arcs_.size());
+  Arc arc{from, to, 0, kind, -1, conditions};
+  if (f.constant()) {
+    const bool minimum = kind == Kind::minimum_ahead || kind == Kind::minimum_back;
+    arc.kind = Kind::constant;
+    arc.lag = minimum ? f.lag() : -f.lag();
+  } else {
+    arc.mapping = static_cast<int>(mappings_.size());
+    mappings_.push_back(f);
+  }
+  arcs_.push_back(arc);
+  out_[learn::at(from)].push_back(index);
+  if (conditions < 0) return;
+  for (const Literal condition : conditions_[learn::at(conditions)]) conditioned_[learn::at(condition.side)].push_back(index);
+}
+
+// In the terms of the sides, where an upper bound is that of the negative.
+Time Arcs::image(const Arc& arc, Time a) const {
+  if (arc.kind == Kind::constant) return a + arc.lag;
+  const Mapping& f = mappings_[learn::at(arc.mapping)];
+  switch (arc.kind) {
+    case Kind::minimum_ahead:
+      return f.at(a);
+    case Kind::minimum_back:
+      return -f.latest(-a);
+    case Kind::maximum_ahead:
+      return -f.at(-a);
+    default:
+      return f.latest(a - 1) + 1;
+  }
+}
+
+// The least a with image(a) >= v.
+Time Arcs::preimage(const Arc& arc, Time v) const {
+  if (arc.kind == Kind::constant) return v - arc.lag;
+  const Mapping& f = mappings_[learn::at(arc.mapping)];
+  switch (arc.kind) {
+    case Kind::minimum_ahead:
+      return f.latest(v - 1) + 1;
+    case Kind::minimum_back:
+      return 1 - f.at(1 - v);
+    case Kind::maximum_ahead:
+      return -f.latest(-v);
+    default:
+      return f.at(v - 1) + 1;
+  }
+}
+
+bool Arcs::follow(Trail& trail, std::uint32_t index) const {
+  const Arc& arc = arcs_[index];
+  const Literal implied{arc.to, image(arc, trail.bound(arc.from))};
+  if (trail.holds(implied)) return true;
+  return arc.conditions < 0 ? trail.set(implied, {Reason::arc, index}) : follow_conditioned(trail, index, implied);
+}
+
+bool Arcs::follow_conditioned(Trail& trail, std::uint32_t index, Literal implied) const {
+  const Arc& arc = arcs_[index];
+  const Conditions& conditions = conditions_[learn::at(arc.conditions)];
+  const Literal* open = nullptr;
+  for (const Literal& condition : conditions) {
+    if (trail.holds(condition)) continue;
+    if (open != nullptr || trail.fails(condition)) return true;
+    open = &condition;
+  }
+  if (open == nullptr) return trail.set(implied, {Reason::arc, index});
+  if (!trail.fails(trail.tight(implied))) return true;
+  const Literal least = trail.loose({arc.to, 1 - trail.bound(arc.to ^ 1)});  // what would be too much already
+  std::vector<Literal> because{{arc.from, preimage(arc, least.value)}, !least};
+  for (const Literal& condition : conditions) {
+    if (&condition != open) because.push_back(condition);
+  }
+  return trail.set(!*open, because);
+}
+
+bool Arcs::propagate(Trail& trail, Side moved) {
+  for (const std::uint32_t arc : out_[learn::at(moved)]) {
+    if (!follow(trail, arc)) return false;
+  }
+  for (const std::uint32_t arc : conditioned_[learn::at(moved)]) {
+    if (!follow(trail, arc)) return false;
+  }
+  return true;
+}
+
+bool Arcs::propagate_all(Trail& trail) {
+  for (std::uint32_t arc = 0; arc < arcs_.size(); ++arc) {
+    if (!follow(trail, arc)) return false;
+  }
+  return true;
+}
+
+void Arcs::explain(std::uint32_t index, Literal l, std::vector<Literal>& because) const {
+  const Arc& arc = arcs_[index];
+  because.push_back({arc.from, preimage(arc, l.value)});
+  if (arc.conditions < 0) return;
+  const Conditions& conditions = conditions_[learn::at(arc.conditions)];
+  because.insert(because.end(), conditions.begin(), conditions.end());
+}
+
+}  // namespace coatday::solver::learn

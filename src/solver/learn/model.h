@@ -1,0 +1,92 @@
+#pragma once
+// A problem in the engine's terms: every requirement of problem.h, exactly.
+
+#include <map>
+#include <optional>
+#include <utility>
+
+#include "solver/learn/cliques.h"
+#include "solver/learn/engine.h"
+#include "solver/problem.h"
+
+namespace coatday::solver::learn {
+
+/// What stands for an activity.
+struct Run {
+  Var start = 0;
+  Var end = -1;      ///< where the end depends on more than the start
+  Var present = -1;  ///< -1: always
+  Var shared = -1;   ///< -1: never
+};
+
+class Model {
+ public:
+  explicit Model(const Problem&);
+
+  Engine engine;
+  [[nodiscard]] const Problem& problem() const { return problem_; }
+  [[nodiscard]] const Run& run(int activity) const { return runs_[at(activity)]; }
+  [[nodiscard]] int runs() const { return static_cast<int>(runs_.size()); }
+  [[nodiscard]] Var choice(int hold, int index) const { return choices_[at(hold)][at(index)]; }  ///< -1: the only one
+
+  [[nodiscard]] Var ready() const { return ready_; }        ///< -1: there are no goals
+  [[nodiscard]] Var lateness() const { return lateness_; }  ///< -1: nothing can be late
+  [[nodiscard]] double lateness_unit() const { return unit_; }
+  /// Whether a lateness is exactly its units: else they only bound it from below.
+  [[nodiscard]] bool exact_lateness() const { return exact_lateness_; }
+
+  /// A question whose `yes` makes the one end before the other starts; the same each time.
+  Var precedence(int before, int after);
+
+  /// When all variables are fixed.
+  [[nodiscard]] Schedule schedule() const;
+  /// Whether a variable must be decided before there is a schedule.
+  [[nodiscard]] bool matters(Var x) const { return at(x) >= idle_.size() || idle_[at(x)] == 0; }
+  /// The values that a schedule gives the variables; those that it says nothing of are left.
+  void values(const Schedule&, std::vector<Time>&) const;
+
+ private:
+  struct Moment {  ///< f(x); a null f is the identity
+    Var x;
+    Function f;
+  };
+  // model.cpp
+  void add_activity(int);
+  void add_ends(int);
+  [[nodiscard]] Moment moment(const Point&, const Function& then = nullptr) const;
+  [[nodiscard]] Mapping mapping(const Moment&) const;
+  [[nodiscard]] Conditions present(std::initializer_list<int> activities) const;
+  void minimum(const Moment&, Var, Conditions = {});
+  void maximum(const Moment&, Var, Conditions = {});
+  // model_lags.cpp
+  void add_lags();
+  void add_remedy(const MaximumLag&, std::vector<std::vector<Literal>>& missed);
+  void add_partners(int);
+  void add_exclusion(const Exclusion&);
+  void exclude(const Span&, const Span&);
+  [[nodiscard]] std::optional<Literal> empty(const Span&);
+  [[nodiscard]] std::optional<Literal> find_empty(const Span&);
+  // model_resources.cpp
+  void add_resources();
+  [[nodiscard]] std::vector<Use> activity_uses();
+  void add_cliques(const Cliques&);
+  void add_hold(int, std::vector<Use>&);
+  [[nodiscard]] bool fits(const Demand&) const;
+  // model_goals.cpp
+  void add_goals();
+  void add_lateness();
+  [[nodiscard]] bool scale_lateness(double scale);
+
+  const Problem& problem_;
+  std::vector<Run> runs_;
+  std::vector<std::unique_ptr<Intervals>> domains_;  ///< by activity, and others that the engine refers to
+  std::vector<std::vector<Var>> choices_;            ///< by hold
+  std::vector<char> idle_;                           ///< by variable, as far as it goes
+  std::map<std::pair<int, int>, Var> precedences_;
+  std::map<const Span*, std::optional<Literal>> empty_;
+  Var ready_ = -1, lateness_ = -1;
+  double unit_ = 1;
+  bool exact_lateness_ = true;
+};
+
+}  // namespace coatday::solver::learn

@@ -1,0 +1,119 @@
+// Lags, remedies of missed maximum lags, shared set-ups and exclusions.
+
+#include <algorithm>
+
+#include "solver/learn/model.h"
+#include "solver/learn/window.h"
+#include "solver/network.h"
+
+namespace coatday::solver::learn {
+
+void Model::add_lags() {
+  for (const MinimumLag& lag : problem_.minimum_lags) {
+    minimum(moment(lag.from, lag.bound), run(lag.to).start, present({lag.from.activity, lag.to}));
+  }
+  std::vector<std::vector<Literal>> missed(runs_.size());  // by remedy
+  for (const MaximumLag& lag : problem_.maximum_lags) {
+    if (!lag.remedy) {
+      maximum(moment(lag.from, lag.bound), run(lag.to).start, present({lag.from.activity, lag.to}));
+    } else if (run(*lag.remedy).present >= 0) {
+      add_remedy(lag, missed);
+    }
+  }
+  for (int i = 0; i < runs(); ++i) {
+    if (run(i).present < 0) continue;
+    std::vector<Literal>& any = missed[at(i)];
+    any.push_back(no(run(i).present));
+    engine.clause(any);
+  }
+}
+
+// Missed or kept; its remedy takes part just when one of those that it is for is missed.
+void Model::add_remedy(const MaximumLag& lag, std::vector<std::vector<Literal>>& missed) {
+  const Var miss = engine.ask();
+  missed[at(*lag.remedy)].push_back(yes(miss));
+  Conditions kept = present({lag.from.activity, lag.to});
+  for (const Literal there : kept) engine.clause({no(miss), there});
+  kept.push_back(no(miss));
+  maximum(moment(lag.from, lag.bound), run(lag.to).start, kept);
+  minimum(moment(lag.from, lag.bound ? compose(shift(1), lag.bound) : shift(1)), run(lag.to).start, {yes(miss)});
+  engine.clause({no(miss), yes(run(*lag.remedy).present)});
+}
+
+// Whoever shares has a partner of the family that ends in time before it.
+void Model::add_partners(int i) {
+  const Run& r = run(i);
+  if (r.shared < 0) return;
+  if (r.present >= 0) engine.clause({no(r.shared), yes(r.present)});
+  std::vector<Literal> any{no(r.shared)};
+  for (int k = 0; k < runs(); ++k) {
+    if (k == i || problem_.activities[at(k)].family != problem_.activities[at(i)].family) continue;
+    const Var partner = engine.ask();
+    any.push_back(yes(partner));
+    engine.clause({no(partner), yes(r.shared)});
+    for (const Literal there : present({k})) engine.clause({no(partner), there});
+    minimum(moment({k, Edge::end}), r.start, {yes(partner)});
+    maximum(moment({k, Edge::end}, shift(problem_.sharing_gap)), r.start, {yes(partner)});
+  }
+  engine.clause(any);
+}
+
+void Model::add_exclusion(const Exclusion& exclusion) {
+  for (const Span& left : exclusion.left) {
+    for (const Span& right : exclusion.right) {
+      if (left.activity != right.activity) exclude(left, right);
+    }
+  }
+}
+
+// One ends before the other begins, unless one is empty or takes no part.
+void Model::exclude(const Span& left, const Span& right) {
+  std::vector<Literal> any;
+  for (const Span* span : {&left, &right}) {
+    for (const Literal there : present({span->activity})) any.push_back(!there);
+    if (const auto nothing = empty(*span)) any.push_back(*nothing);
+  }
+  const auto before = [&](const Span& first, const Span& second) {
+    const Var order = engine.ask();
+    const Function lead = second.lead == 0 ? nullptr : shift(second.lead);
+    const Function tail = !first.tail ? lead : !lead ? first.tail : compose(lead, first.tail);
+    minimum(moment({first.activity, first.tail ? Edge::start : Edge::end}, tail), run(second.activity).start, {yes(order)});
+    any.push_back(yes(order));
+  };
+  before(left, right);
+  before(right, left);
+  engine.clause(any);
+}
+
+// A question whose `yes` makes the span empty; none where it never is.
+std::optional<Literal> Model::empty(const Span& span) {
+  const auto [found, is_new] = empty_.try_emplace(&span);
+  if (is_new) found->second = find_empty(span);
+  return found->second;
+}
+
+std::optional<Literal> Model::find_empty(const Span& span) {
+  const Activity& a = problem_.activities[at(span.activity)];
+  const Run& r = run(span.activity);
+  Intervals spans_nothing;
+  for (Time t = engine.trail.low(r.start); t <= engine.trail.high(r.start); ++t) {
+    const bool alone = (span.tail ? span.tail->at(t) : end_of(a, t, false)) <= t - span.lead;
+    const bool shared = !span.tail && r.shared >= 0 && end_of(a, t, true) <= t - span.lead;
+    if (!alone && !shared) continue;
+    if (!spans_nothing.empty() && spans_nothing.back().end == t) {
+      ++spans_nothing.back().end;
+    } else {
+      spans_nothing.push_back({t, t + 1});
+    }
+  }
+  if (spans_nothing.empty()) return std::nullopt;
+  const Var nothing = engine.ask();
+  domains_.push_back(std::make_unique<Intervals>(std::move(spans_nothing)));
+  auto window = std::make_unique<Window>(r.start, domains_.back().get(), Conditions{yes(nothing)});
+  const auto wakes = window->wakes();
+  engine.add(std::move(window), wakes);
+  if (!span.tail && r.end >= 0) maximum({r.start, shift(-span.lead)}, r.end, {yes(nothing)});
+  return yes(nothing);
+}
+
+}  // namespace coatday::solver::learn

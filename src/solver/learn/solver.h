@@ -1,0 +1,43 @@
+#pragma once
+// Conflict-driven search for one schedule under assumptions.
+
+#include <chrono>
+
+#include "solver/learn/analyse.h"
+#include "solver/learn/branching.h"
+#include "solver/learn/search.h"
+
+namespace coatday::solver::learn {
+
+class Solver {
+ public:
+  explicit Solver(const Problem&);
+
+  enum class Answer { found, none, unknown };
+  /// A schedule in which the assumptions hold; the engine is left at the root.
+  Answer solve(const std::vector<Literal>& assumptions, long conflicts, const std::function<bool()>& stop);
+
+  Model model;
+  Branching branching;
+  [[nodiscard]] const Schedule& schedule() const { return schedule_; }
+  [[nodiscard]] bool dead() const { return dead_; }  ///< there is no schedule whatever is assumed
+  [[nodiscard]] long conflicts() const { return conflicts_; }
+  void require(Literal);  ///< at the root
+  std::function<void(const std::vector<Literal>&)> on_learned;
+
+ private:
+  void learn();
+  bool restart();
+  std::optional<Answer> advance(const std::vector<Literal>& assumptions);
+
+  Analysis analysis_;
+  Schedule schedule_;
+  bool dead_ = false;
+  long conflicts_ = 0;
+  long next_restart_ = 0;
+  int restarts_ = 0;
+  std::size_t much_ = 4000;  ///< clauses
+  Branching::Rule rule_ = Branching::Rule::earliest;
+};
+
+}  // namespace coatday::solver::learn

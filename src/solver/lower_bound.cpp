@@ -1,0 +1,73 @@
+#include "solver/lower_bound.h"
+
+#include <algorithm>
+
+#include "solver/solve.h"
+
+namespace coatday::solver {
+namespace {
+
+// Bounds may creep round a cycle of lags for long before they cross. What is not refuted by then is not refuted.
+constexpr long most_work = 2'000'000;
+
+std::optional<Separation> separation(const Network& network, const Bounds& bounds, LowerBound::Effort effort) {
+  const int most = effort == LowerBound::Effort::thorough ? 1100 : 120;  // its time grows with the cube
+  return network.size <= most ? std::optional(Separation(network, bounds)) : std::nullopt;
+}
+
+}  // namespace
+
+LowerBound::LowerBound(const Network& network, const Bounds& bounds, Effort effort)
+    : network_(network),
+      bounds_(bounds),
+      runs_(shortest_runs(network, bounds)),
+      pairs_(network, bounds, runs_, separation(network, bounds, effort)),
+      workload_(network, bounds, runs_, effort == Effort::thorough) {
+  for (const Goal& goal : network.problem.goals) {
+    if (!network.activity(goal.activity).optional) goals_.push_back(goal.activity);
+  }
+  for (const std::vector<int>& clique : pairs_.cliques()) workload_.add_clique(bounds, clique);
+  impossible_ = !pairs_.tighten(bounds_, most_work) || workload_.too_much(bounds_);
+}
+
+bool LowerBound::refuted(Time ready) const {
+  Bounds within = bounds_;
+  for (const int goal : goals_) within.start_by(goal, ready);
+  return !within.propagate(most_work) || !pairs_.tighten(within, most_work) || workload_.too_much(within);
+}
+
+Time LowerBound::ready() const {
+  if (impossible_) return never;
+  if (goals_.empty()) return network_.problem.goals.empty() ? 0 : -never;
+  Time low = -never, high = -never;
+  for (const int goal : goals_) {
+    low = std::max(low, bounds_.earliest(goal));
+    high = std::max(high, bounds_.latest(goal));
+  }
+  for (Time step = 1; low < high; step *= 2) {  // most often it is not far from the first
+    const Time next = std::min<Time>(high - 1, low + step - 1);
+    if (!refuted(next)) {
+      high = next;
+      break;
+    }
+    low = next + 1;
+  }
+  while (low < high) {
+    const Time middle = low + (high - low) / 2;
+    if (refuted(middle)) {
+      low = middle + 1;
+    } else {
+      high = middle;
+    }
+  }
+  return low;
+}
+
+Time ready_bound(const Problem& problem) {
+  const Network network(problem);
+  Bounds bounds(network);
+  if (!bounds.propagate()) return never;
+  return LowerBound(network, bounds, LowerBound::Effort::quick).ready();
+}
+
+}  // namespace coatday::solver

@@ -1,0 +1,35 @@
+#pragma once
+// What no schedule can be better than, by refutation: the smallest ready time that lags, orders and work against capacity do not refute.
+
+#include "solver/bounds.h"
+#include "solver/pairs.h"
+#include "solver/workload.h"
+
+namespace coatday::solver {
+
+class LowerBound {
+ public:
+  enum class Effort { quick, thorough };
+
+  /// The bounds are to be propagated and not crossed.
+  LowerBound(const Network&, const Bounds&, Effort);
+
+  [[nodiscard]] bool impossible() const { return impossible_; }
+  /// No schedule is ready before; `never` where none is possible, -never where no goal is sure to take part.
+  [[nodiscard]] Time ready() const;
+  /// The bounds, tightened.
+  [[nodiscard]] const Bounds& bounds() const { return bounds_; }
+
+ private:
+  [[nodiscard]] bool refuted(Time ready) const;
+
+  const Network& network_;
+  Bounds bounds_;
+  std::vector<int> goals_;  ///< that take part in every schedule
+  std::vector<Time> runs_;
+  Pairs pairs_;
+  Workload workload_;
+  bool impossible_ = false;
+};
+
+}  // namespace coatday::solver

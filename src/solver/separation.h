@@ -1,0 +1,41 @@
+#pragma once
+// By how much starts lie apart at least, whenever they are: what tables and calendars leave of the lags as plain numbers.
+
+#include <optional>
+
+#include "solver/bounds.h"
+
+namespace coatday::solver {
+
+/// The lag of a shift() (and 0 of a null function); nothing for any other function.
+[[nodiscard]] std::optional<Time> constant_lag(const Function&);
+
+/// By activity, the least end(start) - start over the starts that the bounds leave; 0 for optional ones.
+[[nodiscard]] std::vector<Time> shortest_runs(const Network&, const Bounds&);
+/// The least bound(point) - start(point.activity), and the greatest, over the starts that the bounds leave; each may be further out than is so.
+/// `stride`: so many starts are looked at together; the more, the quicker and the further out.
+[[nodiscard]] Time least_reach(const Network&, const Bounds&, const Point&, const Function& bound, Time stride = 1);
+[[nodiscard]] Time greatest_reach(const Network&, const Bounds&, const Point&, const Function& bound);
+
+/// start(b) - start(a) >= at(a, b): the longest paths over hard lags between required activities.
+class Separation {
+ public:
+  static constexpr Time unrelated = -never;
+
+  Separation(const Network&, const Bounds&);
+  [[nodiscard]] Time at(int a, int b) const { return paths_[index(a, b)]; }
+  /// Adds start(b) - start(a) >= least. False where that closes a cycle that cannot be.
+  bool add(int a, int b, Time least);
+  [[nodiscard]] bool consistent() const { return consistent_; }
+
+ private:
+  [[nodiscard]] std::size_t index(int a, int b) const { return static_cast<std::size_t>(a) * size_ + static_cast<std::size_t>(b); }
+  void raise(int a, int b, Time least) { paths_[index(a, b)] = std::max(paths_[index(a, b)], least); }
+  void close();
+
+  std::size_t size_;
+  std::vector<Time> paths_;
+  bool consistent_ = true;
+};
+
+}  // namespace coatday::solver
