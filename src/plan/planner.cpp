@@ -24,6 +24,9 @@ constexpr std::array<days, 2> horizons{days(28), days(182)};
 /// How far the air reaches past the horizon, for the cure that goes on after the last coat; the next is taken when one is too short.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
+/// Conflicts and passes to spend where the quick search finds nothing: on a plan, or the proof that there is none.
+constexpr long search_for_any = 3000;
+
 /// Beyond this a plan would take minutes.
 constexpr std::size_t most_loads = 1500;
 
@@ -101,6 +104,11 @@ class Planner {
     const Calendar calendar(job_.shop, grid_, steps);
     const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     solver::Outcome outcome = solver::solve(model.problem, limits());
+    if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0) {
+      solver::Limits more;
+      more.work = search_for_any;  // the same on every machine
+      outcome = solver::solve(model.problem, more);
+    }
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       put_off_turns(graph_, model.problem, job_.shop.people, found->schedule);

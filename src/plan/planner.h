@@ -17,6 +17,7 @@ struct Progress {
 
 struct Request {
   Instant from;        ///< nothing that is not done starts before
+  bool insist = true;  ///< where the quick search finds nothing, search on for a plan or the proof that there is none
   double seconds = 0;  ///< to go on searching after the first good plan; the answer then depends on the machine
   std::function<void(const Progress&)> progress{};  ///< called on every better plan or bound
   const std::atomic<bool>* stop = nullptr;          ///< raised: the best plan so far will do

@@ -201,7 +201,7 @@ class Proposer {
       Job job = job_;
       Instant from = request_.from;
       change.make(job, from);
-      const Plan plan = make_plan(job, {from});
+      const Plan plan = make_plan(job, {from, false});
       const std::optional<Hours> late = lateness(plan);
       if (!late || !check(plan, job).empty()) continue;
       if (*late <= Hours(0)) return enough_.push_back(change.words(plan));

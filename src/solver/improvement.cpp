@@ -82,7 +82,7 @@ Directions Improvement::by_best() {
   if (move < 0.3) {
     const double size = random_.unit();
     shake(d.key, spread_ * (0.005 + 0.3 * size * size * size));  // mostly little
-  } else if (move < 0.6 || job_count_ < few_jobs) {
+  } else if (move < 0.6 || (budget_.extended() && job_count_ < few_jobs)) {
     shake_window(d.key);
   } else {
     move_jobs(d.key);

@@ -5,17 +5,22 @@
 #include "solver/contradiction.h"
 #include "solver/exact.h"
 #include "solver/improvement.h"
+#include "solver/learn/core.h"
 #include "solver/lower_bound.h"
 
 namespace coatday::solver {
 namespace {
 
 constexpr long first_conflicts = 1000;
+constexpr long conflicts_a_try = 300;
 constexpr int parts_at_a_time = 20;
 constexpr int few = 300;  // activities for which the thorough bounds take no time to speak of
 
-// What it took to refute every schedule is not traced: all there is.
-Contradiction all_tags(const Problem& problem) {
+// What a search refuted: as few requirements as are found in a moment, else all there are.
+Contradiction refuted(const Problem& problem) {
+  if (problem.activities.size() <= few) {
+    if (auto fewer = contradicting_tags(problem, {conflicts_a_try, 0, nullptr})) return {std::move(*fewer), -1};
+  }
   std::vector<Tag> tags;
   for (const Resource& resource : problem.resources) tags.push_back(resource.tag);
   for (const Activity& activity : problem.activities) tags.push_back(activity.tag);
@@ -47,27 +52,32 @@ Outcome outcome_of(const Incumbent& incumbent, const Improvement& improvement) {
   return NotFound{worst, improvement.troubles().blockers(worst), incumbent.ready_bound()};
 }
 
-// Passes, the exact search on the whole and on parts of the best schedule, in turns that grow. False: proven that there is no schedule.
+// The exact search on the whole and on parts of the best schedule, and passes, in turns that grow. False: proven that there is no schedule.
+bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Improvement& improvement) {
+  Exact exact(network, bounds, budget, incumbent);
+  const bool first = !incumbent.best();
+  for (long conflicts = first_conflicts; !budget.spent() && exact.whole(conflicts); conflicts += conflicts / 2) {
+    if (first && incumbent.best()) return search_exactly(network, bounds, budget, incumbent, improvement);  // anew, now within its bounds
+    for (bool better = true; better && incumbent.best() && !exact.over() && !budget.spent();) better = exact.parts(parts_at_a_time);
+    if (exact.over()) break;
+    budget.share(0.05);
+    improvement.improve();
+  }
+  return !exact.infeasible();
+}
+
+// Passes, then the exact search where that is possible. False: proven that there is no schedule.
 bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Improvement& improvement) {
+  const auto exactly = [&] { return Search::supports(network.problem) && Exact::light(network.problem, bounds, incumbent); };
   budget.share(network.size > few ? 0.3 : 0.04);
   improvement.find();
-  const bool possible = Search::supports(network.problem);
-  if (!incumbent.best() && !(possible && Exact::light(network.problem, bounds, incumbent))) {
+  if (!incumbent.best() && !exactly()) {
     budget.share(1);
     improvement.find();
   }
   budget.share(0.04);
   improvement.improve();
-  if (possible && !incumbent.proven() && !budget.spent() && Exact::light(network.problem, bounds, incumbent)) {
-    Exact exact(network, bounds, budget, incumbent);
-    for (long conflicts = first_conflicts; !budget.spent() && exact.whole(conflicts); conflicts += conflicts / 2) {
-      for (bool better = true; better && incumbent.best() && !exact.over() && !budget.spent();) better = exact.parts(parts_at_a_time);
-      if (exact.over()) break;
-      budget.share(0.05);
-      improvement.improve();
-    }
-    if (exact.infeasible()) return false;
-  }
+  if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, improvement)) return false;
   budget.share(1);
   improvement.improve();
   return true;
@@ -83,22 +93,24 @@ Outcome solve(const Problem& problem, const Limits& limits) {
   if (!bounds.propagate()) return explain(network, bounds);
   Incumbent incumbent(network, budget);
   bound_by(problem, bounds, incumbent);
-  if (budget.extended()) {
-    const bool hurried = limits.seconds > 0 && limits.seconds < 2 && network.size > few;
-    const LowerBound lower(network, bounds, hurried ? LowerBound::Effort::quick : LowerBound::Effort::thorough);
-    const Time ready = lower.ready();
-    if (ready >= never) return all_tags(problem);
-    bounds = lower.bounds();
-    bound_by(problem, bounds, incumbent);
-    incumbent.bound(ready, 0);
-  }
   Improvement improvement(network, bounds, budget, incumbent);
   if (!budget.extended()) {
     improvement.find();
     if (incumbent.best()) improvement.improve();
-  } else if (!search(network, bounds, budget, incumbent, improvement)) {
-    return all_tags(problem);
+    return outcome_of(incumbent, improvement);
   }
+  if (network.size > few) {  // something to show before the bounds, which take their time
+    budget.share(0.1);
+    improvement.find();
+  }
+  const bool hurried = limits.seconds > 0 && limits.seconds < 2 && network.size > few;
+  const LowerBound lower(network, bounds, hurried ? LowerBound::Effort::quick : LowerBound::Effort::thorough);
+  const Time ready = lower.ready();
+  if (ready >= never) return all_tags(problem);
+  bounds = lower.bounds();
+  bound_by(problem, bounds, incumbent);
+  incumbent.bound(ready, 0);
+  if (!search(network, bounds, budget, incumbent, improvement)) return all_tags(problem);
   return outcome_of(incumbent, improvement);
 }
 

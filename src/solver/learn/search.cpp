@@ -15,8 +15,8 @@ using learn::Solver;
 using learn::Var;
 
 constexpr double most_cells = 1 << 26;  // of the table of resources over time
-constexpr double most_pairs = 20'000;  // so many are told apart in a moment
-constexpr long quick = 100;  // conflicts for one look at a bound
+constexpr double most_pairs = 20'000;   // so many are told apart in a moment
+constexpr long quick = 100;             // conflicts for one look at a bound
 
 // Pairs of which either goes first: of one family, or kept apart.
 double pairs(const Problem& problem) {

@@ -42,8 +42,8 @@ class Search {
   Search& operator=(const Search&) = delete;
   ~Search();
 
-  /// Whether the problem is within the search's means: weights of goals are not negative, not all goals are optional, and the table of
-  /// resources over time fits in memory.
+  /// Whether the problem is within the search's means: weights of goals are not negative, not all goals are optional, the table of
+  /// resources over time fits in memory, and the pairs of one family or of an exclusion are not too many to tell apart one by one.
   [[nodiscard]] static bool supports(const Problem&);
 
   /// Looks for schedules better by lateness, then by the ready time, than `best` (than none: for any), and for the best of them until a
