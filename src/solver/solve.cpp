@@ -106,11 +106,11 @@ Outcome solve(const Problem& problem, const Limits& limits) {
   const bool hurried = limits.seconds > 0 && limits.seconds < 2 && network.size > few;
   const LowerBound lower(network, bounds, hurried ? LowerBound::Effort::quick : LowerBound::Effort::thorough);
   const Time ready = lower.ready();
-  if (ready >= never) return all_tags(problem);
+  if (ready >= never) return refuted(problem);
   bounds = lower.bounds();
   bound_by(problem, bounds, incumbent);
   incumbent.bound(ready, 0);
-  if (!search(network, bounds, budget, incumbent, improvement)) return all_tags(problem);
+  if (!search(network, bounds, budget, incumbent, improvement)) return refuted(problem);
   return outcome_of(incumbent, improvement);
 }
 
