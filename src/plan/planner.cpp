@@ -104,7 +104,7 @@ class Planner {
     const Calendar calendar(job_.shop, grid_, steps);
     const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     solver::Outcome outcome = solver::solve(model.problem, limits());
-    if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0) {
+    if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0 && horizon == horizons.back()) {
       solver::Limits more;
       more.work = search_for_any;  // the same on every machine
       outcome = solver::solve(model.problem, more);
