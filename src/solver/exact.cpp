@@ -8,7 +8,8 @@ namespace {
 constexpr long conflicts_of_a_part = 500;
 constexpr double smallest = 8;
 constexpr long most_work = 2'000'000;  // on bounds
-constexpr std::int64_t heavy = 400'000'000;  // a few seconds
+constexpr double heavy = 4e8;
+constexpr double light_a_second = 6e6;
 
 Intervals within(const Intervals& starts, Time first, Time last) {
   Intervals result;
@@ -46,13 +47,13 @@ Problem within(const Problem& problem, const Bounds& bounds) {
 
 }  // namespace
 
-bool Exact::light(const Problem& problem, const Bounds& bounds, const Incumbent& incumbent) {
+bool Exact::light(const Problem& problem, const Bounds& bounds, const Incumbent& incumbent, const Limits& limits) {
   const Bounds better = bounds_of_better(problem, bounds, incumbent);
   std::int64_t steps = 0;
   const auto count = [&](const Point& from) { steps += std::max<Time>(0, better.latest(from.activity) - better.earliest(from.activity)); };
   for (const MinimumLag& lag : problem.minimum_lags) count(lag.from);
   for (const MaximumLag& lag : problem.maximum_lags) count(lag.from);
-  return steps < heavy;
+  return static_cast<double>(steps) < (limits.seconds > 0 ? limits.seconds * light_a_second : heavy);
 }
 
 Exact::Exact(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent)

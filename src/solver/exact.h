@@ -11,8 +11,8 @@ namespace coatday::solver {
 
 class Exact {
  public:
-  /// Whether setting it up is soon done: that takes time by lags and by the length of what they may span.
-  [[nodiscard]] static bool light(const Problem&, const Bounds&, const Incumbent&);
+  /// Whether it is set up in a small part of the limits: that takes time by lags and by the length of what they may span.
+  [[nodiscard]] static bool light(const Problem&, const Bounds&, const Incumbent&, const Limits&);
 
   /// The bounds are of every schedule.
   Exact(const Network&, const Bounds&, Budget&, Incumbent&);

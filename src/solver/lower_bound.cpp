@@ -9,6 +9,7 @@ namespace {
 
 // Bounds may creep round a cycle of lags for long before they cross. What is not refuted by then is not refuted.
 constexpr long most_work = 2'000'000;
+constexpr long all_work = 10'000'000;
 
 std::optional<Separation> separation(const Network& network, const Bounds& bounds, LowerBound::Effort effort) {
   const int most = effort == LowerBound::Effort::thorough ? 1100 : 120;  // its time grows with the cube
@@ -30,10 +31,13 @@ LowerBound::LowerBound(const Network& network, const Bounds& bounds, Effort effo
   impossible_ = !pairs_.tighten(bounds_, most_work) || workload_.too_much(bounds_);
 }
 
-bool LowerBound::refuted(Time ready) const {
+bool LowerBound::refuted(Time ready, long& work) const {
   Bounds within = bounds_;
+  work -= within.work();
   for (const int goal : goals_) within.start_by(goal, ready);
-  return !within.propagate(most_work) || !pairs_.tighten(within, most_work) || workload_.too_much(within);
+  const bool result = !within.propagate(most_work) || !pairs_.tighten(within, most_work) || workload_.too_much(within);
+  work += within.work();
+  return result;
 }
 
 Time LowerBound::ready() const {
@@ -44,17 +48,18 @@ Time LowerBound::ready() const {
     low = std::max(low, bounds_.earliest(goal));
     high = std::max(high, bounds_.latest(goal));
   }
-  for (Time step = 1; low < high; step *= 2) {  // most often it is not far from the first
+  long work = 0;
+  for (Time step = 1; low < high && work < all_work; step *= 2) {  // most often it is not far from the first
     const Time next = std::min<Time>(high - 1, low + step - 1);
-    if (!refuted(next)) {
+    if (!refuted(next, work)) {
       high = next;
       break;
     }
     low = next + 1;
   }
-  while (low < high) {
+  while (low < high && work < all_work) {
     const Time middle = low + (high - low) / 2;
-    if (refuted(middle)) {
+    if (refuted(middle, work)) {
       low = middle + 1;
     } else {
       high = middle;

@@ -21,7 +21,7 @@ class LowerBound {
   [[nodiscard]] const Bounds& bounds() const { return bounds_; }
 
  private:
-  [[nodiscard]] bool refuted(Time ready) const;
+  [[nodiscard]] bool refuted(Time ready, long& work) const;
 
   const Network& network_;
   Bounds bounds_;

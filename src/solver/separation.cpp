@@ -6,6 +6,8 @@
 namespace coatday::solver {
 namespace {
 
+constexpr int every_start = never;
+constexpr int many = 2048;         // stretches
 constexpr Time far = 100'000'000;  // so that sums of two stay within Time
 
 // Calls look(first, last, shared) for every stretch of starts that calendars and bounds leave, cut to a length of `stride`.
@@ -20,6 +22,8 @@ void each_stretch(const Activity& activity, Time first, Time last, Time stride, 
   }
 }
 
+Time stride(Time first, Time last, int stretches) { return last > first ? 1 + (last - first) / stretches : 1; }
+
 // bound(point) - start, alone and shared, where that is the same for all starts.
 std::optional<std::pair<Time, Time>> constant_reaches(const Activity& activity, Edge edge, const Function& bound) {
   const std::optional<Time> lag = constant_lag(bound);
@@ -31,22 +35,24 @@ std::optional<std::pair<Time, Time>> constant_reaches(const Activity& activity, 
 
 }  // namespace
 
-Time least_reach(const Network& network, const Bounds& bounds, const Point& point, const Function& bound, Time stride) {
+Time least_reach(const Network& network, const Bounds& bounds, const Point& point, const Function& bound, int stretches) {
   const Activity& activity = network.activity(point.activity);
   if (const auto constant = constant_reaches(activity, point.edge, bound)) return std::min(constant->first, constant->second);
   Time least = far;
-  each_stretch(activity, bounds.earliest(point.activity), bounds.latest(point.activity), stride, [&](Time t, Time last, bool shared) {
-    least = std::min(least, value_of(bound, value_of(activity, point.edge, t, shared)) - last);
+  const Time first = bounds.earliest(point.activity), last = bounds.latest(point.activity);
+  each_stretch(activity, first, last, stride(first, last, stretches), [&](Time begin, Time end, bool shared) {
+    least = std::min(least, value_of(bound, value_of(activity, point.edge, begin, shared)) - end);
   });
   return least;
 }
 
-Time greatest_reach(const Network& network, const Bounds& bounds, const Point& point, const Function& bound) {
+Time greatest_reach(const Network& network, const Bounds& bounds, const Point& point, const Function& bound, int stretches) {
   const Activity& activity = network.activity(point.activity);
   if (const auto constant = constant_reaches(activity, point.edge, bound)) return std::max(constant->first, constant->second);
   Time greatest = -far;
-  each_stretch(activity, bounds.earliest(point.activity), bounds.latest(point.activity), 1, [&](Time t, Time, bool shared) {
-    greatest = std::max(greatest, value_of(bound, value_of(activity, point.edge, t, shared)) - t);
+  const Time first = bounds.earliest(point.activity), last = bounds.latest(point.activity);
+  each_stretch(activity, first, last, stride(first, last, stretches), [&](Time begin, Time end, bool shared) {
+    greatest = std::max(greatest, value_of(bound, value_of(activity, point.edge, end, shared)) - begin);
   });
   return greatest;
 }
@@ -54,7 +60,7 @@ Time greatest_reach(const Network& network, const Bounds& bounds, const Point& p
 std::vector<Time> shortest_runs(const Network& network, const Bounds& bounds) {
   std::vector<Time> result;
   for (int a = 0; a < network.size; ++a) {
-    const Time least = network.activity(a).optional ? 0 : least_reach(network, bounds, {a, Edge::end}, nullptr);
+    const Time least = network.activity(a).optional ? 0 : least_reach(network, bounds, {a, Edge::end}, nullptr, every_start);
     result.push_back(least == far ? 0 : least);
   }
   return result;
@@ -66,13 +72,13 @@ Separation::Separation(const Network& network, const Bounds& bounds)
   for (int a = 0; a < network.size; ++a) raise(a, a, 0);
   for (const MinimumLag& lag : network.problem.minimum_lags) {
     const int from = lag.from.activity;
-    if (required(from) && required(lag.to)) raise(from, lag.to, std::min(far, least_reach(network, bounds, lag.from, lag.bound)));
+    if (required(from) && required(lag.to)) raise(from, lag.to, std::min(far, least_reach(network, bounds, lag.from, lag.bound, many)));
   }
   for (std::size_t i = 0; i < network.force.size(); ++i) {
     const MaximumLag& lag = network.problem.maximum_lags[i];
     const int from = lag.from.activity;
     if (network.force[i] != Force::hard || !required(from) || !required(lag.to)) continue;
-    const Time most = greatest_reach(network, bounds, lag.from, lag.bound);
+    const Time most = greatest_reach(network, bounds, lag.from, lag.bound, many);
     if (most < far) raise(lag.to, from, std::max(-far, -most));
   }
   close();

@@ -12,10 +12,10 @@ namespace coatday::solver {
 
 /// By activity, the least end(start) - start over the starts that the bounds leave; 0 for optional ones.
 [[nodiscard]] std::vector<Time> shortest_runs(const Network&, const Bounds&);
-/// The least bound(point) - start(point.activity), and the greatest, over the starts that the bounds leave; each may be further out than is so.
-/// `stride`: so many starts are looked at together; the more, the quicker and the further out.
-[[nodiscard]] Time least_reach(const Network&, const Bounds&, const Point&, const Function& bound, Time stride = 1);
-[[nodiscard]] Time greatest_reach(const Network&, const Bounds&, const Point&, const Function& bound);
+/// The least bound(point) - start(point.activity), and the greatest, over the starts that the bounds leave; each may be further out than is so:
+/// long windows are looked at in about so many stretches.
+[[nodiscard]] Time least_reach(const Network&, const Bounds&, const Point&, const Function& bound, int stretches);
+[[nodiscard]] Time greatest_reach(const Network&, const Bounds&, const Point&, const Function& bound, int stretches);
 
 /// start(b) - start(a) >= at(a, b): the longest paths over hard lags between required activities.
 class Separation {

@@ -21,17 +21,7 @@ Contradiction refuted(const Problem& problem) {
   if (problem.activities.size() <= few) {
     if (auto fewer = contradicting_tags(problem, {conflicts_a_try, 0, nullptr})) return {std::move(*fewer), -1};
   }
-  std::vector<Tag> tags;
-  for (const Resource& resource : problem.resources) tags.push_back(resource.tag);
-  for (const Activity& activity : problem.activities) tags.push_back(activity.tag);
-  for (const MinimumLag& lag : problem.minimum_lags) tags.push_back(lag.tag);
-  for (const MaximumLag& lag : problem.maximum_lags) tags.push_back(lag.tag);
-  for (const Hold& hold : problem.holds) tags.push_back(hold.tag);
-  for (const Exclusion& exclusion : problem.exclusions) tags.push_back(exclusion.tag);
-  std::sort(tags.begin(), tags.end());
-  tags.erase(std::unique(tags.begin(), tags.end()), tags.end());
-  if (!tags.empty() && tags.front() < 0) tags.erase(tags.begin());
-  return {tags, -1};
+  return {tags_of(problem), -1};
 }
 
 // What the bounds alone say.
@@ -68,7 +58,9 @@ bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget
 
 // Passes, then the exact search where that is possible. False: proven that there is no schedule.
 bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Improvement& improvement) {
-  const auto exactly = [&] { return Search::supports(network.problem) && Exact::light(network.problem, bounds, incumbent); };
+  const auto exactly = [&] {
+    return Search::supports(network.problem) && Exact::light(network.problem, bounds, incumbent, budget.limits());
+  };
   budget.share(network.size > few ? 0.3 : 0.04);
   improvement.find();
   if (!incumbent.best() && !exactly()) {

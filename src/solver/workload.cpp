@@ -35,10 +35,10 @@ void add_running(const Network& network, const Bounds& bounds, int a, Intervals&
 
 // How long the hold lasts at least.
 Time shortest_hold(const Network& network, const Bounds& bounds, const Hold& hold, bool thorough) {
-  const Time stride = thorough ? 1 : 1 + (bounds.latest(hold.first) - bounds.earliest(hold.first)) / 512;
+  const int stretches = thorough ? 2048 : 512;
   Time length = 10 * std::max<Time>(1, network.problem.horizon);  // for ever
   if (hold.limit && hold.limit_from.activity == hold.first) {
-    length = std::min(length, least_reach(network, bounds, hold.limit_from, hold.limit, stride));
+    length = std::min(length, least_reach(network, bounds, hold.limit_from, hold.limit, stretches));
   } else if (hold.limit) {
     return 0;
   }
@@ -46,7 +46,7 @@ Time shortest_hold(const Network& network, const Bounds& bounds, const Hold& hol
   Time apart = bounds.earliest(*hold.until) - bounds.latest(hold.first);
   for (const int i : network.min_out[hold.first]) {
     const MinimumLag& lag = network.min_lag(i);
-    if (lag.to == *hold.until) apart = std::max(apart, least_reach(network, bounds, lag.from, lag.bound, stride));
+    if (lag.to == *hold.until) apart = std::max(apart, least_reach(network, bounds, lag.from, lag.bound, stretches));
   }
   return std::max<Time>(std::min(length, apart), 0);
 }

@@ -81,6 +81,27 @@ TEST(LowerBound, WorkThatReachesIntoAStretchCounts) {
   EXPECT_EQ(bound_of(p), never);
 }
 
+TEST(LowerBound, FewerStretchesOnlyReachFurtherOut) {
+  Problem p;
+  p.horizon = 9000;
+  const int coat = add(p, {100, 5000}, 4);
+  std::vector<Time> dry;
+  for (Time t = 0; t <= p.horizon; ++t) dry.push_back(t + 30 + (t / 700 % 3) * (700 - t % 700) / 10);
+  for (std::size_t t = 1; t < dry.size(); ++t) dry[t] = std::max(dry[t], dry[t - 1]);
+  const Function bound = table(0, std::move(dry));
+  const Network network(p);
+  Bounds bounds(network);
+  ASSERT_TRUE(bounds.propagate());
+  const Time least = least_reach(network, bounds, end(coat), bound, never), most = greatest_reach(network, bounds, end(coat), bound, never);
+  EXPECT_EQ(least, 34);  // 30 after the end
+  EXPECT_GT(most, 100);
+  for (const int stretches : {1, 7, 100, 2000}) {
+    EXPECT_LE(least_reach(network, bounds, end(coat), bound, stretches), least) << stretches;
+    EXPECT_GE(greatest_reach(network, bounds, end(coat), bound, stretches), most) << stretches;
+  }
+  EXPECT_GE(least_reach(network, bounds, end(coat), bound, 1000), least - 4);
+}
+
 struct Tally {
   int feasible = 0, tight = 0, infeasible = 0, refuted = 0;
 };

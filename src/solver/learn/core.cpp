@@ -18,18 +18,6 @@ bool remedies_may_go(const Problem& p) {
          });
 }
 
-Tags tags_of(const Problem& p) {
-  std::set<Tag> tags;
-  for (const Activity& a : p.activities) tags.insert(a.tag);
-  for (const Resource& r : p.resources) tags.insert(r.tag);
-  for (const MinimumLag& lag : p.minimum_lags) tags.insert(lag.tag);
-  for (const MaximumLag& lag : p.maximum_lags) tags.insert(lag.tag);
-  for (const Hold& hold : p.holds) tags.insert(hold.tag);
-  for (const Exclusion& exclusion : p.exclusions) tags.insert(exclusion.tag);
-  tags.erase(tags.begin(), tags.lower_bound(0));
-  return {tags.begin(), tags.end()};
-}
-
 // Without the requirements that have a tag, but none of these.
 Problem relaxed(Problem p, const Tags& kept) {
   const auto dropped = [&](const auto& item) { return item.tag >= 0 && !std::binary_search(kept.begin(), kept.end(), item.tag); };
@@ -57,6 +45,18 @@ bool impossible(const Problem& problem, const Tags& kept, const SearchLimits& li
 }
 
 }  // namespace
+
+std::vector<Tag> tags_of(const Problem& p) {
+  std::set<Tag> tags;
+  for (const Activity& a : p.activities) tags.insert(a.tag);
+  for (const Resource& r : p.resources) tags.insert(r.tag);
+  for (const MinimumLag& lag : p.minimum_lags) tags.insert(lag.tag);
+  for (const MaximumLag& lag : p.maximum_lags) tags.insert(lag.tag);
+  for (const Hold& hold : p.holds) tags.insert(hold.tag);
+  for (const Exclusion& exclusion : p.exclusions) tags.insert(exclusion.tag);
+  tags.erase(tags.begin(), tags.lower_bound(0));
+  return {tags.begin(), tags.end()};
+}
 
 std::optional<Tags> contradicting_tags(const Problem& problem, const SearchLimits& each) {
   if (!Search::supports(problem)) return std::nullopt;

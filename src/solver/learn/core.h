@@ -8,6 +8,9 @@
 
 namespace coatday::solver {
 
+/// Every tag of the problem, once, in order.
+[[nodiscard]] std::vector<Tag> tags_of(const Problem&);
+
 /// Tags of a problem that has no schedule, such that those without them can all be left out and it still has none: an activity's calendar, a
 /// resource's capacity, a lag, hold or exclusion. Made small by leaving out what can be, each try under the limits. None where a schedule
 /// exists, the limits do not suffice, or an optional activity ends a hold or belongs to a family.
