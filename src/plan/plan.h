@@ -104,6 +104,7 @@ struct PlaceUse {
   std::size_t event;  ///< the coat that began it
   std::string place;  ///< "rack 3"; "points" where there is one
   Instant from, until;
+  bool across = false;           ///< shared by stretches of its width
   std::vector<shop::Laid> laid;  ///< what lies where on it; an item is a part of the piece, by index
 };
 
@@ -159,9 +160,9 @@ struct Plan {
   Status status = Status::feasible;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
   std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
-  bool proven = false;                     ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order
-  std::optional<Instant> ready;            ///< objective: everything may be delivered, by the late side
-  std::optional<Instant> ready_bound;      ///< nothing can be ready before
+  bool proven = false;                 ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order
+  std::optional<Instant> ready;        ///< objective: everything may be delivered, by the late side
+  std::optional<Instant> ready_bound;  ///< nothing can be ready before
   Hours seconds_spent{0};
 };
 

@@ -112,9 +112,9 @@ class Planner {
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       put_off_turns(graph_, model.problem, job_.shop.people, found->schedule);
-      const auto places = berths(job_.shop, loads_, graph_, model, found->schedule);
+      const auto places = berths(job_.shop.gap, loads_, graph_, model, found->schedule);
       if (!places) {
-        take_whole_places(loads_, job_.shop);
+        take_whole_places(loads_, job_.shop.gap);
         whole_places_ = true;
         return attempt(horizon);
       }

@@ -149,7 +149,7 @@ class Levers {
     Lever lever;
     for (const int more : std::set<int>{1, place.count, 3 * place.count}) {
       lever.push_back(change([p, more](Job& job, Instant&) { job.shop.places[p].count += more; },
-                             fmt::format("{} more of the drying place '{}'", more, place.name)));
+                             fmt::format("{} more '{}' to dry on", more, place.name)));
     }
     return lever;
   }

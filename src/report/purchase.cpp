@@ -36,7 +36,7 @@ Table products(const plan::Plan& plan, const Look& look) {
 
 Lines purchase(const plan::Plan& plan, const Look& look) {
   if (plan.purchase.empty() && plan.sundries.empty()) return {};
-  Lines lines{Text("Buy", Ink::strong)};
+  Lines lines = hang(Text("Buy  ", Ink::strong), "need: what the coats take, and what stays in brush, cloth or gun each time", look);
   if (!plan.purchase.empty()) append(lines, layout(products(plan, look), 2, look));
   if (plan.sundries.empty()) return lines;
   append(lines, {"", Text("Also", Ink::strong)});

@@ -111,12 +111,15 @@ std::string stretch_words(const plan::Plan& plan, const plan::PlaceUse& use) {
     return other.place == use.place && other.event != use.event && other.from < use.until && use.from < other.until;
   };
   if (use.laid.empty() || std::none_of(plan.places.begin(), plan.places.end(), beside)) return "";
-  Metres from = use.laid.front().x, until = from;
+  const auto begin = [&use](const shop::Laid& row) { return use.across ? row.y : row.x; };
+  const auto end = [&](const shop::Laid& row) { return use.across ? row.y + row.across * row.count : row.x + row.along; };
+  Metres from = begin(use.laid.front()), until = from;
   for (const shop::Laid& row : use.laid) {
-    from = std::min(from, row.x);
-    until = std::max(until, row.x + row.along - (row.along > plan.shop.gap ? plan.shop.gap : Metres(0)));
+    from = std::min(from, begin(row));
+    until = std::max(until, end(row) - plan.shop.gap);
   }
-  return fmt::format("from {} to {}", format_length(from, plan.shop.units), format_length(until, plan.shop.units));
+  return fmt::format("{}from {} to {}", use.across ? "across its width " : "", format_length(from, plan.shop.units),
+                     format_length(until, plan.shop.units));
 }
 
 const plan::Event* find_event(const plan::Plan& plan, const std::string& id) {

@@ -89,6 +89,22 @@ TEST(Planner, PiecesShareAPlace) {
   EXPECT_LT(*side_by_side.ready, *one_after_the_other.ready);
 }
 
+TEST(Planner, LongNarrowPiecesShareAPlaceAcrossItsWidth) {
+  JobKnobs knobs;
+  knobs.points = 1;
+  knobs.pieces = 2;
+  Job job = make_job(knobs);
+  for (OrderPiece& piece : job.order.pieces) piece.piece.parts[0].shape = piece::Board{Metres(1.8), Metres(0.3), Metres(0.02)};
+  const Plan plan = planned(job);
+  const auto shared = [&](const PlaceUse& a, const PlaceUse& b) {
+    return a.place == "points" && a.place == b.place && a.across && plan.events[a.event].piece != plan.events[b.event].piece &&
+           a.from < b.until && b.from < a.until;
+  };
+  EXPECT_TRUE(std::any_of(plan.places.begin(), plan.places.end(), [&](const PlaceUse& a) {
+    return std::any_of(plan.places.begin(), plan.places.end(), [&](const PlaceUse& b) { return shared(a, b); });
+  }));
+}
+
 TEST(Planner, HungPartsAreCoatedAllRoundAtOnce) {
   const Plan plan = planned(make_job());
   const Event* legs = find(plan, "table-1/leg/clear 1");

@@ -77,7 +77,7 @@ TEST(Propose, HandsOrPlacesWhereTheyAreShort) {
   const Plan roomy = make_plan(make_job(knobs), request);
   for (std::size_t p = 0; p < plan.pieces.size(); ++p) job.order.pieces[p].promised = roomy.pieces[p].ready_late.deliver;
   const auto all = proposals(job);
-  EXPECT_TRUE(says(all, "more of the drying place 'points'")) << testing::PrintToString(all);
+  EXPECT_TRUE(says(all, "more 'points' to dry on")) << testing::PrintToString(all);
 }
 
 TEST(Propose, NothingForWhatOnlyTheOrderCanMend) {

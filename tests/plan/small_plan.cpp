@@ -250,7 +250,7 @@ void add_places(Small& small) {
     const bool top = place.starts_with("points");
     shop::Laid lies{1, 1, {}, {}, Metres(0.7), Metres(0.05)};
     if (top) lies = {0, 1, Metres(0), Metres(0), Metres(1), Metres(0.5)};
-    small.plan.places.push_back({small.index(event), std::move(place), from, until, {lies}});
+    small.plan.places.push_back({small.index(event), std::move(place), from, until, false, {lies}});
   };
   for (const char* hook : {"rail 1", "rail 2"}) {
     hold("table/leg/clear-1", hook, at(0, 10, 30), at(0, 14));

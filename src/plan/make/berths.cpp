@@ -18,11 +18,11 @@ struct Stretch {
 
 class Quay {
  public:
-  Quay(const shop::Shop& shop, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule)
+  Quay(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule)
       : loads_(loads), graph_(graph), model_(model), schedule_(schedule) {
-    for (const shop::DryingPlace& place : shop.places) {
-      steps_.push_back(steps_of(place, shop.gap));
-      held_.emplace_back(static_cast<std::size_t>(place.count));
+    for (const SharedPlace& shared : loads.places) {
+      steps_.push_back(steps_of(shared.place, gap));
+      held_.emplace_back(static_cast<std::size_t>(shared.place.count));
     }
   }
 
@@ -120,9 +120,9 @@ class Quay {
 
 }  // namespace
 
-std::optional<std::vector<Berth>> berths(const shop::Shop& shop, const Loads& loads, const TaskGraph& graph, const Model& model,
+std::optional<std::vector<Berth>> berths(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model,
                                          const solver::Schedule& schedule) {
-  return Quay(shop, loads, graph, model, schedule).run();
+  return Quay(gap, loads, graph, model, schedule).run();
 }
 
 }  // namespace coatday::plan

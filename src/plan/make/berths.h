@@ -18,7 +18,6 @@ struct Berth {
 
 /// A load stays where it was when it can. Nothing when stretches lie so that one finds no room, though there is enough in all; where
 /// whole places are held that cannot be.
-[[nodiscard]] std::optional<std::vector<Berth>> berths(const shop::Shop&, const Loads&, const TaskGraph&, const Model&,
-                                                       const solver::Schedule&);
+[[nodiscard]] std::optional<std::vector<Berth>> berths(Metres gap, const Loads&, const TaskGraph&, const Model&, const solver::Schedule&);
 
 }  // namespace coatday::plan

@@ -135,7 +135,9 @@ class Writer {
         use.place = place.count == 1 ? place.name : fmt::format("{} {}", place.name, berth.numbers[n] + 1);
         use.from = grid_.instant(berth.from);
         use.until = grid_.instant(berth.until);
+        use.across = loads_.places[choice.place].turned;
         use.laid = laid(load, choice.packing.places[n], stretch_step * berth.begin);
+        if (use.across) use.laid = turned(use.laid);
         plan_.places.push_back(std::move(use));
       }
     }
@@ -147,6 +149,15 @@ class Writer {
       row.x += from;
     }
     return rows;
+  }
+
+  /// Rows across a place turned are rows along it.
+  static std::vector<shop::Laid> turned(const std::vector<shop::Laid>& rows) {
+    std::vector<shop::Laid> result;
+    for (const shop::Laid& row : rows) {
+      for (int n = 0; n < row.count; ++n) result.push_back({row.item, 1, row.y + row.across * n, row.x, row.across, row.along});
+    }
+    return result;
   }
 
   void count_film(const Event& event) {

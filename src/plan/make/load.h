@@ -41,7 +41,14 @@ struct Load {
   int turning_people = 1;
 };
 
+/// A kind of place as it is shared: by stretches of its length, which is its width where that leaves more room.
+struct SharedPlace {
+  shop::DryingPlace place;  ///< length and width changed over where it is turned
+  bool turned = false;
+};
+
 struct Loads {
+  std::vector<SharedPlace> places;  ///< as Shop::places
   std::vector<Load> loads;
   std::vector<FaceEntry> faces;
   std::vector<piece::Face> shapes;  ///< of each face entry: its pass, whether it shows
@@ -56,7 +63,7 @@ enum class Split {
 [[nodiscard]] Loads make_loads(const Job&, Split);
 
 /// No load shares a place with another any more.
-void take_whole_places(Loads&, const shop::Shop&);
+void take_whole_places(Loads&, Metres gap);
 
 /// Kinds of drying place that a support can use.
 [[nodiscard]] bool suits(piece::Support, shop::PlaceKind);

@@ -54,11 +54,34 @@ class Gatherer {
   Gatherer(const Job& job, Split split) : job_(job), split_(split), longest_shift_(longest_shift(job.shop)) {}
 
   Loads run() {
+    for (const shop::DryingPlace& place : job_.shop.places) out_.places.push_back(shared(place));
     for (std::size_t p = 0; p < job_.order.pieces.size(); ++p) gather(p);
     return std::move(out_);
   }
 
  private:
+  /// In the direction in which the order's parts, one by one, take less of it.
+  [[nodiscard]] SharedPlace shared(const shop::DryingPlace& place) const {
+    if (!place.length || !place.width || place.kind == shop::PlaceKind::hooks) return {place, false};
+    shop::DryingPlace turned = place;
+    std::swap(turned.length, turned.width);
+    double along = 0, across = 0;
+    for (const OrderPiece& piece : job_.order.pieces) {
+      for (const piece::Part& part : piece.piece.parts) {
+        const piece::Footprint foot = piece::footprint(part.shape);
+        if (!suits(part.support, place.kind)) continue;
+        along += share(place, foot);
+        across += share(turned, foot);
+      }
+    }
+    return across < along ? SharedPlace{turned, true} : SharedPlace{place, false};
+  }
+
+  [[nodiscard]] double share(const shop::DryingPlace& place, const piece::Footprint& foot) const {
+    const auto packing = shop::pack(place, {{foot.length, foot.width, 1}}, job_.shop.gap);
+    return packing ? static_cast<double>(stretch(place, *packing, job_.shop.gap)) / steps_of(place, job_.shop.gap) : 1;
+  }
+
   static Minutes longest_shift(const shop::Shop& shop) {
     Minutes longest{0};
     for (const shop::Shift& shift : shop.week) longest = std::max(longest, shift.until - shift.from);
@@ -122,8 +145,8 @@ class Gatherer {
       items.push_back({foot.length, foot.width, batch.count});
     }
     std::vector<PlaceChoice> result;
-    for (std::size_t place = 0; place < job_.shop.places.size(); ++place) {
-      const shop::DryingPlace& here = job_.shop.places[place];
+    for (std::size_t place = 0; place < out_.places.size(); ++place) {
+      const shop::DryingPlace& here = out_.places[place].place;
       if (!suits(support, here.kind)) continue;
       if (auto packing = shop::pack(here, items, job_.shop.gap)) {
         const int steps = stretch(here, *packing, job_.shop.gap);
@@ -228,10 +251,10 @@ class Gatherer {
 
 }  // namespace
 
-void take_whole_places(Loads& loads, const shop::Shop& shop) {
+void take_whole_places(Loads& loads, Metres gap) {
   for (Load& load : loads.loads) {
     for (PlaceChoice& choice : load.choices) {
-      choice.steps = steps_of(shop.places[choice.place], shop.gap) * static_cast<int>(choice.packing.places.size());
+      choice.steps = steps_of(loads.places[choice.place].place, gap) * static_cast<int>(choice.packing.places.size());
     }
   }
 }

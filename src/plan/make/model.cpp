@@ -47,8 +47,8 @@ class Builder {
   void resources() {
     problem().resources.push_back({job_.shop.people, tag(Requirement::Kind::people, 0)});
     problem().resources.push_back({1, tag(Requirement::Kind::spray_gun, 0)});
-    for (std::size_t p = 0; p < job_.shop.places.size(); ++p) {
-      const shop::DryingPlace& place = job_.shop.places[p];
+    for (std::size_t p = 0; p < loads_.places.size(); ++p) {
+      const shop::DryingPlace& place = loads_.places[p].place;
       problem().resources.push_back({place.count * steps_of(place, job_.shop.gap), tag(Requirement::Kind::place, p)});
     }
   }
