@@ -67,7 +67,7 @@ bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumb
     budget.share(1);
     improvement.find();
   }
-  budget.share(0.04);
+  budget.share(network.size > few ? 0.04 : 0.005);  // a small one is soon proven
   improvement.improve();
   if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, improvement)) return false;
   budget.share(1);
