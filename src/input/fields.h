@@ -98,8 +98,11 @@ auto each_text(std::span<const Value> list, Mistakes& mistakes, Parse parse) {
       continue;
     }
     auto parsed = parse(std::string_view(item.text));
-    if (parsed) all.push_back(*std::move(parsed));
-    if (!parsed) mistakes.add(item.where(), parsed.error());
+    if (!parsed) {
+      mistakes.add(item.where(), parsed.error());
+      continue;
+    }
+    all.push_back(*std::move(parsed));
   }
   return all;
 }

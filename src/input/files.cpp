@@ -8,7 +8,7 @@
 namespace coatday::input {
 namespace {
 
-constexpr std::size_t longest_line = 64 * 1024;  // bytes that are copied to show a part of them
+constexpr std::size_t longest_line = std::size_t{64} * 1024;  // bytes that are copied to show a part of them
 
 }  // namespace
 
@@ -30,8 +30,9 @@ const Value* Files::values(const std::filesystem::path& path, const Location& na
   const Source* source = text(path, named, mistakes);
   if (source == nullptr) return nullptr;
   std::optional<Value> value = read_document(*source, mistakes);
-  if (value) values_.push_back(*std::move(value));
-  return value_of_[path.string()] = value ? &values_.back() : nullptr;
+  if (!value) return value_of_[path.string()] = nullptr;
+  values_.push_back(*std::move(value));
+  return value_of_[path.string()] = &values_.back();
 }
 
 void Files::quote_lines(std::vector<Diagnostic>& mistakes) const {

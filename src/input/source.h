@@ -11,7 +11,7 @@
 
 namespace coatday::input {
 
-inline constexpr std::size_t largest_file = 1024 * 1024;  ///< bytes
+inline constexpr std::size_t largest_file = std::size_t{1024} * 1024;  ///< bytes
 
 struct TextMistake {
   std::size_t at = 0;

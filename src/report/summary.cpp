@@ -100,13 +100,10 @@ Lines title(const plan::Plan& plan, const std::string& order, const Look& look) 
   const Text name(order, Ink::strong);
   const Text from("from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))));
   const int room = look.columns - from.width() - 2;
-  if (name.width() > room)
-    return [&] {
-      Lines lines = wrap(name, look.columns);
-      lines.push_back("  " + from);
-      return lines;
-    }();
-  return {padded(name, room + 2) + from};
+  if (name.width() <= room) return {padded(name, room + 2) + from};
+  Lines lines = wrap(name, look.columns);
+  lines.push_back("  " + from);
+  return lines;
 }
 
 }  // namespace

@@ -75,10 +75,11 @@ Cover add_up(std::span<const finish::Can> cans, std::vector<int> counts) {
   for (std::size_t i = 0; i < cans.size(); ++i) {
     if (cover.counts[i] == 0) continue;
     cover.total += cans[i].size * cover.counts[i];
-    if (cover.cost && cans[i].price)
+    if (cover.cost && cans[i].price) {
       *cover.cost += *cans[i].price * cover.counts[i];
-    else
+    } else {
       cover.cost.reset();
+    }
   }
   return cover;
 }

@@ -78,7 +78,7 @@ class LoadWalk {
     bool abraded = true;              // since that coat
   };
 
-  Task base_task(const finish::Step& step, std::string suffix) const {
+  Task base_task(const finish::Step& step, const std::string& suffix) const {
     Task task;
     task.id = load_.id + "/" + step.id + suffix;
     task.kind = event_kind(step.kind);
@@ -184,8 +184,9 @@ class LoadWalk {
     previous_ = done;
   }
 
-  std::size_t coat(const finish::Step& step, const finish::Product& product, const std::vector<std::size_t>& faces, std::string suffix) {
-    Task task = base_task(step, std::move(suffix));
+  std::size_t coat(const finish::Step& step, const finish::Product& product, const std::vector<std::size_t>& faces,
+                   const std::string& suffix) {
+    Task task = base_task(step, suffix);
     task.faces = faces;
     task.product = &product;
     task.method = method_of(step, product, job_.shop);
