@@ -97,7 +97,6 @@ Improvement::Rule Improvement::plain_rule(int pass) const {
 Directions Improvement::by_best() {
   Directions d = best_directions_;
   if (random_.chance(0.2)) d.generous = !d.generous;
-  if (random_.chance(0.5)) d.in_time = !d.in_time;
   if (d.in_time && random_.chance(0.5)) d.pull = 0.3 * random_.unit();
   if (random_.chance(0.3)) {
     for (int& times : d.firmness) times = random_.chance(0.2) ? 3 - times : times;
