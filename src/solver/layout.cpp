@@ -26,7 +26,8 @@ void Layout::each_within(const Line& line, const Interval& time, const Each& eac
 
 std::optional<Stretch> Layout::room(const Demand& demand, const Interval& time) const {
   const Line& line = of(demand.resource);
-  std::vector<Interval> taken;  // along the resource
+  std::vector<Interval>& taken = taken_;  // along the resource
+  taken.clear();
   each_within(line, time, [&](const Laid& laid) {
     for (const int s : laid.stretch.segments) {
       const int begin = s * line.segment + laid.stretch.begin;

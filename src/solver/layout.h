@@ -40,7 +40,8 @@ class Layout {
   [[nodiscard]] static std::optional<Stretch> whole_segments(const Line&, int count, const std::vector<Interval>& taken);
   [[nodiscard]] static std::optional<Stretch> tightest(const Line&, int amount, const std::vector<Interval>& taken);
 
-  std::vector<Line> lines_;  ///< by resource
+  std::vector<Line> lines_;              ///< by resource
+  mutable std::vector<Interval> taken_;  ///< of the last look, to spare the memory
 };
 
 /// While the hold's activity takes part: from its start to the earlier of `until` and the limit.

@@ -1,6 +1,7 @@
 #include "solver/network.h"
 
 #include <algorithm>
+#include <map>
 #include <queue>
 
 #include "solver/stages.h"
@@ -15,6 +16,7 @@ Network::Network(const Problem& given) : problem(given), size(static_cast<int>(g
   sort_resources();
   sort_families();
   find_order();
+  find_kinds();
   stage = stages(*this);
 }
 
@@ -97,6 +99,23 @@ void Network::sort_families() {
     for (const Span& span : exclusion.right) spans.push_back({span.activity, {e, true, &span}});
   }
   carried = {size, spans};
+}
+
+void Network::find_kinds() {
+  std::map<std::vector<int>, int> known;
+  for (int a = 0; a < size; ++a) {
+    const Intervals& starts = activity(a).starts;
+    const Time first = starts.empty() ? 0 : starts.front().begin;
+    std::vector<int> signs{activity(a).family, end_of(activity(a), first, false) - first};
+    for (const Demand& demand : demands[a]) signs.insert(signs.end(), {demand.resource, demand.amount});
+    for (const Carried& c : carried[a]) signs.insert(signs.end(), {-2, c.exclusion, c.right ? 1 : 0});
+    for (const int h : holds[a]) {
+      if (hold(h).first != a) continue;
+      for (const Demand& choice : hold(h).choices) signs.insert(signs.end(), {-3, choice.resource, choice.amount});
+    }
+    kind.push_back(known.try_emplace(std::move(signs), kinds).first->second);
+    kinds = static_cast<int>(known.size());
+  }
 }
 
 // Kahn's algorithm; where lags form a cycle the lowest number goes first.

@@ -52,9 +52,11 @@ struct Network {
   Lists<int> users, holders;                    ///< by resource: activities and holds that may use it
   Lists<int> families;
   Lists<Carried> carried;
-  Lists<Demand> demands;         ///< one a resource, amounts added up
-  std::vector<Force> force;      ///< by maximum lag
-  std::vector<int> stage;        ///< by activity, see stages.h
+  Lists<Demand> demands;     ///< one a resource, amounts added up
+  std::vector<Force> force;  ///< by maximum lag
+  std::vector<int> stage;    ///< by activity, see stages.h
+  std::vector<int> kind;     ///< by activity: those of one kind run as long, demand and exclude the same, and begin the same holds
+  int kinds = 0;
   std::vector<int> order, rank;  ///< the required activities, predecessors first; and their places in it (-1: optional)
 
   [[nodiscard]] const Activity& activity(int i) const { return problem.activities[static_cast<std::size_t>(i)]; }
@@ -70,6 +72,7 @@ struct Network {
   void sort_resources();
   void sort_families();
   void find_order();
+  void find_kinds();
 };
 
 [[nodiscard]] bool may_share(const Activity&);

@@ -8,28 +8,28 @@ namespace {
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
-constexpr std::size_t most_pairs = 400'000;
 constexpr long most_deciding = 200'000'000;  // elementary steps
 
 }  // namespace
 
-Pairs::Pairs(const Network& network, const Bounds& bounds, const std::vector<Time>& runs, std::optional<Separation> separation)
+Pairs::Pairs(const Network& network, const Bounds& bounds, const std::vector<Time>& runs, std::optional<Separation> separation,
+             std::size_t most)
     : network_(network), separation_(std::move(separation)), run_(runs) {
-  find_pairs(bounds);
+  if (most > 0) find_pairs(bounds, most);
   if (separation_) {
     possible_ = separation_->consistent();
     if (possible_) decide();
   }
 }
 
-void Pairs::find_pairs(const Bounds& bounds) {
+void Pairs::find_pairs(const Bounds& bounds, std::size_t most) {
   for (int a = 0; a < network_.size; ++a) {
     for (int b = a + 1; b < network_.size && run_[at(a)] > 0; ++b) {
       if (run_[at(b)] == 0 || bounds.latest(a) >= never || bounds.last_end(a) <= bounds.earliest(b) ||
           bounds.last_end(b) <= bounds.earliest(a))
         continue;
       if (!exclude_each_other(a, b)) continue;
-      if (pairs_.size() == most_pairs) return;
+      if (pairs_.size() == most) return;
       pairs_.push_back({a, b});
     }
   }

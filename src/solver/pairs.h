@@ -11,8 +11,9 @@ namespace coatday::solver {
 
 class Pairs {
  public:
-  /// With a separation, lags decide orders too, and what they decide is added to it. `runs`: see shortest_runs(); they must outlive it.
-  Pairs(const Network&, const Bounds&, const std::vector<Time>& runs, std::optional<Separation>);
+  /// With a separation, lags decide orders too, and what they decide is added to it. `runs`: see shortest_runs(); they must outlive it. No more
+  /// than `most` pairs are looked at.
+  Pairs(const Network&, const Bounds&, const std::vector<Time>& runs, std::optional<Separation>, std::size_t most);
 
   /// Tightens propagated bounds by all orders that they or the lags decide, within so much of the bounds' work; false where some pair has none.
   [[nodiscard]] bool tighten(Bounds&, long most_work) const;
@@ -24,7 +25,7 @@ class Pairs {
     int a = 0, b = 0;
     bool ab = true, ba = true;  ///< whether a may go before b, and b before a
   };
-  void find_pairs(const Bounds&);
+  void find_pairs(const Bounds&, std::size_t most);
   [[nodiscard]] bool exclude_each_other(int a, int b) const;
   void decide();
   [[nodiscard]] bool sweep(Bounds&, bool& changed) const;

@@ -12,6 +12,7 @@ Pass::Pass(const Network& network, const Bounds& bounds, const Directions& direc
       troubles_(troubles),
       partial_(network),
       fitter_(network, partial_, outlook_),
+      seen_(at(network.kinds)),
       waiting_(at(network.size), 0),
       remedy_used_(network.problem.maximum_lags.size(), 0),
       firmness_(directions.firmness),
@@ -49,10 +50,17 @@ Pass::Waiting Pass::pop() {
 // In a pass in time: whether another could start before it, now that more is placed. It then waits on.
 bool Pass::yields(Waiting waiting) {
   if (!directions_.in_time || heap_.empty()) return false;
+  Seen& seen = seen_[at(network_.kind[at(waiting.activity)])];
+  if (waiting.soonest >= seen.from && waiting.soonest < seen.soonest) {  // nor could this one
+    waiting.soonest = seen.soonest;
+    push(waiting);
+    return true;
+  }
   const Lifted lifted = lift_holds(waiting.activity);
   const Proposal proposal = propose(waiting.activity, waiting.soonest);
   put_back(lifted);
   if (!proposal.candidate || proposal.candidate->start <= waiting.soonest) return false;
+  seen = {waiting.soonest, proposal.candidate->start};
   waiting.soonest = proposal.candidate->start;
   if (before(waiting, heap_.front())) return false;
   push(waiting);

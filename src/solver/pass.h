@@ -83,6 +83,10 @@ class Pass {
   Outlook outlook_;
   Fitter fitter_;
   std::vector<Waiting> heap_;
+  struct Seen {
+    Time from = never, soonest = -never;
+  };
+  std::vector<Seen> seen_;         ///< by kind, in a pass in time: where one of it would have gone since anything was taken out
   std::vector<int> waiting_;       ///< by activity: predecessors that are not placed
   std::vector<char> remedy_used_;  ///< by maximum lag
   std::vector<int> firmness_;      ///< by maximum lag: what is left

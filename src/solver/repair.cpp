@@ -7,6 +7,7 @@ namespace coatday::solver {
 // Takes an activity out, and with it what was placed on the strength of it.
 void Pass::unschedule(int a) {
   if (!partial_.placed(a)) return;
+  seen_.assign(seen_.size(), {});
   partial_.remove(a);
   for (const int h : network_.holds[a]) {
     if (network_.hold(h).first == a) partial_.lift(h);
