@@ -2,6 +2,7 @@
 // Very small problems with every feature on or off.
 
 #include <cstdint>
+#include <functional>
 
 #include "solver/problem.h"
 
@@ -14,6 +15,13 @@ struct Features {
 /// One bit a feature, in the order above.
 [[nodiscard]] Features features(unsigned bits);
 
-[[nodiscard]] Problem random_problem(const Features&, std::uint64_t seed);
+struct Size {
+  int activities = 0;  ///< without remedies; 0: two to four
+  Time horizon = 11;
+};
+[[nodiscard]] Problem random_problem(const Features&, std::uint64_t seed, const Size& = {});
+
+using Draw = std::function<int(int most)>;  ///< a number from 0 to the most
+[[nodiscard]] Problem drawn_problem(const Features&, const Draw&, const Size& = {});
 
 }  // namespace coatday::solver::test
