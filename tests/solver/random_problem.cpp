@@ -10,7 +10,7 @@ constexpr Time short_horizon = Size{}.horizon;
 
 class Maker {
  public:
-  Maker(const Features& features, const Draw& draw, const Size& size) : f_(features), draw_(draw), size_(size) {}
+  Maker(const Features& features, std::uint64_t seed, const Size& size) : f_(features), random_(seed), size_(size) {}
 
   Problem make() {
     p_.horizon = size_.horizon;
@@ -30,7 +30,7 @@ class Maker {
   }
 
  private:
-  int upto(int most) { return draw_(most); }
+  int upto(int most) { return static_cast<int>(random_() % static_cast<std::uint64_t>(most + 1)); }
   bool one_in(int n) { return upto(n - 1) == 0; }
   Edge edge() { return one_in(2) ? Edge::end : Edge::start; }
 
@@ -123,7 +123,7 @@ class Maker {
   }
 
   Features f_;
-  const Draw& draw_;
+  std::mt19937_64 random_;
   Size size_;
   Problem p_;
 };
@@ -135,12 +135,6 @@ Features features(unsigned bits) {
   return {bit(0), bit(1), bit(2), bit(3), bit(4), bit(5), bit(6), bit(7), bit(8), bit(9)};
 }
 
-Problem random_problem(const Features& features, std::uint64_t seed, const Size& size) {
-  std::mt19937_64 random(seed);
-  return drawn_problem(
-      features, [&random](int most) { return static_cast<int>(random() % static_cast<std::uint64_t>(most + 1)); }, size);
-}
-
-Problem drawn_problem(const Features& features, const Draw& draw, const Size& size) { return Maker(features, draw, size).make(); }
+Problem random_problem(const Features& features, std::uint64_t seed, const Size& size) { return Maker(features, seed, size).make(); }
 
 }  // namespace coatday::solver::test

@@ -2,7 +2,6 @@
 // Very small problems with every feature on or off.
 
 #include <cstdint>
-#include <functional>
 
 #include "solver/problem.h"
 
@@ -20,8 +19,5 @@ struct Size {
   Time horizon = 11;
 };
 [[nodiscard]] Problem random_problem(const Features&, std::uint64_t seed, const Size& = {});
-
-using Draw = std::function<int(int most)>;  ///< a number from 0 to the most
-[[nodiscard]] Problem drawn_problem(const Features&, const Draw&, const Size& = {});
 
 }  // namespace coatday::solver::test
