@@ -35,9 +35,8 @@ void Improvement::find() {
 
 void Improvement::improve() {
   const int passes = budget_.limits().passes;
-  const bool none_remembered = best_directions_.key.empty();
-  if (incumbent_.best() && (none_remembered || !(remembered_ == incumbent_.best()->score))) {  // found elsewhere
-    remember(incumbent_.best()->schedule, none_remembered ? by_rule(0) : best_directions_);
+  if (incumbent_.best() && (best_directions_.key.empty() || !(remembered_ == incumbent_.best()->score))) {  // found elsewhere
+    remember(incumbent_.best()->schedule, best_directions_.key.empty() ? by_rule(0) : best_directions_);
   }
   for (int pass = 1; !unbeatable() && may_go_on(pass, passes); ++pass) {
     if (incumbent_.proven() && ++since_proven_ > passes) return;  // what is left to better are the lesser aims
