@@ -141,19 +141,22 @@ def run(options):
 
 
 def table(rows, out):
-    """Per set: proven by each within the limit; median time over the instances that all of them prove."""
+    """Per set: proven by each within the limit; and for each other solver the median times over the instances that the first one and it prove."""
     proofs = {}
     for row in rows:
         by_instance = proofs.setdefault(row.set, {}).setdefault(row.instance, {})
         by_instance[row.solver] = float(row.seconds) if row.status in ("optimal", "infeasible") else None
     solvers = list(dict.fromkeys(row.solver for row in rows))
-    print("| set | instances |%s proven by all |%s" % ("".join(" %s proves |" % s for s in solvers), "".join(" %s, median s |" % s for s in solvers)), file=out)
-    print("|---" * (3 + 2 * len(solvers)) + "|", file=out)
+    first, others = solvers[0], solvers[1:]
+    heads = ["set", "instances"] + ["%s proves" % s for s in solvers] + ["both: %s / %s, median s (instances)" % (first, s) for s in others]
+    print("| %s |\n%s|" % (" | ".join(heads), "|---" * len(heads)), file=out)
     for name, instances in proofs.items():
-        counts = [sum(times.get(s) is not None for times in instances.values()) for s in solvers]
-        shared = [times for times in instances.values() if all(times.get(s) is not None for s in solvers)]
-        medians = ["%.3f" % statistics.median(times[s] for times in shared) if shared else "-" for s in solvers]
-        print("| %s | %d | %s | %d | %s |" % (name, len(instances), " | ".join(map(str, counts)), len(shared), " | ".join(medians)), file=out)
+        cells = [name, len(instances)] + [sum(times.get(s) is not None for times in instances.values()) for s in solvers]
+        for s in others:
+            both = [(t[first], t[s]) for t in instances.values() if t.get(first) is not None and t.get(s) is not None]
+            medians = tuple(statistics.median(column) for column in zip(*both))
+            cells.append("%.3f / %.3f (%d)" % (*medians, len(both)) if both else "-")
+        print("| %s |" % " | ".join(map(str, cells)), file=out)
 
 
 def main():
