@@ -29,7 +29,7 @@ class Check {
     quick.passes = 5;
     judge("quick", solve(p_, quick));
     Limits extended;
-    extended.work = 3000;
+    extended.work = 500;
     judge("extended", solve(p_, extended));
     if (Search::supports(p_)) search();
     agree();
