@@ -24,5 +24,11 @@ TEST(CrossCheck, AnyProblems) {
 // The exact search found a schedule of score nought where no pass had found any.
 TEST(CrossCheck, AFirstScheduleThatIsReadyAtOnce) { check(9363); }
 
+// Propagation after going back missed what a use of a resource, as it was last read, did not seem to meet.
+TEST(CrossCheck, ReadsUsesAnewAfterGoingBack) {
+  check(45949);
+  check(61175);
+}
+
 }  // namespace
 }  // namespace coatday::solver::test
