@@ -36,7 +36,7 @@ void Improvement::find() {
 }
 
 void Improvement::improve() {
-  if (incumbent_.best() && !(remembered_ == incumbent_.best()->score)) {  // found elsewhere
+  if (incumbent_.best() && (best_directions_.key.empty() || !(remembered_ == incumbent_.best()->score))) {  // found elsewhere
     remember(incumbent_.best()->schedule, best_directions_.key.empty() ? by_rule(0) : best_directions_);
   }
   for (int pass = 1; !unbeatable() && may_go_on(pass, passes()); ++pass) {

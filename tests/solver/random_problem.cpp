@@ -6,17 +6,17 @@
 namespace coatday::solver::test {
 namespace {
 
-constexpr Time horizon = 11;
+constexpr Time short_horizon = Size{}.horizon;
 
 class Maker {
  public:
-  Maker(const Features& features, std::uint64_t seed) : f_(features), random_(seed) {}
+  Maker(const Features& features, std::uint64_t seed, const Size& size) : f_(features), random_(seed), size_(size) {}
 
   Problem make() {
-    p_.horizon = horizon;
+    p_.horizon = size_.horizon;
     p_.sharing_gap = upto(2);
     for (int r = 0; r < 2; ++r) p_.resources.push_back({1 + upto(1), 100 + r, 0});
-    const int count = 2 + upto(f_.families || f_.remedies ? 1 : 2);
+    const int count = size_.activities > 0 ? size_.activities : 2 + upto(f_.families || f_.remedies ? 1 : 2);
     for (int i = 0; i < count; ++i) p_.activities.push_back(activity(i));
     for (int to = 1; to < count; ++to) lags(upto(to - 1), to);
     if (f_.remedies) remedy(count);
@@ -25,7 +25,7 @@ class Maker {
     if (f_.segments) holds_in_segments(count);
     if (f_.exclusions) exclude(count);
     for (int i = 0; i < count; ++i) {
-      if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(horizon) : never, 1.0 + upto(2), -1});
+      if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(size_.horizon) : never, 1.0 + upto(2), -1});
     }
     return std::move(p_);
   }
@@ -38,7 +38,7 @@ class Maker {
   Function rising(Time least, Time most) {
     if (!f_.tables || one_in(2)) return shift(least + upto(most - least));
     std::vector<Time> values;
-    for (Time t = 0; t <= horizon; ++t) {
+    for (Time t = 0; t <= size_.horizon; ++t) {
       const Time value = t + least + upto(most - least);
       values.push_back(values.empty() ? value : std::max(values.back(), value));
     }
@@ -46,10 +46,15 @@ class Maker {
   }
 
   Intervals calendar() {
-    if (!f_.calendars || one_in(4)) return {{0, horizon + 1}};
+    if (!f_.calendars || one_in(4)) return {{0, size_.horizon + 1}};
     const Time begin = upto(4), end = begin + 1 + upto(3), again = end + 1 + upto(2);
     if (one_in(3)) return {{begin, end}};
-    return {{begin, end}, {again, again + 1 + upto(4)}};
+    Intervals result{{begin, end}, {again, again + 1 + upto(4)}};
+    while (size_.horizon > short_horizon && result.back().end + 3 < size_.horizon) {
+      const Time next = result.back().end + 1 + upto(2);
+      result.push_back({next, next + 1 + upto(4)});
+    }
+    return result;
   }
 
   Activity activity(int i) {
@@ -129,6 +134,7 @@ class Maker {
 
   Features f_;
   std::mt19937_64 random_;
+  Size size_;
   Problem p_;
 };
 
@@ -139,6 +145,6 @@ Features features(unsigned bits) {
   return {bit(0), bit(1), bit(2), bit(3), bit(4), bit(5), bit(6), bit(7), bit(8), bit(9), bit(10)};
 }
 
-Problem random_problem(const Features& features, std::uint64_t seed) { return Maker(features, seed).make(); }
+Problem random_problem(const Features& features, std::uint64_t seed, const Size& size) { return Maker(features, seed, size).make(); }
 
 }  // namespace coatday::solver::test

@@ -14,6 +14,10 @@ struct Features {
 /// One bit a feature, in the order above.
 [[nodiscard]] Features features(unsigned bits);
 
-[[nodiscard]] Problem random_problem(const Features&, std::uint64_t seed);
+struct Size {
+  int activities = 0;  ///< without remedies; 0: two to four
+  Time horizon = 11;
+};
+[[nodiscard]] Problem random_problem(const Features&, std::uint64_t seed, const Size& = {});
 
 }  // namespace coatday::solver::test

@@ -135,7 +135,9 @@ bool Cumulative::sweep(Trail& trail, int resource) {
   for (std::size_t i = 0; i < load.uses.size(); ++i) {
     if (peak + load.amounts[i] <= load.capacity) continue;
     const State& s = states_[learn::at(load.uses[i])];
-    if (s.touched || s.earliest >= to || s.ends_by <= from) continue;
+    if (s.touched) continue;
+    read(trail, load.uses[i]);  // what it was read as may have been undone since
+    if (s.earliest >= to || s.ends_by <= from) continue;
     if (!filter(trail, load.uses[i], resource, load.amounts[i])) return false;
   }
   return true;

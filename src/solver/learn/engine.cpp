@@ -89,22 +89,29 @@ void Engine::tidy(std::size_t much) {
   if (clauses.learned() > much) clauses.reduce(trail);
 }
 
-void Engine::explain(int entry, Literal l, std::vector<Literal>& because) const { explain(trail[entry].reason, trail.loose(l), because); }
-
-void Engine::explain_conflict(std::vector<Literal>& because) const {
-  const Trail::Conflict& conflict = trail.conflict();
-  if (!conflict.implied) {
-    because.insert(because.end(), conflict.together.begin(), conflict.together.end());
-    return;
-  }
-  // The least value that would be too much is the easiest to explain.
-  const Side side = conflict.literal.side;
-  const Literal least = trail.loose({side, 1 - trail.bound(side ^ 1)});
-  explain(conflict.reason, least, because);
-  because.push_back(!least);
+void Engine::explain(int entry, Literal l, std::vector<Literal>& because) const {
+  const std::size_t before = because.size();
+  const Literal least = trail.loose(l);
+  add_reason(trail[entry].reason, least, because);
+  if (on_explained) on_explained(entry, &least, std::span<const Literal>(because).subspan(before));
 }
 
-void Engine::explain(Reason reason, Literal l, std::vector<Literal>& because) const {
+void Engine::explain_conflict(std::vector<Literal>& because) const {
+  const std::size_t before = because.size();
+  const Trail::Conflict& conflict = trail.conflict();
+  if (conflict.implied) {
+    // The least value that would be too much is the easiest to explain.
+    const Side side = conflict.literal.side;
+    const Literal least = trail.loose({side, 1 - trail.bound(side ^ 1)});
+    add_reason(conflict.reason, least, because);
+    because.push_back(!least);
+  } else {
+    because.insert(because.end(), conflict.together.begin(), conflict.together.end());
+  }
+  if (on_explained) on_explained(-1, nullptr, std::span<const Literal>(because).subspan(before));
+}
+
+void Engine::add_reason(Reason reason, Literal l, std::vector<Literal>& because) const {
   switch (reason.kind) {
     case Reason::decision:
       break;

@@ -1,7 +1,9 @@
 #pragma once
 // Trail, arcs, clauses and propagators, run to their fixpoint.
 
+#include <functional>
 #include <memory>
+#include <span>
 #include <vector>
 
 #include "solver/learn/arcs.h"
@@ -39,9 +41,11 @@ class Engine {
   void explain(int entry, Literal, std::vector<Literal>&) const;
   /// The true literals that the trail's conflict is made of.
   void explain_conflict(std::vector<Literal>&) const;
+  /// For checks: told of each explanation, the entry and what it was asked for (of the trail's conflict: -1 and null) with the premises.
+  std::function<void(int entry, const Literal* conclusion, std::span<const Literal> premises)> on_explained;
 
  private:
-  void explain(Reason, Literal, std::vector<Literal>&) const;
+  void add_reason(Reason, Literal, std::vector<Literal>&) const;
   bool settle();
   void wake(Side);
 

@@ -37,6 +37,7 @@ class Model {
 
   /// A question whose `yes` makes the one end before the other starts; the same each time.
   Var precedence(int before, int after);
+  [[nodiscard]] const std::map<std::pair<int, int>, Var>& precedences() const { return precedences_; }
 
   /// When all variables are fixed.
   [[nodiscard]] Schedule schedule() const;

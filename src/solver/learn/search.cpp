@@ -42,6 +42,7 @@ class Search::Inside {
     if (solver_.model.ready() >= 0) solver_.require(learn::at_least(solver_.model.ready(), t));
   }
   void on_learned(std::function<void(const std::vector<StartBound>&)>);
+  Solver& solver() { return solver_; }
 
  private:
   enum class Stage { any, lateness, ready };
@@ -210,5 +211,7 @@ SearchResult Search::improve(const std::optional<Score>& best, const Schedule* h
 void Search::ready_from(Time t) { inside_->ready_from(t); }
 
 void Search::on_learned(std::function<void(const std::vector<StartBound>&)> tell) { inside_->on_learned(std::move(tell)); }
+
+learn::Solver& Search::solver() { return inside_->solver(); }
 
 }  // namespace coatday::solver

@@ -11,6 +11,10 @@
 
 #include "solver/problem.h"
 
+namespace coatday::solver::learn {
+class Solver;
+}
+
 namespace coatday::solver {
 
 struct SearchLimits {
@@ -62,6 +66,8 @@ class Search {
     Time value;
   };
   void on_learned(std::function<void(const std::vector<StartBound>&)>);
+  /// For checks: what it searches with.
+  [[nodiscard]] learn::Solver& solver();
 
  private:
   class Inside;

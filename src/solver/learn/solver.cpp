@@ -23,7 +23,9 @@ long luby(long i) {
 Solver::Solver(const Problem& problem) : model(problem), branching(model), analysis_(model.engine) { dead_ = !model.engine.begin(); }
 
 void Solver::require(Literal l) {
-  if (!dead_) dead_ = !model.engine.trail.set(l, Reason{}) || !model.engine.propagate();
+  if (dead_) return;
+  if (on_learned) on_learned({l});
+  dead_ = !model.engine.trail.set(l, Reason{}) || !model.engine.propagate();
 }
 
 Solver::Answer Solver::solve(const std::vector<Literal>& assumptions, long conflicts, const std::function<bool()>& stop) {
@@ -54,6 +56,7 @@ void Solver::learn() {
   ++conflicts_;
   Engine& engine = model.engine;
   const Lesson& lesson = analysis_();
+  if (on_learned) on_learned(lesson.clause);
   if (lesson.clause.empty()) {
     dead_ = true;
     return;
@@ -61,7 +64,6 @@ void Solver::learn() {
   for (const Literal l : lesson.met) branching.activity.bump(engine.trail, l);
   branching.activity.decay();
   engine.clauses.decay();
-  if (on_learned) on_learned(lesson.clause);
   engine.back(lesson.back_to);
   branching.activity.back(lesson.back_to);
   if (lesson.clause.size() == 1) {
@@ -95,7 +97,10 @@ std::optional<Solver::Answer> Solver::advance(const std::vector<Literal>& assump
   Engine& engine = model.engine;
   const std::size_t level = at(engine.trail.level());
   if (level < assumptions.size()) {
-    if (engine.trail.fails(assumptions[level])) return Answer::none;
+    if (engine.trail.fails(assumptions[level])) {
+      if (on_refuted) on_refuted(assumptions);
+      return Answer::none;
+    }
     if (engine.trail.holds(assumptions[level])) {
       engine.deepen();
     } else {

@@ -23,7 +23,10 @@ class Solver {
   [[nodiscard]] bool dead() const { return dead_; }  ///< there is no schedule whatever is assumed
   [[nodiscard]] long conflicts() const { return conflicts_; }
   void require(Literal);  ///< at the root
+  /// For checks: told of each clause that it has come to hold, the empty one too, before it uses it.
   std::function<void(const std::vector<Literal>&)> on_learned;
+  /// For checks: told of assumptions that it has found to contradict what holds.
+  std::function<void(const std::vector<Literal>&)> on_refuted;
 
  private:
   void learn();
