@@ -94,6 +94,13 @@ struct Exclusion {
   Tag tag = -1;
 };
 
+/// Just one of the ways is taken: its activities take part, those that stand only in other ways do not. No activity stands in two forks,
+/// and none in a fork is optional, a remedy or of a goal. A way may be empty.
+struct Fork {
+  std::vector<std::vector<int>> ways;
+  Tag tag = -1;
+};
+
 /// Lateness is weight * max(0, start(activity) - due). A due time is never a limit: a hard one is a maximum lag from a fixed activity.
 struct Goal {
   int activity = 0;
@@ -112,13 +119,14 @@ struct Problem {
   std::vector<MaximumLag> maximum_lags;
   std::vector<Hold> holds;
   std::vector<Exclusion> exclusions;
+  std::vector<Fork> forks;
   std::vector<Goal> goals;
 };
 
 struct Assignment {
   Time start = 0;
   Time end = 0;
-  bool present = true;  ///< false: an optional activity that takes no part
+  bool present = true;  ///< false: it takes no part, as it is optional or another way is taken
   bool shared = false;  ///< ran without set-up
 };
 

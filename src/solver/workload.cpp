@@ -117,7 +117,7 @@ void Workload::add_runs(int resource, std::vector<Job>& jobs) const {
 }
 
 void Workload::add_hold(const Bounds& bounds, const Hold& hold, std::vector<Job>& jobs) const {
-  if (network_.activity(hold.first).optional) return;
+  if (!network_.certain(hold.first)) return;
   const Time length = shortest_hold(network_, bounds, hold, thorough_);
   int amount = hold.choices.front().amount;
   for (const Demand& choice : hold.choices) amount = std::min(amount, choice.amount);
