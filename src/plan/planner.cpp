@@ -102,7 +102,7 @@ class Planner {
     breathe_until(plan_.from + horizon + cures.front());
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
-    const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
+    Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     solver::Outcome outcome = solver::solve(model.problem, limits());
     if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0 && horizon == horizons.back()) {
       solver::Limits more;
@@ -111,6 +111,7 @@ class Planner {
     }
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
+      settle_crews(graph_, model, found->schedule);
       put_off_turns(graph_, model.problem, job_.shop.people, found->schedule);
       const auto places = berths(job_.shop.gap, loads_, graph_, model, found->schedule);
       if (!places) {
@@ -172,7 +173,9 @@ class Planner {
     Minutes work{0};
     for (const Task& task : graph_.tasks) {
       const bool counts = task.piece && !task.optional && !task.done && !task.milestone && !delivers(task);
-      if (counts) work += task.hands_on * task.people;
+      if (!counts) continue;
+      const Minutes by_crew = task.crew ? task.crew->hands_on * task.crew->people : Minutes::max();
+      work += std::min(task.hands_on * task.people, by_crew);
     }
     const auto steps = static_cast<solver::Time>(work / grid_step) / std::max(1, job_.shop.people);
     if (steps == 0 || calendar.working().empty()) return 0;

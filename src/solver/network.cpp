@@ -47,7 +47,7 @@ void Network::sort_holds() {
   Entries touching;
   for (int i = 0; i < static_cast<int>(problem.holds.size()); ++i) {
     std::vector<int> ends{hold(i).first};
-    if (hold(i).until) ends.push_back(*hold(i).until);
+    ends.insert(ends.end(), hold(i).until.begin(), hold(i).until.end());
     if (hold(i).limit) ends.push_back(hold(i).limit_from.activity);
     std::sort(ends.begin(), ends.end());
     ends.erase(std::unique(ends.begin(), ends.end()), ends.end());

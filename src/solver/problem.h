@@ -68,14 +68,14 @@ struct MaximumLag {
   std::optional<int> remedy;
 };
 
-/// From start(first) until the earlier of start(until) and limit(point `limit_from`), one of the choices is held, the same one throughout.
+/// From start(first) until the earliest of the starts of `until` and limit(point `limit_from`), one of the choices is held, the same one throughout.
 /// Nothing is held where `first` takes no part. An `until` or a `limit_from` that takes no part sets no end; with no end at all it is held
 /// for ever; an end before start(first) holds nothing. A choice must be within its resource's capacity even if it is held for no time.
 struct Hold {
   int first = 0;
-  std::optional<int> until;  ///< none: until the limit alone
+  std::vector<int> until;  ///< none: until the limit alone
   Point limit_from;
-  Function limit;               ///< null: until start(until) alone
+  Function limit;               ///< null: until one of `until` starts
   std::vector<Demand> choices;  ///< any one of these
   Tag tag = -1;
 };

@@ -46,7 +46,7 @@ void Variants::find() {
 
 void Variants::improve() {
   if (plain_) return plain_->improve();
-  const auto taken = [this](int turn) { return turn % 3 == 0 ? best() : varied(best()); };
+  const auto taken = [this](int turn) { return turn == 1 ? last() : turn % 3 == 0 ? best() : varied(best()); };
   turns(true, taken, [](Improvement& passes) { passes.improve(passes_to_improve); });
 }
 
@@ -68,6 +68,16 @@ Variants::Taken Variants::first() const {
   for (std::size_t f = 0; f < network_.problem.forks.size(); ++f) {
     int way = network_.first_way[f];
     while (way + 1 < network_.first_way[f + 1] && !bounds_.open(way)) ++way;
+    taken.push_back(way - network_.first_way[f]);
+  }
+  return taken;
+}
+
+Variants::Taken Variants::last() const {
+  Taken taken;
+  for (std::size_t f = 0; f < network_.problem.forks.size(); ++f) {
+    int way = network_.first_way[f + 1] - 1;
+    while (way > network_.first_way[f] && !bounds_.open(way)) --way;
     taken.push_back(way - network_.first_way[f]);
   }
   return taken;

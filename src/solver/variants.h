@@ -26,7 +26,8 @@ class Variants {
   };
   template <typename Ways, typename Work>
   void turns(bool with_one, const Ways&, const Work&);
-  [[nodiscard]] Taken first() const;
+  [[nodiscard]] Taken first() const;  ///< the first open way of each
+  [[nodiscard]] Taken last() const;
   [[nodiscard]] Taken best() const;
   [[nodiscard]] Taken varied(Taken);
   std::optional<Improvement>& of(const Taken&);

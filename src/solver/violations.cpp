@@ -120,7 +120,9 @@ class Checker {
 
   [[nodiscard]] Interval held(const Hold& hold) const {
     Time end = never;
-    if (hold.until && present(*hold.until)) end = run_of(*hold.until).start;
+    for (const int until : hold.until) {
+      if (present(until)) end = std::min(end, run_of(until).start);
+    }
     if (hold.limit && present(hold.limit_from.activity)) end = std::min(end, hold.limit->at(value(hold.limit_from)));
     return {run_of(hold.first).start, end};
   }

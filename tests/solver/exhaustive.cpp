@@ -121,7 +121,9 @@ class Search {
 
   bool holds_at(const Hold& hold, Time t) const {
     if (t < run_of(hold.first).start) return false;
-    if (hold.until && run_of(*hold.until).present && t >= run_of(*hold.until).start) return false;
+    for (const int until : hold.until) {
+      if (run_of(until).present && t >= run_of(until).start) return false;
+    }
     if (hold.limit && run_of(hold.limit_from.activity).present && t >= hold.limit->at(moment(hold.limit_from))) return false;
     return true;
   }

@@ -61,7 +61,7 @@ TEST(LowerBound, DryingPlacesAreHeld) {
   for (int piece = 0; piece < 6; ++piece) {
     const int coat = add(p, {0, 150}, 1), away = add(p, {0, 180}, 1);
     p.minimum_lags.push_back({end(coat), away, shift(9), -1});
-    p.holds.push_back({coat, away, end(coat), nullptr, {{0, 1}, {1, 1}}, -1});
+    p.holds.push_back({coat, {away}, end(coat), nullptr, {{0, 1}, {1, 1}}, -1});
     p.goals.push_back({away, never, 1, -1});
   }
   EXPECT_EQ(bound_of(p), 30);  // three after each other on each of two places, 10 each

@@ -120,9 +120,10 @@ class Maker {
       hold.tag = 500 + h;
       if (!one_in(3)) {
         const int until = upto(count - 1);
-        if (until != hold.first) hold.until = until;
+        if (until != hold.first) hold.until.push_back(until);
+        if (f_.forks && until > 0 && until - 1 != hold.first) hold.until.push_back(until - 1);
       }
-      if (!hold.until || one_in(2)) {
+      if (hold.until.empty() || one_in(2)) {
         hold.limit_from = {one_in(4) ? upto(count - 1) : hold.first, edge()};
         hold.limit = rising(0, 5);
       }

@@ -14,7 +14,7 @@ bool remedies_may_go(const Problem& p) {
   const auto optional = [&](int a) { return p.activities[static_cast<std::size_t>(a)].optional; };
   return std::none_of(p.activities.begin(), p.activities.end(), [](const Activity& a) { return a.optional && a.family >= 0; }) &&
          std::none_of(p.holds.begin(), p.holds.end(), [&](const Hold& hold) {
-           return (hold.until && optional(*hold.until)) || (hold.limit && optional(hold.limit_from.activity));
+           return std::any_of(hold.until.begin(), hold.until.end(), optional) || (hold.limit && optional(hold.limit_from.activity));
          });
 }
 
