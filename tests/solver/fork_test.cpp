@@ -27,7 +27,7 @@ struct Sanding {
   int by_one = 0, by_two = 0, deliver = 0;
   explicit Sanding(int people) {
     p.horizon = 60;
-    p.resources = {{people, 7}};
+    p.resources = {{people, 7, 0}};
     by_one = add(p, {0, 50}, 8, {{0, 1}});
     by_two = add(p, {0, 50}, 4, {{0, 2}});
     deliver = add(p, {0, 60}, 0);
@@ -87,7 +87,7 @@ TEST(Fork, TheContradictionNamesTheForkAndWhatRulesOutEachWay) {
 TEST(Fork, TheExactSearchNamesTheForkToo) {
   Problem p;
   p.horizon = 10;
-  p.resources = {{1, 7}};
+  p.resources = {{1, 7, 0}};
   for (Tag f = 0; f < 2; ++f) {
     const int whole = add(p, {0, 11}, 6, {{0, 1}}), first = add(p, {0, 11}, 3, {{0, 1}}), second = add(p, {0, 11}, 3, {{0, 1}});
     p.forks.push_back({{{whole}, {first, second}}, 20 + f});
@@ -136,10 +136,10 @@ TEST(Fork, APartOfASearchKeepsAWay) {
 
 TEST(Fork, IsChecked) {
   const Sanding s(2);
-  EXPECT_TRUE(violations(s.p, {{at(0, 8), absent(), at(8, 8)}, {}}).empty());
-  EXPECT_EQ(violations(s.p, {{absent(), absent(), at(8, 8)}, {}}).size(), 1U);
-  EXPECT_EQ(violations(s.p, {{at(4, 12), at(0, 4), at(12, 12)}, {}}).size(), 1U);
-  EXPECT_EQ(violations(s.p, {{at(0, 8), absent(), absent()}, {}}).size(), 1U);
+  EXPECT_TRUE(violations(s.p, {{at(0, 8), absent(), at(8, 8)}, {}, {}}).empty());
+  EXPECT_EQ(violations(s.p, {{absent(), absent(), at(8, 8)}, {}, {}}).size(), 1U);
+  EXPECT_EQ(violations(s.p, {{at(4, 12), at(0, 4), at(12, 12)}, {}, {}}).size(), 1U);
+  EXPECT_EQ(violations(s.p, {{at(0, 8), absent(), absent()}, {}, {}}).size(), 1U);
 }
 
 }  // namespace
