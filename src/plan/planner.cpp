@@ -108,7 +108,7 @@ class Planner {
     breathe_until(plan_.from + horizon + cures.front());
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
-    const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
+    Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     solver::Outcome outcome = solver::solve(model.problem, limits());
     if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0 && last_horizon_) {
       solver::Limits more;
@@ -117,6 +117,7 @@ class Planner {
     }
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
+      settle_crews(graph_, model, found->schedule);
       const std::vector<Berth> places = settle(found->schedule, model);
       plan_.ready_bound = bound(calendar);
       write(*found, places, model);
@@ -182,7 +183,9 @@ class Planner {
     Minutes work{0};
     for (const Task& task : graph_.tasks) {
       const bool counts = task.piece && !task.optional && !task.done && !task.milestone && !delivers(task);
-      if (counts) work += task.hands_on * task.people;
+      if (!counts) continue;
+      const Minutes by_crew = task.crew ? task.crew->hands_on * task.crew->people : Minutes::max();
+      work += std::min(task.hands_on * task.people, by_crew);
     }
     const auto steps = static_cast<solver::Time>(work / grid_step) / std::max(1, job_.shop.people);
     if (steps == 0 || calendar.working().empty()) return 0;

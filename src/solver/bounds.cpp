@@ -17,6 +17,7 @@ Bounds::Bounds(const Network& network, std::optional<Tags> only) : network_(&net
     reason_[side].resize(at(network.size));
     queued_[side].assign(at(network.size), 0);
   }
+  closed_.assign(network.ways.size(), -1);
   for (int a = 0; a < network.size; ++a) begin(a);
 }
 
@@ -30,13 +31,23 @@ void Bounds::begin(int a) {
   if (may_share(activity) && !activity.starts_shared.empty()) first = std::min(first, activity.starts_shared.front().begin);
   const Tag calendar = counts(activity.tag) ? activity.tag : -1;
   for (const Side side : {earliest_side, latest_side}) {
-    reason_[side][at(a)] = static_cast<int>(events_.size());
-    events_.push_back({-1, -1, calendar});
+    reason_[side][at(a)] = note({-1, -1, calendar});
     enqueue(side, a);
   }
   value_[earliest_side][at(a)] = snapped(earliest_side, a, first);
   begin_latest(a);
-  if (!activity.optional && earliest(a) > latest(a)) crossed_ = a;
+  if (earliest(a) > latest(a)) cross(a);
+  if (network_->fork[at(a)] >= 0) close_what_has_no_room(a);
+}
+
+int Bounds::note(const Event& event) {
+  events_.push_back(event);
+  return static_cast<int>(events_.size()) - 1;
+}
+
+void Bounds::cross(int a) {
+  if (network_->certain(a)) crossed_ = a;
+  if (network_->fork[at(a)] >= 0) close(a, note({reason_[earliest_side][at(a)], -1, -1, reason_[latest_side][at(a)]}));
 }
 
 void Bounds::begin_latest(int a) {
@@ -64,13 +75,12 @@ Time Bounds::snapped(Side side, int a, Time t) const {
 void Bounds::set(Side side, int a, Time t, Tag tag, int source) {
   ++work_;
   const bool tighter = side == earliest_side ? t > earliest(a) : t < latest(a);
-  if (!tighter) return;
+  if (!tighter || gone(a)) return;
   const Time value = snapped(side, a, t);
   value_[side][at(a)] = value;
-  reason_[side][at(a)] = static_cast<int>(events_.size());
-  events_.push_back({source, tag, value == t ? -1 : network_->activity(a).tag});
+  reason_[side][at(a)] = note({source, tag, value == t ? -1 : network_->activity(a).tag});
   if (network_->activity(a).optional) return;
-  if (earliest(a) > latest(a)) crossed_ = a;
+  if (earliest(a) > latest(a)) cross(a);
   enqueue(side, a);
 }
 
@@ -92,42 +102,38 @@ bool Bounds::propagate(long most_work) {
       const int a = queue_[side].top().activity;
       queue_[side].pop();
       queued_[side][at(a)] = 0;
-      if (network_->activity(a).optional) continue;
-      if (side == earliest_side) {
-        spread_earliest(a);
-      } else {
-        spread_latest(a);
-      }
+      if (!network_->activity(a).optional && !gone(a)) spread(side, a);
     }
   }
   return crossed_ < 0;
 }
 
-void Bounds::spread_earliest(int a) {
-  for (const int i : network_->min_out[a]) {
+void Bounds::spread(Side side, int a) {
+  const bool up = side == earliest_side;
+  for (const int i : up ? network_->min_out[a] : network_->min_in[a]) {
     const MinimumLag& lag = network_->min_lag(i);
-    if (!counts(lag.tag)) continue;
-    set(earliest_side, lag.to, value_of(lag.bound, soonest(lag.from, earliest(a))), lag.tag, reason_[earliest_side][at(a)]);
+    if (counts(lag.tag)) give(side, up ? lag.to : lag.from.activity, by(side, lag), lag.tag, a);
   }
-  for (const int i : network_->max_in[a]) {
+  for (const int i : up ? network_->max_in[a] : network_->max_out[a]) {
     const MaximumLag& lag = network_->max_lag(i);
-    if (network_->force[at(i)] != Force::hard || !counts(lag.tag)) continue;
-    const Time too_early = latest_last(lag.from, lag.bound, earliest(a) - 1);
-    set(earliest_side, lag.from.activity, too_early + 1, lag.tag, reason_[earliest_side][at(a)]);
+    if (network_->force[at(i)] == Force::hard && counts(lag.tag)) give(side, up ? lag.from.activity : lag.to, by(side, lag), lag.tag, a);
   }
 }
 
-void Bounds::spread_latest(int a) {
-  for (const int i : network_->min_in[a]) {
-    const MinimumLag& lag = network_->min_lag(i);
-    if (!counts(lag.tag)) continue;
-    set(latest_side, lag.from.activity, latest_soonest(lag.from, lag.bound, latest(a)), lag.tag, reason_[latest_side][at(a)]);
-  }
-  for (const int i : network_->max_out[a]) {
-    const MaximumLag& lag = network_->max_lag(i);
-    if (network_->force[at(i)] != Force::hard || !counts(lag.tag)) continue;
-    set(latest_side, lag.to, value_of(lag.bound, last(lag.from, latest(a))), lag.tag, reason_[latest_side][at(a)]);
-  }
+void Bounds::give(Side side, int to, Time value, Tag tag, int from) {
+  if (network_->implies(to, from)) return set(side, to, value, tag, reason_[side][at(from)]);
+  give_by_ways(side, to, network_->fork[at(from)]);
+}
+
+// What a lag makes of the bound at its other end.
+Time Bounds::by(Side side, const MinimumLag& lag) const {
+  if (side == earliest_side) return value_of(lag.bound, soonest(lag.from, earliest(lag.from.activity)));
+  return latest_soonest(lag.from, lag.bound, latest(lag.to));
+}
+
+Time Bounds::by(Side side, const MaximumLag& lag) const {
+  if (side == latest_side) return value_of(lag.bound, last(lag.from, latest(lag.from.activity)));
+  return latest_last(lag.from, lag.bound, earliest(lag.to) - 1) + 1;
 }
 
 Time Bounds::soonest(const Point& point, Time start) const {
@@ -161,9 +167,19 @@ Time Bounds::latest_last(const Point& point, const Function& bound, Time value) 
   return may_share(network_->activity(point.activity)) ? std::min(alone, inverse(point, bound, true, value)) : alone;
 }
 
-std::vector<Bounds::Event> Bounds::chain(Side side, int a) const {
+// The event and all that it rests on.
+std::vector<Bounds::Event> Bounds::grounds(int event) const {
   std::vector<Event> result;
-  for (int i = reason_[side][at(a)]; i >= 0; i = events_[at(i)].source) result.push_back(events_[at(i)]);
+  std::vector<char> seen(events_.size(), 0);
+  for (std::vector<int> left{event}; !left.empty();) {
+    int i = left.back();
+    left.pop_back();
+    for (; i >= 0 && seen[at(i)] == 0; i = events_[at(i)].source) {
+      seen[at(i)] = 1;
+      result.push_back(events_[at(i)]);
+      if (events_[at(i)].also >= 0) left.push_back(events_[at(i)].also);
+    }
+  }
   return result;
 }
 
@@ -176,13 +192,21 @@ Tags Bounds::reasons() const {
     seen.insert(place, tag);
     result.push_back(tag);
   };
-  std::vector<Event> up = chain(earliest_side, crossed_);
-  std::reverse(up.begin(), up.end());
-  for (const Event& event : up) {
-    tell(event.requirement);
-    tell(event.calendar);
+  const auto tell_up = [&](int to) {
+    std::vector<Event> up = grounds(to);
+    std::reverse(up.begin(), up.end());
+    for (const Event& event : up) {
+      tell(event.requirement);
+      tell(event.calendar);
+    }
+  };
+  if (const int fork = network_->fork[at(crossed_)]; fork >= 0) {
+    for (int w = network_->first_way[at(fork)]; w < network_->first_way[at(fork) + 1]; ++w) tell_up(closed_[at(w)]);
+    tell(network_->problem.forks[at(fork)].tag);
+    return result;
   }
-  for (const Event& event : chain(latest_side, crossed_)) {
+  tell_up(reason_[earliest_side][at(crossed_)]);
+  for (const Event& event : grounds(reason_[latest_side][at(crossed_)])) {
     tell(event.calendar);
     tell(event.requirement);
   }

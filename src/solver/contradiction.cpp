@@ -17,7 +17,7 @@ std::optional<Contradiction> over_capacity(const Network& network) {
   const std::vector<Resource>& resources = network.problem.resources;
   const auto fits = [&](const Demand& d) { return d.amount <= resources[static_cast<std::size_t>(d.resource)].capacity; };
   for (int a = 0; a < network.size; ++a) {
-    if (network.activity(a).optional) continue;
+    if (!network.certain(a)) continue;
     for (const Demand& demand : network.demands[a]) {
       if (fits(demand)) continue;
       Contradiction result{{}, a};
@@ -27,7 +27,7 @@ std::optional<Contradiction> over_capacity(const Network& network) {
     }
   }
   for (const Hold& hold : network.problem.holds) {
-    if (network.activity(hold.first).optional || std::any_of(hold.choices.begin(), hold.choices.end(), fits)) continue;
+    if (!network.certain(hold.first) || std::any_of(hold.choices.begin(), hold.choices.end(), fits)) continue;
     Contradiction result{{}, hold.first};
     tell(result.tags, hold.tag);
     for (const Demand& choice : hold.choices) tell(result.tags, resources[static_cast<std::size_t>(choice.resource)].tag);

@@ -115,12 +115,21 @@ Interval Fitter::held(const Hold& hold, const Candidate& c) const {
     const bool mine = hold.limit_from.activity == c.activity;
     limit = hold.limit->at(!mine ? partial_.point(hold.limit_from) : hold.limit_from.edge == Edge::start ? c.start : c.end);
   }
+  Time taken = never, expected = never;
+  for (const int until : hold.until) {
+    if (known(until)) {
+      taken = std::min(taken, start(until));
+    } else if (!network_.activity(until).optional) {
+      expected = std::min(expected, estimate(until, c));
+    }
+  }
   Time end = limit;
-  if (hold.until && known(*hold.until)) {
-    end = std::min(end, start(*hold.until));
-  } else if (hold.until && !network_.activity(*hold.until).optional && !(outlook_.generous && limit < never)) {
-    end = std::min(end, estimate(*hold.until, c));
-  } else if (!hold.until && hold.limit && !known(hold.limit_from.activity) && !network_.activity(hold.limit_from.activity).optional) {
+  if (taken < never) {
+    end = std::min(end, taken);
+  } else if (expected < never && !(outlook_.generous && limit < never)) {
+    end = std::min(end, expected);
+  } else if (hold.until.empty() && hold.limit && !known(hold.limit_from.activity) &&
+             !network_.activity(hold.limit_from.activity).optional) {
     end = start(hold.first);  // extended when the limit is known
   }
   return {start(hold.first), end};

@@ -30,16 +30,16 @@ Improvement::Improvement(const Network& network, const Bounds& bounds, Budget& b
   breadth_ = std::max(1.0, *high - *low);
 }
 
-void Improvement::find() {
-  const int most = std::max(plain_passes, passes()) - 1;
-  while (!incumbent_.best() && may_go_on(tried_, most)) try_once(directions(tried_++));
+void Improvement::find(int most) {
+  const int last = std::max(plain_passes, passes()) - 1;
+  for (int pass = 0; pass < most && !incumbent_.best() && may_go_on(tried_, last); ++pass) try_once(directions(tried_++));
 }
 
-void Improvement::improve() {
+void Improvement::improve(int most) {
   if (incumbent_.best() && (best_directions_.key.empty() || !(remembered_ == incumbent_.best()->score))) {  // found elsewhere
     remember(incumbent_.best()->schedule, best_directions_.key.empty() ? by_rule(0) : best_directions_);
   }
-  for (int pass = 1; !unbeatable() && may_go_on(pass, passes()); ++pass) {
+  for (int pass = 1; pass <= most && !unbeatable() && may_go_on(pass, passes()); ++pass) {
     if (incumbent_.proven() && ++since_proven_ > passes()) return;  // what is left to better are the lesser aims
     try_once(directions(pass));
   }

@@ -12,9 +12,10 @@ namespace coatday::solver {
 class Improvement {
  public:
   Improvement(const Network&, const Bounds&, Budget&, Incumbent&);
-  /// Passes until there is a schedule; then for the rest of the limits. Each also ends with the budget's share, and may be called again.
-  void find();
-  void improve();
+  /// Passes until there is a schedule; then for the rest of the limits. Each also ends with the budget's share or after so many passes, and may
+  /// be called again.
+  void find(int most = never);
+  void improve(int most = never);
   [[nodiscard]] const Troubles& troubles() const { return troubles_; }
 
  private:

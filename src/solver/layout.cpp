@@ -95,7 +95,9 @@ void Layout::lift(int resource, int hold, const Interval& time) {
 Interval held(const Hold& hold, const Schedule& schedule) {
   const auto run = [&](int a) -> const Assignment& { return schedule.activities[at(a)]; };
   Time end = never;
-  if (hold.until && run(*hold.until).present) end = run(*hold.until).start;
+  for (const int until : hold.until) {
+    if (run(until).present) end = std::min(end, run(until).start);
+  }
   if (const Assignment& from = run(hold.limit_from.activity); hold.limit && from.present) {
     end = std::min(end, hold.limit->at(hold.limit_from.edge == Edge::start ? from.start : from.end));
   }

@@ -44,7 +44,7 @@ class Layout {
   mutable std::vector<Interval> taken_;  ///< of the last look, to spare the memory
 };
 
-/// While the hold's activity takes part: from its start to the earlier of `until` and the limit.
+/// While the hold's activity takes part: from its start to the earliest of `until` and the limit.
 [[nodiscard]] Interval held(const Hold&, const Schedule&);
 
 /// Stretches for the holds of a schedule, each in turn as it begins; nothing where one finds no room.

@@ -28,7 +28,7 @@ LowerBound::LowerBound(const Network& network, const Bounds& bounds, Effort effo
       pairs_(network, bounds, runs_, separation(network, bounds, effort), effort == Effort::quick && network.size > large ? 0 : most_pairs),
       workload_(network, bounds, runs_, effort == Effort::thorough) {
   for (const Goal& goal : network.problem.goals) {
-    if (!network.activity(goal.activity).optional) goals_.push_back(goal.activity);
+    if (network.certain(goal.activity)) goals_.push_back(goal.activity);
   }
   for (const std::vector<int>& clique : pairs_.cliques()) workload_.add_clique(bounds, clique);
   impossible_ = !pairs_.tighten(bounds_, most_work) || workload_.too_much(bounds_);

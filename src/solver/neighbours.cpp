@@ -30,6 +30,7 @@ Neighbourhood Neighbours::choose(const Schedule& schedule, int size) {
   const double kind = random_.unit();
   const Free free = kind < 0.5 ? by_time(schedule, size) : kind < 0.8 ? by_lags(schedule, size) : by_resource(schedule, size);
   Neighbourhood result;
+  keep_ways(schedule, free, result);
   keep_orders(schedule, free, result);
   return result;
 }
@@ -84,6 +85,16 @@ Neighbours::Free Neighbours::by_resource(const Schedule& schedule, int size) {
   const std::size_t first = random_.below(users.size() - count + 1);
   for (std::size_t i = first; i < first + count; ++i) free[at(users[i])] = 1;
   return free;
+}
+
+void Neighbours::keep_ways(const Schedule& schedule, const Free& free, Neighbourhood& result) const {
+  for (int f = 0; f < static_cast<int>(network_.problem.forks.size()); ++f) {
+    const auto ways = network_.ways_of(f);
+    const bool kept = std::none_of(ways.begin(), ways.end(), [&](const Way& way) {
+      return std::any_of(way.begin(), way.end(), [&](int a) { return free[at(a)] != 0; });
+    });
+    if (kept) result.ways.emplace_back(f, way_taken(network_.problem.forks[at(f)], schedule));
+  }
 }
 
 void Neighbours::keep_orders(const Schedule& schedule, const Free& free, Neighbourhood& result) const {

@@ -15,6 +15,7 @@ Network::Network(const Problem& given) : problem(given), size(static_cast<int>(g
   sort_holds();
   sort_resources();
   sort_families();
+  sort_ways();
   find_order();
   find_kinds();
   stage = stages(*this);
@@ -48,7 +49,7 @@ void Network::sort_holds() {
   Entries touching;
   for (int i = 0; i < static_cast<int>(problem.holds.size()); ++i) {
     std::vector<int> ends{hold(i).first};
-    if (hold(i).until) ends.push_back(*hold(i).until);
+    ends.insert(ends.end(), hold(i).until.begin(), hold(i).until.end());
     if (hold(i).limit) ends.push_back(hold(i).limit_from.activity);
     std::sort(ends.begin(), ends.end());
     ends.erase(std::unique(ends.begin(), ends.end()), ends.end());
@@ -118,6 +119,41 @@ void Network::find_kinds() {
   }
 }
 
+void Network::sort_ways() {
+  fork.assign(static_cast<std::size_t>(size), -1);
+  for (int f = 0; f < static_cast<int>(problem.forks.size()); ++f) {
+    const auto& all = problem.forks[static_cast<std::size_t>(f)].ways;
+    first_way.push_back(static_cast<int>(ways.size()));
+    for (const std::vector<int>& activities : all) {
+      ways.push_back(activities);
+      std::sort(ways.back().begin(), ways.back().end());
+    }
+    for (const std::vector<int>& activities : all) {
+      for (const int a : activities) {
+        const bool in_all =
+            std::all_of(ways.end() - static_cast<std::ptrdiff_t>(all.size()), ways.end(), [a](const Way& w) { return stands_in(a, w); });
+        if (!in_all) fork[static_cast<std::size_t>(a)] = f;
+      }
+    }
+  }
+  first_way.push_back(static_cast<int>(ways.size()));
+}
+
+std::span<const Way> Network::ways_of(int f) const {
+  const auto first = static_cast<std::size_t>(first_way[static_cast<std::size_t>(f)]);
+  return std::span(ways).subspan(first, static_cast<std::size_t>(first_way[static_cast<std::size_t>(f) + 1]) - first);
+}
+
+bool Network::implies(int i, int other) const {
+  if (certain(other)) return true;
+  const int f = fork[static_cast<std::size_t>(i)];
+  if (f < 0 || f != fork[static_cast<std::size_t>(other)]) return false;
+  const std::span<const Way> all = ways_of(f);
+  return std::all_of(all.begin(), all.end(), [&](const Way& way) { return !stands_in(i, way) || stands_in(other, way); });
+}
+
+bool stands_in(int activity, const Way& way) { return std::binary_search(way.begin(), way.end(), activity); }
+
 // Kahn's algorithm; where lags form a cycle the lowest number goes first.
 void Network::find_order() {
   rank.assign(static_cast<std::size_t>(size), -1);
@@ -151,6 +187,19 @@ void Network::find_order() {
 bool Network::precedence(const MinimumLag& lag) const {
   const int from = rank[static_cast<std::size_t>(lag.from.activity)];
   return from >= 0 && from < rank[static_cast<std::size_t>(lag.to)];
+}
+
+int way_taken(const Fork& fork, const Schedule& schedule) {
+  const auto present = [&](int a) { return schedule.activities[static_cast<std::size_t>(a)].present; };
+  int taken = -1;
+  std::size_t most = 0;
+  for (std::size_t w = 0; w < fork.ways.size(); ++w) {
+    const Way& way = fork.ways[w];
+    if (!std::all_of(way.begin(), way.end(), present) || (taken >= 0 && way.size() <= most)) continue;
+    taken = static_cast<int>(w);
+    most = way.size();
+  }
+  return taken;
 }
 
 bool may_share(const Activity& a) { return a.family >= 0 && a.end_shared; }

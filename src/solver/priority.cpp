@@ -54,7 +54,7 @@ std::vector<int> jobs(const Network& network, const Keys& urgency) {
   for (const MinimumLag& lag : network.problem.minimum_lags) join(lag.from.activity, lag.to);
   for (const MaximumLag& lag : network.problem.maximum_lags) join(lag.from.activity, lag.to);
   for (const Hold& hold : network.problem.holds) {
-    if (hold.until) join(hold.first, *hold.until);
+    for (const int until : hold.until) join(hold.first, until);
   }
   std::vector<int> by_urgency(urgency.size());
   std::iota(by_urgency.begin(), by_urgency.end(), 0);

@@ -71,14 +71,14 @@ struct MaximumLag {
   std::optional<int> remedy;
 };
 
-/// From start(first) until the earlier of start(until) and limit(point `limit_from`), one of the choices is held, the same one throughout.
+/// From start(first) until the earliest of the starts of `until` and limit(point `limit_from`), one of the choices is held, the same one throughout.
 /// Nothing is held where `first` takes no part. An `until` or a `limit_from` that takes no part sets no end; with no end at all it is held
 /// for ever; an end before start(first) holds nothing. A choice must be within its resource's capacity even if it is held for no time.
 struct Hold {
   int first = 0;
-  std::optional<int> until;  ///< none: until the limit alone
+  std::vector<int> until;  ///< none: until the limit alone
   Point limit_from;
-  Function limit;               ///< null: until start(until) alone
+  Function limit;               ///< null: until one of `until` starts
   std::vector<Demand> choices;  ///< any one of these
   Tag tag = -1;
 };
@@ -94,6 +94,13 @@ struct Span {
 /// never excludes another of the same activity.
 struct Exclusion {
   std::vector<Span> left, right;
+  Tag tag = -1;
+};
+
+/// Just one of the ways is taken: its activities take part, those that stand only in other ways do not. No activity stands in two forks,
+/// and none in a fork is optional, a remedy or of a goal. A way may be empty.
+struct Fork {
+  std::vector<std::vector<int>> ways;
   Tag tag = -1;
 };
 
@@ -115,13 +122,14 @@ struct Problem {
   std::vector<MaximumLag> maximum_lags;
   std::vector<Hold> holds;
   std::vector<Exclusion> exclusions;
+  std::vector<Fork> forks;
   std::vector<Goal> goals;
 };
 
 struct Assignment {
   Time start = 0;
   Time end = 0;
-  bool present = true;  ///< false: an optional activity that takes no part
+  bool present = true;  ///< false: it takes no part, as it is optional or another way is taken
   bool shared = false;  ///< ran without set-up
 };
 

@@ -60,7 +60,7 @@ Time greatest_reach(const Network& network, const Bounds& bounds, const Point& p
 std::vector<Time> shortest_runs(const Network& network, const Bounds& bounds) {
   std::vector<Time> result;
   for (int a = 0; a < network.size; ++a) {
-    const Time least = network.activity(a).optional ? 0 : least_reach(network, bounds, {a, Edge::end}, nullptr, every_start);
+    const Time least = network.certain(a) ? least_reach(network, bounds, {a, Edge::end}, nullptr, every_start) : 0;
     result.push_back(least == far ? 0 : least);
   }
   return result;
@@ -68,7 +68,7 @@ std::vector<Time> shortest_runs(const Network& network, const Bounds& bounds) {
 
 Separation::Separation(const Network& network, const Bounds& bounds)
     : size_(static_cast<std::size_t>(network.size)), paths_(size_ * size_, unrelated) {
-  const auto required = [&](int a) { return !network.activity(a).optional; };
+  const auto required = [&](int a) { return network.certain(a); };
   for (int a = 0; a < network.size; ++a) raise(a, a, 0);
   for (const MinimumLag& lag : network.problem.minimum_lags) {
     const int from = lag.from.activity;

@@ -10,7 +10,7 @@ namespace coatday::solver {
 /// The lag of a shift() (and 0 of a null function); nothing for any other function.
 [[nodiscard]] std::optional<Time> constant_lag(const Function&);
 
-/// By activity, the least end(start) - start over the starts that the bounds leave; 0 for optional ones.
+/// By activity, the least end(start) - start over the starts that the bounds leave; 0 for those that may take no part.
 [[nodiscard]] std::vector<Time> shortest_runs(const Network&, const Bounds&);
 /// The least bound(point) - start(point.activity), and the greatest, over the starts that the bounds leave; each may be further out than is so:
 /// long windows are looked at in about so many stretches.

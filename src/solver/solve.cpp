@@ -4,9 +4,9 @@
 
 #include "solver/contradiction.h"
 #include "solver/exact.h"
-#include "solver/improvement.h"
 #include "solver/learn/core.h"
 #include "solver/lower_bound.h"
+#include "solver/variants.h"
 
 namespace coatday::solver {
 namespace {
@@ -36,14 +36,14 @@ void bound_by(const Problem& problem, const Bounds& bounds, Incumbent& incumbent
   incumbent.bound(ready, lateness);
 }
 
-Outcome outcome_of(const Incumbent& incumbent, const Improvement& improvement) {
+Outcome outcome_of(const Incumbent& incumbent, const Variants& improvement) {
   if (incumbent.best()) return *incumbent.best();
   const int worst = improvement.troubles().worst();
   return NotFound{worst, improvement.troubles().blockers(worst), incumbent.ready_bound()};
 }
 
 // The exact search on the whole and on parts of the best schedule, and passes, in turns that grow. False: proven that there is no schedule.
-bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Improvement& improvement) {
+bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Variants& improvement) {
   Exact exact(network, bounds, budget, incumbent);
   const bool first = !incumbent.best();
   for (long conflicts = first_conflicts; !budget.spent() && exact.whole(conflicts); conflicts += conflicts / 2) {
@@ -57,7 +57,7 @@ bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget
 }
 
 // Passes, then the exact search where that is possible. False: proven that there is no schedule.
-bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Improvement& improvement) {
+bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Variants& improvement) {
   const auto exactly = [&] {
     return Search::supports(network.problem) && Exact::light(network.problem, bounds, incumbent, budget.limits());
   };
@@ -85,7 +85,7 @@ Outcome solve(const Problem& problem, const Limits& limits) {
   if (!bounds.propagate()) return explain(network, bounds);
   Incumbent incumbent(network, budget);
   bound_by(problem, bounds, incumbent);
-  Improvement improvement(network, bounds, budget, incumbent);
+  Variants improvement(network, bounds, budget, incumbent);
   if (!budget.extended()) {
     improvement.find();
     if (incumbent.best()) improvement.improve();

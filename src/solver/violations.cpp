@@ -25,6 +25,7 @@ class Checker {
     for (std::size_t i = 0; i < problem_.holds.size(); ++i) check_hold(static_cast<long>(i), problem_.holds[i], schedule_.hold_choice[i]);
     check_resources();
     check_layout();
+    for (std::size_t i = 0; i < problem_.forks.size(); ++i) check_fork(static_cast<long>(i), problem_.forks[i]);
     for (std::size_t i = 0; i < problem_.exclusions.size(); ++i) check_exclusion(static_cast<long>(i), problem_.exclusions[i]);
     return std::move(found_);
   }
@@ -46,7 +47,7 @@ class Checker {
     const Assignment& run = run_of(i);
     const std::string name = "activity " + number(i);
     if (!run.present) {
-      if (!a.optional) report(name + " takes no part, but it is not optional");
+      if (!a.optional && !in_fork(i)) report(name + " takes no part, but it is not optional");
       return;
     }
     if (a.optional && !remedies_something(i)) report(name + " takes part, but no window that it remedies is missed");
@@ -59,6 +60,23 @@ class Checker {
     std::map<int, int> totals;
     for (const auto& [resource, amount] : a.demands) totals[resource] += amount;
     for (const auto& [resource, amount] : totals) check_amount(name, resource, amount);
+  }
+
+  [[nodiscard]] static bool has(const std::vector<int>& way, int i) { return std::find(way.begin(), way.end(), i) != way.end(); }
+
+  [[nodiscard]] bool in_fork(int i) const {
+    return std::any_of(problem_.forks.begin(), problem_.forks.end(), [i](const Fork& fork) {
+      return std::any_of(fork.ways.begin(), fork.ways.end(), [i](const std::vector<int>& way) { return has(way, i); });
+    });
+  }
+
+  void check_fork(long index, const Fork& fork) {
+    const bool one = std::any_of(fork.ways.begin(), fork.ways.end(), [&](const std::vector<int>& taken) {
+      return std::all_of(fork.ways.begin(), fork.ways.end(), [&](const std::vector<int>& way) {
+        return std::all_of(way.begin(), way.end(), [&](int i) { return present(i) == has(taken, i); });
+      });
+    });
+    if (!one) report("fork " + number(index) + ": what takes part is none of its ways");
   }
 
   [[nodiscard]] bool remedies_something(int i) const {
@@ -103,7 +121,9 @@ class Checker {
 
   [[nodiscard]] Interval held(const Hold& hold) const {
     Time end = never;
-    if (hold.until && present(*hold.until)) end = run_of(*hold.until).start;
+    for (const int until : hold.until) {
+      if (present(until)) end = std::min(end, run_of(until).start);
+    }
     if (hold.limit && present(hold.limit_from.activity)) end = std::min(end, hold.limit->at(value(hold.limit_from)));
     return {run_of(hold.first).start, end};
   }

@@ -42,13 +42,15 @@ Time shortest_hold(const Network& network, const Bounds& bounds, const Hold& hol
   } else if (hold.limit) {
     return 0;
   }
-  if (!hold.until) return std::max<Time>(length, 0);
-  Time apart = bounds.earliest(*hold.until) - bounds.latest(hold.first);
-  for (const int i : network.min_out[hold.first]) {
-    const MinimumLag& lag = network.min_lag(i);
-    if (lag.to == *hold.until) apart = std::max(apart, least_reach(network, bounds, lag.from, lag.bound, stretches));
+  for (const int until : hold.until) {
+    Time apart = bounds.earliest(until) - bounds.latest(hold.first);
+    for (const int i : network.min_out[hold.first]) {
+      const MinimumLag& lag = network.min_lag(i);
+      if (lag.to == until) apart = std::max(apart, least_reach(network, bounds, lag.from, lag.bound, stretches));
+    }
+    length = std::min(length, apart);
   }
-  return std::max<Time>(std::min(length, apart), 0);
+  return std::max<Time>(length, 0);
 }
 
 }  // namespace
@@ -117,7 +119,7 @@ void Workload::add_runs(int resource, std::vector<Job>& jobs) const {
 }
 
 void Workload::add_hold(const Bounds& bounds, const Hold& hold, std::vector<Job>& jobs) const {
-  if (network_.activity(hold.first).optional) return;
+  if (!network_.certain(hold.first)) return;
   const Time length = shortest_hold(network_, bounds, hold, thorough_);
   int amount = hold.choices.front().amount;
   for (const Demand& choice : hold.choices) amount = std::min(amount, choice.amount);

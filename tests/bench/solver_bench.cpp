@@ -64,13 +64,13 @@ class Jobs {
         p_.maximum_lags.push_back({{before, Edge::end}, coat, compose(shift(10 * hour), dry_), 11, scuff});
         p_.minimum_lags.push_back({{before, Edge::end}, scuff, dry_, 12});
         p_.minimum_lags.push_back({{scuff, Edge::end}, coat, nullptr, 13});
-        p_.holds.push_back({before, coat, {before, Edge::end}, dry_, {{racks, 1}}, 14});
+        p_.holds.push_back({before, {coat}, {before, Edge::end}, dry_, {{racks, 1}}, 14});
       }
       before = coat;
     }
     const int deliver = add(3, false);
     p_.minimum_lags.push_back({{before, Edge::end}, deliver, compose(shift(day), dry_), 15});
-    p_.holds.push_back({before, deliver, {before, Edge::end}, dry_, {{racks, 1}}, 14});
+    p_.holds.push_back({before, {deliver}, {before, Edge::end}, dry_, {{racks, 1}}, 14});
     p_.goals.push_back({deliver, (4 + job / 3) * day, 1, 20});
   }
 

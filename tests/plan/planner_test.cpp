@@ -203,6 +203,35 @@ TEST(Planner, MillingKeepsOffWetFilm) {
   }
 }
 
+TEST(Planner, TwoSandWhereThatIsSoonerAndOneWhereTheOtherIsBusy) {
+  JobKnobs knobs;
+  knobs.people = 2;
+  Job job = make_job(knobs);
+  job.catalogue.schedules.at("two-coats").steps[0].work_rate = SquareMetresPerHour(1);
+  const Plan together = planned(job);
+  shop::Work milling;
+  milling.id = milling.name = "milling";
+  milling.takes = Hours(4);
+  for (int shift = 0; shift < 40; ++shift) {
+    milling.id = "milling-" + std::to_string(shift);
+    milling.start = monday() + std::chrono::hours(24 * (shift / 2) + (shift % 2 == 0 ? 0 : 5));
+    job.shop.work.push_back(milling);
+  }
+  const Plan alone = planned(job);
+  job.shop.work.clear();
+  job.shop.people = 1;
+  const Plan one = planned(job);
+  ASSERT_TRUE(together.ready && alone.ready && one.ready);
+  EXPECT_LT(*together.ready, *one.ready);
+  const auto by = [](const Plan& plan, int people) {
+    return std::any_of(plan.events.begin(), plan.events.end(),
+                       [&](const Event& e) { return e.kind == EventKind::prepare && e.people == people; });
+  };
+  EXPECT_TRUE(by(together, 2));
+  EXPECT_FALSE(by(alone, 2));
+  EXPECT_FALSE(by(one, 2));
+}
+
 TEST(Planner, WeldingKeepsOffVapour) {
   Job job = make_job();
   job.catalogue.products.at("clear").flash = finish::FlashClass::category_3;

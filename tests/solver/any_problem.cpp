@@ -12,7 +12,7 @@ class Maker {
   Problem make() {
     p_.horizon = 4 + upto(6);
     p_.sharing_gap = upto(2);
-    for (int r = 0; r < 1 + upto(1); ++r) p_.resources.push_back({upto(3), 100 + r});
+    for (int r = 0; r < 1 + upto(1); ++r) p_.resources.push_back({upto(3), 100 + r, 0});
     count_ = 1 + upto(4);
     for (int i = 0; i < count_; ++i) p_.activities.push_back(activity(i));
     if (count_ > 1) {

@@ -96,7 +96,7 @@ TEST(Contradiction, NoPlaceIsLargeEnough) {
   p.horizon = 100;
   p.resources = {{2, 30}, {1, 31}};
   const int coat = add(p, {0, 50}, 1, {}, 5);
-  p.holds.push_back({coat, std::nullopt, end(coat), shift(3), {{0, 3}, {1, 2}}, 40});
+  p.holds.push_back({coat, {}, end(coat), shift(3), {{0, 3}, {1, 2}}, 40});
   EXPECT_EQ(sorted_tags(p), (std::vector<Tag>{30, 31, 40}));
 }
 

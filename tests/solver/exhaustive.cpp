@@ -34,9 +34,9 @@ class Search {
   }
 
   void assign(std::size_t i) {
-    if (i == n_) return choose_holds(0);
+    if (i == n_) return one_way_each() ? choose_holds(0) : void();
     const Activity& a = p_.activities[i];
-    if (a.optional) {
+    if (a.optional || may_be_left_out(static_cast<int>(i))) {
       s_.activities[i] = {0, 0, false, false};
       if (possible(i + 1)) assign(i + 1);
     }
@@ -50,6 +50,34 @@ class Search {
         if (possible(i + 1)) assign(i + 1);
       }
     }
+  }
+
+  static bool in(const std::vector<int>& way, int i) { return std::count(way.begin(), way.end(), i) > 0; }
+
+  bool may_be_left_out(int i) const {
+    bool in_one = false, in_all = true;
+    for (const Fork& fork : p_.forks) {
+      for (const auto& way : fork.ways) in_one = in_one || in(way, i);
+      for (const auto& way : fork.ways)
+        in_all = in_all && (in(way, i) || std::none_of(fork.ways.begin(), fork.ways.end(), [i](const auto& w) { return in(w, i); }));
+    }
+    return in_one && !in_all;
+  }
+
+  // Those present are those of a single way.
+  bool one_way_each() const {
+    for (const Fork& fork : p_.forks) {
+      bool some = false;
+      for (const auto& taken : fork.ways) {
+        bool all = true;
+        for (const auto& way : fork.ways) {
+          for (const int i : way) all = all && run_of(i).present == in(taken, i);
+        }
+        some = some || all;
+      }
+      if (!some) return false;
+    }
+    return true;
   }
 
   // Whether the first `upto` activities break nothing among themselves that later ones cannot mend.
@@ -93,7 +121,9 @@ class Search {
 
   bool holds_at(const Hold& hold, Time t) const {
     if (t < run_of(hold.first).start) return false;
-    if (hold.until && run_of(*hold.until).present && t >= run_of(*hold.until).start) return false;
+    for (const int until : hold.until) {
+      if (run_of(until).present && t >= run_of(until).start) return false;
+    }
     if (hold.limit && run_of(hold.limit_from.activity).present && t >= hold.limit->at(moment(hold.limit_from))) return false;
     return true;
   }

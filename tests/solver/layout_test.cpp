@@ -54,8 +54,8 @@ TEST_F(Places, WholePlaces) {
 // Against all schedules and all ways of laying them out.
 TEST(Layout, SmallProblems) {
   int feasible = 0, missed = 0, proven = 0, laid = 0;
-  for (unsigned bits = 0; bits < 1024; bits += 3) {
-    const Problem problem = random_problem(features(bits | 1024U), 77 + bits);
+  for (unsigned bits = 0; bits < Features::all; bits += 3) {
+    const Problem problem = random_problem(features(bits | Features::all), 77 + bits);
     const Exhausted truth = exhaust(problem);
     feasible += truth.feasible ? 1 : 0;
     Limits thorough;

@@ -29,7 +29,7 @@ Problem crowded(int count) {
 
 TEST(Limits, SmallProblemsAreSolvedAndProven) {
   int proven = 0, refuted = 0;
-  for (unsigned bits = 0; bits < 1024; ++bits) {
+  for (unsigned bits = 0; bits < Features::all; ++bits) {
     const Problem problem = random_problem(features(bits), 50 + bits);
     const std::string name = "features " + std::to_string(bits);
     const Exhausted truth = exhaust(problem);

@@ -16,14 +16,16 @@ class Maker {
     p_.horizon = size_.horizon;
     p_.sharing_gap = upto(2);
     for (int r = 0; r < 2; ++r) p_.resources.push_back({1 + upto(1), 100 + r, 0});
-    const int count = size_.activities > 0 ? size_.activities : 2 + upto(f_.families || f_.remedies ? 1 : 2);
+    const int count = size_.activities > 0 ? size_.activities : 2 + upto(f_.forks ? 0 : f_.families || f_.remedies ? 1 : 2);
     for (int i = 0; i < count; ++i) p_.activities.push_back(activity(i));
     for (int to = 1; to < count; ++to) lags(upto(to - 1), to);
     if (f_.remedies) remedy(count);
     if (f_.minimum && one_in(4)) p_.minimum_lags.push_back({{count - 1, edge()}, 0, shift(-(1 + upto(8))), 299});  // closes a cycle
-    if (f_.holds) holds(count);
-    if (f_.segments) holds_in_segments(count);
-    if (f_.exclusions) exclude(count);
+    if (f_.forks) fork(count);
+    const int all = f_.forks ? static_cast<int>(p_.activities.size()) : count;
+    if (f_.holds) holds(all);
+    if (f_.segments) holds_in_segments(all);
+    if (f_.exclusions) exclude(all);
     for (int i = 0; i < count; ++i) {
       if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(size_.horizon) : never, 1.0 + upto(2), -1});
     }
@@ -85,12 +87,36 @@ class Maker {
     a.family = -1;
     a.end_shared = nullptr;
     p_.activities.push_back(a);
+    remedy_ = count;
     const int to = 1 + upto(count - 2), from = upto(to - 1);
     p_.maximum_lags.push_back({{from, edge()}, to, rising(0, 3), 400, count});
     if (one_in(4)) p_.maximum_lags.push_back({{upto(to - 1), edge()}, to, rising(0, 4), 401, count});
     p_.minimum_lags.push_back({{from, Edge::end}, count, rising(0, 1), 402});
     p_.minimum_lags.push_back({{count, Edge::end}, to, rising(0, 1), 403});
     if (one_in(3)) p_.maximum_lags.push_back({{count, Edge::end}, to, rising(0, 3), 404, std::nullopt});
+  }
+
+  // Two ways, or three, of one or two activities that stand between the first and the last of the others, or beside them.
+  void fork(int count) {
+    const int first = static_cast<int>(p_.activities.size()), more = 2 + upto(1);
+    std::vector<std::vector<int>> ways(static_cast<std::size_t>(2 + (one_in(3) ? 1 : 0)));
+    for (int a = first; a < first + more; ++a) {
+      p_.activities.push_back(activity(a));
+      if (one_in(6)) p_.activities.back().demands = {{0, 2}};
+      if (!one_in(4)) ties({upto(count - 1), edge()}, a);
+      if (!one_in(4)) ties({a, edge()}, upto(count - 1));
+      if (a > first && one_in(2)) ties({a - 1, edge()}, a);
+      const std::size_t in = static_cast<std::size_t>(a - first) % ways.size();
+      ways[in].push_back(a);
+      if (one_in(4)) ways[(in + 1) % ways.size()].push_back(a);
+    }
+    p_.forks.push_back({std::move(ways), 700});
+  }
+
+  void ties(Point from, int to) {
+    if (!one_in(4)) p_.minimum_lags.push_back({from, to, one_in(5) ? nullptr : rising(0, 4), 710 + to});
+    if (one_in(4)) p_.maximum_lags.push_back({from, to, rising(0, 5), 720 + to, std::nullopt});
+    if (f_.remedies && one_in(4)) p_.maximum_lags.push_back({from, to, rising(0, 2), 730 + to, remedy_});
   }
 
   void holds(int count) {
@@ -100,9 +126,10 @@ class Maker {
       hold.tag = 500 + h;
       if (!one_in(3)) {
         const int until = upto(count - 1);
-        if (until != hold.first) hold.until = until;
+        if (until != hold.first) hold.until.push_back(until);
+        if (f_.forks && until > 0 && until - 1 != hold.first) hold.until.push_back(until - 1);
       }
-      if (!hold.until || one_in(2)) {
+      if (hold.until.empty() || one_in(2)) {
         hold.limit_from = {one_in(4) ? upto(count - 1) : hold.first, edge()};
         hold.limit = rising(0, 5);
       }
@@ -117,7 +144,7 @@ class Maker {
     p_.resources.push_back({segment * (1 + upto(1)), 110, segment});
     for (int h = 0; h < 2 + upto(1); ++h) {
       const int first = upto(count - 1);
-      p_.holds.push_back({first, std::nullopt, {first, edge()}, rising(1, 5), {{2, 1 + upto(segment)}}, 510 + h});
+      p_.holds.push_back({first, {}, {first, edge()}, rising(1, 5), {{2, 1 + upto(segment)}}, 510 + h});
     }
   }
 
@@ -136,13 +163,14 @@ class Maker {
   std::mt19937_64 random_;
   Size size_;
   Problem p_;
+  int remedy_ = -1;
 };
 
 }  // namespace
 
 Features features(unsigned bits) {
   const auto bit = [bits](unsigned i) { return ((bits >> i) & 1U) != 0; };
-  return {bit(0), bit(1), bit(2), bit(3), bit(4), bit(5), bit(6), bit(7), bit(8), bit(9), bit(10)};
+  return {bit(0), bit(1), bit(2), bit(3), bit(4), bit(5), bit(6), bit(7), bit(8), bit(9), bit(10), bit(11)};
 }
 
 Problem random_problem(const Features& features, std::uint64_t seed, const Size& size) { return Maker(features, seed, size).make(); }

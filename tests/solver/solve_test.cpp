@@ -139,7 +139,7 @@ TEST(Solve, DryingPlacesAreHeld) {
     const int coat = add(p, {0, 80}, 1);
     const int away = add(p, {0, 90}, 1);
     p.minimum_lags.push_back({end(coat), away, shift(4), -1});
-    p.holds.push_back({coat, away, end(coat), nullptr, {{0, 1}}, -1});
+    p.holds.push_back({coat, {away}, end(coat), nullptr, {{0, 1}}, -1});
     p.goals.push_back({away, never, 1, -1});
   }
   const Outcome outcome = solve(p);
@@ -151,7 +151,7 @@ TEST(Solve, AHoldEndsAtItsLimit) {
   p.resources = {{1, -1}};
   const int one = add(p, {0, 80}, 2), other = add(p, {0, 80}, 2);
   const int away = add(p, {50, 90}, 1);
-  p.holds = {{one, away, end(one), shift(6), {{0, 1}}, -1}, {other, std::nullopt, end(other), shift(6), {{0, 1}}, -1}};
+  p.holds = {{one, {away}, end(one), shift(6), {{0, 1}}, -1}, {other, {}, end(other), shift(6), {{0, 1}}, -1}};
   p.goals = {{one, never, 1, -1}, {other, never, 1, -1}};
   const Schedule s = solved(p);
   EXPECT_EQ(std::max(start_of(s, one), start_of(s, other)), 8);
@@ -161,7 +161,7 @@ TEST(Solve, TheFreePlaceIsChosen) {
   Problem p = empty(100);
   p.resources = {{1, -1}, {1, -1}};
   const int one = add(p, {0, 80}, 2), other = add(p, {0, 80}, 2);
-  for (const int coat : {one, other}) p.holds.push_back({coat, std::nullopt, end(coat), shift(6), {{0, 1}, {1, 1}}, -1});
+  for (const int coat : {one, other}) p.holds.push_back({coat, {}, end(coat), shift(6), {{0, 1}, {1, 1}}, -1});
   p.goals = {{one, never, 1, -1}, {other, never, 1, -1}};
   const Schedule s = solved(p);
   EXPECT_EQ(start_of(s, one), 0);

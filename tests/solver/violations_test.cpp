@@ -33,7 +33,7 @@ struct Broken : testing::Test {
     p.minimum_lags.push_back({end(first), second, shift(4), -1});
     p.maximum_lags.push_back({end(first), second, shift(8), -1, scuff});
     p.maximum_lags.push_back({start(first), dusty, shift(20), -1, std::nullopt});
-    p.holds.push_back({first, second, end(first), shift(10), {{1, 1}, {1, 2}}, -1});
+    p.holds.push_back({first, {second}, end(first), shift(10), {{1, 1}, {1, 2}}, -1});
     p.exclusions.push_back({{{first, 0, shift(5)}, {second, 0, nullptr}}, {{dusty, 1, nullptr}}, -1});
     s.activities = {at(2, 5), at(9, 12), absent(), at(13, 15)};
     s.hold_choice = {0};
@@ -158,7 +158,7 @@ TEST_F(Broken, HoldLastsUntilItsLimit) {
 }
 
 TEST_F(Broken, HoldOfNobody) {
-  p.holds.push_back({scuff, std::nullopt, start(scuff), shift(3), {{1, 1}}, -1});
+  p.holds.push_back({scuff, {}, start(scuff), shift(3), {{1, 1}}, -1});
   s.hold_choice = {0, -1};
   EXPECT_EQ(found(), Words{});
   s.hold_choice = {0, 0};
@@ -168,8 +168,8 @@ TEST_F(Broken, HoldOfNobody) {
 struct LaidOut : Broken {  // two segments of 4; both coats rest there while the other may still
   LaidOut() {
     p.resources.push_back({8, -1, 4});
-    p.holds.push_back({first, std::nullopt, start(first), shift(10), {{2, 3}}, -1});
-    p.holds.push_back({second, std::nullopt, start(second), shift(10), {{2, 2}}, -1});
+    p.holds.push_back({first, {}, start(first), shift(10), {{2, 3}}, -1});
+    p.holds.push_back({second, {}, start(second), shift(10), {{2, 2}}, -1});
     s.hold_choice = {0, 0, 0};
     s.hold_stretch = {{}, {{0}, 1, 3}, {{1}, 0, 2}};
   }

@@ -57,7 +57,9 @@ class Quay {
       if (schedule_.hold_choice[h] < 0) continue;
       const solver::Hold& hold = model_.problem.holds[h];
       Time until = hold.limit->at(activity(hold.first).end);
-      if (hold.until && activity(*hold.until).present) until = std::min(until, activity(*hold.until).start);
+      for (const int taken : hold.until) {
+        if (activity(taken).present) until = std::min(until, activity(taken).start);
+      }
       const Time from = activity(hold.first).start;
       if (until > from)
         result.push_back({model_.keep_of_hold[h], h, static_cast<std::size_t>(schedule_.hold_choice[h]), {}, 0, from, until});

@@ -13,6 +13,14 @@ using finish::CureClock;
 using finish::Stage;
 using solver::Time;
 
+/// The task by its crew; who was to do it is the crew now.
+Task by_crew(Task task) {
+  std::swap(task.people, task.crew->people);
+  std::swap(task.hands_on, task.crew->hands_on);
+  std::swap(task.may_pause, task.crew->may_pause);
+  return task;
+}
+
 class Builder {
  public:
   Builder(const Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar, const Grid& grid,
@@ -25,6 +33,7 @@ class Builder {
     problem().sharing_gap = Grid::steps(job_.shop.sharing_gap);
     resources();
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) activity(t);
+    if (whole_) crews();
     for (std::size_t i = 0; i < graph_.after.size(); ++i) minimum_lag(i);
     for (std::size_t i = 0; i < graph_.before.size(); ++i) maximum_lag(i);
     if (whole_) {
@@ -55,6 +64,7 @@ class Builder {
   }
   static constexpr int people = 0;
   static constexpr int spray_gun = 1;
+  static constexpr std::size_t most_tasks = 300;  // beyond, crews cost more time than they gain
   static int place(std::size_t p) { return static_cast<int>(p) + 2; }
 
   void activity(std::size_t t) {
@@ -73,8 +83,28 @@ class Builder {
     problem().activities.push_back(std::move(activity));
   }
 
+  void crews() {
+    for (std::size_t t = 0; graph_.tasks.size() <= most_tasks && t < graph_.tasks.size(); ++t) {
+      const Task& task = graph_.tasks[t];
+      if (!task.crew || task.done) continue;
+      solver::Activity activity;
+      activity.tag = problem().activities[t].tag;
+      timed(by_crew(task), activity);
+      model_.by_crew[t] = static_cast<int>(problem().activities.size());
+      problem().activities.push_back(std::move(activity));
+      problem().forks.push_back({{{static_cast<int>(t)}, {model_.by_crew[t]}}, -1});
+    }
+  }
+
+  /// The activities of which one does the task.
+  [[nodiscard]] std::vector<int> activities(std::size_t task) const {
+    const auto crew = model_.by_crew.find(task);
+    return crew == model_.by_crew.end() ? std::vector{static_cast<int>(task)} : std::vector{static_cast<int>(task), crew->second};
+  }
+
   void timed(const Task& task, solver::Activity& activity) {
-    const Time work = Grid::steps(Hours(task.hands_on));
+    const Minutes least = whole_ || !task.crew ? task.hands_on : std::min(task.hands_on, task.crew->hands_on);
+    const Time work = Grid::steps(Hours(least));
     const Time around = whole_ ? Grid::steps(Hours(task.set_up + task.clean_up)) : 0;
     activity.optional = task.optional || at_another_time(task);
     if (task.fixed_start) {
@@ -132,10 +162,11 @@ class Builder {
     const After& after = graph_.after[i];
     if (graph_.tasks[after.task].done) return;  // what is done is done
     const auto estimate = after.late ? CureClock::Estimate::late : CureClock::Estimate::nominal;
-    problem().minimum_lags.push_back({{static_cast<int>(after.other), solver::Edge::end},
-                                      static_cast<int>(after.task),
-                                      wait_function(clocks_, grid_, after.wait, graph_.tasks[after.other].product, estimate, Rounding::up),
-                                      tag(Requirement::Kind::after, i)});
+    const solver::Function wait = wait_function(clocks_, grid_, after.wait, graph_.tasks[after.other].product, estimate, Rounding::up);
+    const solver::Tag why = tag(Requirement::Kind::after, i);
+    for (const int other : activities(after.other)) {
+      for (const int task : activities(after.task)) problem().minimum_lags.push_back({{other, solver::Edge::end}, task, wait, why});
+    }
   }
 
   void maximum_lag(std::size_t i) {
@@ -152,7 +183,13 @@ class Builder {
         tag(Requirement::Kind::before, i),
         std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
-    problem().maximum_lags.push_back(std::move(lag));
+    for (const int other : activities(before.other)) {
+      for (const int task : activities(before.task)) {
+        lag.from.activity = other;
+        lag.to = task;
+        problem().maximum_lags.push_back(lag);
+      }
+    }
   }
 
   void hold(std::size_t i) {
@@ -161,7 +198,7 @@ class Builder {
     const Load& load = loads_.loads[keep.load];
     solver::Hold hold;
     hold.first = static_cast<int>(keep.coat);
-    if (keep.until) hold.until = static_cast<int>(*keep.until);
+    if (keep.until) hold.until = activities(*keep.until);
     hold.limit_from = {hold.first, solver::Edge::end};
     hold.limit = stage_function(*coat.product, stackable(*coat.product));
     for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
@@ -187,7 +224,10 @@ class Builder {
       if (task.product != nullptr) exclusion.right.push_back(span_until(t, wet_until(*task.product)));
       if (task.dust == shop::Dust::none) continue;
       const Hours settles = task.dust == shop::Dust::heavy ? job_.shop.heavy_dust_settles : job_.shop.light_dust_settles;
-      exclusion.left.push_back({static_cast<int>(t), 0, solver::compose(solver::shift(Grid::steps(settles)), problem().activities[t].end)});
+      for (const int a : activities(t)) {
+        const solver::Function& end = problem().activities[static_cast<std::size_t>(a)].end;
+        exclusion.left.push_back({a, 0, solver::compose(solver::shift(Grid::steps(settles)), end)});
+      }
     }
     if (!exclusion.left.empty() && !exclusion.right.empty()) problem().exclusions.push_back(std::move(exclusion));
   }
@@ -229,6 +269,16 @@ class Builder {
 Model make_model(const Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar, const Grid& grid,
                  Scope scope) {
   return Builder(job, loads, graph, clocks, calendar, grid, scope).run();
+}
+
+void settle_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
+  for (const auto& [t, a] : model.by_crew) {
+    const auto crew = static_cast<std::size_t>(a);
+    if (!schedule.activities[crew].present) continue;
+    graph.tasks[t] = by_crew(graph.tasks[t]);
+    std::swap(model.problem.activities[t], model.problem.activities[crew]);
+    std::swap(schedule.activities[t], schedule.activities[crew]);
+  }
 }
 
 }  // namespace coatday::plan

@@ -10,6 +10,13 @@
 
 namespace coatday::plan {
 
+/// More people, and what becomes of a task's hands-on time.
+struct Crew {
+  int people = 1;
+  Minutes hands_on{0};
+  bool may_pause = false;
+};
+
 struct Task {
   std::string id;
   EventKind kind = EventKind::other;
@@ -27,6 +34,7 @@ struct Task {
   Minutes clean_up{0};
   int mixes = 0;
   int people = 1;
+  std::optional<Crew> crew;  ///< it may be done by these instead
   shop::Dust dust = shop::Dust::none;
   bool hot = false;
   bool may_pause = false;

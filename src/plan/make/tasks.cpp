@@ -131,6 +131,7 @@ class LoadWalk {
     task.hands_on = effort.hands_on;
     task.may_pause = effort.hands_on > shortest_shift(job_.shop) && step.bake.empty() && !step.hot;
     task.bake = step.bake;
+    if (step.bake.empty() && !step.hot) task.crew = crew(effort.hands_on);
     const std::size_t id = add(std::move(task));
     for (SideState& side : sides_) {
       if (!side.coat) continue;
@@ -143,6 +144,13 @@ class LoadWalk {
     close_keeps(id);
     previous_ = {id};
     turned_ = false;
+  }
+
+  /// Two sand one load when that takes one of them long: each at an end of it, or at pieces of their own.
+  [[nodiscard]] std::optional<Crew> crew(Minutes alone) const {
+    if (job_.shop.people < 2 || alone < long_work) return std::nullopt;
+    const Minutes together = on_grid(Hours(alone) / 2);
+    return Crew{2, together, together > shortest_shift(job_.shop)};
   }
 
   void coat_step(const finish::Step& step, const finish::Product& product) {
@@ -300,6 +308,7 @@ class LoadWalk {
     open_keeps_.clear();
   }
 
+  static constexpr Minutes long_work{60};              // common practice, no source
   static constexpr int scuff_grit = 320;               // common practice, no source
   static constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no source
 

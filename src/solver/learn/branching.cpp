@@ -6,6 +6,7 @@ namespace coatday::solver::learn {
 
 Branching::Branching(const Model& model) : model_(model), questions_(at(model.runs())) {
   for (int i = 0; i < model.runs(); ++i) {
+    if (model.run(i).present >= 0 && !model.problem().activities[at(i)].optional) questions_[at(i)].push_back(model.run(i).present);
     if (model.run(i).shared >= 0) questions_[at(i)].push_back(model.run(i).shared);
   }
   for (std::size_t h = 0; h < model.problem().holds.size(); ++h) {
@@ -39,7 +40,7 @@ std::optional<Literal> Branching::earliest() const {
   int best = -1;
   for (int i = 0; i < model_.runs(); ++i) {
     const Run& r = model_.run(i);
-    if (trail.fixed(r.start) || (r.present >= 0 && !trail.holds(yes(r.present)))) continue;
+    if (trail.fixed(r.start) || !may_run(i)) continue;
     if (best < 0 || std::tuple(trail.low(r.start), trail.high(r.start)) <
                         std::tuple(trail.low(model_.run(best).start), trail.high(model_.run(best).start))) {
       best = i;
@@ -48,6 +49,14 @@ std::optional<Literal> Branching::earliest() const {
   if (best < 0) return std::nullopt;
   if (const auto question = question_of(best)) return question;
   return at_most(model_.run(best).start, trail.low(model_.run(best).start));
+}
+
+// A remedy waits until it is called for; which way to take is decided when one of it would be next.
+bool Branching::may_run(int a) const {
+  const Var there = model_.run(a).present;
+  if (there < 0) return true;
+  const bool remedy = model_.problem().activities[at(a)].optional;
+  return remedy ? model_.engine.trail.holds(yes(there)) : !model_.engine.trail.fails(yes(there));
 }
 
 std::optional<Literal> Branching::question_of(int a) const {

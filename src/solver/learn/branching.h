@@ -19,6 +19,7 @@ class Branching {
 
  private:
   [[nodiscard]] std::optional<Literal> earliest() const;
+  [[nodiscard]] bool may_run(int activity) const;
   [[nodiscard]] std::optional<Literal> question_of(int activity) const;
   [[nodiscard]] std::optional<Literal> any_open() const;
 

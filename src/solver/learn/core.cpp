@@ -14,8 +14,18 @@ bool remedies_may_go(const Problem& p) {
   const auto optional = [&](int a) { return p.activities[static_cast<std::size_t>(a)].optional; };
   return std::none_of(p.activities.begin(), p.activities.end(), [](const Activity& a) { return a.optional && a.family >= 0; }) &&
          std::none_of(p.holds.begin(), p.holds.end(), [&](const Hold& hold) {
-           return (hold.until && optional(*hold.until)) || (hold.limit && optional(hold.limit_from.activity));
+           return std::any_of(hold.until.begin(), hold.until.end(), optional) || (hold.limit && optional(hold.limit_from.activity));
          });
+}
+
+// What takes part whichever way is taken.
+std::vector<int> in_all(const Fork& fork) {
+  std::vector<int> result = fork.ways.empty() ? std::vector<int>{} : fork.ways.front();
+  std::erase_if(result, [&](int a) {
+    return std::any_of(fork.ways.begin(), fork.ways.end(),
+                       [a](const auto& way) { return std::find(way.begin(), way.end(), a) == way.end(); });
+  });
+  return result;
 }
 
 // Without the requirements that have a tag, but none of these.
@@ -34,6 +44,9 @@ Problem relaxed(Problem p, const Tags& kept) {
   std::erase_if(p.maximum_lags, dropped);
   std::erase_if(p.holds, dropped);
   std::erase_if(p.exclusions, dropped);
+  for (Fork& fork : p.forks) {
+    if (dropped(fork)) fork.ways.push_back(in_all(fork));
+  }
   p.goals.clear();
   return p;
 }
@@ -54,6 +67,7 @@ std::vector<Tag> tags_of(const Problem& p) {
   for (const MaximumLag& lag : p.maximum_lags) tags.insert(lag.tag);
   for (const Hold& hold : p.holds) tags.insert(hold.tag);
   for (const Exclusion& exclusion : p.exclusions) tags.insert(exclusion.tag);
+  for (const Fork& fork : p.forks) tags.insert(fork.tag);
   tags.erase(tags.begin(), tags.lower_bound(0));
   return {tags.begin(), tags.end()};
 }

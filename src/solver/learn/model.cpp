@@ -38,6 +38,7 @@ Intervals in_time(const Activity& a, bool shared, Time horizon) {
 
 Model::Model(const Problem& problem) : problem_(problem) {
   const int count = static_cast<int>(problem.activities.size());
+  add_forks();
   for (int i = 0; i < count; ++i) add_activity(i);
   for (int i = 0; i < count; ++i) add_ends(i);
   add_lags();
@@ -45,6 +46,32 @@ Model::Model(const Problem& problem) : problem_(problem) {
   add_resources();
   for (const Exclusion& exclusion : problem.exclusions) add_exclusion(exclusion);
   add_goals();
+}
+
+// Just one way; what stands in a single one takes part with it.
+void Model::add_forks() {
+  for (const Fork& fork : problem_.forks) {
+    std::vector<Var>& ways = ways_.emplace_back();
+    std::map<int, std::vector<Literal>> with;  // by activity: the ways in which it stands
+    std::vector<Literal> any;
+    for (const std::vector<int>& way : fork.ways) {
+      const Var taken = engine.ask();
+      for (const Var other : ways) engine.clause({no(taken), no(other)});
+      ways.push_back(taken);
+      any.push_back(yes(taken));
+      for (const int a : way) with[a].push_back(yes(taken));
+    }
+    engine.clause(any);
+    for (const auto& [activity, where] : with) {
+      if (where.size() == fork.ways.size()) continue;
+      const Var there = in_fork_[activity] = where.size() == 1 ? variable(where.front()) : engine.ask();
+      if (where.size() == 1) continue;
+      std::vector<Literal> one{no(there)};
+      one.insert(one.end(), where.begin(), where.end());
+      engine.clause(one);
+      for (const Literal way : where) engine.clause({!way, yes(there)});
+    }
+  }
 }
 
 void Model::add_activity(int i) {
@@ -62,10 +89,11 @@ void Model::add_activity(int i) {
   Run run;
   run.start = engine.add(kept.front().begin, kept.back().end - 1, &kept);
   if (a.optional) run.present = engine.ask();
+  if (const auto there = in_fork_.find(i); there != in_fork_.end()) run.present = there->second;
   if (may_share(a)) run.shared = engine.ask();
   runs_.push_back(run);
   if (possible) return;
-  engine.clause(a.optional ? std::vector{no(run.present)} : std::vector<Literal>{});
+  engine.clause(run.present >= 0 ? std::vector{no(run.present)} : std::vector<Literal>{});
 }
 
 // With two ends to choose from, the end is a variable of its own.
@@ -76,7 +104,7 @@ void Model::add_ends(int i) {
   const Time low = engine.trail.low(run.start), high = engine.trail.high(run.start);
   run.end = engine.add(std::min(end_of(a, low, false), end_of(a, low, true)), problem_.horizon);
   if (engine.trail.low(run.end) > problem_.horizon)
-    return engine.clause(a.optional ? std::vector{no(run.present)} : std::vector<Literal>{});
+    return engine.clause(run.present >= 0 ? std::vector{no(run.present)} : std::vector<Literal>{});
   const Conditions there = present({i});
   for (const bool shared : {false, true}) {
     const Mapping end(shared ? a.end_shared : a.end, low, high);
@@ -106,7 +134,8 @@ Mapping Model::mapping(const Moment& m) const { return {m.f, engine.trail.low(m.
 Conditions Model::present(std::initializer_list<int> activities) const {
   Conditions result;
   for (const int i : activities) {
-    if (run(i).present >= 0) result.push_back(yes(run(i).present));
+    const Var there = run(i).present;
+    if (there >= 0 && std::find(result.begin(), result.end(), yes(there)) == result.end()) result.push_back(yes(there));
   }
   return result;
 }
@@ -160,6 +189,10 @@ void Model::values(const Schedule& schedule, std::vector<Time>& values) const {
     values[at(r.start)] = a.start;
     if (r.end >= 0) values[at(r.end)] = a.end;
     if (r.shared >= 0) values[at(r.shared)] = a.shared ? 1 : 0;
+  }
+  for (std::size_t f = 0; f < ways_.size(); ++f) {
+    const int taken = way_taken(problem_.forks[f], schedule);
+    for (std::size_t w = 0; w < ways_[f].size(); ++w) values[at(ways_[f][w])] = taken == static_cast<int>(w) ? 1 : 0;
   }
   for (std::size_t h = 0; h < choices_.size(); ++h) {
     for (std::size_t c = 0; c < choices_[h].size(); ++c) {

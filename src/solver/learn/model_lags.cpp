@@ -16,12 +16,12 @@ void Model::add_lags() {
   for (const MaximumLag& lag : problem_.maximum_lags) {
     if (!lag.remedy) {
       maximum(moment(lag.from, lag.bound), run(lag.to).start, present({lag.from.activity, lag.to}));
-    } else if (run(*lag.remedy).present >= 0) {
+    } else if (problem_.activities[at(*lag.remedy)].optional) {
       add_remedy(lag, missed);
     }
   }
   for (int i = 0; i < runs(); ++i) {
-    if (run(i).present < 0) continue;
+    if (!problem_.activities[at(i)].optional) continue;
     std::vector<Literal>& any = missed[at(i)];
     any.push_back(no(run(i).present));
     engine.clause(any);
@@ -69,8 +69,8 @@ void Model::add_exclusion(const Exclusion& exclusion) {
 // One ends before the other begins, unless one is empty or takes no part.
 void Model::exclude(const Span& left, const Span& right) {
   std::vector<Literal> any;
+  for (const Literal there : present({left.activity, right.activity})) any.push_back(!there);
   for (const Span* span : {&left, &right}) {
-    for (const Literal there : present({span->activity})) any.push_back(!there);
     if (const auto nothing = empty(*span)) any.push_back(*nothing);
   }
   const auto before = [&](const Span& first, const Span& second) {

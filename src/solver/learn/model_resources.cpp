@@ -67,7 +67,7 @@ std::vector<Use> Model::activity_uses() {
 void Model::add_hold(int index, std::vector<Use>& uses) {
   const Hold& hold = problem_.holds[at(index)];
   Use use{run(hold.first).start, {}, {}, present({hold.first})};
-  if (hold.until) use.endings.push_back({run(*hold.until).start, Mapping(), run(*hold.until).present});
+  for (const int until : hold.until) use.endings.push_back({run(until).start, Mapping(), run(until).present});
   if (hold.limit) {
     const Moment end = moment(hold.limit_from, hold.limit);
     use.endings.push_back({end.x, mapping(end), run(hold.limit_from.activity).present});
