@@ -125,7 +125,7 @@ RC_GTEST_PROP(KeepLaws, NeverLaterThanWithout, ()) {
   RC_PRE(*kept.ready == *without.ready);
   const Starts starts = starts_of(earlier);
   std::size_t moved = 0;
-  for (const Event& event : without.events) moved += starts.contains(event.id) && starts.at(event.id) != event.start ? 1 : 0;
+  for (const Event& event : without.events) moved += starts.contains(event.id) && starts.at(event.id) != event.start ? 1U : 0U;
   RC_ASSERT(kept.changes->moved.size() <= moved);
 }
 
