@@ -56,6 +56,7 @@ TEST(Keep, ALateCoatMovesOnlyWhatHangsOnIt) {
   JobKnobs knobs;
   knobs.people = 2;
   knobs.pieces = 2;
+  knobs.scuff_step = false;  // its dust would move others
   Job job = make_job(knobs);
   for (OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(21);
   const Plan earlier = make_plan(job, {monday()});
@@ -64,7 +65,7 @@ TEST(Keep, ALateCoatMovesOnlyWhatHangsOnIt) {
   for (const Event& event : earlier.events) {
     if (event.id == coat.id) {
       job.order.history.push_back({event.id, event.start + std::chrono::hours(3), now, {}});
-    } else if (event.end <= now) {
+    } else if (event.start < now) {
       job.order.history.push_back({event.id, event.start, event.end, {}});
     }
   }
