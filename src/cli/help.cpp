@@ -8,7 +8,7 @@ face and when, what to buy, and when a piece may be handled, delivered and used.
 
 Usage: coatday COMMAND ...
 
-  plan ORDER.yaml          the whole plan, day by day
+  plan ORDER.yaml...       the whole plan, day by day, of one order or several
   buy ORDER.yaml           what has to be bought for it
   why ORDER.yaml [EVENT]   why a step of the plan starts when it does
   check ORDER.yaml         judges the order without planning it
@@ -30,17 +30,17 @@ summary, days, faces, what to buy, hand-over, cautions.
 
 Usage: coatday plan ORDER.yaml... [options]
 
-  ORDER.yaml...     one order, or several that name the same shop file and share its
-                    people, hours and places; the finishes that any of them names
-                    count for all, and a piece whose id two orders have gets its
-                    order's name before it
+  ORDER.yaml...     one order, or several that name the same shop file and share
+                    its people, hours and places. Finishes that any of them
+                    names count for all; a piece whose id two orders have gets
+                    its order's name before it
   --format FORMAT   text for people or json for programs (default text)
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
-  --keep OLD.json   an earlier plan (its --format json): what need not move stays
-                    where it was, and what moved is told; never at the cost of a
-                    promise or of an earlier end
+  --keep OLD.json   an earlier plan (its --format json): what need not move
+                    stays where it was, and what moved is told; never at the
+                    cost of a promise or of an earlier end
   --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
                     better one, or a proof that none is) or so many seconds;
                     Ctrl-C ends it with the best so far (default quick)
@@ -62,8 +62,8 @@ Usage: coatday buy ORDER.yaml... [options]
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
-  --keep OLD.json   an earlier plan (its --format json): what need not move stays
-                    where it was
+  --keep OLD.json   an earlier plan (its --format json): what need not move
+                    stays where it was
   --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
                     better one, or a proof that none is) or so many seconds;
                     Ctrl-C ends it with the best so far (default quick)
@@ -80,14 +80,14 @@ waits for, what it must not miss, and the air at the time.
 
 Usage: coatday why ORDER.yaml... [EVENT] [options]
 
-  ORDER.yaml...     one order, or several that name the same shop file; the names of
-                    the others end in .yaml
+  ORDER.yaml...     one order, or several that name the same shop file; the names
+                    of the others end in .yaml
   EVENT             the id of a step (default: prints the ids of all steps)
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
-  --keep OLD.json   an earlier plan (its --format json): what need not move stays
-                    where it was
+  --keep OLD.json   an earlier plan (its --format json): what need not move
+                    stays where it was
   --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
                     better one, or a proof that none is) or so many seconds;
                     Ctrl-C ends it with the best so far (default quick)

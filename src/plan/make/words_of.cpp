@@ -44,8 +44,9 @@ class Words {
  private:
   std::string name(std::size_t t) const {
     const Task& task = graph_.tasks[t];
-    if (task.load) return fmt::format("{} ({})", task.name, loads_.loads[*task.load].label);
-    return task.name;
+    if (!task.load) return task.name;
+    const char* side = task.id.ends_with("/first") ? ", first side" : task.id.ends_with("/second") ? ", second side" : "";
+    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].label, side);
   }
 
   std::string after(const After& after) const {
@@ -79,11 +80,13 @@ class Words {
     const solver::Time from = released.value_or(model_.problem.origin);
     const Task& task = graph_.tasks[t];
     const Instant wanted = grid_.instant(from);
-    const bool closed = shop::working_time(job_.shop, wanted, grid_.instant(*start)).empty();
-    std::string why = closed ? ", the shop is closed until then" : "";
-    if (!closed && task.product != nullptr) {
-      const Instant end = wanted + std::chrono::ceil<Minutes>(Hours(task.hands_on + task.set_up + task.clean_up));
-      if (const auto air = finish::refused(*task.product, clocks_.air(), wanted, end, job_.shop.units)) why = ", " + *air;
+    const auto takes = std::chrono::ceil<Minutes>(Hours(task.hands_on + task.set_up + task.clean_up));
+    const auto open = shop::working_time(job_.shop, wanted, grid_.instant(*start));
+    const bool fits =
+        std::any_of(open.begin(), open.end(), [takes](const shop::WorkingTime& shift) { return shift.end - shift.begin >= takes; });
+    std::string why = open.empty() ? ", the shop is closed until then" : fits ? "" : ", too little is left of the hours until then";
+    if (fits && task.product != nullptr) {
+      if (const auto air = finish::refused(*task.product, clocks_.air(), wanted, wanted + takes, job_.shop.units)) why = ", " + *air;
     }
     return fmt::format("; after {} that is {}{}", when(from), when(*start), why);
   }
