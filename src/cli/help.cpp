@@ -80,8 +80,8 @@ waits for, what it must not miss, and the air at the time.
 
 Usage: coatday why ORDER.yaml... [EVENT] [options]
 
-  ORDER.yaml...     one order, or several that name the same shop file; the names
-                    of the others end in .yaml
+  ORDER.yaml...     one order, or several that name the same shop file; the
+                    names of the others end in .yaml
   EVENT             the id of a step (default: prints the ids of all steps)
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,

@@ -134,7 +134,7 @@ TEST(Moved, WhatFromWhenToWhen) {
   plan.changes = changes;
   const std::string text = plan_text(plan, order, {});
   EXPECT_NE(text.find("Moved  1 step against the earlier plan\n"), std::string::npos) << text;
-  EXPECT_NE(text.find("4 steps stay where they were; 1 step of the earlier plan is not in this\n  one."), std::string::npos) << text;
+  EXPECT_NE(text.find("4 steps stay where they were; 1 step of the earlier plan is not in this one."), std::string::npos) << text;
   EXPECT_EQ(plan_text(sample::table(), order, {}).find("Moved"), std::string::npos) << "no earlier plan, nothing to say";
 }
 
