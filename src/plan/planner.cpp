@@ -20,13 +20,16 @@ namespace {
 
 using date::days;
 
-/// A planning horizon that is enough for most, and one that is enough for nearly all.
-constexpr std::array<days, 2> horizons{days(28), days(182)};
+/// A planning horizon that is enough for most, one that is enough for nearly all, and one for a very full shop.
+constexpr std::array<days, 3> horizons{days(28), days(182), days(728)};
 /// How far the air reaches past the horizon, for the cure that goes on after the last coat; the next is taken when one is too short.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
 /// Conflicts and passes to spend where the quick search finds nothing: on a plan, or the proof that there is none.
 constexpr long search_for_any = 3000;
+
+/// So many would hardly fit into a short horizon, and it would take long to see that.
+constexpr std::size_t many_tasks = 1000;
 
 /// Beyond this a plan would take minutes.
 constexpr std::size_t most_loads = 1500;
@@ -48,6 +51,9 @@ class Planner {
         unknown_history();
         remember_starts();
         for (const days horizon : horizons) {
+          const bool many = graph_.tasks.size() > many_tasks;
+          if (many ? horizon != horizons.back() : horizon == horizons.back()) continue;
+          last_horizon_ = horizon == horizons.back() || (!many && horizon == horizons[1]);
           if (attempt(horizon)) break;
         }
       }
@@ -114,22 +120,16 @@ class Planner {
     const Calendar calendar(job_.shop, grid_, steps);
     const Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     solver::Outcome outcome = solver::solve(model.problem, limits());
-    if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0 && horizon == horizons.back()) {
+    if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0 && last_horizon_) {
       solver::Limits more;
       more.work = search_for_any;  // the same on every machine
       outcome = solver::solve(model.problem, more);
     }
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
-      put_off_turns(graph_, model.problem, job_.shop.people, found->schedule);
-      const auto places = berths(job_.shop.gap, loads_, graph_, model, found->schedule);
-      if (!places) {
-        take_whole_places(loads_, job_.shop.gap);
-        whole_places_ = true;
-        return attempt(horizon);
-      }
+      const std::vector<Berth> places = settle(found->schedule, model);
       plan_.ready_bound = bound(calendar);
-      write(*found, *places, model);
+      write(*found, places, model);
       judge_search(*found);
       return true;
     }
@@ -141,6 +141,17 @@ class Planner {
       plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, *clocks_, grid_);
     }
     return false;
+  }
+
+  /// Turns put off, loads staying where they are, where there is room for that.
+  std::vector<Berth> settle(solver::Schedule& schedule, const Model& model) const {
+    solver::Schedule later = schedule;
+    put_off_turns(graph_, model.problem, job_.shop.people, later);
+    if (auto places = berths(job_.shop.gap, loads_, graph_, model, later)) {
+      schedule = std::move(later);
+      return std::move(*places);
+    }
+    return berths_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
   }
 
   [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
@@ -159,10 +170,9 @@ class Planner {
     return limits;
   }
 
-  /// What a search proves it proves of these loads; the quick plan keeps to the bound that holds for any. Nor is it proof where places could
-  /// not be shared freely.
+  /// What a search proves it proves of these loads; the quick plan keeps to the bound that holds for any.
   void judge_search(const solver::Found& found) {
-    if (request_.seconds <= 0 || whole_places_) return;
+    if (request_.seconds <= 0) return;
     plan_.proven = found.proven;
     if (found.ready_bound > -solver::never)
       plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
@@ -262,7 +272,7 @@ class Planner {
   Loads loads_;
   TaskGraph graph_;
   std::vector<std::unique_ptr<Clocks>> all_clocks_;
-  bool whole_places_ = false;
+  bool last_horizon_ = false;
   Clocks* clocks_ = nullptr;  // over plan_.air as it is now
 };
 

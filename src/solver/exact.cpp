@@ -78,7 +78,10 @@ SearchLimits Exact::limits(long conflicts) const {
 
 void Exact::take(const SearchResult& result) {
   budget_.count(std::max(1L, result.conflicts));
-  if (result.schedule) incumbent_.offer(*result.schedule, score(network_.problem, *result.schedule));
+  if (result.schedule) {
+    const bool taken = incumbent_.offer(*result.schedule, score(network_.problem, *result.schedule));
+    astray_ = astray_ || !taken;
+  }
   if (const auto& best = incumbent_.best()) {
     incumbent_.bound(std::min(result.ready_bound, best->score.ready), std::min(result.lateness_bound, best->score.lateness));
   } else {
@@ -88,11 +91,12 @@ void Exact::take(const SearchResult& result) {
 
 bool Exact::whole(long conflicts) {
   const auto& best = incumbent_.best();
+  if (astray_) return best.has_value();
   const SearchResult result =
       search_.improve(best ? std::optional(best->score) : std::nullopt, best ? &best->schedule : nullptr, limits(conflicts));
   take(result);
   if (result.infeasible) infeasible_ = true;
-  if (result.exhausted && incumbent_.best()) incumbent_.exhausted();
+  if (result.exhausted && incumbent_.best() && !astray_) incumbent_.exhausted();
   return !over();
 }
 

@@ -37,6 +37,7 @@ class Exact {
   Search search_;
   double size_ = 20;  ///< of a neighbourhood: grows while they are exhausted, shrinks while they are not
   bool infeasible_ = false;
+  bool astray_ = false;  ///< it found a schedule that could not be laid out: it says no more of the whole
 };
 
 }  // namespace coatday::solver

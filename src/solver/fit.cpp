@@ -48,7 +48,13 @@ Time Fitter::clear_of(const Demand& demand, const Interval& time) const {
   const int spare = capacity(demand.resource) - demand.amount;
   if (spare < 0) return never;
   const auto blocked = partial_.use(demand.resource).last_above(spare, time.begin, time.end);
-  return blocked ? blocked->end : time.begin;
+  if (blocked) return blocked->end;
+  return has_room(demand, time) ? time.begin : partial_.layout().next_end(demand.resource, time);
+}
+
+bool Fitter::has_room(const Demand& demand, const Interval& time) const {
+  const Layout& layout = partial_.layout();
+  return !layout.covers(demand.resource) || time.begin >= time.end || layout.room(demand, time);
 }
 
 bool Fitter::fits(const Demand& demand, const Interval& time) const { return clear_of(demand, time) == time.begin; }

@@ -34,6 +34,8 @@ class Fitter {
   /// The choice that fits and stays free the longest, or -1.
   [[nodiscard]] int choose(const Hold&, const Interval&) const;
   [[nodiscard]] bool fits(const Demand&, const Interval&) const;
+  /// Whether a resource that is laid out has a stretch free for it, all the time long.
+  [[nodiscard]] bool has_room(const Demand&, const Interval&) const;
 
  private:
   [[nodiscard]] Time clear_of_resources(const Candidate&) const;

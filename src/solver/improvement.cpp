@@ -1,13 +1,15 @@
 #include "solver/improvement.h"
 
 #include <algorithm>
+#include <array>
 
 #include "solver/justify.h"
 
 namespace coatday::solver {
 namespace {
 
-constexpr int plain_passes = 4;    // by urgency and job by job, each with holds reserved leanly and generously
+constexpr int plain_passes = 6;    // by urgency, job by job and in time, each with holds reserved leanly and generously
+constexpr int large_size = 1000;   // activities
 constexpr int few_jobs = 4;        // fewer are not worth moving against each other
 constexpr double hopeless = 1.03;  // so much later than the best, a schedule is not worth another pass
 
@@ -29,19 +31,23 @@ Improvement::Improvement(const Network& network, const Bounds& bounds, Budget& b
 }
 
 void Improvement::find() {
-  const int most = std::max(plain_passes, budget_.limits().passes) - 1;
+  const int most = std::max(plain_passes, passes()) - 1;
   while (!incumbent_.best() && may_go_on(tried_, most)) try_once(directions(tried_++));
 }
 
 void Improvement::improve() {
-  const int passes = budget_.limits().passes;
   if (incumbent_.best() && !(remembered_ == incumbent_.best()->score)) {  // found elsewhere
     remember(incumbent_.best()->schedule, best_directions_.key.empty() ? by_rule(0) : best_directions_);
   }
-  for (int pass = 1; !unbeatable() && may_go_on(pass, passes); ++pass) {
-    if (incumbent_.proven() && ++since_proven_ > passes) return;  // what is left to better are the lesser aims
+  for (int pass = 1; !unbeatable() && may_go_on(pass, passes()); ++pass) {
+    if (incumbent_.proven() && ++since_proven_ > passes()) return;  // what is left to better are the lesser aims
     try_once(directions(pass));
   }
+}
+
+// A quick call stays quick: fewer of longer passes.
+int Improvement::passes() const {
+  return std::max(plain_passes, budget_.limits().passes * large_size / std::max(large_size, network_.size));
 }
 
 bool Improvement::may_go_on(int pass, int most) const { return budget_.extended() ? !budget_.share_spent() : pass <= most; }
@@ -60,8 +66,11 @@ Directions Improvement::by_rule(int pass) {
   Directions d;
   d.generous = pass % 2 == 1;
   d.key = urgency_;
-  const bool by_job = plain ? pass >= plain_passes / 2 : random_.chance(0.3);
+  const Rule rule = plain ? plain_rule(pass) : any_rule();
+  d.in_time = rule == Rule::in_time;
+  const bool by_job = rule == Rule::by_job;
   for (std::size_t i = 0; by_job && i < d.key.size(); ++i) d.key[i] += 2 * breadth_ * job_[i];
+  if (d.in_time && !plain && random_.chance(0.5)) d.pull = 0.2 * random_.unit();
   if (!plain) shake(d.key, breadth_ * (0.05 + 0.3 * random_.unit()) * (by_job ? 4 : 1));
   const double firm = !plain && random_.chance(0.5) ? random_.unit() : 0;
   for (std::size_t i = 0; i < network_.problem.maximum_lags.size(); ++i) d.firmness.push_back(random_.chance(firm) ? 3 : 0);
@@ -71,10 +80,24 @@ Directions Improvement::by_rule(int pass) {
   return d;
 }
 
+// Most often the one that has led to the best schedule.
+Improvement::Rule Improvement::any_rule() {
+  const bool in_time = incumbent_.best() && best_directions_.in_time;
+  if (random_.chance(in_time ? 0.8 : 0.3)) return Rule::in_time;
+  return random_.chance(0.5) ? Rule::by_job : Rule::by_urgency;
+}
+
+// A large problem in time first: it is the rule that seldom has to take anything out again.
+Improvement::Rule Improvement::plain_rule(int pass) const {
+  const std::array<Rule, 3> small{Rule::by_urgency, Rule::by_job, Rule::in_time}, large{Rule::in_time, Rule::by_urgency, Rule::by_job};
+  return (network_.size > large_size ? large : small).at(static_cast<std::size_t>(pass / 2));
+}
+
 // The order of the best schedule with a little changed: everywhere, within a stretch of time, or for some jobs.
 Directions Improvement::by_best() {
   Directions d = best_directions_;
   if (random_.chance(0.2)) d.generous = !d.generous;
+  if (d.in_time && random_.chance(0.5)) d.pull = 0.3 * random_.unit();
   if (random_.chance(0.3)) {
     for (int& times : d.firmness) times = random_.chance(0.2) ? 3 - times : times;
   }

@@ -18,8 +18,12 @@ class Improvement {
   [[nodiscard]] const Troubles& troubles() const { return troubles_; }
 
  private:
+  enum class Rule { by_urgency, by_job, in_time };
   [[nodiscard]] bool may_go_on(int pass, int most) const;
   Directions directions(int pass);
+  [[nodiscard]] int passes() const;
+  [[nodiscard]] Rule plain_rule(int pass) const;
+  Rule any_rule();
   Directions by_rule(int pass);
   Directions by_best();
   void shake(Keys&, double by);

@@ -2,13 +2,20 @@
 
 #include <algorithm>
 
+#include "solver/layout.h"
+
 namespace coatday::solver {
 
-bool Incumbent::offer(const Schedule& schedule, const Score& score) {
+bool Incumbent::offer(Schedule schedule, const Score& score) {
   if (best_ && best_->score <= score) return false;
+  if (schedule.hold_stretch.empty()) {
+    auto stretches = lay_out(network_.problem, schedule);
+    if (!stretches) return false;
+    schedule.hold_stretch = std::move(*stretches);
+  }
   if (!violations(network_.problem, schedule).empty()) return false;  // never show what the checker objects to
   const bool shorter = !best_ || score.lateness < best_->score.lateness || score.ready < best_->score.ready;
-  best_ = Found{schedule, score, ready_bound_, false};
+  best_ = Found{std::move(schedule), score, ready_bound_, false};
   if (shorter) exhausted_ = false;
   judge();
   report();

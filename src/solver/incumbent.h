@@ -12,8 +12,8 @@ class Incumbent {
  public:
   Incumbent(const Network& network, Budget& budget) : network_(network), budget_(budget) {}
 
-  /// Takes the schedule if it is better and sound. Whether it did.
-  bool offer(const Schedule&, const Score&);
+  /// Takes the schedule if it is better and sound, laid out if it is not yet. Whether it did.
+  bool offer(Schedule, const Score&);
   /// No schedule is ready before, none less late.
   void bound(Time ready, double lateness);
   /// The exact search found that nothing is better in lateness and ready time.

@@ -84,9 +84,7 @@ class Later final : public Monotone {
 
 }  // namespace
 
-std::optional<Time> constant_lag(const Function& f) {
-  return f ? f->lag() : std::optional<Time>(0);
-}
+std::optional<Time> constant_lag(const Function& f) { return f ? f->lag() : std::optional<Time>(0); }
 
 Function shift(Time lag) { return std::make_shared<Shift>(lag); }
 Function table(Time first, std::vector<Time> values) { return std::make_shared<Table>(first, std::move(values)); }

@@ -15,7 +15,8 @@ Partial::Partial(const Network& network)
       turns_(at(network.size), 0),
       reserved_(network.problem.holds.size()),
       use_(network.problem.resources.size()),
-      covered_(2 * network.problem.exclusions.size()) {
+      covered_(2 * network.problem.exclusions.size()),
+      layout_(network.problem) {
   int families = 0;
   for (const Activity& a : network.problem.activities) families = std::max(families, a.family + 1);
   ends_.resize(at(families));
@@ -52,19 +53,25 @@ void Partial::remove(int a) {
   ends_[at(family)].erase(std::lower_bound(ends_[at(family)].begin(), ends_[at(family)].end(), entry));
 }
 
-void Partial::reserve(int hold, const Reserved& what) {
-  reserved_[at(hold)] = what;
-  if (what.choice < 0) return;
-  const Demand& demand = network_.hold(hold).choices[at(what.choice)];
-  use_[at(demand.resource)].add(what.time.begin, what.time.end, demand.amount);
+void Partial::reserve(int hold, Reserved what) {
+  if (what.choice >= 0) {
+    const Demand& demand = network_.hold(hold).choices[at(what.choice)];
+    use_[at(demand.resource)].add(what.time.begin, what.time.end, demand.amount);
+    if (layout_.covers(demand.resource) && what.time.begin < what.time.end) {
+      if (what.stretch.segments.empty()) what.stretch = layout_.room(demand, what.time).value();
+      layout_.lay(demand.resource, hold, what.time, what.stretch);
+    }
+  }
+  reserved_[at(hold)] = std::move(what);
 }
 
 Partial::Reserved Partial::lift(int hold) {
-  const Reserved was = reserved_[at(hold)];
+  Reserved was = std::move(reserved_[at(hold)]);
+  reserved_[at(hold)] = {};
   if (was.choice < 0) return was;
   const Demand& demand = network_.hold(hold).choices[at(was.choice)];
   use_[at(demand.resource)].add(was.time.begin, was.time.end, -demand.amount);
-  reserved_[at(hold)] = {};
+  layout_.lift(demand.resource, hold, was.time);
   return was;
 }
 

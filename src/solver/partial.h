@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "solver/layout.h"
 #include "solver/network.h"
 #include "solver/profile.h"
 
@@ -21,13 +22,14 @@ class Partial {
   struct Reserved {
     int choice = -1;  ///< -1: nothing is reserved
     Interval time;
+    Stretch stretch;  ///< where the resource is laid out; found where there is none yet
   };
 
   explicit Partial(const Network&);
 
   void place(const Candidate&);
   void remove(int activity);
-  void reserve(int hold, const Reserved&);
+  void reserve(int hold, Reserved);
   /// Gives back what is reserved for the hold.
   Reserved lift(int hold);
 
@@ -37,6 +39,7 @@ class Partial {
   [[nodiscard]] int turn(int activity) const { return turns_[static_cast<std::size_t>(activity)]; }
   [[nodiscard]] const Reserved& reserved(int hold) const { return reserved_[static_cast<std::size_t>(hold)]; }
   [[nodiscard]] const Profile& use(int resource) const { return use_[static_cast<std::size_t>(resource)]; }
+  [[nodiscard]] const Layout& layout() const { return layout_; }
   /// The time that the spans of one side of an exclusion cover.
   [[nodiscard]] const Profile& covered(int exclusion, bool right) const {
     return covered_[2 * static_cast<std::size_t>(exclusion) + (right ? 1 : 0)];
@@ -59,6 +62,7 @@ class Partial {
   std::vector<int> turns_;
   std::vector<Reserved> reserved_;
   std::vector<Profile> use_, covered_;
+  Layout layout_;
   std::vector<std::vector<std::pair<Time, int>>> ends_;
   int turn_ = 0;
 };

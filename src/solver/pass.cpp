@@ -31,18 +31,41 @@ bool Pass::before(int a, int b) const {
 
 void Pass::push(int a) {
   if (network_.activity(a).optional || partial_.placed(a) || waiting_[at(a)] > 0) return;
-  heap_.push_back(a);
-  std::push_heap(heap_.begin(), heap_.end(), [this](int x, int y) { return before(y, x); });
+  push({a, directions_.in_time ? lower_bound(a, false) : 0});
+}
+
+void Pass::push(const Waiting& waiting) {
+  heap_.push_back(waiting);
+  std::push_heap(heap_.begin(), heap_.end(), [this](const Waiting& x, const Waiting& y) { return before(y, x); });
+}
+
+Pass::Waiting Pass::pop() {
+  std::pop_heap(heap_.begin(), heap_.end(), [this](const Waiting& x, const Waiting& y) { return before(y, x); });
+  const Waiting waiting = heap_.back();
+  heap_.pop_back();
+  return waiting;
+}
+
+// In a pass in time: whether another could start before it, now that more is placed. It then waits on.
+bool Pass::yields(Waiting waiting) {
+  if (!directions_.in_time || heap_.empty()) return false;
+  const Lifted lifted = lift_holds(waiting.activity);
+  const Proposal proposal = propose(waiting.activity, waiting.soonest);
+  put_back(lifted);
+  if (!proposal.candidate || proposal.candidate->start <= waiting.soonest) return false;
+  waiting.soonest = proposal.candidate->start;
+  if (before(waiting, heap_.front())) return false;
+  push(waiting);
+  return true;
 }
 
 Constructed Pass::run() {
   for (const int a : network_.order) push(a);
   do {
     while (!heap_.empty()) {
-      std::pop_heap(heap_.begin(), heap_.end(), [this](int x, int y) { return before(y, x); });
-      const int a = heap_.back();
-      heap_.pop_back();
-      if (partial_.placed(a) || waiting_[at(a)] > 0) continue;
+      const Waiting next = pop();
+      const int a = next.activity;
+      if (partial_.placed(a) || waiting_[at(a)] > 0 || yields(next)) continue;
       if (budget_.cut_off() || !attempt(a)) return {std::nullopt, stuck_};
     }
     if (all_failures_ > directions_.patience_all) return {std::nullopt, stuck_};
@@ -188,7 +211,7 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
     const int choice = keeps ? was->second.choice : fitter_.choose(hold, time);
     fits = choice >= 0;
     if (!fits) break;
-    partial_.reserve(h, {choice, time});
+    partial_.reserve(h, {choice, time, {}});
     done.push_back(h);
   }
   if (!fits) {
@@ -213,7 +236,7 @@ bool Pass::settle_holds() {
     const bool keeps = was.choice >= 0 && fitter_.fits(hold.choices[at(was.choice)], time);
     const int choice = keeps ? was.choice : fitter_.choose(hold, time);
     if (choice >= 0) {
-      partial_.reserve(h, {choice, time});
+      partial_.reserve(h, {choice, time, {}});
       continue;
     }
     ++all_failures_;
@@ -229,7 +252,10 @@ Schedule Pass::result() const {
   for (int a = 0; a < network_.size; ++a) {
     schedule.activities.push_back(partial_.placed(a) ? partial_.run(a) : Assignment{0, 0, false, false});
   }
-  for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) schedule.hold_choice.push_back(partial_.reserved(h).choice);
+  for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
+    schedule.hold_choice.push_back(partial_.reserved(h).choice);
+    schedule.hold_stretch.push_back(partial_.reserved(h).stretch);
+  }
   return schedule;
 }
 

@@ -23,9 +23,16 @@ class Pass {
     [[nodiscard]] bool sound() const { return candidate && missed.empty() && overtaken.empty() && outrun.empty() && !late; }
   };
   using Lifted = std::vector<std::pair<int, Partial::Reserved>>;
+  struct Waiting {  ///< an activity whose predecessors are placed
+    int activity = -1;
+    Time soonest = 0;  ///< in a pass in time: it cannot start before
+  };
 
   // pass.cpp
   void push(int activity);
+  void push(const Waiting&);
+  Waiting pop();
+  bool yields(Waiting);
   bool attempt(int activity);
   bool use_remedies(int activity, const std::vector<int>& windows);
   Proposal propose(int activity, Time from);
@@ -53,6 +60,7 @@ class Pass {
   bool make_way_at(const Candidate&);
   bool make_way_for_predecessor(int activity, int depth);
   bool evict(const Demand&, const Interval&, int protect, int after_turn);
+  [[nodiscard]] std::optional<Interval> crowded(const Demand&, int spare, const Interval&) const;
   bool evict_excluded(const Candidate&);
   [[nodiscard]] int evictable(const Demand&, const Interval&, int protect, int after_turn) const;
   void note_blockers(int activity, const Proposal&);
@@ -60,6 +68,12 @@ class Pass {
   [[nodiscard]] bool fixed(int activity) const { return bounds_.earliest(activity) == bounds_.latest(activity); }
   [[nodiscard]] static std::size_t at(int i) { return static_cast<std::size_t>(i); }
   [[nodiscard]] bool before(int a, int b) const;  ///< by key
+  [[nodiscard]] bool before(const Waiting& a, const Waiting& b) const {
+    if (!directions_.in_time) return before(a.activity, b.activity);
+    const double one = a.soonest + directions_.pull * directions_.key[at(a.activity)];
+    const double other = b.soonest + directions_.pull * directions_.key[at(b.activity)];
+    return one != other ? one < other : before(a.activity, b.activity);
+  }
 
   const Network& network_;
   const Bounds& bounds_;
@@ -69,7 +83,7 @@ class Pass {
   Partial partial_;
   Outlook outlook_;
   Fitter fitter_;
-  std::vector<int> heap_;
+  std::vector<Waiting> heap_;
   std::vector<int> waiting_;       ///< by activity: predecessors that are not placed
   std::vector<char> remedy_used_;  ///< by maximum lag
   std::vector<int> firmness_;      ///< by maximum lag: what is left

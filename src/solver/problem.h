@@ -19,9 +19,12 @@ struct Interval {  ///< [begin, end)
 using Intervals = std::vector<Interval>;  ///< sorted, disjoint, not touching
 
 /// So much at all times (no activity may demand more, not even one of no length): people, places to dry. Working hours are in the activities' starts.
+/// One laid out in equal segments is there for holds: what one takes of it is a stretch of one segment, or several whole ones (the amount
+/// rounded up), the same all the time.
 struct Resource {
   int capacity = 0;
   Tag tag = -1;
+  int segment = 0;  ///< length of one, divides the capacity; 0: only the total counts
 };
 
 struct Demand {
@@ -123,9 +126,17 @@ struct Assignment {
   bool shared = false;  ///< ran without set-up
 };
 
+/// Part of a resource that is laid out: [begin, begin + length) of each of some segments.
+struct Stretch {
+  std::vector<int> segments;  ///< from 0; several only where they are taken whole
+  int begin = 0;
+  int length = 0;
+};
+
 struct Schedule {
   std::vector<Assignment> activities;
-  std::vector<int> hold_choice;  ///< per hold, an index into its choices; -1 where its activity takes no part
+  std::vector<int> hold_choice;       ///< per hold, an index into its choices; -1 where its activity takes no part
+  std::vector<Stretch> hold_stretch;  ///< per hold; of no segments where nothing is laid out, or for no time. Empty: not laid out yet
 };
 
 /// Smaller is better, in this order.

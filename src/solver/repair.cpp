@@ -177,12 +177,20 @@ bool Pass::make_way_for_predecessor(int a, int depth) {
   return make_way(latest, depth + 1);
 }
 
+// Where there is too little left of the resource, or no stretch of it.
+std::optional<Interval> Pass::crowded(const Demand& demand, int spare, const Interval& time) const {
+  if (const auto blocked = partial_.use(demand.resource).first_above(spare, time.begin, time.end)) {
+    return Interval{std::max(time.begin, blocked->begin), std::min(time.end, blocked->end)};
+  }
+  return fitter_.has_room(demand, time) ? std::nullopt : std::optional(time);
+}
+
 // Takes out what uses the resource, lowest priority first, until there is room. Whether anything was taken out.
 bool Pass::evict(const Demand& demand, const Interval& time, int protect, int after_turn) {
   bool moved = false;
   const int spare = network_.problem.resources[at(demand.resource)].capacity - demand.amount;
-  while (const auto blocked = partial_.use(demand.resource).first_above(spare, time.begin, time.end)) {
-    const int next = evictable(demand, {std::max(time.begin, blocked->begin), std::min(time.end, blocked->end)}, protect, after_turn);
+  while (const auto blocked = crowded(demand, spare, time)) {
+    const int next = evictable(demand, *blocked, protect, after_turn);
     if (next < 0) return moved;
     unschedule(next);
     moved = true;

@@ -21,7 +21,8 @@ Settled::Settled(const Network& network, const Bounds& bounds, const Schedule& s
   }
   for (int h = 0; h < static_cast<int>(network.problem.holds.size()); ++h) {
     const Hold& hold = network.hold(h);
-    if (partial_.placed(hold.first)) partial_.reserve(h, {schedule.hold_choice[at(h)], fitter_.held(hold, {})});
+    if (!partial_.placed(hold.first)) continue;
+    partial_.reserve(h, {schedule.hold_choice[at(h)], fitter_.held(hold, {}), schedule.hold_stretch[at(h)]});
   }
 }
 
@@ -41,7 +42,10 @@ Schedule Settled::run() {
   for (int a = 0; a < network_.size; ++a) {
     if (partial_.placed(a)) schedule_.activities[at(a)] = partial_.run(a);
   }
-  for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) schedule_.hold_choice[at(h)] = partial_.reserved(h).choice;
+  for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
+    schedule_.hold_choice[at(h)] = partial_.reserved(h).choice;
+    schedule_.hold_stretch[at(h)] = partial_.reserved(h).stretch;
+  }
   return schedule_;
 }
 
@@ -120,7 +124,7 @@ bool Settled::take_places(int a) {
       for (const int other : done) partial_.lift(other);
       return false;
     }
-    partial_.reserve(h, {choice, time});
+    partial_.reserve(h, {choice, time, {}});
     done.push_back(h);
   }
   return true;

@@ -8,7 +8,7 @@ namespace coatday::solver {
 
 class Settled {
  public:
-  /// The schedule is sound; nothing moves beyond the bounds.
+  /// The schedule is sound and laid out; nothing moves beyond the bounds.
   Settled(const Network&, const Bounds&, const Schedule&);
   /// In turns from the first to the last and back, until nothing moves any more.
   [[nodiscard]] Schedule run();

@@ -24,6 +24,7 @@ class Checker {
     for (std::size_t i = 0; i < problem_.maximum_lags.size(); ++i) check_maximum(static_cast<long>(i), problem_.maximum_lags[i]);
     for (std::size_t i = 0; i < problem_.holds.size(); ++i) check_hold(static_cast<long>(i), problem_.holds[i], schedule_.hold_choice[i]);
     check_resources();
+    check_layout();
     for (std::size_t i = 0; i < problem_.exclusions.size(); ++i) check_exclusion(static_cast<long>(i), problem_.exclusions[i]);
     return std::move(found_);
   }
@@ -135,6 +136,53 @@ class Checker {
       use(hold.choices[static_cast<std::size_t>(choice)], held(hold));
     }
     for (std::size_t r = 0; r < change.size(); ++r) check_usage(static_cast<long>(r), problem_.resources[r].capacity, change[r]);
+  }
+
+  /// The stretch is what the choice takes of its resource.
+  void check_stretch(std::size_t i, const Demand& demand, const Stretch& stretch) {
+    const Resource& resource = problem_.resources[static_cast<std::size_t>(demand.resource)];
+    const int whole = (demand.amount + resource.segment - 1) / resource.segment;
+    const bool right = static_cast<int>(stretch.segments.size()) == whole && stretch.begin >= 0 &&
+                       stretch.length == (whole > 1 ? resource.segment : demand.amount) &&
+                       stretch.begin + stretch.length <= resource.segment;
+    const bool there = std::all_of(stretch.segments.begin(), stretch.segments.end(),
+                                   [&](int s) { return s >= 0 && (s + 1) * resource.segment <= resource.capacity; });
+    if (!right || !there) report("hold " + number(static_cast<long>(i)) + " is not laid out as its choice demands");
+  }
+
+  static bool meet(const Stretch& a, const Stretch& b) {
+    const bool along = a.begin < b.begin + b.length && b.begin < a.begin + a.length;
+    return along && std::any_of(a.segments.begin(), a.segments.end(),
+                                [&](int s) { return std::find(b.segments.begin(), b.segments.end(), s) != b.segments.end(); });
+  }
+
+  void check_layout() {
+    struct Laid {
+      std::size_t hold;
+      int resource;
+      Interval time;
+    };
+    std::vector<Laid> laid;
+    for (std::size_t i = 0; i < problem_.holds.size(); ++i) {
+      const Hold& hold = problem_.holds[i];
+      const int choice = schedule_.hold_choice[i];
+      if (!present(hold.first) || choice < 0 || choice >= static_cast<int>(hold.choices.size())) continue;
+      const Demand& demand = hold.choices[static_cast<std::size_t>(choice)];
+      const Interval time = held(hold);
+      if (problem_.resources[static_cast<std::size_t>(demand.resource)].segment <= 0 || time.begin >= time.end) continue;
+      if (schedule_.hold_stretch.size() != problem_.holds.size()) return report("the schedule is not laid out");
+      check_stretch(i, demand, schedule_.hold_stretch[i]);
+      laid.push_back({i, demand.resource, time});
+    }
+    std::sort(laid.begin(), laid.end(), [](const Laid& a, const Laid& b) { return a.time.begin < b.time.begin; });
+    for (std::size_t a = 0; a < laid.size(); ++a) {
+      for (std::size_t b = a + 1; b < laid.size() && laid[b].time.begin < laid[a].time.end; ++b) {
+        if (laid[a].resource != laid[b].resource || !meet(schedule_.hold_stretch[laid[a].hold], schedule_.hold_stretch[laid[b].hold]))
+          continue;
+        report("holds " + number(static_cast<long>(laid[a].hold)) + " and " + number(static_cast<long>(laid[b].hold)) +
+               " lie on the same stretch of resource " + number(laid[a].resource));
+      }
+    }
   }
 
   void check_usage(long resource, int capacity, const std::map<Time, long>& change) {

@@ -113,7 +113,8 @@ class Search {
   }
 
   void judge() {
-    if (!optional_as_needed() || !shared_with_someone() || !within_capacity() || !enough(n_, true, first_, p_.horizon + 2) || !apart())
+    if (!optional_as_needed() || !shared_with_someone() || !within_capacity() || !enough(n_, true, first_, p_.horizon + 2) || !apart() ||
+        !laid_out(0))
       return;
     const Score now = score(p_, s_);
     result_.least_ready = result_.feasible ? std::min(result_.least_ready, now.ready) : now.ready;
@@ -176,6 +177,47 @@ class Search {
             if (l.activity != r.activity && covers(l, t) && covers(r, t)) return false;
           }
         }
+      }
+    }
+    return true;
+  }
+
+  // Whether some way of laying the holds from h on leaves each its own stretch; positions are tried one by one.
+  bool laid_out(std::size_t h) {
+    if (h == 0) s_.hold_stretch.assign(p_.holds.size(), {});
+    if (h == p_.holds.size()) return true;
+    if (s_.hold_choice[h] < 0) return laid_out(h + 1);
+    const Demand& d = p_.holds[h].choices[static_cast<std::size_t>(s_.hold_choice[h])];
+    const Resource& r = p_.resources[static_cast<std::size_t>(d.resource)];
+    if (r.segment == 0) return laid_out(h + 1);
+    const int count = r.capacity / r.segment, whole = (d.amount + r.segment - 1) / r.segment;
+    for (unsigned taken = 1; taken < (1U << static_cast<unsigned>(count)); ++taken) {
+      Stretch stretch{{}, 0, whole > 1 ? r.segment : d.amount};
+      for (int i = 0; i < count; ++i) {
+        if (((taken >> static_cast<unsigned>(i)) & 1U) != 0) stretch.segments.push_back(i);
+      }
+      if (static_cast<int>(stretch.segments.size()) != whole) continue;
+      for (; stretch.begin + stretch.length <= r.segment; ++stretch.begin) {
+        s_.hold_stretch[h] = stretch;
+        if (clear_of_earlier(h, d.resource) && laid_out(h + 1)) return true;
+      }
+    }
+    return false;
+  }
+
+  bool clear_of_earlier(std::size_t h, int resource) const {
+    const Stretch& mine = s_.hold_stretch[h];
+    for (std::size_t other = 0; other < h; ++other) {
+      const int choice = s_.hold_choice[other];
+      if (choice < 0 || p_.holds[other].choices[static_cast<std::size_t>(choice)].resource != resource) continue;
+      const Stretch& its = s_.hold_stretch[other];
+      bool shared = false;
+      for (const int a : mine.segments) {
+        for (const int b : its.segments) shared = shared || a == b;
+      }
+      if (!shared || mine.begin >= its.begin + its.length || its.begin >= mine.begin + mine.length) continue;
+      for (Time t = first_; t <= p_.horizon + 30; ++t) {
+        if (holds_at(p_.holds[h], t) && holds_at(p_.holds[other], t)) return false;
       }
     }
     return true;

@@ -15,13 +15,14 @@ class Maker {
   Problem make() {
     p_.horizon = horizon;
     p_.sharing_gap = upto(2);
-    for (int r = 0; r < 2; ++r) p_.resources.push_back({1 + upto(1), 100 + r});
+    for (int r = 0; r < 2; ++r) p_.resources.push_back({1 + upto(1), 100 + r, 0});
     const int count = 2 + upto(f_.families || f_.remedies ? 1 : 2);
     for (int i = 0; i < count; ++i) p_.activities.push_back(activity(i));
     for (int to = 1; to < count; ++to) lags(upto(to - 1), to);
     if (f_.remedies) remedy(count);
     if (f_.minimum && one_in(4)) p_.minimum_lags.push_back({{count - 1, edge()}, 0, shift(-(1 + upto(8))), 299});  // closes a cycle
     if (f_.holds) holds(count);
+    if (f_.segments) holds_in_segments(count);
     if (f_.exclusions) exclude(count);
     for (int i = 0; i < count; ++i) {
       if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(horizon) : never, 1.0 + upto(2), -1});
@@ -106,6 +107,15 @@ class Maker {
     }
   }
 
+  void holds_in_segments(int count) {
+    const int segment = 2 + upto(2);
+    p_.resources.push_back({segment * (1 + upto(1)), 110, segment});
+    for (int h = 0; h < 2 + upto(1); ++h) {
+      const int first = upto(count - 1);
+      p_.holds.push_back({first, std::nullopt, {first, edge()}, rising(1, 5), {{2, 1 + upto(segment)}}, 510 + h});
+    }
+  }
+
   void exclude(int count) {
     Exclusion exclusion;
     exclusion.tag = 600;
@@ -126,7 +136,7 @@ class Maker {
 
 Features features(unsigned bits) {
   const auto bit = [bits](unsigned i) { return ((bits >> i) & 1U) != 0; };
-  return {bit(0), bit(1), bit(2), bit(3), bit(4), bit(5), bit(6), bit(7), bit(8), bit(9)};
+  return {bit(0), bit(1), bit(2), bit(3), bit(4), bit(5), bit(6), bit(7), bit(8), bit(9), bit(10)};
 }
 
 Problem random_problem(const Features& features, std::uint64_t seed) { return Maker(features, seed).make(); }

@@ -9,7 +9,7 @@ namespace coatday::solver::test {
 
 struct Features {
   bool calendars = false, tables = false, minimum = false, maximum = false, remedies = false, resources = false, holds = false,
-       families = false, exclusions = false, dues = false;
+       families = false, exclusions = false, dues = false, segments = false;
 };
 /// One bit a feature, in the order above.
 [[nodiscard]] Features features(unsigned bits);

@@ -14,7 +14,7 @@ Schedule solved(const Problem& p, const Limits& limits = {}) {
   const auto* found = std::get_if<Found>(&outcome);
   if (found == nullptr) {
     ADD_FAILURE() << "no schedule";
-    return {std::vector<Assignment>(p.activities.size()), std::vector<int>(p.holds.size(), -1)};
+    return {std::vector<Assignment>(p.activities.size()), std::vector<int>(p.holds.size(), -1), {}};
   }
   EXPECT_EQ(violations(p, found->schedule), std::vector<std::string>{});
   EXPECT_EQ(found->score, score(p, found->schedule));
@@ -223,7 +223,7 @@ TEST(Score, CountsInOrder) {
   for (int i = 0; i < 3; ++i) add(p, {0, 50}, 1);
   p.activities[0].family = p.activities[1].family = 0;
   p.goals = {{0, 4, 2, -1}, {1, 20, 1, -1}};
-  const Schedule s{{at(7, 8), {9, 10, true, true}, at(30, 31)}, {}};
+  const Schedule s{{at(7, 8), {9, 10, true, true}, at(30, 31)}, {}, {}};
   EXPECT_EQ(score(p, s), (Score{6, 9, 0, 16, 1}));
   EXPECT_LT((Score{0, 99, 9, 99, 9}), (Score{1, 0, 0, 0, 0}));
   EXPECT_LT((Score{0, 5, 9, 99, 9}), (Score{0, 6, 0, 0, 0}));

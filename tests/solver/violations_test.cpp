@@ -165,6 +165,52 @@ TEST_F(Broken, HoldOfNobody) {
   EXPECT_EQ(found(), Words{"hold 1 has a choice, but activity 2 takes no part"});
 }
 
+struct LaidOut : Broken {  // two segments of 4; both coats rest there while the other may still
+  LaidOut() {
+    p.resources.push_back({8, -1, 4});
+    p.holds.push_back({first, std::nullopt, start(first), shift(10), {{2, 3}}, -1});
+    p.holds.push_back({second, std::nullopt, start(second), shift(10), {{2, 2}}, -1});
+    s.hold_choice = {0, 0, 0};
+    s.hold_stretch = {{}, {{0}, 1, 3}, {{1}, 0, 2}};
+  }
+};
+
+TEST_F(LaidOut, Sound) { EXPECT_EQ(found(), Words{}); }
+
+TEST_F(LaidOut, NotAtAll) {
+  s.hold_stretch.clear();
+  EXPECT_EQ(found(), Words{"the schedule is not laid out"});
+}
+
+TEST_F(LaidOut, OnTheSameStretch) {
+  s.hold_stretch[2].segments = {0};
+  EXPECT_EQ(found(), Words{"holds 1 and 2 lie on the same stretch of resource 2"});
+}
+
+TEST_F(LaidOut, AfterOneAnother) {
+  s.hold_stretch[2].segments = {0};
+  p.holds[1].limit = shift(7);  // until the second begins
+  EXPECT_EQ(found(), Words{});
+}
+
+TEST_F(LaidOut, NotAsDemanded) {
+  const Words wrong{"hold 2 is not laid out as its choice demands"};
+  for (const Stretch& stretch : {Stretch{{1}, 3, 2}, Stretch{{1}, 0, 1}, Stretch{{2}, 0, 2}, Stretch{{0, 1}, 0, 2}, Stretch{{}, 0, 2}}) {
+    s.hold_stretch[2] = stretch;
+    s.hold_stretch[1] = {{0}, 1, 3};
+    const Words words = found();
+    ASSERT_FALSE(words.empty());
+    EXPECT_EQ(words.front(), wrong.front());
+  }
+}
+
+TEST_F(LaidOut, WholeSegments) {
+  p.holds[2].choices = {{2, 5}};
+  p.holds[1].limit = shift(7);
+  s.hold_stretch[2] = {{0, 1}, 0, 4};
+  EXPECT_EQ(found(), Words{});
+}
+
 TEST_F(Broken, Dust) {
   run(dusty) = at(12, 14);  // from 11 on
   EXPECT_EQ(found(), Words{"exclusion 0: activities 1 and 3 overlap"});

@@ -34,6 +34,20 @@ class Quay {
     return all;
   }
 
+  /// Where the schedule has them; single steps (hooks, whole places) as they come.
+  std::vector<Berth> as_laid_out() {
+    std::vector<Berth> all = wanted();
+    for (Berth& berth : all) {
+      if (const solver::Stretch& stretch = schedule_.hold_stretch[berth.hold]; !stretch.segments.empty()) {
+        berth.numbers = stretch.segments;
+        berth.begin = stretch.begin;
+      } else {
+        moor(berth);
+      }
+    }
+    return all;
+  }
+
  private:
   [[nodiscard]] const solver::Assignment& activity(int a) const { return schedule_.activities[static_cast<std::size_t>(a)]; }
 
@@ -45,7 +59,8 @@ class Quay {
       Time until = hold.limit->at(activity(hold.first).end);
       if (hold.until && activity(*hold.until).present) until = std::min(until, activity(*hold.until).start);
       const Time from = activity(hold.first).start;
-      if (until > from) result.push_back({model_.keep_of_hold[h], static_cast<std::size_t>(schedule_.hold_choice[h]), {}, 0, from, until});
+      if (until > from)
+        result.push_back({model_.keep_of_hold[h], h, static_cast<std::size_t>(schedule_.hold_choice[h]), {}, 0, from, until});
     }
     std::stable_sort(result.begin(), result.end(), [](const Berth& a, const Berth& b) { return a.from < b.from; });
     return result;
@@ -123,6 +138,11 @@ class Quay {
 std::optional<std::vector<Berth>> berths(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model,
                                          const solver::Schedule& schedule) {
   return Quay(gap, loads, graph, model, schedule).run();
+}
+
+std::vector<Berth> berths_as_laid_out(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model,
+                                      const solver::Schedule& schedule) {
+  return Quay(gap, loads, graph, model, schedule).as_laid_out();
 }
 
 }  // namespace coatday::plan

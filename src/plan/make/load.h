@@ -62,9 +62,6 @@ enum class Split {
 };
 [[nodiscard]] Loads make_loads(const Job&, Split);
 
-/// No load shares a place with another any more.
-void take_whole_places(Loads&, Metres gap);
-
 /// Kinds of drying place that a support can use.
 [[nodiscard]] bool suits(piece::Support, shop::PlaceKind);
 

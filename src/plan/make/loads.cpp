@@ -251,14 +251,6 @@ class Gatherer {
 
 }  // namespace
 
-void take_whole_places(Loads& loads, Metres gap) {
-  for (Load& load : loads.loads) {
-    for (PlaceChoice& choice : load.choices) {
-      choice.steps = steps_of(loads.places[choice.place].place, gap) * static_cast<int>(choice.packing.places.size());
-    }
-  }
-}
-
 Loads make_loads(const Job& job, Split split) { return Gatherer(job, split).run(); }
 
 }  // namespace coatday::plan

@@ -45,11 +45,12 @@ class Builder {
   }
 
   void resources() {
-    problem().resources.push_back({job_.shop.people, tag(Requirement::Kind::people, 0)});
-    problem().resources.push_back({1, tag(Requirement::Kind::spray_gun, 0)});
+    problem().resources.push_back({job_.shop.people, tag(Requirement::Kind::people, 0), 0});
+    problem().resources.push_back({1, tag(Requirement::Kind::spray_gun, 0), 0});
     for (std::size_t p = 0; p < loads_.places.size(); ++p) {
       const shop::DryingPlace& place = loads_.places[p].place;
-      problem().resources.push_back({place.count * steps_of(place, job_.shop.gap), tag(Requirement::Kind::place, p)});
+      const int steps = steps_of(place, job_.shop.gap);
+      problem().resources.push_back({place.count * steps, tag(Requirement::Kind::place, p), steps > 1 ? steps : 0});
     }
   }
   static constexpr int people = 0;

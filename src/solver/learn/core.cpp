@@ -28,7 +28,7 @@ Problem relaxed(Problem p, const Tags& kept) {
     a.starts_shared.clear();
   }
   for (Resource& r : p.resources) {
-    if (dropped(r)) r.capacity = std::numeric_limits<int>::max() / 2;
+    if (dropped(r)) r = {std::numeric_limits<int>::max() / 2, r.tag, 0};
   }
   std::erase_if(p.minimum_lags, dropped);
   std::erase_if(p.maximum_lags, dropped);

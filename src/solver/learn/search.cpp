@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "solver/layout.h"
 #include "solver/learn/solver.h"
 #include "solver/solve.h"
 
@@ -142,7 +143,8 @@ std::vector<Literal> Search::Inside::near(const Neighbourhood& neighbourhood) {
 }
 
 bool Search::Inside::accept(Stage stage) {
-  const Schedule& schedule = solver_.schedule();
+  Schedule schedule = solver_.schedule();
+  if (auto stretches = lay_out(problem_, schedule)) schedule.hold_stretch = std::move(*stretches);
   if (!violations(problem_, schedule).empty()) {
     broken_ = true;
     return false;
