@@ -63,14 +63,14 @@ class Grammar {
     commands_.push_back(&app);
     app.set_help_flag("-h,--help");
     const bool about_order = command <= Command::area;
-    if (about_order) app.add_option("ORDER.yaml", typed_.arguments.order)->required();
-    if (command == Command::why) app.add_option("EVENT", typed_.arguments.name);
+    if (about_order) app.add_option("ORDER.yaml", typed_.arguments.orders)->required();
     if (!about_order) {
       app.add_option("NAME", typed_.arguments.name);
       app.add_option("--own", typed_.arguments.own)->allow_extra_args(false);  // one word each time
     }
     if (command == Command::plan) app.add_option("--format", typed_.format);
     if (command <= Command::why) app.add_option("--from", typed_.from);
+    if (command <= Command::why) app.add_option("--keep", typed_.arguments.keep);
     if (command <= Command::why) app.add_option("--effort", typed_.effort);
     if (command == Command::plan || command == Command::check) app.add_flag("--strict", typed_.arguments.strict);
     if (command != Command::check) app.add_option("--units", typed_.units);
@@ -106,6 +106,21 @@ tl::expected<double, Outcome> read_effort(const std::string& typed) {
                                       suggestion(typed, {"quick", "thorough"})));
 }
 
+bool is_yaml(const std::string& word) { return word.ends_with(".yaml") || word.ends_with(".yml"); }
+
+// After the first word, which is an order whatever its name: more orders, then perhaps a step.
+std::optional<Outcome> take_event(Arguments& arguments) {
+  std::vector<std::string>& words = arguments.orders;
+  if (words.size() > 1 && !is_yaml(words.back())) {
+    arguments.name = words.back();
+    words.pop_back();
+  }
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    if (!is_yaml(words[i])) return mistaken("'" + words[i] + "': a second order's name ends in .yaml, and a single step comes last");
+  }
+  return std::nullopt;
+}
+
 tl::expected<Arguments, Outcome> convert(const Typed& typed, Command command) {
   static constexpr std::array<std::pair<const char*, Format>, 2> formats{{{"text", Format::text}, {"json", Format::json}}};
   static constexpr std::array<std::pair<const char*, Units>, 2> systems{{{"us", Units::us}, {"metric", Units::metric}}};
@@ -113,6 +128,9 @@ tl::expected<Arguments, Outcome> convert(const Typed& typed, Command command) {
       {{"never", Colour::never}, {"auto", Colour::automatic}, {"always", Colour::always}}};
   Arguments arguments = typed.arguments;
   arguments.command = command;
+  if (command == Command::why) {
+    if (auto wrong = take_event(arguments)) return tl::make_unexpected(*wrong);
+  }
   const auto format = choice("--format", typed.format, formats);
   if (!format) return tl::make_unexpected(format.error());
   arguments.format = *format;

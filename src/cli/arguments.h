@@ -18,13 +18,14 @@ enum class Colour { never, automatic, always };
 
 struct Arguments {
   Command command = Command::plan;
-  std::string order;             ///< path of the order file
-  std::string name;              ///< event, finish or schedule; empty: all of them
-  std::vector<std::string> own;  ///< files with finishes of the user's own
+  std::vector<std::string> orders;  ///< paths of the order files, planned together
+  std::string name;                 ///< event, finish or schedule; empty: all of them
+  std::vector<std::string> own;     ///< files with finishes of the user's own
   Format format = Format::text;
   std::optional<LocalTime> from;  ///< in the shop's zone
   std::optional<Units> units;
   double effort = 0;  ///< seconds to go on looking for a better plan and a proof; 0: the first good plan
+  std::string keep;   ///< the file of an earlier plan; empty: none
   bool strict = false;
   Colour colour = Colour::automatic;
 };

@@ -8,7 +8,7 @@ face and when, what to buy, and when a piece may be handled, delivered and used.
 
 Usage: coatday COMMAND ...
 
-  plan ORDER.yaml          the whole plan, day by day
+  plan ORDER.yaml...       the whole plan, day by day, of one order or several
   buy ORDER.yaml           what has to be bought for it
   why ORDER.yaml [EVENT]   why a step of the plan starts when it does
   check ORDER.yaml         judges the order without planning it
@@ -28,12 +28,19 @@ Example: coatday plan order.yaml
 constexpr std::string_view plan = R"(Reads an order, with the shop and finishes that it names, and prints the plan:
 summary, days, faces, what to buy, hand-over, cautions.
 
-Usage: coatday plan ORDER.yaml [options]
+Usage: coatday plan ORDER.yaml... [options]
 
+  ORDER.yaml...     one order, or several that name the same shop file and share
+                    its people, hours and places. Finishes that any of them
+                    names count for all; a piece whose id two orders have gets
+                    its order's name before it
   --format FORMAT   text for people or json for programs (default text)
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
+  --keep OLD.json   an earlier plan (its --format json): what need not move
+                    stays where it was, and what moved is told; never at the
+                    cost of a promise or of an earlier end
   --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
                     better one, or a proof that none is) or so many seconds;
                     Ctrl-C ends it with the best so far (default quick)
@@ -43,17 +50,20 @@ Usage: coatday plan ORDER.yaml [options]
                     always (default auto)
   -h, --help        this text
 
-Example: coatday plan order.yaml --from "2027-01-11 08:00" --units metric
+Example: coatday plan kitchen.yaml table.yaml --keep monday.json
 )";
 
 constexpr std::string_view buy = R"(Reads an order, plans it, and prints what has to be bought: need, what is on the
 shelf, cans, left over and cost, then abrasives and other small things.
 
-Usage: coatday buy ORDER.yaml [options]
+Usage: coatday buy ORDER.yaml... [options]
 
+  ORDER.yaml...     one order, or several that name the same shop file
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
+  --keep OLD.json   an earlier plan (its --format json): what need not move
+                    stays where it was
   --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
                     better one, or a proof that none is) or so many seconds;
                     Ctrl-C ends it with the best so far (default quick)
@@ -68,12 +78,16 @@ Example: coatday buy order.yaml --units us
 constexpr std::string_view why = R"(Reads an order, plans it, and prints why one step starts when it does: what it
 waits for, what it must not miss, and the air at the time.
 
-Usage: coatday why ORDER.yaml [EVENT] [options]
+Usage: coatday why ORDER.yaml... [EVENT] [options]
 
+  ORDER.yaml...     one order, or several that name the same shop file; the
+                    names of the others end in .yaml
   EVENT             the id of a step (default: prints the ids of all steps)
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
+  --keep OLD.json   an earlier plan (its --format json): what need not move
+                    stays where it was
   --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
                     better one, or a proof that none is) or so many seconds;
                     Ctrl-C ends it with the best so far (default quick)
@@ -88,8 +102,9 @@ Example: coatday why order.yaml table/top/clear-2
 constexpr std::string_view check = R"(Reads an order and prints what is wrong with it before any planning: faces that
 would be left behind, products that do not go over each other, missing places.
 
-Usage: coatday check ORDER.yaml [options]
+Usage: coatday check ORDER.yaml... [options]
 
+  ORDER.yaml...     one order, or several that name the same shop file
   --strict          exit status 1 when there is any warning
   --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
                     always (default auto)
@@ -101,8 +116,9 @@ Example: coatday check order.yaml --strict
 constexpr std::string_view area = R"(Reads an order and prints the area of every face that is coated, by piece and
 part, with the sums. Masked areas are taken off.
 
-Usage: coatday area ORDER.yaml [options]
+Usage: coatday area ORDER.yaml... [options]
 
+  ORDER.yaml...     one order, or several that name the same shop file
   --units UNITS     us or metric (default: the shop's)
   --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
                     always (default auto)

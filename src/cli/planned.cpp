@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "input/earlier.h"
 #include "plan/planner.h"
 #include "plan/propose.h"
 #include "report/report.h"
@@ -47,7 +48,8 @@ Outcome no_schedules() { return mistaken("the directory of finishing schedules i
 
 tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& world) {
   if (!world.schedules) return tl::make_unexpected(no_schedules());
-  input::Loaded loaded = input::load_order(arguments.order, *world.schedules, world.read);
+  const std::vector<std::filesystem::path> orders(arguments.orders.begin(), arguments.orders.end());
+  input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read);
   if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
   return std::move(*loaded.job);
 }
@@ -64,7 +66,12 @@ tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& 
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
-  const plan::Request request = request_of(arguments, world, *job);
+  plan::Request request = request_of(arguments, world, *job);
+  if (!arguments.keep.empty()) {
+    auto earlier = input::read_earlier_plan(arguments.keep, world.read);
+    if (!earlier) return tl::make_unexpected(told({earlier.error()}));
+    request.keep = *std::move(earlier);
+  }
   plan::Plan plan = plan::make_plan(*job, request);
   if (request.progress) world.say("");
   if (plan.status == plan::Status::feasible) {

@@ -7,11 +7,13 @@ namespace coatday::cli {
 namespace {
 
 Outcome no_such_event(const Arguments& arguments, const plan::Plan& plan) {
+  std::string orders;
+  for (const std::string& order : arguments.orders) orders += (orders.empty() ? "" : " ") + order;
   std::vector<std::string> ids;
   for (const plan::Event& event : plan.events) ids.push_back(event.id);
   const auto meant = nearest_word(arguments.name, ids);
   return mistaken("the plan has no event '" + arguments.name + "'" + (meant ? "; did you mean '" + *meant + "'?" : "") + " (coatday why " +
-                  arguments.order + " lists them)");
+                  orders + " lists them)");
 }
 
 }  // namespace

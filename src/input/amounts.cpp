@@ -67,6 +67,12 @@ Parsed<double> parse_factor(std::string_view typed) {
       parse_number(typed), typed, [](double x) { return x >= 1 && x <= 100; }, "a factor from 1 to 100");
 }
 
+Parsed<double> parse_importance(std::string_view typed) {
+  return only_if(
+      parse_number(typed), typed, [](double x) { return x > 0 && x <= 1000; },
+      "how many days a day late counts as, above 0 and up to 1000");
+}
+
 Parsed<double> parse_parts(std::string_view typed) {
   return only_if(
       parse_number(typed), typed, [](double x) { return x > 0 && x <= 1000; }, "parts by volume, above 0 and up to 1000");

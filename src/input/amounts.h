@@ -19,6 +19,7 @@ namespace coatday::input {
 [[nodiscard]] Parsed<int> parse_positive_count(std::string_view);            ///< 1 to 10 000
 [[nodiscard]] Parsed<int> parse_coats(std::string_view);                     ///< 0 to 100
 [[nodiscard]] Parsed<double> parse_factor(std::string_view);                 ///< 1 to 100
+[[nodiscard]] Parsed<double> parse_importance(std::string_view);             ///< above 0 and up to 1000
 [[nodiscard]] Parsed<double> parse_parts(std::string_view);                  ///< parts by volume, above 0 and up to 1000
 [[nodiscard]] Parsed<double> parse_some_share(std::string_view);             ///< above 0 %
 [[nodiscard]] Parsed<RelativeHumidity> parse_humidity(std::string_view);     ///< above 0 %: air without any water has no dew point

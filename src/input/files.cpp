@@ -48,17 +48,22 @@ std::filesystem::path beside(const std::filesystem::path& file, const std::strin
   return (file.parent_path() / name).lexically_normal();
 }
 
-// Reads a little more than the largest file, so that a larger one is seen to be too large and none fills the memory.
+// No file fills the memory: beyond this the text is cut off, which every reader then finds to be too large or not whole.
 ReadFile read_from_disk() {
   return [](const std::filesystem::path& path) -> std::optional<std::string> {
+    constexpr std::size_t most = std::size_t{64} * 1024 * 1024;  // bytes; plans of large orders are larger than any order
+    constexpr std::size_t chunk = std::size_t{64} * 1024;
     std::ifstream file(path, std::ios::binary);
     std::error_code error;
     if (!file || std::filesystem::is_directory(path, error)) return std::nullopt;
-    constexpr std::size_t byte_order_mark = 3;
-    std::string text(largest_file + byte_order_mark + 1, '\0');
-    file.read(text.data(), static_cast<std::streamsize>(text.size()));
+    std::string text;
+    while (file && text.size() < most) {
+      const std::size_t before = text.size();
+      text.resize(before + chunk);
+      file.read(text.data() + before, static_cast<std::streamsize>(chunk));
+      text.resize(before + static_cast<std::size_t>(file.gcount()));
+    }
     if (file.bad()) return std::nullopt;
-    text.resize(static_cast<std::size_t>(file.gcount()));
     return text;
   };
 }

@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <array>
+#include <set>
 #include <utility>
 
 #include "climate/air.h"
@@ -11,6 +12,7 @@
 #include "input/files.h"
 #include "input/order_file.h"
 #include "input/shop_file.h"
+#include "input/together.h"
 
 namespace coatday::input {
 namespace {
@@ -77,13 +79,53 @@ std::string describe(const plan::AirMaker& air, Units units) {
   return air(noon, noon + std::chrono::hours(1))->describe(units);
 }
 
-void read_job(const Fields& order, const fs::path& file, const fs::path& schedules, Reading& reading, plan::Job& job) {
+struct Opened {
+  fs::path file;
+  Fields fields;
+};
+
+std::vector<Opened> open_orders(const std::vector<fs::path>& files, Reading& reading) {
+  std::vector<Opened> orders;
+  for (const fs::path& file : files) {
+    const Value* value = reading.files.values(file, file_itself(file), reading.mistakes);
+    if (value != nullptr) orders.push_back({file, Fields(*value, "an order file", order_keys(), reading.mistakes)});
+  }
+  return orders;
+}
+
+// Whether the order names that file, or there is none to compare with; a mistake where it names another.
+bool names_shop(const Opened& order, const fs::path& shop_file, Mistakes& mistakes) {
+  const Value* name = order.fields.need("shop");
+  const std::string* text = order.fields.text("shop");
+  if (name == nullptr || text == nullptr || shop_file.empty()) return shop_file.empty();
+  if (fs::absolute(beside(order.file, *text)).lexically_normal() == fs::absolute(shop_file).lexically_normal()) return true;
+  mistakes.add(name->where(), fmt::format("orders that are planned together name the same shop file; the first one names {}",
+                                          in_quotes(shop_file.string())));
+  return false;
+}
+
+// Each order against the shop; one that names another is not read on.
+plan::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_file, const Surroundings& around, Mistakes& mistakes) {
+  std::vector<plan::Order> orders;
+  std::set<std::string> names;
+  for (const Opened& one : opened) {
+    if (&one != &opened.front() && !names_shop(one, shop_file, mistakes)) continue;
+    orders.push_back(read_order(one.fields, one.file.string(), around, mistakes));
+    const std::string& name = orders.back().name;
+    if (!name.empty() && !names.insert(name).second) {
+      one.fields.mistake("order", fmt::format("two of the orders have the name {}", in_quotes(name)));
+    }
+  }
+  return together(std::move(orders));
+}
+
+void read_job(const std::vector<Opened>& orders, const fs::path& schedules, Reading& reading, plan::Job& job) {
   Mistakes& mistakes = reading.mistakes;
   fs::path shop_file;
-  const std::optional<Fields> shop = open_shop(order, file, shop_file, reading);
+  const std::optional<Fields> shop = open_shop(orders.front().fields, orders.front().file, shop_file, reading);
   std::vector<Named> own;
   if (shop) own_finishes(&*shop, shop_file, own, mistakes);
-  own_finishes(&order, file, own, mistakes);
+  for (const Opened& order : orders) own_finishes(&order.fields, order.file, own, mistakes);
   job.catalogue = read_all_finishes(schedules, own, reading);
   const std::size_t before = mistakes.count();
   if (shop) {
@@ -91,23 +133,24 @@ void read_job(const Fields& order, const fs::path& file, const fs::path& schedul
     job.air = read_air(*shop, shop_file, job.shop.zone, reading.files, mistakes);
   }
   const bool has_shop = shop && mistakes.count() == before;
-  job.order = read_order(order, file.string(), {job.catalogue, has_shop ? &job.shop : nullptr}, mistakes);
+  job.order = read_orders(orders, shop_file, {job.catalogue, has_shop ? &job.shop : nullptr}, mistakes);
 }
 
 }  // namespace
 
-Loaded load_order(const fs::path& order, const fs::path& schedules, const ReadFile& read) {
+Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read) {
   Reading reading(read);
   plan::Job job;
-  if (const Value* value = reading.files.values(order, file_itself(order), reading.mistakes)) {
-    read_job(Fields(*value, "an order file", order_keys(), reading.mistakes), order, schedules, reading, job);
-  }
+  const std::vector<Opened> orders = open_orders(files, reading);
+  if (!orders.empty()) read_job(orders, schedules, reading, job);
   Loaded loaded{std::nullopt, reading.told()};
   if (!loaded.mistakes.empty()) return loaded;
   job.shop.air_description = describe(job.air, job.shop.units);
   loaded.job = std::move(job);
   return loaded;
 }
+
+Loaded load_order(const fs::path& order, const fs::path& schedules, const ReadFile& read) { return load_orders({order}, schedules, read); }
 
 LoadedCatalogue load_catalogue(const fs::path& schedules, const std::vector<fs::path>& own, const ReadFile& read) {
   Reading reading(read);

@@ -15,7 +15,7 @@ namespace coatday::input {
 struct Diagnostic {
   Location where;
   std::string message;
-  std::string line;                                  ///< the text of that line; empty where there is none
+  std::string line;  ///< the text of that line; empty where there is none
 };
 /// As printed, three lines where the text is known. Columns count characters.
 [[nodiscard]] std::string to_text(const Diagnostic&);
@@ -25,11 +25,13 @@ using ReadFile = std::function<std::optional<std::string>(const std::filesystem:
 [[nodiscard]] ReadFile read_from_disk();
 
 struct Loaded {
-  std::optional<plan::Job> job;                      ///< only when there is no mistake
+  std::optional<plan::Job> job;  ///< only when there is no mistake
   std::vector<Diagnostic> mistakes;
 };
 
-/// An order with the shop, finishes and air that it names. `schedules` is the directory of shipped finishes.
+/// Orders to be planned together, with the shop that all of them name, its air, and the finishes that the shop or any of them names; one or
+/// more. `schedules` is the directory of shipped finishes.
+[[nodiscard]] Loaded load_orders(const std::vector<std::filesystem::path>& orders, const std::filesystem::path& schedules, const ReadFile&);
 [[nodiscard]] Loaded load_order(const std::filesystem::path& order, const std::filesystem::path& schedules, const ReadFile&);
 
 struct LoadedCatalogue {
@@ -37,6 +39,7 @@ struct LoadedCatalogue {
   std::vector<Diagnostic> mistakes;
 };
 /// The shipped finishes, then these files on top.
-[[nodiscard]] LoadedCatalogue load_catalogue(const std::filesystem::path& schedules, const std::vector<std::filesystem::path>& own, const ReadFile&);
+[[nodiscard]] LoadedCatalogue load_catalogue(const std::filesystem::path& schedules, const std::vector<std::filesystem::path>& own,
+                                             const ReadFile&);
 
 }  // namespace coatday::input

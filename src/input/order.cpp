@@ -15,7 +15,7 @@ namespace {
 using plan::OrderPiece;
 using plan::OrderWork;
 
-const Keys piece_keys{"piece", "promised", "food contact", "schedule", "species", "material", "support", "parts", "work"};
+const Keys piece_keys{"piece", "promised", "importance", "food contact", "schedule", "species", "material", "support", "parts", "work"};
 const Keys work_keys{"name", "when", "takes",     "rest",       "parts",     "stage", "people",
                      "hot",  "dust", "may pause", "not before", "not after", "start"};
 
@@ -31,11 +31,12 @@ struct Reader {
   const Surroundings& around;
   const shop::Shop& shop;  // a bare one where there is none
   Mistakes& mistakes;
-  std::optional<Instant> start;
+  std::optional<Instant> start{}, promised{};  // the order's
+  double importance = 1;
 
-  void read_promise(const Fields& fields, std::optional<Instant>& promised) const {
-    if (around.shop == nullptr || !fields.take("promised", promised, promise_in(shop))) return;
-    if (start && *promised < *start) fields.mistake("promised", "this is promised before the order starts");
+  void read_promise(const Fields& fields, std::optional<Instant>& at) const {
+    if (around.shop == nullptr || !fields.take("promised", at, promise_in(shop))) return;
+    if (start && *at < *start) fields.mistake("promised", "this is promised before the order starts");
   }
 
   void read_when(const Fields& fields, OrderWork& work) const {
@@ -88,14 +89,17 @@ struct Reader {
     }
   }
 
-  OrderPiece read_piece(const Value& value, const Common& outer, const std::optional<Instant>& promised) const {
+  OrderPiece read_piece(const Value& value, const Common& outer) const {
     const Fields fields(value, "a piece", piece_keys, mistakes);
     OrderPiece piece;
     piece.piece.where = fields.where();
     piece.promised = promised;
+    piece.start = start;
+    piece.importance = importance;
     fields.must("piece", piece.piece.name, parse_name);
     fields.take("food contact", piece.piece.food_contact, parse_yes_no);
     read_promise(fields, piece.promised);
+    fields.take("importance", piece.importance, parse_importance);
     const auto id_of_part = read_parts(fields, over(outer, fields, around), piece.piece);
     read_piece_work(fields, id_of_part, piece);
     return piece;
@@ -113,13 +117,12 @@ struct Reader {
   }
 };
 
-void read_pieces(const Fields& fields, const Reader& reader, const Common& common, const std::optional<Instant>& promised,
-                 plan::Order& order) {
+void read_pieces(const Fields& fields, const Reader& reader, const Common& common, plan::Order& order) {
   std::set<std::string> names;
   Ids ids;
   fields.need("pieces");
   for (const Value& value : fields.list("pieces")) {
-    OrderPiece piece = reader.read_piece(value, common, promised);
+    OrderPiece piece = reader.read_piece(value, common);
     piece.piece.id = ids.make(piece.piece.name, "piece");
     if (!piece.piece.name.empty() && !names.insert(piece.piece.name).second) {
       reader.mistakes.add(piece.piece.where, fmt::format("two pieces have the name {}", in_quotes(piece.piece.name)));
@@ -132,8 +135,8 @@ void read_pieces(const Fields& fields, const Reader& reader, const Common& commo
 }  // namespace
 
 const Keys& order_keys() {
-  static const Keys keys{"order",    "shop",    "start",  "promised", "schedule",    "species",
-                         "material", "support", "pieces", "history",  "own finishes"};
+  static const Keys keys{"order",   "shop",     "start",   "promised", "importance", "schedule",
+                         "species", "material", "support", "pieces",   "history",    "own finishes"};
   return keys;
 }
 
@@ -144,10 +147,10 @@ plan::Order read_order(const Fields& fields, const std::string& file, const Surr
   order.file = file;
   fields.must("order", order.name, parse_name);
   fields.take("start", order.start, instant_in(shop.zone));
-  const Reader reader{around, shop, mistakes, order.start};
-  std::optional<Instant> promised;
-  reader.read_promise(fields, promised);
-  read_pieces(fields, reader, over({}, fields, around), promised, order);
+  Reader reader{around, shop, mistakes, order.start};
+  reader.read_promise(fields, reader.promised);
+  fields.take("importance", reader.importance, parse_importance);
+  read_pieces(fields, reader, over({}, fields, around), order);
   for (const Value& value : fields.list("history")) order.history.push_back(reader.read_done(value));
   return order;
 }

@@ -2,6 +2,7 @@
 // Everything that a plan is made from, as read.
 
 #include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -26,6 +27,9 @@ struct OrderPiece {
   piece::Piece piece;
   std::vector<OrderWork> work;      ///< those of one side of the finishing follow each other as listed
   std::optional<Instant> promised;  ///< the piece's own, else the order's
+  std::optional<Instant> start;     ///< nothing of it before: its order's start
+  double importance = 1;            ///< a day late of it counts as so many days
+  std::string order;                ///< the name of its order where several are planned together; else empty
 };
 
 /// What is already done: the event's id, and when it really was.
@@ -36,13 +40,17 @@ struct Done {
   Location where;
 };
 
+/// One order, or several that are planned together.
 struct Order {
-  std::string name;
-  std::string file;
+  std::string name;  ///< of several: "kitchen, hall table and chairs"
+  std::string file;  ///< the first one's
   std::vector<OrderPiece> pieces;
   std::vector<Done> history;
-  std::optional<Instant> start;  ///< nothing before
+  std::optional<Instant> start;  ///< nothing before; of several, the first start, and none where one of them may start at once
 };
+
+/// The events of an earlier plan by their ids, with their starts.
+using Starts = std::map<std::string, Instant>;
 
 /// Makes the shop's air for a span of time. A source may be costly to build for longer than is needed.
 using AirMaker = std::function<std::unique_ptr<climate::AirSource>(Instant from, Instant until)>;

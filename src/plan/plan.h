@@ -94,6 +94,7 @@ struct HandOver {
 struct PieceResult {
   std::string id;
   std::string name;
+  std::string order;  ///< its order's name where several are planned together; else empty
   std::optional<Instant> due;
   HandOver ready, ready_late;
   std::optional<Hours> slack;  ///< due less the late side of deliver; negative when late
@@ -140,6 +141,18 @@ struct Finding {
   Location where;
 };
 
+/// What became of the starts of an earlier plan. What is recorded as done and what has a fixed hour is not counted.
+struct Move {
+  std::size_t event;  ///< index into Plan::events
+  Instant was;
+};
+struct Changes {
+  std::vector<Move> moved;  ///< by their new start
+  std::size_t stayed = 0;
+  std::size_t added = 0;    ///< events that the earlier plan did not have
+  std::size_t unknown = 0;  ///< events of the earlier plan that this one does not have
+};
+
 enum class Status { feasible, infeasible, not_found };
 
 struct Plan {
@@ -156,6 +169,7 @@ struct Plan {
   std::vector<Purchase> purchase;
   std::vector<Sundry> sundries;
   std::vector<Finding> findings;
+  std::optional<Changes> changes;               ///< against the earlier plan, where there was one
   std::map<std::string, std::string> cautions;  ///< key -> text
   Status status = Status::feasible;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words

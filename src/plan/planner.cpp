@@ -7,6 +7,7 @@
 #include <fmt/core.h>
 
 #include "plan/buy/buying.h"
+#include "plan/make/changes.h"
 #include "plan/make/events.h"
 #include "plan/make/put_off.h"
 #include "plan/make/stages.h"
@@ -48,6 +49,7 @@ class Planner {
       if (!too_large()) {
         graph_ = make_tasks(job_, loads_);
         unknown_history();
+        remember_starts();
         for (const days horizon : horizons) {
           const bool many = graph_.tasks.size() > many_tasks;
           if (many ? horizon != horizons.back() : horizon == horizons.back()) continue;
@@ -85,6 +87,14 @@ class Planner {
       if (known) continue;
       plan_.findings.push_back({"unknown-event", Severity::warning,
                                 "the history names an event that this plan does not have: " + done.event, done.event, done.where});
+    }
+  }
+
+  void remember_starts() {
+    if (!request_.keep) return;
+    for (Task& task : graph_.tasks) {
+      const auto earlier = request_.keep->find(task.id);
+      if (earlier != request_.keep->end()) task.kept = earlier->second;
     }
   }
 
@@ -213,6 +223,7 @@ class Planner {
       write_events(plan_, job_, loads_, graph_, found.schedule, places, *clocks_, grid_);
       if (cured()) break;
     }
+    if (request_.keep) plan_.changes = changes_since(*request_.keep, plan_);
     explain_starts(plan_, graph_, model, *clocks_, grid_);
     write_purchase(plan_, job_);
     judge_air();

@@ -21,6 +21,7 @@ struct Request {
   double seconds = 0;  ///< to go on searching after the first good plan; the answer then depends on the machine
   std::function<void(const Progress&)> progress{};  ///< called on every better plan or bound
   const std::atomic<bool>* stop = nullptr;          ///< raised: the best plan so far will do
+  std::optional<Starts> keep{};                     ///< an earlier plan: what need not move stays where it was
 };
 
 /// Judges the job without planning: both faces, what goes over what, supports and places, methods, products against schedule and use.

@@ -77,6 +77,19 @@ tl::expected<LocalTime, std::string> parse_local_time(std::string_view typed) {
   return LocalTime(*day) + *clock;
 }
 
+tl::expected<Instant, std::string> parse_iso8601(std::string_view typed) {
+  const auto wrong = [&] {
+    return tl::make_unexpected(fmt::format("{} is not an instant; expected one such as 2027-01-11T08:00:00-06:00", text::quoted(typed)));
+  };
+  const bool west = has_shape(typed, "0000-00-00T00:00:00-00:00");
+  if (!west && !has_shape(typed, "0000-00-00T00:00:00+00:00")) return wrong();
+  const auto local = parse_local_time(typed.substr(0, 16));
+  const auto offset = parse_clock_time(typed.substr(20));
+  const int seconds = number(typed.substr(17, 2));
+  if (!local || !offset || seconds >= 60) return wrong();
+  return Instant(local->time_since_epoch()) + std::chrono::seconds(seconds) - (west ? -*offset : *offset);
+}
+
 tl::expected<weekday, std::string> parse_weekday(std::string_view typed) {
   static const std::array<std::string, 7> names{"sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"};
   std::string text = text::plain(typed);

@@ -87,6 +87,15 @@ Json places_json(const plan::Plan& plan) {
   return out;
 }
 
+Json moved_json(const plan::Plan& plan) {
+  Json out = Json::array();
+  for (const plan::Move& move : plan.changes->moved) {
+    const plan::Event& event = plan.events.at(move.event);
+    out.push_back({{"event", event.id}, {"was", iso8601(move.was, plan.shop.zone)}, {"start", iso8601(event.start, plan.shop.zone)}});
+  }
+  return out;
+}
+
 Json document(const plan::Plan& plan, std::string_view version) {
   Json out{{"schema", "coatday-plan/1"},
            {"program", {{"name", "coatday"}, {"version", version}}},
@@ -104,6 +113,7 @@ Json document(const plan::Plan& plan, std::string_view version) {
   for (const plan::Purchase& row : plan.purchase) purchase.push_back(purchase_json(plan, row));
   Json& warnings = out["warnings"] = Json::array();
   for (const plan::Finding& finding : plan.findings) warnings.push_back(finding_json(finding));
+  if (plan.changes) out["moved"] = moved_json(plan);
   out["result"] = result_json(plan);
   return out;
 }

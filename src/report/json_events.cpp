@@ -89,14 +89,16 @@ Json piece_json(const plan::Plan& plan, std::size_t index) {
     if (face.piece == index) faces.push_back(face_json(plan, face));
   }
   const auto late = piece.slack ? std::optional<Hours>(std::max(Hours(0), -*piece.slack)) : std::nullopt;
-  return {{"id", piece.id},
-          {"name", piece.name},
-          {"due", instant_json(piece.due, plan.shop.zone)},
-          {"faces", faces},
-          {"ready", hand_over_json(piece.ready, plan.shop.zone)},
-          {"ready_late_side", hand_over_json(piece.ready_late, plan.shop.zone)},
-          {"slack_h", hours_json(piece.slack)},
-          {"late_h", hours_json(late)}};
+  Json out{{"id", piece.id},
+           {"name", piece.name},
+           {"due", instant_json(piece.due, plan.shop.zone)},
+           {"faces", faces},
+           {"ready", hand_over_json(piece.ready, plan.shop.zone)},
+           {"ready_late_side", hand_over_json(piece.ready_late, plan.shop.zone)},
+           {"slack_h", hours_json(piece.slack)},
+           {"late_h", hours_json(late)}};
+  if (!piece.order.empty()) out["order"] = piece.order;
+  return out;
 }
 
 }  // namespace coatday::report

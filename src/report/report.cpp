@@ -19,6 +19,7 @@ std::string plan_text(const plan::Plan& plan, const std::string& order, const Lo
   Lines page = summary(plan, order, look);
   add_section(page, contradiction(plan, look));
   add_section(page, proposals(plan, look));
+  add_section(page, moved(plan, look));
   add_section(page, days(plan, look));
   add_section(page, ledger(plan, look));
   add_section(page, purchase(plan, look));

@@ -19,6 +19,8 @@ namespace coatday::report {
 [[nodiscard]] Lines findings(const std::vector<plan::Finding>&, const Look&);
 [[nodiscard]] Lines cautions(const plan::Plan&, const Look&);
 [[nodiscard]] Lines proposals(const plan::Plan&, const Look&);
+/// What moved against the earlier plan, where there was one.
+[[nodiscard]] Lines moved(const plan::Plan&, const Look&);
 [[nodiscard]] Lines contradiction(const plan::Plan&, const Look&);
 
 /// "equal on all 9 wooden parts", or which are not.

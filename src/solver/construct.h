@@ -17,6 +17,7 @@ struct Directions {
   double pull = 0;            ///< in time: so much of its key counts as if it could start later
   std::vector<int> firmness;  ///< by maximum lag with a remedy: so often its `from` is moved to keep the window before the remedy is used
   bool generous = false;      ///< reserve holds up to their limit as long as their end is open
+  bool keep = false;          ///< rather at its kept start than earlier
   int patience_each = 0;      ///< failures of one activity, and of all together, before the pass is given up
   int patience_all = 0;
 };

@@ -12,7 +12,7 @@ constexpr long most_work = 2'000'000;
 constexpr long all_work = 10'000'000;
 
 constexpr std::size_t most_pairs = 400'000;
-constexpr int large = 1000;  // activities, for which pairs take too long for a quick answer
+constexpr int large = 1500;  // activities, for which pairs take too long
 
 std::optional<Separation> separation(const Network& network, const Bounds& bounds, LowerBound::Effort effort) {
   const int most = effort == LowerBound::Effort::thorough ? 1100 : 120;  // its time grows with the cube
@@ -25,7 +25,7 @@ LowerBound::LowerBound(const Network& network, const Bounds& bounds, Effort effo
     : network_(network),
       bounds_(bounds),
       runs_(shortest_runs(network, bounds)),
-      pairs_(network, bounds, runs_, separation(network, bounds, effort), effort == Effort::quick && network.size > large ? 0 : most_pairs),
+      pairs_(network, bounds, runs_, separation(network, bounds, effort), network.size > large ? 0 : most_pairs),
       workload_(network, bounds, runs_, effort == Effort::thorough) {
   for (const Goal& goal : network.problem.goals) {
     if (network.certain(goal.activity)) goals_.push_back(goal.activity);

@@ -116,6 +116,7 @@ bool Pass::use_remedies(int a, const std::vector<int>& windows) {
 }
 
 Pass::Proposal Pass::propose(int a, Time from) {
+  if (auto kept = propose_kept(a, from)) return std::move(*kept);
   Proposal alone = propose(a, false, from);
   const Activity& activity = network_.activity(a);
   if (!may_share(activity) || partial_.ends(activity.family).empty()) return alone;
@@ -130,6 +131,18 @@ Pass::Proposal Pass::propose(int a, bool shared, Time from) {
   proposal.candidate = fitter_.earliest(a, shared, std::max(from, lower_bound(a, shared)), proposal.why);
   if (proposal.candidate) examine(proposal);
   return proposal;
+}
+
+// At its kept start, if that breaks nothing.
+std::optional<Pass::Proposal> Pass::propose_kept(int a, Time from) {
+  const Activity& activity = network_.activity(a);
+  if (!directions_.keep || !activity.kept || *activity.kept < from) return std::nullopt;
+  for (const bool shared : {true, false}) {
+    if (*activity.kept < lower_bound(a, shared) || (shared && (!may_share(activity) || partial_.ends(activity.family).empty()))) continue;
+    Proposal there = propose(a, shared, *activity.kept);
+    if (there.sound() && there.windows.empty() && there.candidate->start == *activity.kept) return there;
+  }
+  return std::nullopt;
 }
 
 Time Pass::lower_bound(int a, bool shared) const {

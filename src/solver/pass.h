@@ -37,6 +37,7 @@ class Pass {
   bool use_remedies(int activity, const std::vector<int>& windows);
   Proposal propose(int activity, Time from);
   Proposal propose(int activity, bool shared, Time from);
+  std::optional<Proposal> propose_kept(int activity, Time from);
   void examine(Proposal&);
   [[nodiscard]] Time lower_bound(int activity, bool shared) const;
   Lifted lift_holds(int activity);

@@ -40,10 +40,11 @@ struct Activity {
   Function end;  ///< null: ends when it starts
   std::vector<Demand> demands;
   Tag tag = -1;
-  int family = -1;          ///< activities of one family may share a set-up
-  Function end_shared;      ///< the end without set-up; null: never shared
-  Intervals starts_shared;  ///< allowed starts when shared; empty: as `starts`
-  bool optional = false;    ///< takes part only, and then always, as the remedy of a missed window
+  int family = -1;             ///< activities of one family may share a set-up
+  Function end_shared;         ///< the end without set-up; null: never shared
+  Intervals starts_shared;     ///< allowed starts when shared; empty: as `starts`
+  bool optional = false;       ///< takes part only, and then always, as the remedy of a missed window
+  std::optional<Time> kept{};  ///< its start in an earlier schedule, to stay there where nothing is lost by it
 };
 
 enum class Edge { start, end };
@@ -150,6 +151,7 @@ struct Schedule {
 struct Score {
   double lateness = 0;  ///< weighted sum over the goals
   Time ready = 0;       ///< the last goal's start; 0 without goals
+  int moved = 0;        ///< activities that take part and start elsewhere than at their kept start
   double total = 0;     ///< the sum of the goals' starts
   int setups = 0;       ///< activities with a family that ran unshared
   auto operator<=>(const Score&) const = default;

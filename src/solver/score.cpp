@@ -17,6 +17,8 @@ Score score(const Problem& problem, const Schedule& schedule) {
   }
   for (std::size_t i = 0; i < problem.activities.size(); ++i) {
     const Assignment& run = schedule.activities[i];
+    const std::optional<Time>& kept = problem.activities[i].kept;
+    if (kept && run.present && run.start != *kept) ++result.moved;
     if (problem.activities[i].family >= 0 && run.present && !run.shared) ++result.setups;
   }
   return result;

@@ -4,6 +4,7 @@
 
 #include "solver/contradiction.h"
 #include "solver/exact.h"
+#include "solver/keep.h"
 #include "solver/learn/core.h"
 #include "solver/lower_bound.h"
 #include "solver/variants.h"
@@ -75,9 +76,7 @@ bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumb
   return true;
 }
 
-}  // namespace
-
-Outcome solve(const Problem& problem, const Limits& limits) {
+Outcome solve_freely(const Problem& problem, const Limits& limits) {
   Budget budget(limits);
   const Network network(problem);
   if (auto contradiction = over_capacity(network)) return std::move(*contradiction);
@@ -104,6 +103,18 @@ Outcome solve(const Problem& problem, const Limits& limits) {
   incumbent.bound(ready, 0);
   if (!search(network, bounds, budget, incumbent, improvement)) return refuted(problem);
   return outcome_of(incumbent, improvement);
+}
+
+}  // namespace
+
+// What is to be kept comes last, so that it never costs lateness or time.
+Outcome solve(const Problem& problem, const Limits& limits) {
+  if (!keeps(problem)) return solve_freely(problem, limits);
+  Problem free = problem;
+  for (Activity& activity : free.activities) activity.kept.reset();
+  Outcome outcome = solve_freely(free, limits);
+  if (auto* found = std::get_if<Found>(&outcome)) keep(problem, limits, *found);
+  return outcome;
 }
 
 }  // namespace coatday::solver

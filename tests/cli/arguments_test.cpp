@@ -27,7 +27,7 @@ TEST(Arguments, Plan) {
       {"plan", "order.yaml", "--format", "json", "--from", "2027-01-11 08:00", "--units", "us", "--strict", "--colour", "always"});
   ASSERT_TRUE(a.has_value());
   EXPECT_EQ(a->command, Command::plan);
-  EXPECT_EQ(a->order, "order.yaml");
+  EXPECT_EQ(a->orders, Words{"order.yaml"});
   EXPECT_EQ(a->format, Format::json);
   EXPECT_EQ(a->from, LocalTime(LocalDay(date::year(2027) / 1 / 11)) + std::chrono::hours(8));
   EXPECT_EQ(a->units, Units::us);
@@ -41,6 +41,26 @@ TEST(Arguments, Defaults) {
   EXPECT_EQ(a->format, Format::text);
   EXPECT_FALSE(a->from || a->units || a->strict);
   EXPECT_EQ(a->colour, Colour::automatic);
+}
+
+TEST(Arguments, SeveralOrders) {
+  const auto a = read_arguments({"plan", "a.yaml", "b.yaml", "--units", "us"});
+  ASSERT_TRUE(a.has_value());
+  EXPECT_EQ(a->orders, (Words{"a.yaml", "b.yaml"}));
+}
+
+TEST(Arguments, TheStepComesAfterTheOrders) {
+  const auto a = read_arguments({"why", "order", "table/top/clear-1"});
+  ASSERT_TRUE(a.has_value());
+  EXPECT_EQ(a->orders, Words{"order"});
+  EXPECT_EQ(a->name, "table/top/clear-1");
+  const auto b = read_arguments({"why", "a.yaml", "b.yml", "table/top/clear-1"});
+  ASSERT_TRUE(b.has_value());
+  EXPECT_EQ(b->orders, (Words{"a.yaml", "b.yml"}));
+  EXPECT_EQ(b->name, "table/top/clear-1");
+  EXPECT_TRUE(read_arguments({"why", "a.yaml", "b.yaml"})->name.empty());
+  EXPECT_EQ(error({"why", "a.yaml", "table/top", "b.yaml"}),
+            "coatday: error: 'table/top': a second order's name ends in .yaml, and a single step comes last\n");
 }
 
 TEST(Arguments, OwnFilesTakeOneWordEach) {
@@ -81,7 +101,7 @@ TEST(Arguments, EmptyValueDoesNotSwallowTheNextWord) {
 
 TEST(Arguments, EveryOtherMistakeIsStatusTwoAsWell) {
   for (const Words& words :
-       {Words{}, Words{"plan"}, Words{"plan", "a.yaml", "b.yaml"}, Words{"plan", "a.yaml", "--from"}, Words{"plan", "a.yaml", "--format"},
+       {Words{}, Words{"plan"}, Words{"plan", "a.yaml", "--from"}, Words{"plan", "a.yaml", "--format"},
         Words{"plan", "a.yaml", "--units", "us", "--units", "us"}, Words{"--frmo"}, Words{"plan", "a.yaml", "-x"}, Words{"--"},
         Words{"plan", "a.yaml", "--strict=maybe"}, Words{"finishes", "a", "b"}, Words{"finishes", "--own"}, Words{"check"}}) {
     const std::string text = error(words);
@@ -112,8 +132,8 @@ TEST(Help, Golden) {
 // The texts are written by hand: this holds them to the options that the parser takes, and the other way round.
 TEST(Help, TellsExactlyTheOptionsThatThereAre) {
   const Words commands{"plan", "buy", "why", "check", "area", "finishes", "schedules"};
-  const std::vector<Words> options{{"--format", "text"}, {"--from", "2027-01-11 08:00"}, {"--units", "us"},
-                                   {"--strict"},         {"--colour", "auto"},           {"--own", "label.yaml"}};
+  const std::vector<Words> options{{"--format", "text"}, {"--keep", "old.json"}, {"--from", "2027-01-11 08:00"}, {"--units", "us"},
+                                   {"--strict"},         {"--colour", "auto"},   {"--own", "label.yaml"}};
   for (const std::string& command : commands) {
     const std::string text = refusal({command, "--help"}).out;
     for (const Words& option : options) {

@@ -132,6 +132,40 @@ TEST(Run, UnknownFinishNamesTheNearest) {
   EXPECT_NE(outcome.err.find("did you mean 'water-clear-three-coats'?"), std::string::npos) << outcome.err;
 }
 
+World two_orders() { return world({{"birch.yaml", order("", "Birch Lane")}, {"mill.yaml", order("", "Mill Road")}, {"shop.yaml", shop}}); }
+
+TEST(Run, SeveralOrdersInOnePlan) {
+  const Outcome text = run({"plan", "birch.yaml", "mill.yaml"}, two_orders());
+  EXPECT_EQ(text.status, done) << text.err;
+  EXPECT_TRUE(text.out.starts_with("Birch Lane and Mill Road ")) << text.out;
+  EXPECT_NE(text.out.find("Mill Road / shelf"), std::string::npos);
+  const std::string json = run({"plan", "birch.yaml", "mill.yaml", "--format", "json"}, two_orders()).out;
+  EXPECT_NE(json.find(R"("order":"Mill Road")"), std::string::npos);
+  EXPECT_NE(json.find("mill-road-shelf/"), std::string::npos) << "both have the id 'shelf'";
+  EXPECT_EQ(run({"plan", "order.yaml", "--format", "json"}, usual()).out.find(R"("order":)"), std::string::npos);
+  for (const char* command : {"buy", "why", "check", "area"}) {
+    const Outcome outcome = run({command, "birch.yaml", "mill.yaml"}, two_orders());
+    EXPECT_EQ(outcome.status, done) << command << outcome.err;
+    EXPECT_FALSE(outcome.out.empty()) << command;
+  }
+}
+
+TEST(Run, PlansAnewBesideAnEarlierPlan) {
+  World w = usual();
+  const std::string earlier = run({"plan", "order.yaml", "--format", "json"}, w).out;
+  w = world({{"order.yaml", order()}, {"shop.yaml", shop}, {"old.json", earlier}, {"none.json", "{}"}});
+  const Outcome again = run({"plan", "order.yaml", "--keep", "old.json"}, w);
+  EXPECT_EQ(again.status, done) << again.err;
+  EXPECT_NE(again.out.find("Moved  nothing"), std::string::npos) << again.out;
+  EXPECT_NE(run({"plan", "order.yaml", "--keep", "old.json", "--format", "json"}, w).out.find("\"moved\": []"), std::string::npos);
+  const Outcome later = run({"plan", "order.yaml", "--keep", "old.json", "--from", "2027-01-12 08:00"}, w);
+  EXPECT_NE(later.out.find("against the earlier plan"), std::string::npos) << later.out;
+  const Outcome wrong = run({"plan", "order.yaml", "--keep", "none.json"}, w);
+  EXPECT_EQ(wrong.status, bad_input);
+  EXPECT_EQ(wrong.err, "none.json: error: this is no plan; expected one as written by 'coatday plan --format json'\n");
+  EXPECT_EQ(run({"plan", "order.yaml", "--keep", "nowhere.json"}, w).status, bad_input);
+}
+
 TEST(Run, UnitsOfTheCommandLine) {
   EXPECT_NE(run({"area", "order.yaml"}, usual()).out.find("m²"), std::string::npos);
   EXPECT_NE(run({"area", "order.yaml", "--units", "us"}, usual()).out.find("ft²"), std::string::npos);

@@ -217,7 +217,7 @@ class Writer {
 
   Name holds_at(const Hold& hold, const Name& limit, Time t) {
     Names all{run(hold.first).present, at_most(run(hold.first).start, text(t))};
-    if (hold.until) all.push_back(any_of({negation(run(*hold.until).present), at_most(text(t + 1), run(*hold.until).start)}));
+    for (const int until : hold.until) all.push_back(any_of({negation(run(until).present), at_most(text(t + 1), run(until).start)}));
     if (hold.limit) all.push_back(any_of({negation(run(hold.limit_from.activity).present), at_most(text(t + 1), limit)}));
     return all_of(all);
   }

@@ -8,6 +8,7 @@
 #include <fstream>
 #include <regex>
 
+#include "input/earlier.h"
 #include "tests/input/folder.h"
 
 namespace coatday::input {
@@ -34,11 +35,17 @@ class Errors : public testing::TestWithParam<std::string> {};
 
 TEST_P(Errors, AreToldWordForWord) {
   const fs::path dir = errors_dir() / GetParam();
-  const Loaded loaded = load_order("order.yaml", "schedules", from(files_of(dir)));
-  const std::string told = printed(loaded.mistakes);
+  std::vector<fs::path> orders{"order.yaml"};
+  if (fs::exists(dir / "order-2.yaml")) orders.emplace_back("order-2.yaml");
+  const Loaded loaded = load_orders(orders, "schedules", from(files_of(dir)));
+  std::string told = printed(loaded.mistakes);
+  if (GetParam().starts_with("earlier-")) {  // an earlier plan that is none; the order is good
+    const auto earlier = read_earlier_plan("earlier.json", from(files_of(dir)));
+    told = earlier ? "" : to_text(earlier.error()) + "\n";
+  }
   if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(dir / "expected.txt", std::ios::binary) << told;
   EXPECT_FALSE(told.empty());
-  EXPECT_FALSE(loaded.job);
+  EXPECT_EQ(loaded.job.has_value(), GetParam().starts_with("earlier-"));
   EXPECT_EQ(told, slurp(dir / "expected.txt").value_or("no expected.txt"));
 }
 

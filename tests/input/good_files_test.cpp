@@ -69,6 +69,8 @@ TEST(EveryKey, Order) {
   const plan::OrderPiece& shelf = order.pieces[0];
   EXPECT_EQ(shelf.piece.id, "low-shelf");
   EXPECT_EQ(local(*loaded.job, shelf.promised), "2027-02-10T12:00:00-06:00");
+  EXPECT_EQ(local(*loaded.job, shelf.start), "2027-01-11T08:00:00-06:00");
+  EXPECT_EQ(shelf.importance, 2);
   ASSERT_EQ(shelf.piece.parts.size(), 10U);
   ASSERT_EQ(shelf.work.size(), 4U);
   EXPECT_EQ(shelf.work[0].parts, std::vector<std::string>{"box"});
@@ -93,7 +95,7 @@ TEST(EveryKey, Parts) {
   EXPECT_NEAR(parts[0].masks[1].area.value(), 4 * 0.00064516, 1e-9);  // 1/2 in x 8 in
   ASSERT_EQ(parts[0].exceptions.size(), 1U);
   EXPECT_EQ(parts[0].exceptions[0].coats, 1);
-  EXPECT_EQ(parts[0].where.line, 17);
+  EXPECT_EQ(parts[0].where.line, 19);
   EXPECT_EQ(parts[2].support, piece::Support::hooks);
   EXPECT_EQ(std::get<piece::TurnedLeg>(parts[3].shape).profile.size(), 3U);
   EXPECT_FALSE(parts[4].wood());

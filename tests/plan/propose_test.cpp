@@ -80,6 +80,84 @@ TEST(Propose, HandsOrPlacesWhereTheyAreShort) {
   EXPECT_TRUE(says(all, "more 'points' to dry on")) << testing::PrintToString(all);
 }
 
+void short_days(Job& job) {
+  for (shop::Shift& shift : job.shop.week) shift = {shift.day, Minutes(8 * 60), Minutes(11 * 60)};
+  std::erase_if(job.shop.week, [n = 0](const shop::Shift&) mutable { return n++ % 2 == 1; });
+}
+
+TEST(Propose, AScuffWhereAWindowClosesWhileTheShopIs) {
+  JobKnobs knobs;
+  knobs.scuff_step = false;
+  Job job = make_job(knobs);
+  short_days(job);
+  finish::PerStage<std::optional<Hours>>& hours = job.catalogue.products.at("clear").rows[0].hours;
+  hours[finish::Stage::sand].reset();
+  hours[finish::Stage::recoat_close] = Hours(20);  // shut at 11:00, open again at 08:00
+  const Plan plan = make_plan(job, request);
+  ASSERT_EQ(plan.status, Status::infeasible);
+  const auto all = proposals(job);
+  EXPECT_TRUE(says(all, "scuff before clear 2: ")) << testing::PrintToString(all);
+  const auto& why = plan.contradiction;
+  EXPECT_TRUE(says(why, "dry to recoat; Mon 11 Jan ")) << testing::PrintToString(why);
+  EXPECT_TRUE(says(why, "that is Tue 12 Jan 08:00, ")) << testing::PrintToString(why);
+  EXPECT_TRUE(says(why, "the recoat window of clear 1 closes; Tue 12 Jan 0")) << testing::PrintToString(why);
+}
+
+/// Cold from closing to opening.
+class ColdNights : public climate::AirSource {
+ public:
+  [[nodiscard]] climate::Air at(Instant t) const override {
+    const auto hour = (t - date::floor<date::days>(t)) / std::chrono::hours(1);
+    return hour >= 8 && hour < 17 ? climate::Air{Celsius(20), RelativeHumidity(0.4)} : climate::Air{Celsius(6), RelativeHumidity(0.95)};
+  }
+  [[nodiscard]] std::string describe(Units) const override { return "cold nights"; }
+};
+
+TEST(Propose, HeatAtNightWhereTheDayIsWarmEnough) {
+  JobKnobs knobs;
+  knobs.air = {Celsius(20), RelativeHumidity(0.4)};
+  Job job = make_job(knobs);
+  const Plan warm = make_plan(job, request);
+  job.air = [](Instant, Instant) { return std::make_unique<ColdNights>(); };
+  job.order.pieces[0].promised = *warm.pieces[0].ready_late.deliver + std::chrono::hours(4);
+  const auto all = proposals(job);
+  EXPECT_TRUE(says(all, "heat at night, from closing to opening: ")) << testing::PrintToString(all);
+}
+
+// Promises a little too early for one person, and not for two.
+TEST(Propose, HandsForTwoHours) {
+  bool said = false;
+  for (int n = 0; n < 20 && !said; ++n) {
+    JobKnobs knobs;
+    knobs.pieces = 1 + n / 4;
+    Job job = make_job(knobs);
+    const Plan plan = make_plan(job, request);
+    knobs.people = 2;
+    const Plan helped = make_plan(make_job(knobs), request);
+    const auto early = std::chrono::minutes(30) * (1 << n % 4);
+    for (OrderPiece& piece : job.order.pieces) piece.promised = std::max(*helped.ready, *plan.ready - early);
+    said = says(proposals(job), "an extra pair of hands on ");
+  }
+  EXPECT_TRUE(said);
+}
+
+TEST(Propose, TwoChangesWhereNoneIsEnough) {
+  JobKnobs knobs;
+  knobs.air = {Celsius(11), RelativeHumidity(0.5)};
+  knobs.pieces = 4;
+  Job job = make_job(knobs);
+  limit(job, Celsius(15), RelativeHumidity(0.9));
+  knobs.air.temperature = Celsius(22);
+  knobs.people = 3;
+  Job best = make_job(knobs);
+  limit(best, Celsius(15), RelativeHumidity(0.9));
+  const Plan plan = make_plan(best, request);
+  ASSERT_TRUE(plan.ready);
+  for (OrderPiece& piece : job.order.pieces) piece.promised = *plan.ready + std::chrono::hours(4);
+  const auto all = proposals(job);
+  EXPECT_TRUE(says(all, "or warmer, nights too; and ")) << testing::PrintToString(all);
+}
+
 TEST(Propose, NothingForWhatOnlyTheOrderCanMend) {
   Job job = make_job();
   for (shop::DryingPlace& place : job.shop.places) place.length = Metres(0.1);

@@ -52,6 +52,20 @@ TEST(Zone, CuringIsElapsedTime) {
   EXPECT_EQ(chicago().to_instant(local("2027-03-14 17:00")) - evening, 23h);
 }
 
+TEST(Iso8601, IsReadAsItIsWritten) {
+  const Zone st_johns = Zone::find("America/St_Johns").value();
+  for (const Zone& zone : {Zone(), chicago(), st_johns}) {
+    for (const char* time : {"2027-01-11 14:00", "2027-07-01 23:45"}) {
+      const Instant instant = utc(time) + 7s;
+      EXPECT_EQ(parse_iso8601(iso8601(instant, zone)).value(), instant);
+    }
+  }
+  for (const char* wrong : {"", "2027-01-11 14:00", "2027-01-11T14:00:00", "2027-01-11T14:00:00Z0:00", "2027-02-30T14:00:00+00:00",
+                            "2027-01-11T25:00:00+00:00", "2027-01-11T14:00:61+00:00", "2027-01-11T14:00:00+00:75"}) {
+    EXPECT_FALSE(parse_iso8601(wrong)) << wrong;
+  }
+}
+
 TEST(Iso8601, CarriesTheOffset) {
   EXPECT_EQ(iso8601(utc("2027-01-11 14:00"), chicago()), "2027-01-11T08:00:00-06:00");
   EXPECT_EQ(iso8601(utc("2027-07-01 12:00"), chicago()), "2027-07-01T07:00:00-05:00");

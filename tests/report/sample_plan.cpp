@@ -140,7 +140,7 @@ std::vector<shop::WorkingTime> working() {
 }
 
 plan::PieceResult result() {
-  plan::PieceResult r{"table", "library table", at(22, 17), {}, {}, Hours(71)};
+  plan::PieceResult r{"table", "library table", "", at(22, 17), {}, {}, Hours(71)};
   r.ready = {at(16, 9), at(18, 8), at(18, 9), at(25, 9), {}};
   r.ready_late = {at(16, 20), at(19, 18), at(19, 18), at(29, 9), {}};
   return r;

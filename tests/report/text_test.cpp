@@ -19,6 +19,8 @@ int widest_line(const std::string& text) {
   return widest;
 }
 
+long lines_of(const std::string& text) { return std::count(text.begin(), text.end(), '\n'); }
+
 bool only_line_breaks_and_signs(std::string_view text) {
   while (!text.empty()) {
     const char32_t code = take_code_point(text);
@@ -121,6 +123,28 @@ TEST(EveryReport, CannotSteerATerminal) {
       "right to left \xd7\xa9\xd7\x9c\xd7\x95\xd7\x9d \xe2\x81\xa6 \xff\xc3( broken";
   for (const std::string& text : reports(sample::hostile(evil), evil, {})) EXPECT_TRUE(only_line_breaks_and_signs(text)) << text;
   EXPECT_NE(plan_text(sample::hostile(evil), evil, {}).find("<script>"), std::string::npos) << "text for a terminal needs no other care";
+}
+
+TEST(Moved, WhatFromWhenToWhen) {
+  plan::Plan plan = sample::table();
+  plan::Changes changes;
+  changes.moved.push_back({0, plan.events[0].start - std::chrono::hours(24)});
+  changes.stayed = 4;
+  changes.unknown = 1;
+  plan.changes = changes;
+  const std::string text = plan_text(plan, order, {});
+  EXPECT_NE(text.find("Moved  1 step against the earlier plan\n"), std::string::npos) << text;
+  EXPECT_NE(text.find("4 steps stay where they were; 1 step of the earlier plan is not in this one."), std::string::npos) << text;
+  EXPECT_EQ(plan_text(sample::table(), order, {}).find("Moved"), std::string::npos) << "no earlier plan, nothing to say";
+}
+
+TEST(Moved, AtMostAScreen) {
+  plan::Plan plan = sample::table();
+  plan.changes = plan::Changes{};
+  for (int i = 0; i < 60; ++i) plan.changes->moved.push_back({0, plan.events[0].start - std::chrono::hours(i + 1)});
+  const std::string text = plan_text(plan, order, {});
+  EXPECT_LE(lines_of(text), lines_of(plan_text(sample::table(), order, {})) + 24);
+  EXPECT_NE(text.find(" more\n"), std::string::npos) << text;
 }
 
 RC_GTEST_PROP(EveryReport, AnyBytesAreHarmless, (const std::string& bytes)) {

@@ -95,7 +95,7 @@ class Maker {
   void hold(Tag tag) {
     Hold h;
     h.first = anyone();
-    if (count_ > 1 && !one_in(3)) h.until = other_than(h.first);
+    if (count_ > 1 && !one_in(3)) h.until = {other_than(h.first)};
     if (one_in(2)) {
       h.limit_from = point(anyone());
       h.limit = shift(upto(5) - 1);

@@ -68,14 +68,19 @@ class HourJudge {
     if (facts_.coat(i_)) session();
     if (fixed) return;
     if (e_.start < facts_.plan.from) tell("before-from", "the plan begins " + facts_.when(facts_.plan.from));
-    const auto& start = facts_.job.order.start;
-    if (start && e_.piece && e_.start < *start) tell("before-order-start", "the order begins " + facts_.when(*start));
+    if (e_.piece) not_before_its_order();
     if (e_.start.time_since_epoch() % grid != std::chrono::seconds(0)) tell("off-grid", "starts come in steps of 5 min");
     if (!inside_hours()) tell("outside-hours", "nobody is at work");
   }
 
  private:
   void tell(std::string code, const std::string& message) { out_.push_back({std::move(code), facts_.name(i_) + ": " + message}); }
+
+  void not_before_its_order() {
+    const auto& own = facts_.job.order.pieces[*e_.piece].start;
+    const auto& start = own ? own : facts_.job.order.start;
+    if (start && e_.start < *start) tell("before-order-start", "the order begins " + facts_.when(*start));
+  }
 
   bool inside_hours() const {
     const auto holds = [](const shop::WorkingTime& w, Instant from, Instant until) {

@@ -15,6 +15,10 @@ struct Effort {
   int mixes = 0;  ///< of a product with a pot life
 };
 
+/// A scuff that no schedule describes: that of a missed recoat window.
+inline constexpr int scuff_grit = 320;               // common practice, no source
+inline constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no source
+
 /// The method of a step: its own, else the first of the shop's that the product takes.
 [[nodiscard]] std::optional<finish::Method> method_of(const finish::Step&, const finish::Product&, const shop::Shop&);
 

@@ -15,7 +15,7 @@ using solver::Time;
 class Explainer {
  public:
   Explainer(const Plan& plan, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid)
-      : plan_(plan), model_(model), clocks_(clocks), grid_(grid) {
+      : plan_(plan), graph_(graph), model_(model), clocks_(clocks), grid_(grid) {
     for (std::size_t t = 0; t < graph.tasks.size(); ++t) task_by_id_[graph.tasks[t].id] = t;
     for (const Event& event : plan.events) event_by_id_[event.id] = &event;
   }
@@ -24,15 +24,20 @@ class Explainer {
     if (event.done) return "done, as recorded";
     if (event.fixed) return "at its fixed hour";
     const AfterEvent* last = binding(event);
-    const Instant ready = last != nullptr ? std::max(last->earliest, plan_.from) : plan_.from;
-    const std::string since = last != nullptr && last->earliest > plan_.from ? reason(*last) : "nothing before it to wait for";
+    const std::size_t task = task_by_id_.at(event.id);
+    const Instant opens = std::max(plan_.from, graph_.tasks[task].not_before.value_or(plan_.from));
+    const Instant ready = last != nullptr ? std::max(last->earliest, opens) : opens;
+    const std::string since = last != nullptr && last->earliest > opens ? reason(*last)
+                              : opens > plan_.from                      ? "not before " + when(opens)
+                                                                        : "nothing before it to wait for";
     const Time start = grid_.down(event.start);
     const Time soonest = grid_.up(ready);
     if (event.kind == EventKind::turn && start > soonest) return fmt::format("{}; turned just before the next coat", since);
     if (start <= soonest) return "as soon as it may be: " + since;
-    const solver::Intervals& open = model_.problem.activities[task_by_id_.at(event.id)].starts;
+    const solver::Intervals& open = model_.problem.activities[task].starts;
     const Time allowed = first_in(open, soonest);
     if (start <= allowed) return fmt::format("{}; then {}", since, closed_or_air(event, soonest));
+    if (graph_.tasks[task].kept == event.start) return since + "; kept where the earlier plan has it";
     // What stood in the way last, at the last moment before the start when clocks, hours and air would have let it begin.
     return fmt::format("{}; until then {}", since, taken(event, grid_.instant(last_in(open, start))));
   }
@@ -151,6 +156,7 @@ class Explainer {
   }
 
   const Plan& plan_;
+  const TaskGraph& graph_;
   const Model& model_;
   Clocks& clocks_;
   const Grid& grid_;

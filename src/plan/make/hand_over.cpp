@@ -103,6 +103,7 @@ PieceResult hand_over(Plan& plan, const Job& job, std::size_t p, Instant deliver
   PieceResult result;
   result.id = piece.piece.id;
   result.name = piece.piece.name;
+  result.order = piece.order;
   result.due = piece.promised;
   const auto dates = [&](bool late) {
     HandOver out;

@@ -80,6 +80,7 @@ class Builder {
     } else {
       timed(task, activity);
     }
+    if (whole_ && task.kept && !task.done && !task.fixed_start) activity.kept = grid_.down(*task.kept);
     problem().activities.push_back(std::move(activity));
   }
 
@@ -248,7 +249,7 @@ class Builder {
       if (whole_) problem().goals.push_back({static_cast<int>(delivery.nominal), solver::never, 1, -1});
       const OrderPiece& piece = job_.order.pieces[delivery.piece];
       const Time due = piece.promised ? grid_.down(*piece.promised) : solver::never;
-      problem().goals.push_back({static_cast<int>(delivery.late), due, 1, tag(Requirement::Kind::promised, delivery.piece)});
+      problem().goals.push_back({static_cast<int>(delivery.late), due, piece.importance, tag(Requirement::Kind::promised, delivery.piece)});
     }
   }
 

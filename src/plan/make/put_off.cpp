@@ -28,7 +28,8 @@ class Turns {
     const std::vector<std::pair<Time, std::size_t>> last_first(by_start_.rbegin(), by_start_.rend());
     for (const auto& [start, t] : last_first) {
       const Task& task = graph_.tasks[t];
-      if (task.kind == EventKind::turn && !task.done && latest[t] < solver::never) put_off(t, latest[t]);
+      const bool stays = problem_.activities[t].kept == of(t).start;
+      if (task.kind == EventKind::turn && !task.done && !stays && latest[t] < solver::never) put_off(t, latest[t]);
     }
   }
 

@@ -43,6 +43,7 @@ struct Task {
   std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
   std::optional<Instant> not_before, not_after;
   std::optional<Done> done;
+  std::optional<Instant> kept;  ///< its start in an earlier plan
   std::optional<Hours> stand;
   std::optional<int> grit;
   std::vector<finish::BakeStage> bake;

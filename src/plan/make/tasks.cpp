@@ -308,9 +308,7 @@ class LoadWalk {
     open_keeps_.clear();
   }
 
-  static constexpr Minutes long_work{60};              // common practice, no source
-  static constexpr int scuff_grit = 320;               // common practice, no source
-  static constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no source
+  static constexpr Minutes long_work{60};  // common practice, no source
 
   const Job& job_;
   const Loads& loads_;
@@ -478,6 +476,15 @@ void apply_history(const Job& job, TaskGraph& graph) {
   }
 }
 
+/// What is of an order does not start before it.
+void apply_start(const Job& job, TaskGraph& graph) {
+  for (Task& task : graph.tasks) {
+    if (!task.piece) continue;
+    const std::optional<Instant>& start = job.order.pieces[*task.piece].start;
+    if (start) task.not_before = std::max(*start, task.not_before.value_or(*start));
+  }
+}
+
 }  // namespace
 
 TaskGraph make_tasks(const Job& job, const Loads& loads) {
@@ -486,6 +493,7 @@ TaskGraph make_tasks(const Job& job, const Loads& loads) {
   WorkWalk works(graph);
   for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "shop/");
   apply_history(job, graph);
+  apply_start(job, graph);
   return graph;
 }
 

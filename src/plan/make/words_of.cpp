@@ -4,22 +4,25 @@
 
 #include <fmt/core.h>
 
+#include "plan/make/soonest.h"
+
 namespace coatday::plan {
 
 namespace {
 
 class Words {
  public:
-  Words(const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid)
-      : job_(job), loads_(loads), graph_(graph), model_(model), clocks_(clocks), grid_(grid) {}
+  Words(const Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid,
+        const std::vector<solver::Tag>& tags)
+      : job_(job), loads_(loads), graph_(graph), model_(model), clocks_(clocks), grid_(grid), soonest_(model, tags) {}
 
   std::string sentence(solver::Tag tag) {
     const Requirement& requirement = model_.requirements[static_cast<std::size_t>(tag)];
     switch (requirement.kind) {
       case Requirement::Kind::after:
-        return after(graph_.after[requirement.index]);
+        return after(graph_.after[requirement.index]) + at_the_earliest(soonest_.after(tag));
       case Requirement::Kind::before:
-        return before(graph_.before[requirement.index]);
+        return before(graph_.before[requirement.index]) + closes(graph_.before[requirement.index], soonest_.before(tag));
       case Requirement::Kind::calendar:
         return calendar(requirement.index);
       case Requirement::Kind::people:
@@ -41,8 +44,9 @@ class Words {
  private:
   std::string name(std::size_t t) const {
     const Task& task = graph_.tasks[t];
-    if (task.load) return fmt::format("{} ({})", task.name, loads_.loads[*task.load].label);
-    return task.name;
+    if (!task.load) return task.name;
+    const char* side = task.id.ends_with("/first") ? ", first side" : task.id.ends_with("/second") ? ", second side" : "";
+    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].label, side);
   }
 
   std::string after(const After& after) const {
@@ -58,6 +62,35 @@ class Words {
     return fmt::format("{}: {}", name(before.task), before.reason);
   }
 
+  std::string when(solver::Time t) const { return day_and_time(job_.shop.zone.to_local(grid_.instant(t))); }
+
+  std::string at_the_earliest(std::optional<solver::Time> t) const { return t ? fmt::format("; {} at the earliest", when(*t)) : ""; }
+
+  /// The end of a window or limit, by the clock, when what is before it is done as early as can be.
+  std::string closes(const Before& before, std::optional<solver::Time> t) const {
+    if (!t) return "";
+    const bool window = std::holds_alternative<StageOf>(before.limit);
+    return fmt::format("; {}{} with {} at its earliest", window ? "" : "until ", when(*t), name(before.other));
+  }
+
+  /// What keeps it waiting once nothing before it does.
+  std::string opens(std::size_t t) {
+    const auto released = soonest_.released(t), start = soonest_.start(t);
+    if (!start || (released && *start <= *released)) return "";
+    const solver::Time from = released.value_or(model_.problem.origin);
+    const Task& task = graph_.tasks[t];
+    const Instant wanted = grid_.instant(from);
+    const auto takes = std::chrono::ceil<Minutes>(Hours(task.hands_on + task.set_up + task.clean_up));
+    const auto open = shop::working_time(job_.shop, wanted, grid_.instant(*start));
+    const bool fits =
+        std::any_of(open.begin(), open.end(), [takes](const shop::WorkingTime& shift) { return shift.end - shift.begin >= takes; });
+    std::string why = open.empty() ? ", the shop is closed until then" : fits ? "" : ", too little is left of the hours until then";
+    if (fits && task.product != nullptr) {
+      if (const auto air = finish::refused(*task.product, clocks_.air(), wanted, wanted + takes, job_.shop.units)) why = ", " + *air;
+    }
+    return fmt::format("; after {} that is {}{}", when(from), when(*start), why);
+  }
+
   /// Hours alone, or hours and air: what refuses the coat, where nothing else does.
   std::string calendar(std::size_t t) {
     const Task& task = graph_.tasks[t];
@@ -67,15 +100,15 @@ class Words {
     if (task.fixed_start) return fmt::format("{} is fixed at {}", name(t), day_and_time(job_.shop.zone.to_local(*task.fixed_start)));
     if (task.milestone) return "delivery needs working hours";
     if (task.product == nullptr || !activity.starts.empty()) {
-      return fmt::format("{} needs {} within working hours{}{}", name(t), time, window(task),
-                         task.product == nullptr ? "" : " and in air that suits " + task.product->name);
+      return fmt::format("{} needs {} within working hours{}{}{}", name(t), time, window(task),
+                         task.product == nullptr ? "" : " and in air that suits " + task.product->name, opens(t));
     }
     return refusal(t, time);
   }
 
   std::string window(const Task& task) const {
     std::string words;
-    if (task.not_before) words += " from " + day_and_time(job_.shop.zone.to_local(*task.not_before));
+    if (task.not_before && *task.not_before > grid_.instant(0)) words += " from " + day_and_time(job_.shop.zone.to_local(*task.not_before));
     if (task.not_after) words += " until " + day_and_time(job_.shop.zone.to_local(*task.not_after));
     return words;
   }
@@ -101,13 +134,14 @@ class Words {
   const Model& model_;
   Clocks& clocks_;
   const Grid& grid_;
+  Soonest soonest_;
 };
 
 }  // namespace
 
 std::vector<std::string> in_words(const std::vector<solver::Tag>& tags, const Job& job, const Loads& loads, const TaskGraph& graph,
                                   const Model& model, Clocks& clocks, const Grid& grid) {
-  Words words(job, loads, graph, model, clocks, grid);
+  Words words(job, loads, graph, model, clocks, grid, tags);
   std::vector<std::string> sentences;
   for (const solver::Tag tag : tags) {
     if (tag < 0) continue;

@@ -67,6 +67,8 @@ class Model {
   void add_partners(int);
   void add_exclusion(const Exclusion&);
   void exclude(const Span&, const Span&);
+  [[nodiscard]] Interval reach(const Span&) const;
+  [[nodiscard]] bool apart(const Span& first, const Span& second) const;
   [[nodiscard]] std::optional<Literal> empty(const Span&);
   [[nodiscard]] std::optional<Literal> find_empty(const Span&);
   // model_resources.cpp

@@ -48,6 +48,8 @@ void Model::add_partners(int i) {
   std::vector<Literal> any{no(r.shared)};
   for (int k = 0; k < runs(); ++k) {
     if (k == i || problem_.activities[at(k)].family != problem_.activities[at(i)].family) continue;
+    const Interval ends = reach({k, 0, nullptr});  // [first end, last end]
+    if (ends.begin > engine.trail.high(r.start) || ends.end + problem_.sharing_gap < engine.trail.low(r.start)) continue;
     const Var partner = engine.ask();
     any.push_back(yes(partner));
     engine.clause({no(partner), yes(r.shared)});
@@ -66,8 +68,25 @@ void Model::add_exclusion(const Exclusion& exclusion) {
   }
 }
 
+// The soonest and the latest end of a span, whatever its activity does.
+Interval Model::reach(const Span& span) const {
+  const Activity& a = problem_.activities[at(span.activity)];
+  const Run& r = run(span.activity);
+  const Time low = engine.trail.low(r.start), high = engine.trail.high(r.start);
+  if (span.tail) return {span.tail->at(low), span.tail->at(high)};
+  Interval result{end_of(a, low, false), end_of(a, high, false)};
+  if (r.shared < 0) return result;
+  return {std::min(result.begin, end_of(a, low, true)), std::max(result.end, end_of(a, high, true))};
+}
+
+// Whether the spans cannot overlap, as the one is always over before the other begins.
+bool Model::apart(const Span& first, const Span& second) const {
+  return reach(first).end <= engine.trail.low(run(second.activity).start) - second.lead;
+}
+
 // One ends before the other begins, unless one is empty or takes no part.
 void Model::exclude(const Span& left, const Span& right) {
+  if (apart(left, right) || apart(right, left)) return;
   std::vector<Literal> any;
   for (const Literal there : present({left.activity, right.activity})) any.push_back(!there);
   for (const Span* span : {&left, &right}) {

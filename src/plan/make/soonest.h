@@ -1,0 +1,33 @@
+#pragma once
+// What some requirements leave by themselves: sequence, waits and hours, and no window that closes.
+
+#include "plan/make/model.h"
+#include "solver/bounds.h"
+
+namespace coatday::plan {
+
+class Soonest {
+ public:
+  /// Of these tags, those that make things later. The model must outlive it.
+  Soonest(const Model&, const std::vector<solver::Tag>&);
+
+  /// When the wait of this tag is over, and when the window of this tag closes, with what is before it at its earliest. Nothing where they do
+  /// not say, or nothing can be said.
+  [[nodiscard]] std::optional<solver::Time> after(solver::Tag) const;
+  [[nodiscard]] std::optional<solver::Time> before(solver::Tag) const;
+  /// When the task may start by the waits, and when by its hours and air too.
+  [[nodiscard]] std::optional<solver::Time> released(std::size_t task) const;
+  [[nodiscard]] std::optional<solver::Time> start(std::size_t task) const;
+
+ private:
+  [[nodiscard]] std::optional<solver::Time> value(const solver::Point&, const solver::Function&) const;
+  [[nodiscard]] std::optional<solver::Time> sensible(solver::Time) const;
+
+  const Model& model_;
+  std::vector<solver::Tag> tags_;
+  solver::Network network_;
+  solver::Bounds bounds_;
+  bool sound_;
+};
+
+}  // namespace coatday::plan

@@ -1,0 +1,35 @@
+#pragma once
+// What a maker could change, as changes of the job: levers of one kind each, the smallest change first.
+
+#include "plan/planner.h"
+
+namespace coatday::plan {
+
+/// One change of a job; `words` may look at the plan that it leads to.
+struct Change {
+  std::function<void(Job&, Instant& from)> make;
+  std::function<std::string(const Plan&)> words;
+  std::function<bool(const Plan&)> counts{};  ///< whether that plan stands for the change; null: always
+};
+[[nodiscard]] Change change(std::function<void(Job&, Instant&)> make, std::string words);
+
+/// Of one kind, the smallest first.
+using Lever = std::vector<Change>;
+
+/// How late the whole order is, on the late side; nothing where a piece never gets ready.
+[[nodiscard]] std::optional<Hours> lateness(const Plan&);
+
+/// A scuff where a recoat window closes and nothing makes a missed one good.
+[[nodiscard]] std::vector<Lever> scuffs(const Job&);
+/// Heat, at night alone or all day, and drier air.
+[[nodiscard]] Lever warmth(const Job&, const Plan&);
+[[nodiscard]] Lever dryness(const Job&, const Plan&);
+/// Somebody for two hours of one day, one more person, two more. Plans with one more to see when there would be something for them to do.
+[[nodiscard]] Lever hands(const Job&, const Request&);
+[[nodiscard]] Lever places(const Job&, std::size_t place);
+/// Friday's hours on a Saturday or a Sunday that has none.
+[[nodiscard]] Lever another_day(const Job&);
+/// Only for where nothing fits at all: what stands in the way may pass.
+[[nodiscard]] Lever later_start(const Job&, const Request&);
+
+}  // namespace coatday::plan
