@@ -12,6 +12,17 @@ class ClockFunction final : public solver::Monotone {
       : clocks_(clocks), grid_(grid), wait_(wait), product_(product), estimate_(estimate), rounding_(rounding) {}
 
   [[nodiscard]] solver::Time at(solver::Time t) const override {
+    if (t < 0 || t > most_known) return asked(t);
+    if (known_.size() <= static_cast<std::size_t>(t)) known_.resize(static_cast<std::size_t>(t) + 512, unknown);
+    solver::Time& answer = known_[static_cast<std::size_t>(t)];
+    if (answer == unknown) answer = asked(t);
+    return answer;
+  }
+
+ private:
+  static constexpr solver::Time unknown = -solver::never, most_known = 1 << 20;
+
+  [[nodiscard]] solver::Time asked(solver::Time t) const {
     const Instant applied = grid_.instant(t);
     if (applied >= clocks_.air().end()) return solver::never;
     const auto end = clocks_.ends(wait_, product_, applied, estimate_);
@@ -19,7 +30,7 @@ class ClockFunction final : public solver::Monotone {
     return rounding_ == Rounding::up ? grid_.up(*end) : grid_.down(*end);
   }
 
- private:
+  mutable std::vector<solver::Time> known_;  // by t: a search asks for the same again and again
   Clocks& clocks_;
   Grid grid_;
   Wait wait_;
@@ -53,10 +64,14 @@ std::optional<Instant> Clocks::ends(const Wait& wait, const finish::Product* pro
   return of(*product, estimate).dried(std::get<Dried>(wait).need, applied);
 }
 
-solver::Function wait_function(Clocks& clocks, const Grid& grid, const Wait& wait, const finish::Product* product,
-                               finish::CureClock::Estimate estimate, Rounding rounding) {
+solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const finish::Product* product,
+                                       finish::CureClock::Estimate estimate, Rounding rounding) {
   if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return solver::shift(Grid::steps(elapsed->hours));
-  return std::make_shared<ClockFunction>(clocks, grid, wait, product, estimate, rounding);
+  const auto* stage = std::get_if<StageOf>(&wait);
+  const double what = stage != nullptr ? static_cast<double>(stage->stage) : std::get<Dried>(wait).need.count();
+  solver::Function& known = functions_[{product, wait.index(), what, estimate, rounding}];
+  if (!known) known = std::make_shared<ClockFunction>(*this, grid, wait, product, estimate, rounding);
+  return known;
 }
 
 }  // namespace coatday::plan

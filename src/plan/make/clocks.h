@@ -3,12 +3,16 @@
 
 #include <map>
 #include <memory>
+#include <tuple>
 
 #include "finish/clock.h"
 #include "plan/make/grid.h"
 #include "plan/make/task.h"
 
 namespace coatday::plan {
+
+/// The end of a wait as a function of the coat's end: rounded up for a wait, down for a window's close.
+enum class Rounding { up, down };
 
 class Clocks {
  public:
@@ -21,15 +25,16 @@ class Clocks {
   /// When the wait after a coat of this product (null: dry work, elapsed time only) ends.
   [[nodiscard]] std::optional<Instant> ends(const Wait&, const finish::Product*, Instant applied, finish::CureClock::Estimate);
 
+  /// One for all that ask the same.
+  [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const finish::Product*, finish::CureClock::Estimate, Rounding);
+
  private:
+  using Question = std::tuple<const finish::Product*, std::size_t, double, finish::CureClock::Estimate,
+                              Rounding>;  ///< what is waited for, by kind and value
   using Key = std::pair<const finish::Product*, finish::CureClock::Estimate>;
   finish::Rates rates_;
   std::map<Key, std::unique_ptr<finish::CureClock>> clocks_;
+  std::map<Question, solver::Function> functions_;
 };
-
-/// The end of `wait` as a function of the coat's end: rounded up for a wait, down for a window's close.
-enum class Rounding { up, down };
-[[nodiscard]] solver::Function wait_function(Clocks&, const Grid&, const Wait&, const finish::Product*, finish::CureClock::Estimate,
-                                             Rounding);
 
 }  // namespace coatday::plan

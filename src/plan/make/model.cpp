@@ -163,7 +163,7 @@ class Builder {
     const After& after = graph_.after[i];
     if (graph_.tasks[after.task].done) return;  // what is done is done
     const auto estimate = after.late ? CureClock::Estimate::late : CureClock::Estimate::nominal;
-    const solver::Function wait = wait_function(clocks_, grid_, after.wait, graph_.tasks[after.other].product, estimate, Rounding::up);
+    const solver::Function wait = clocks_.wait_function(grid_, after.wait, graph_.tasks[after.other].product, estimate, Rounding::up);
     const solver::Tag why = tag(Requirement::Kind::after, i);
     for (const int other : activities(after.other)) {
       for (const int task : activities(after.task)) problem().minimum_lags.push_back({{other, solver::Edge::end}, task, wait, why});
@@ -180,7 +180,7 @@ class Builder {
     solver::MaximumLag lag{
         {static_cast<int>(before.other), solver::Edge::end},
         static_cast<int>(before.task),
-        wait_function(clocks_, grid_, before.limit, graph_.tasks[before.other].product, CureClock::Estimate::nominal, Rounding::down),
+        clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other].product, CureClock::Estimate::nominal, Rounding::down),
         tag(Requirement::Kind::before, i),
         std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
@@ -209,7 +209,7 @@ class Builder {
   }
 
   solver::Function stage_function(const finish::Product& product, Stage stage) {
-    return wait_function(clocks_, grid_, StageOf{stage}, &product, CureClock::Estimate::nominal, Rounding::up);
+    return clocks_.wait_function(grid_, StageOf{stage}, &product, CureClock::Estimate::nominal, Rounding::up);
   }
 
   solver::Span span_until(std::size_t t, Stage stage) {
