@@ -14,8 +14,9 @@ namespace {
 
 constexpr long first_conflicts = 1000;
 constexpr long conflicts_a_try = 300;
-constexpr int parts_at_a_time = 20;
-constexpr int few = 300;  // activities for which the thorough bounds take no time to speak of
+constexpr int most_parts = 20;               // at a time
+constexpr long conflicts_for_a_part = 1000;  // on the whole, that a look at a part of it may follow
+constexpr int few = 300;                     // activities for which the thorough bounds take no time to speak of
 
 // What a search refuted: as few requirements as are found in a moment, else all there are.
 Contradiction refuted(const Problem& problem) {
@@ -47,12 +48,16 @@ Outcome outcome_of(const Incumbent& incumbent, const Variants& improvement) {
 bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Variants& improvement) {
   Exact exact(network, bounds, budget, incumbent);
   const bool first = !incumbent.best();
+  bool passes_pay = true;
   for (long conflicts = first_conflicts; !budget.spent() && exact.whole(conflicts); conflicts += conflicts / 2) {
     if (first && incumbent.best()) return search_exactly(network, bounds, budget, incumbent, improvement);  // anew, now within its bounds
-    for (bool better = true; better && incumbent.best() && !exact.over() && !budget.spent();) better = exact.parts(parts_at_a_time);
+    const int parts = static_cast<int>(std::clamp(conflicts / conflicts_for_a_part, 1L, static_cast<long>(most_parts)));
+    for (bool better = true; better && incumbent.best() && !exact.over() && !budget.spent();) better = exact.parts(parts);
     if (exact.over()) break;
-    budget.share(0.05);
+    const std::optional<Found> before = incumbent.best();
+    budget.share(passes_pay ? 0.05 : 0.01);
     improvement.improve();
+    passes_pay = incumbent.best() && (!before || incumbent.best()->score < before->score);
   }
   return !exact.infeasible();
 }
