@@ -25,8 +25,10 @@ constexpr std::array<days, 3> horizons{days(28), days(182), days(728)};
 /// How far the air reaches past the horizon, for the cure that goes on after the last coat; the next is taken when one is too short.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
-/// Conflicts and passes to spend where the quick search finds nothing: on a plan, or the proof that there is none.
-constexpr long search_for_any = 3000;
+/// Conflicts and passes to spend where the quick search finds nothing: on a plan, or the proof that there is none; and where it finds but one
+/// that is late, on a better one, which takes a moment for so few tasks.
+constexpr long search_for_any = 3000, search_in_time = 1000;
+constexpr std::size_t few_tasks = 200;
 
 /// So many would hardly fit into a short horizon, and it would take long to see that.
 constexpr std::size_t many_tasks = 1000;
@@ -120,11 +122,7 @@ class Planner {
     const Calendar calendar(job_.shop, grid_, steps);
     Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     solver::Outcome outcome = solver::solve(model.problem, limits());
-    if (std::holds_alternative<solver::NotFound>(outcome) && request_.insist && request_.seconds <= 0 && last_horizon_) {
-      solver::Limits more;
-      more.work = search_for_any;  // the same on every machine
-      outcome = solver::solve(model.problem, more);
-    }
+    if (request_.insist && request_.seconds <= 0) search_on(model.problem, outcome);
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       settle_crews(graph_, model, found->schedule);
@@ -142,6 +140,21 @@ class Planner {
       plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, *clocks_, grid_);
     }
     return false;
+  }
+
+  /// Where the quick search found nothing, or nothing in time: by work, not by the clock, so that it is the same on every machine.
+  void search_on(const solver::Problem& problem, solver::Outcome& outcome) const {
+    solver::Limits more;
+    const auto* found = std::get_if<solver::Found>(&outcome);
+    if (std::holds_alternative<solver::NotFound>(outcome) && last_horizon_) {
+      more.work = search_for_any;
+      outcome = solver::solve(problem, more);
+    } else if (found != nullptr && found->score.lateness > 0 && graph_.tasks.size() <= few_tasks) {
+      more.work = search_in_time;
+      solver::Outcome again = solver::solve(problem, more);
+      if (const auto* better = std::get_if<solver::Found>(&again); better != nullptr && better->score < found->score)
+        outcome = std::move(again);
+    }
   }
 
   /// Turns put off, loads staying where they are, where there is room for that.

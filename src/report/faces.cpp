@@ -76,19 +76,25 @@ std::string part_words(const plan::Plan& plan, const plan::FaceEntry& entry) {
 }
 
 std::string face_words(const plan::Plan& plan, const Indices& chosen) {
-  std::vector<std::pair<std::string, std::vector<std::string>>> parts_by_faces;
+  struct Group {
+    std::string faces;
+    std::vector<std::string> parts;
+    std::size_t piece;  // of the last part: its name is said once
+  };
+  std::vector<Group> groups;
   for (const PartFaces& part : parts_of(plan.faces)) {
     Indices mine;
     std::copy_if(part.faces.begin(), part.faces.end(), std::back_inserter(mine), [&](std::size_t i) { return holds(chosen, i); });
     if (mine.empty()) continue;
     const std::string faces = face_words(plan.faces, part.faces, mine);
-    const auto same = [&faces](const auto& entry) { return entry.first == faces; };
-    auto found = std::find_if(parts_by_faces.begin(), parts_by_faces.end(), same);
-    if (found == parts_by_faces.end()) found = parts_by_faces.emplace(found, faces, std::vector<std::string>{});
-    found->second.push_back(part_words(plan, *part.first));
+    auto found = std::find_if(groups.begin(), groups.end(), [&faces](const Group& group) { return group.faces == faces; });
+    const bool again = found != groups.end() && found->piece == part.first->piece;
+    if (found == groups.end()) found = groups.insert(found, {faces, {}, 0});
+    found->parts.push_back(again ? part.first->part : part_words(plan, *part.first));
+    found->piece = part.first->piece;
   }
   std::string out;
-  for (const auto& [faces, parts] : parts_by_faces) out += (out.empty() ? "" : "; ") + listed(parts) + " " + faces;
+  for (const Group& group : groups) out += (out.empty() ? "" : "; ") + listed(group.parts) + " " + group.faces;
   return out;
 }
 

@@ -83,7 +83,7 @@ Directions Improvement::by_rule(int pass) {
 // Most often the one that has led to the best schedule.
 Improvement::Rule Improvement::any_rule() {
   const bool in_time = incumbent_.best() && best_directions_.in_time;
-  if (random_.chance(in_time ? 0.8 : 0.3)) return Rule::in_time;
+  if (random_.chance(!in_time ? 0.3 : network_.size > large_size ? 0.8 : 0.5)) return Rule::in_time;
   return random_.chance(0.5) ? Rule::by_job : Rule::by_urgency;
 }
 
@@ -97,6 +97,7 @@ Improvement::Rule Improvement::plain_rule(int pass) const {
 Directions Improvement::by_best() {
   Directions d = best_directions_;
   if (random_.chance(0.2)) d.generous = !d.generous;
+  if (d.in_time && network_.size <= large_size && random_.chance(0.4)) d.in_time = false;  // it never waits for what is more urgent
   if (d.in_time && random_.chance(0.5)) d.pull = 0.3 * random_.unit();
   if (random_.chance(0.3)) {
     for (int& times : d.firmness) times = random_.chance(0.2) ? 3 - times : times;
@@ -134,7 +135,7 @@ void Improvement::move_jobs(Keys& keys) {
   for (const Goal& goal : network_.problem.goals) {
     const auto a = static_cast<std::size_t>(goal.activity);
     const double late = best_directions_.key[a] - goal.due;
-    if (late > 0 && random_.chance(0.1)) by[static_cast<std::size_t>(job_[a])] = -late * random_.unit();
+    if (late > 0 && random_.chance(0.3)) by[static_cast<std::size_t>(job_[a])] = -late * random_.unit();
   }
   for (std::size_t i = 0; i < keys.size(); ++i) keys[i] += by[static_cast<std::size_t>(job_[i])];
 }
