@@ -91,7 +91,7 @@ void Exact::take(const SearchResult& result) {
 
 bool Exact::whole(long conflicts) {
   const auto& best = incumbent_.best();
-  if (astray_) return best.has_value();
+  if (astray_) return false;
   const SearchResult result =
       search_.improve(best ? std::optional(best->score) : std::nullopt, best ? &best->schedule : nullptr, limits(conflicts));
   take(result);
