@@ -96,6 +96,7 @@ bool Exact::whole(long conflicts) {
       search_.improve(best ? std::optional(best->score) : std::nullopt, best ? &best->schedule : nullptr, limits(conflicts));
   take(result);
   if (result.infeasible) infeasible_ = true;
+  astray_ = astray_ || (result.conflicts == 0 && !result.schedule && !result.exhausted);  // what it finds cannot be laid out
   if (result.exhausted && incumbent_.best() && !astray_) incumbent_.exhausted();
   return !over();
 }

@@ -12,7 +12,7 @@
 namespace coatday::solver {
 namespace {
 
-constexpr long first_conflicts = 1000;
+constexpr long first_conflicts = 1000, most_conflicts = 1'000'000'000;
 constexpr long conflicts_a_try = 300;
 constexpr int most_parts = 20;               // at a time
 constexpr long conflicts_for_a_part = 1000;  // on the whole, that a look at a part of it may follow
@@ -49,7 +49,8 @@ bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget
   Exact exact(network, bounds, budget, incumbent);
   const bool first = !incumbent.best();
   bool passes_pay = true;
-  for (long conflicts = first_conflicts; !budget.spent() && exact.whole(conflicts); conflicts += conflicts / 2) {
+  for (long conflicts = first_conflicts; !budget.spent() && exact.whole(conflicts);
+       conflicts = std::min(most_conflicts, conflicts + conflicts / 2)) {
     if (first && incumbent.best()) return search_exactly(network, bounds, budget, incumbent, improvement);  // anew, now within its bounds
     const int parts = static_cast<int>(std::clamp(conflicts / conflicts_for_a_part, 1L, static_cast<long>(most_parts)));
     for (bool better = true; better && incumbent.best() && !exact.over() && !budget.spent();) better = exact.parts(parts);
