@@ -7,8 +7,10 @@
 #include <fmt/core.h>
 
 #include "plan/buy/buying.h"
+#include "plan/make/bound.h"
 #include "plan/make/changes.h"
 #include "plan/make/events.h"
+#include "plan/make/missed.h"
 #include "plan/make/put_off.h"
 #include "plan/make/stages.h"
 #include "plan/make/words_of.h"
@@ -52,12 +54,8 @@ class Planner {
         graph_ = make_tasks(job_, loads_);
         unknown_history();
         remember_starts();
-        for (const days horizon : horizons) {
-          const bool many = graph_.tasks.size() > many_tasks;
-          if (many ? horizon != horizons.back() : horizon == horizons.back()) continue;
-          last_horizon_ = horizon == horizons.back() || (!many && horizon == horizons[1]);
-          if (attempt(horizon)) break;
-        }
+        missed_ = take_begun_limits(graph_, plan_.from);
+        if (!attempt() && missed_further()) attempt();
       }
     }
     plan_.seconds_spent = spent();
@@ -115,6 +113,22 @@ class Planner {
     clocks_ = all_clocks_.back().get();
   }
 
+  bool attempt() {
+    const bool many = graph_.tasks.size() > many_tasks;
+    return std::any_of(horizons.begin(), horizons.end(), [&](days horizon) {
+      if (many ? horizon != horizons.back() : horizon == horizons.back()) return false;
+      last_horizon_ = horizon == horizons.back() || (!many && horizon == horizons[1]);
+      return attempt(horizon);
+    });
+  }
+
+  /// What is done cannot be undone: a limit that begins with it gives way before the whole plan does.
+  bool missed_further() {
+    const std::vector<Before> more = take_begun_limits(graph_, std::nullopt);
+    missed_.insert(missed_.end(), more.begin(), more.end());
+    return !more.empty();
+  }
+
   bool attempt(days horizon) {
     const auto steps = static_cast<solver::Time>(horizon / grid_step);
     breathe_until(plan_.from + horizon + cures.front());
@@ -127,7 +141,7 @@ class Planner {
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       settle_crews(graph_, model, found->schedule);
       const std::vector<Berth> places = settle(found->schedule, model);
-      plan_.ready_bound = bound(calendar);
+      plan_.ready_bound = ready_bound(job_, loads_, graph_, *clocks_, calendar, grid_);
       write(*found, places, model);
       judge_search(*found);
       return true;
@@ -192,35 +206,6 @@ class Planner {
       plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
   }
 
-  /// Nothing can be ready before: clocks, calendars and sequence of one item of each part alone, and all hands-on work against all hands.
-  std::optional<Instant> bound(const Calendar& calendar) {
-    const Loads loads = job_.order.history.empty() ? make_loads(job_, Split::single) : loads_;
-    const TaskGraph graph = make_tasks(job_, loads);
-    const solver::Time alone = solver::ready_bound(make_model(job_, loads, graph, *clocks_, calendar, grid_, Scope::relaxed).problem);
-    if (alone >= solver::never) return std::nullopt;
-    return grid_.instant(std::max(alone, busy_until(calendar)));
-  }
-
-  /// When everybody working all hours would have done what has to be done before delivery.
-  solver::Time busy_until(const Calendar& calendar) const {
-    Minutes work{0};
-    for (const Task& task : graph_.tasks) {
-      const bool counts = task.piece && !task.optional && !task.done && !task.milestone && !delivers(task);
-      if (!counts) continue;
-      const Minutes by_crew = task.crew ? task.crew->hands_on * task.crew->people : Minutes::max();
-      work += std::min(task.hands_on * task.people, by_crew);
-    }
-    const auto steps = static_cast<solver::Time>(work / grid_step) / std::max(1, job_.shop.people);
-    if (steps == 0 || calendar.working().empty()) return 0;
-    return std::min(calendar.pausing_end(steps)->at(0), calendar.horizon());
-  }
-
-  bool delivers(const Task& task) const {
-    const OrderPiece& piece = job_.order.pieces[*task.piece];
-    return std::any_of(piece.work.begin(), piece.work.end(),
-                       [&](const OrderWork& w) { return w.delivery && task.id == piece.piece.id + "/" + w.work.id; });
-  }
-
   void write(const solver::Found& found, const std::vector<Berth>& places, const Model& model) {
     plan_.status = Status::feasible;
     Instant end = plan_.from;
@@ -240,6 +225,8 @@ class Planner {
     explain_starts(plan_, graph_, model, *clocks_, grid_);
     write_purchase(plan_, job_);
     judge_air();
+    const std::vector<Finding> missed = missed_limits(missed_, graph_, plan_.events);
+    plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {
       const Instant ready = grid_.instant(found.schedule.activities[delivery.late].start);
       plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
@@ -288,6 +275,7 @@ class Planner {
   Loads loads_;
   TaskGraph graph_;
   std::vector<std::unique_ptr<Clocks>> all_clocks_;
+  std::vector<Before> missed_;  // time limits that the plan need not keep
   bool last_horizon_ = false;
   Clocks* clocks_ = nullptr;  // over plan_.air as it is now
 };

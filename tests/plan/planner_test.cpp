@@ -278,6 +278,45 @@ TEST(Planner, WhatIsDoneStaysDone) {
   }
 }
 
+// The first side has its coat; the shop then stood still for so long.
+Job first_side_done(const Job& job, std::chrono::hours standing, Instant& now) {
+  const Plan plan = planned(job);
+  Job later = job;
+  for (const Event& event : plan.events) {
+    if (event.load != find(plan, "table-1/top/clear 1/first")->load) continue;
+    later.order.history.push_back({event.id, event.start, event.end, {}});
+    now = event.end + standing;
+    if (event.id == "table-1/top/clear 1/first") break;
+  }
+  return later;
+}
+
+TEST(Planner, AFaceThatCanNoLongerFollowInTimeIsPlannedAndToldOf) {
+  Instant now;
+  const Job job = first_side_done(make_job(), std::chrono::hours(72), now);
+  const Plan plan = make_plan(job, {now});
+  ASSERT_EQ(plan.status, Status::feasible);
+  const auto told = [](const Finding& f) { return f.code == "limit-missed" && f.subject == "table-1/top/clear 1/second"; };
+  EXPECT_EQ(std::count_if(plan.findings.begin(), plan.findings.end(), told), 1);
+  EXPECT_TRUE(check(plan, job).empty());
+  Plan silent = plan;
+  std::erase_if(silent.findings, told);
+  const std::vector<Breach> breaches = check(silent, job);
+  EXPECT_TRUE(std::any_of(breaches.begin(), breaches.end(), [](const Breach& b) { return b.code == "faces-apart"; }));
+}
+
+TEST(Planner, AFaceThatCanStillFollowInTimeDoes) {
+  Instant now;
+  const Job job = first_side_done(make_job(), std::chrono::hours(1), now);
+  const Plan plan = make_plan(job, {now});
+  ASSERT_EQ(plan.status, Status::feasible);
+  const Event* first = find(plan, "table-1/top/clear 1/first");
+  const Event* second = find(plan, "table-1/top/clear 1/second");
+  ASSERT_TRUE(first != nullptr && second != nullptr);
+  EXPECT_LE(second->start - first->end, Hours(24));
+  EXPECT_TRUE(std::none_of(plan.findings.begin(), plan.findings.end(), [](const Finding& f) { return f.code == "limit-missed"; }));
+}
+
 TEST(Planner, NeverPromisesBeforeTheBound) {
   for (const int pieces : {1, 2, 3}) {
     JobKnobs knobs;

@@ -37,7 +37,7 @@ void compare(const Facts& facts, std::size_t a, std::size_t b, Breaches& out) {
     auto second = films_b[k];
     if (facts.event(first).start > facts.event(second).start) std::swap(first, second);
     const Hours apart = facts.event(second).start - facts.event(first).end;
-    if (apart <= facts.job.shop.both_faces_within + rounding || facts.event(second).done) continue;
+    if (apart <= facts.job.shop.both_faces_within + rounding || facts.event(second).done || facts.said_missed(first, second)) continue;
     out.push_back({"faces-apart", fmt::format("{} comes {} after {}; the other face follows within {}", facts.name(second),
                                               format_span(apart), facts.name(first), format_span(facts.job.shop.both_faces_within))});
   }

@@ -198,6 +198,12 @@ bool Facts::concerns(const OrderWork& work, const LoadFacts& load) const {
   return std::any_of(load.faces.begin(), load.faces.end(), [&](std::size_t face) { return concerns(work, face); });
 }
 
+bool Facts::said_missed(std::size_t before, std::size_t i) const {
+  return event(before).done && std::any_of(plan.findings.begin(), plan.findings.end(), [&](const Finding& finding) {
+           return finding.code == "limit-missed" && finding.subject == event(i).id;
+         });
+}
+
 std::string Facts::when(Instant t) const { return t >= never ? "never while the air is known" : day_and_time(job.shop.zone.to_local(t)); }
 
 std::string Facts::name(std::size_t i) const {

@@ -82,6 +82,9 @@ struct Facts {
   [[nodiscard]] bool concerns(const OrderWork&, const LoadFacts&) const;
   [[nodiscard]] bool concerns(const OrderWork&, std::size_t face) const;
 
+  /// Whether a limit between them began with what was already done, and the plan says that it is missed.
+  [[nodiscard]] bool said_missed(std::size_t before, std::size_t event) const;
+
   [[nodiscard]] std::string when(Instant) const;  ///< Mon 11 Jan 08:00, in the shop's zone
   [[nodiscard]] std::string name(std::size_t event) const;
   [[nodiscard]] std::string face_name(std::size_t face) const;

@@ -132,7 +132,7 @@ void check_step_lags(const Facts& facts, const LoadFacts& load, Breaches& out) {
     if (here.step->wait && lag + rounding < *here.step->wait) {
       out.push_back({"too-early", fmt::format("{}: waits {} after the step before", name, format_span(*here.step->wait))});
     }
-    if (here.step->within && lag > *here.step->within + rounding) {
+    if (here.step->within && lag > *here.step->within + rounding && !facts.said_missed(steps[k - 1].first, here.first)) {
       out.push_back({"step-too-late", fmt::format("{}: must begin within {} of the step before", name, format_span(*here.step->within))});
     }
   }

@@ -1,0 +1,44 @@
+#include "plan/make/bound.h"
+
+#include <algorithm>
+
+#include "plan/make/missed.h"
+#include "solver/solve.h"
+
+namespace coatday::plan {
+
+namespace {
+
+bool delivers(const Job& job, const Task& task) {
+  const OrderPiece& piece = job.order.pieces[*task.piece];
+  return std::any_of(piece.work.begin(), piece.work.end(),
+                     [&](const OrderWork& w) { return w.delivery && task.id == piece.piece.id + "/" + w.work.id; });
+}
+
+/// When everybody working all hours would have done what has to be done before delivery.
+solver::Time busy_until(const Job& job, const TaskGraph& graph, const Calendar& calendar) {
+  Minutes work{0};
+  for (const Task& task : graph.tasks) {
+    const bool counts = task.piece && !task.optional && !task.done && !task.milestone && !delivers(job, task);
+    if (!counts) continue;
+    const Minutes by_crew = task.crew ? task.crew->hands_on * task.crew->people : Minutes::max();
+    work += std::min(task.hands_on * task.people, by_crew);
+  }
+  const auto steps = static_cast<solver::Time>(work / grid_step) / std::max(1, job.shop.people);
+  if (steps == 0 || calendar.working().empty()) return 0;
+  return std::min(calendar.pausing_end(steps)->at(0), calendar.horizon());
+}
+
+}  // namespace
+
+std::optional<Instant> ready_bound(const Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar,
+                                   const Grid& grid) {
+  const Loads alone = job.order.history.empty() ? make_loads(job, Split::single) : loads;
+  TaskGraph tasks = make_tasks(job, alone);
+  static_cast<void>(take_begun_limits(tasks, std::nullopt));  // a plan may have to miss them
+  const solver::Time soonest = solver::ready_bound(make_model(job, alone, tasks, clocks, calendar, grid, Scope::relaxed).problem);
+  if (soonest >= solver::never) return std::nullopt;
+  return grid.instant(std::max(soonest, busy_until(job, graph, calendar)));
+}
+
+}  // namespace coatday::plan
