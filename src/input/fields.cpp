@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "quantity/nearest.h"
+
 namespace coatday::input {
 namespace {
 
@@ -64,6 +66,7 @@ void Fields::check_keys(const Keys& keys) {
   for (const Entry& entry : value_->entries) {
     if (std::ranges::find(keys, entry.key) != keys.end()) continue;
     mistakes_->add(value_->source->location(entry.at), unknown("key", entry.key, words, " in " + what_));
+    if (auto meant = nearest_word(entry.key, words)) meant_.push_back(*std::move(meant));
   }
 }
 
@@ -78,7 +81,8 @@ const Value* Fields::find(std::string_view key) const {
 
 const Value* Fields::need(std::string_view key) const {
   const Value* value = find(key);
-  if (value == nullptr && value_->kind == Kind::map) mistakes_->add(where(), fmt::format("{} needs '{}'", what_, key));
+  const bool told = std::ranges::find(meant_, key) != meant_.end();
+  if (value == nullptr && value_->kind == Kind::map && !told) mistakes_->add(where(), fmt::format("{} needs '{}'", what_, key));
   return value;
 }
 

@@ -86,6 +86,7 @@ class Fields {
   Mistakes* mistakes_;
   Notes* notes_ = nullptr;
   std::string path_;
+  std::vector<std::string> meant_;  ///< known keys that unknown ones probably mean: they are not missing as well
 };
 
 /// Each text of a list through a parser; wrong ones are told and left out.

@@ -25,7 +25,8 @@ std::vector<Sundry> abrasives(std::span<const DryWork> works) {
   constexpr double rounding = 1e-9;  // ten times 0.1 m² is one sheet
   std::vector<Sundry> all;
   for (const auto& [grit, count] : by_grit) {
-    all.push_back({"abrasive, grit " + std::to_string(grit), static_cast<int>(std::ceil(count - rounding)), "sheets 230 x 280 mm",
+    const int whole = static_cast<int>(std::ceil(count - rounding));
+    all.push_back({"abrasive, grit " + std::to_string(grit), whole, whole == 1 ? "sheet 230 x 280 mm" : "sheets 230 x 280 mm",
                    "one sheet for 1 m² of wood, for 1.5 m² above grit 180 or between coats: common practice, no source"});
   }
   return all;
