@@ -7,6 +7,7 @@
 #include "solver/incumbent.h"
 #include "solver/priority.h"
 #include "solver/settle.h"
+#include "solver/variants.h"
 
 namespace coatday::solver {
 namespace {
@@ -106,7 +107,9 @@ bool keeps(const Problem& problem) {
   return std::any_of(problem.activities.begin(), problem.activities.end(), [](const Activity& a) { return a.kept.has_value(); });
 }
 
-void keep(const Problem& problem, const Limits& limits, Found& found) {
+// The ways of forks stay as they are: another way is another activity.
+void keep(const Problem& given, const Limits& limits, Found& found) {
+  const Problem problem = taking(given, ways_taken(given, found.schedule));
   Limits quick = limits;  // what is left to do takes passes, not seconds
   quick.seconds = 0;
   quick.work = 0;

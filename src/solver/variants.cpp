@@ -10,6 +10,8 @@ constexpr int most_idle = 20;              // turns
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
+}  // namespace
+
 Problem taking(Problem problem, const std::vector<int>& taken) {
   for (std::size_t f = 0; f < problem.forks.size(); ++f) {
     for (const Way& way : problem.forks[f].ways) {
@@ -21,7 +23,11 @@ Problem taking(Problem problem, const std::vector<int>& taken) {
   return problem;
 }
 
-}  // namespace
+std::vector<int> ways_taken(const Problem& problem, const Schedule& schedule) {
+  std::vector<int> taken;
+  for (const Fork& fork : problem.forks) taken.push_back(way_taken(fork, schedule));
+  return taken;
+}
 
 Variants::Variant::Variant(const Network& all, const Taken& taken, const Bounds& of_all, Budget& budget, Incumbent& incumbent)
     : problem(taking(all.problem, taken)), network(problem), bounds(network) {
@@ -83,11 +89,7 @@ Variants::Taken Variants::last() const {
   return taken;
 }
 
-Variants::Taken Variants::best() const {
-  Taken taken;
-  for (const Fork& fork : network_.problem.forks) taken.push_back(way_taken(fork, incumbent_.best()->schedule));
-  return taken;
-}
+Variants::Taken Variants::best() const { return ways_taken(network_.problem, incumbent_.best()->schedule); }
 
 // Other ways that are open for some forks, mostly few.
 Variants::Taken Variants::varied(Taken taken) {

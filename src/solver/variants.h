@@ -7,6 +7,11 @@
 
 namespace coatday::solver {
 
+/// The problem when the ways of its forks are decided: what is not taken is optional, and the remedy of nothing.
+[[nodiscard]] Problem taking(Problem, const std::vector<int>& taken);
+/// The ways that a sound schedule takes.
+[[nodiscard]] std::vector<int> ways_taken(const Problem&, const Schedule&);
+
 class Variants {
  public:
   Variants(const Network&, const Bounds&, Budget&, Incumbent&);
@@ -19,7 +24,7 @@ class Variants {
   using Taken = std::vector<int>;  ///< by fork, the way
   struct Variant {
     Variant(const Network&, const Taken&, const Bounds&, Budget&, Incumbent&);
-    Problem problem;  ///< what is not taken is optional, and the remedy of nothing
+    Problem problem;
     Network network;
     Bounds bounds;
     std::optional<Improvement> passes;  ///< none where the bounds cross
