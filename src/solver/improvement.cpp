@@ -8,10 +8,11 @@
 namespace coatday::solver {
 namespace {
 
-constexpr int plain_passes = 6;    // by urgency, job by job and in time, each with holds reserved leanly and generously
-constexpr int large_size = 1000;   // activities
-constexpr int few_jobs = 4;        // fewer are not worth moving against each other
-constexpr double hopeless = 1.03;  // so much later than the best, a schedule is not worth another pass
+constexpr int plain_passes = 6;       // by urgency, job by job and in time, each with holds reserved leanly and generously
+constexpr int large_size = 1000;      // activities
+constexpr int most_justified = 2000;  // activities: with more, the time goes further on other passes
+constexpr int few_jobs = 4;           // fewer are not worth moving against each other
+constexpr double hopeless = 1.03;     // so much later than the best, a schedule is not worth another pass
 
 }  // namespace
 
@@ -142,7 +143,7 @@ void Improvement::move_jobs(Keys& keys) {
 
 void Improvement::try_once(Directions directions) {
   std::optional<Schedule> made = pass(directions);
-  if (made && budget_.extended()) justify(std::move(directions), std::move(*made));
+  if (made && budget_.extended() && network_.size <= most_justified) justify(std::move(directions), std::move(*made));
 }
 
 // Late and then early again, as long as that shortens it.
