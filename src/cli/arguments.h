@@ -12,12 +12,12 @@
 
 namespace coatday::cli {
 
-enum class Command { plan, buy, why, check, area, finishes, schedules };
+struct Command;
 enum class Format { text, json };
 enum class Colour { never, automatic, always };
 
 struct Arguments {
-  Command command = Command::plan;
+  const Command* command = nullptr;
   std::vector<std::string> orders;  ///< paths of the order files, planned together
   std::string name;                 ///< event, finish or schedule; empty: all of them
   std::vector<std::string> own;     ///< files with finishes of the user's own

@@ -1,10 +1,41 @@
 #include "cli/commands.h"
+#include "cli/options.h"
 #include "cli/planned.h"
 #include "quantity/nearest.h"
 #include "report/report.h"
 
 namespace coatday::cli {
 namespace {
+
+constexpr std::string_view finishes_help = R"(Prints the finish products that orders may name, or all about one of them: its
+stages of drying, limits, coverage and the source of each value.
+
+Usage: coatday finishes [NAME] [options]
+
+  NAME              the id of a finish (default: lists them all)
+  --own FILE        a file with finishes of your own; may be repeated
+  --units UNITS     us or metric (default metric)
+  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
+                    always (default auto)
+  -h, --help        this text
+
+Example: coatday finishes --own label.yaml
+)";
+
+constexpr std::string_view schedules_help = R"(Prints the finishing schedules that orders may name, or the steps of one of
+them.
+
+Usage: coatday schedules [NAME] [options]
+
+  NAME              the id of a schedule (default: lists them all)
+  --own FILE        a file with schedules of your own; may be repeated
+  --units UNITS     us or metric (default metric)
+  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
+                    always (default auto)
+  -h, --help        this text
+
+Example: coatday schedules --own label.yaml
+)";
 
 template <class T>
 Outcome not_found(const char* what, const std::string& name, const std::map<std::string, T>& known) {
@@ -14,9 +45,7 @@ Outcome not_found(const char* what, const std::string& name, const std::map<std:
   return mistaken(std::string("no ") + what + " '" + name + "'" + (meant ? "; did you mean '" + *meant + "'?" : ""));
 }
 
-}  // namespace
-
-Outcome finishes_command(const Arguments& arguments, const World& world) {
+Outcome finishes(const Arguments& arguments, const World& world) {
   const auto catalogue = load_finishes(arguments, world);
   if (!catalogue) return catalogue.error();
   const report::Look shown = look(arguments, world, Units::metric);
@@ -26,7 +55,7 @@ Outcome finishes_command(const Arguments& arguments, const World& world) {
   return {done, report::finish_text(*product, shown), ""};
 }
 
-Outcome schedules_command(const Arguments& arguments, const World& world) {
+Outcome schedules(const Arguments& arguments, const World& world) {
   const auto catalogue = load_finishes(arguments, world);
   if (!catalogue) return catalogue.error();
   const report::Look shown = look(arguments, world, Units::metric);
@@ -35,5 +64,10 @@ Outcome schedules_command(const Arguments& arguments, const World& world) {
   if (schedule == nullptr) return not_found("schedule", arguments.name, catalogue->schedules);
   return {done, report::schedule_text(*schedule, *catalogue, shown), ""};
 }
+
+}  // namespace
+
+Command finishes_command() { return {"finishes", {name(), own(), units(), colour()}, finishes_help, finishes}; }
+Command schedules_command() { return {"schedules", {name(), own(), units(), colour()}, schedules_help, schedules}; }
 
 }  // namespace coatday::cli

@@ -1,17 +1,19 @@
 #pragma once
-// One file a command. Each reads what it needs and answers with an outcome.
+// The commands, one file each.
 
-#include "cli/arguments.h"
-#include "cli/world.h"
+#include "cli/command.h"
 
 namespace coatday::cli {
 
-[[nodiscard]] Outcome plan_command(const Arguments&, const World&);
-[[nodiscard]] Outcome buy_command(const Arguments&, const World&);
-[[nodiscard]] Outcome why_command(const Arguments&, const World&);
-[[nodiscard]] Outcome check_command(const Arguments&, const World&);
-[[nodiscard]] Outcome area_command(const Arguments&, const World&);
-[[nodiscard]] Outcome finishes_command(const Arguments&, const World&);
-[[nodiscard]] Outcome schedules_command(const Arguments&, const World&);
+[[nodiscard]] Command plan_command();
+[[nodiscard]] Command buy_command();
+[[nodiscard]] Command why_command();
+[[nodiscard]] Command check_command();
+[[nodiscard]] Command area_command();
+[[nodiscard]] Command finishes_command();
+[[nodiscard]] Command schedules_command();
+
+/// All of them, in the order of the program's help.
+[[nodiscard]] const std::vector<Command>& commands();
 
 }  // namespace coatday::cli

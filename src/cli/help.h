@@ -1,16 +1,11 @@
 #pragma once
-// The help texts, written by hand. A test holds them to the options that there are.
+// The program's own help, written by hand; each command has its text in its own file.
 
-#include <optional>
-#include <string>
 #include <string_view>
-
-#include "cli/arguments.h"
 
 namespace coatday::cli {
 
-/// The text for a command, or the program's own.
-[[nodiscard]] std::string_view help(std::optional<Command>);
+[[nodiscard]] std::string_view help();
 [[nodiscard]] std::string_view version();
 
 }  // namespace coatday::cli

@@ -1,0 +1,11 @@
+#include "cli/commands.h"
+
+namespace coatday::cli {
+
+const std::vector<Command>& commands() {
+  static const std::vector<Command> all{plan_command(), buy_command(),      why_command(),      check_command(),
+                                        area_command(), finishes_command(), schedules_command()};
+  return all;
+}
+
+}  // namespace coatday::cli

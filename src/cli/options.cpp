@@ -1,0 +1,124 @@
+#include "cli/options.h"
+
+#include <utility>
+
+#include "quantity/nearest.h"
+
+namespace coatday::cli {
+namespace {
+
+using Takes = Option::Takes;
+using Read = tl::expected<void, std::string>;
+
+tl::unexpected<std::string> wrong(std::string message) { return tl::make_unexpected(std::move(message)); }
+
+template <class T>
+using Choices = std::vector<std::pair<std::string, T>>;
+
+std::string listed(const Words& words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i) text += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + words[i];
+  return text;
+}
+
+/// One word of several, for a member of the arguments.
+template <class T, class Member>
+Option choice(const std::string& name, Member member, const Choices<T>& known) {
+  return {name, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
+            Words words;
+            for (const auto& [word, value] : known) {
+              words.push_back(word);
+              if (word != typed.front()) continue;
+              arguments.*member = value;
+              return {};
+            }
+            return wrong(name + " '" + typed.front() + "': expected " + listed(words) + suggestion(typed.front(), words));
+          }};
+}
+
+/// The words as they are.
+Option kept(const std::string& name, std::string Arguments::*member) {
+  return {name, Takes::word, [member](const Words& typed, Arguments& arguments) -> Read {
+            arguments.*member = typed.front();
+            return {};
+          }};
+}
+Option kept(const std::string& name, Words Arguments::*member) {
+  return {name, Takes::words, [member](const Words& typed, Arguments& arguments) -> Read {
+            arguments.*member = typed;
+            return {};
+          }};
+}
+
+constexpr double thorough = 30;  // seconds
+constexpr double most_effort = 86'400;
+
+Read read_effort(const Words& words, Arguments& arguments) {
+  const std::string& typed = words.front();
+  const auto seconds = parse_count(typed);
+  const bool known = typed == "quick" || typed == "thorough" || (seconds && *seconds <= most_effort);
+  if (!known) {
+    return wrong("--effort '" + typed + "': expected quick, thorough or whole seconds, a day at most" +
+                 suggestion(typed, {"quick", "thorough"}));
+  }
+  arguments.effort = typed == "quick" ? 0 : typed == "thorough" ? thorough : *seconds;
+  return {};
+}
+
+Read read_from(const Words& typed, Arguments& arguments) {
+  const auto from = parse_local_time(typed.front());
+  if (!from) return wrong("--from " + from.error());
+  arguments.from = *from;
+  return {};
+}
+
+bool is_yaml(const std::string& word) { return word.ends_with(".yaml") || word.ends_with(".yml"); }
+
+// After the first word, which is an order whatever its name: more orders, then perhaps a step.
+Read read_event(const Words& typed, Arguments& arguments) {
+  Words words = typed;
+  if (words.size() > 1 && !is_yaml(words.back())) {
+    arguments.name = words.back();
+    words.pop_back();
+  }
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    if (!is_yaml(words[i])) return wrong("'" + words[i] + "': a second order's name ends in .yaml, and a single step comes last");
+  }
+  arguments.orders = words;
+  return {};
+}
+
+Option needed(Option option) {
+  option.needed = true;
+  return option;
+}
+
+}  // namespace
+
+std::string suggestion(const std::string& typed, const Words& known) {
+  const auto meant = nearest_word(typed, known);
+  return meant ? "; did you mean '" + *meant + "'?" : "";
+}
+
+Option orders() { return needed(kept("ORDER.yaml", &Arguments::orders)); }
+Option orders_and_event() { return needed({"ORDER.yaml", Takes::words, read_event}); }
+Option name() { return kept("NAME", &Arguments::name); }
+
+Option format() { return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}}); }
+Option from() { return {"--from", Takes::word, read_from}; }
+Option keep() { return kept("--keep", &Arguments::keep); }
+Option effort() { return {"--effort", Takes::word, read_effort}; }
+Option units() { return choice<Units>("--units", &Arguments::units, {{"us", Units::us}, {"metric", Units::metric}}); }
+Option strict() {
+  return {"--strict", Takes::nothing, [](const Words&, Arguments& arguments) -> Read {
+            arguments.strict = true;
+            return {};
+          }};
+}
+Option own() { return kept("--own", &Arguments::own); }
+Option colour() {
+  return choice<Colour>("--colour", &Arguments::colour,
+                        {{"never", Colour::never}, {"auto", Colour::automatic}, {"always", Colour::always}});
+}
+
+}  // namespace coatday::cli

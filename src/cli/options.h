@@ -1,0 +1,26 @@
+#pragma once
+// What may stand after a command, each once for all commands that take it.
+
+#include "cli/command.h"
+
+namespace coatday::cli {
+
+// What a command is about.
+[[nodiscard]] Option orders();            ///< ORDER.yaml...
+[[nodiscard]] Option orders_and_event();  ///< ORDER.yaml... [EVENT]
+[[nodiscard]] Option name();              ///< [NAME]
+
+// Options.
+[[nodiscard]] Option format();  ///< text or json
+[[nodiscard]] Option from();
+[[nodiscard]] Option keep();
+[[nodiscard]] Option effort();
+[[nodiscard]] Option units();
+[[nodiscard]] Option strict();
+[[nodiscard]] Option own();
+[[nodiscard]] Option colour();
+
+/// "; did you mean 'x'?", or nothing.
+[[nodiscard]] std::string suggestion(const std::string& typed, const Words& known);
+
+}  // namespace coatday::cli
