@@ -4,7 +4,18 @@ set -uo pipefail
 cd "$(dirname "$0")/.."
 . samples/packages.sh
 
+# Libraries of the npm registry that results are compared with: exact versions, checked by their hashes.
+install_peers() {
+  mkdir -p build/peers
+  cmp -s tests/peers/package-lock.json build/peers/installed-lock.json && return
+  echo "Packages: installing the libraries to compare with ..."
+  cp tests/peers/package.json tests/peers/package-lock.json build/peers/
+  (cd build/peers && npm ci --no-audit --no-fund --loglevel=error) || return 1
+  cp tests/peers/package-lock.json build/peers/installed-lock.json
+}
+
 install_packages "${build_packages[@]}" "${test_packages[@]}" || exit 1
+install_peers || exit 1
 passed=0
 failed=0
 for preset in release sanitizers; do
