@@ -32,6 +32,9 @@ constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 constexpr long search_for_any = 3000, search_in_time = 1000;
 constexpr std::size_t few_tasks = 200;
 
+/// Of the seconds that are asked for, at least this part goes into the search.
+constexpr double least_search = 0.2;
+
 /// So many would hardly fit into a short horizon, and it would take long to see that.
 constexpr std::size_t many_tasks = 1000;
 
@@ -187,7 +190,8 @@ class Planner {
   [[nodiscard]] solver::Limits limits() const {
     solver::Limits limits;
     if (request_.seconds <= 0) return limits;
-    limits.seconds = std::max(1.0, request_.seconds - std::chrono::duration<double>(spent()).count());
+    const double before = std::chrono::duration<double>(spent()).count();  // what follows the search takes about twice as long
+    limits.seconds = std::max(least_search * request_.seconds, request_.seconds - 3 * before);
     limits.stop = request_.stop;
     if (request_.progress) {
       limits.progress = [this](const solver::Progress& progress) {

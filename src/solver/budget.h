@@ -17,10 +17,8 @@ class Budget {
   [[nodiscard]] long work() const { return work_; }
   [[nodiscard]] bool spent() const { return (limits_.work > 0 && work_ >= limits_.work) || cut_off(); }
   /// Whether the clock or the caller ends the call at once.
-  [[nodiscard]] bool cut_off() const {
-    if (limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed)) return true;
-    return limits_.seconds > 0 && seconds() >= limits_.seconds;
-  }
+  [[nodiscard]] bool cut_off() const { return stopped() || (limits_.seconds > 0 && seconds() >= limits_.seconds); }
+  [[nodiscard]] bool stopped() const { return limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed); }
   /// Sets aside such a part of what is left, for whoever asks share_spent().
   void share(double part) {
     if (limits_.work > 0) share_work_ = work_ + static_cast<long>(part * static_cast<double>(limits_.work - work_));

@@ -18,6 +18,7 @@ struct Directions {
   std::vector<int> firmness;  ///< by maximum lag with a remedy: so often its `from` is moved to keep the window before the remedy is used
   bool generous = false;      ///< reserve holds up to their limit as long as their end is open
   bool keep = false;          ///< rather at its kept start than earlier
+  bool at_leisure = false;    ///< only the caller cuts it off, no clock
   int patience_each = 0;      ///< failures of one activity, and of all together, before the pass is given up
   int patience_all = 0;
 };

@@ -8,7 +8,7 @@
 namespace coatday::solver {
 namespace {
 
-constexpr int plain_passes = 6;       // by urgency, job by job and in time, each with holds reserved leanly and generously
+constexpr int plain_passes = 6;       // by three rules, each with holds reserved leanly and generously
 constexpr int large_size = 1000;      // activities
 constexpr int most_justified = 2000;  // activities: with more, the time goes further on other passes
 constexpr int few_jobs = 4;           // fewer are not worth moving against each other
@@ -33,7 +33,10 @@ Improvement::Improvement(const Network& network, const Bounds& bounds, Budget& b
 
 void Improvement::find(int most) {
   const int last = std::max(plain_passes, passes()) - 1;
-  for (int pass = 0; pass < most && !incumbent_.best() && may_go_on(tried_, last); ++pass) try_once(directions(tried_++));
+  const auto may_try = [&] {
+    return may_go_on(tried_, last) || (tried_ < plain_passes && !budget_.stopped());
+  };  // these, whatever the clock
+  for (int pass = 0; pass < most && !incumbent_.best() && may_try(); ++pass) try_once(directions(tried_++));
 }
 
 void Improvement::improve(int most) {
@@ -56,6 +59,7 @@ bool Improvement::may_go_on(int pass, int most) const { return budget_.extended(
 Directions Improvement::directions(int pass) {
   const bool plain = pass < plain_passes;
   Directions d = incumbent_.best() && !plain && random_.chance(0.8) ? by_best() : by_rule(pass);
+  d.at_leisure = pass < plain_passes && !incumbent_.best();
   d.patience_each = budget_.limits().unscheduling_per_activity;
   d.patience_all = budget_.limits().unscheduling_per_activity + 8 * network_.size;
   follow_precedence(network_, d.key);
@@ -65,13 +69,13 @@ Directions Improvement::directions(int pass) {
 Directions Improvement::by_rule(int pass) {
   const bool plain = pass < plain_passes;
   Directions d;
-  d.generous = pass % 2 == 1;
+  d.generous = (pass % 2 == 1) != (network_.size > large_size);  // which fails less often: a large problem wants a schedule first
   d.key = urgency_;
   const Rule rule = plain ? plain_rule(pass) : any_rule();
-  d.in_time = rule == Rule::in_time;
-  const bool by_job = rule == Rule::by_job;
+  d.in_time = rule == Rule::in_time || rule == Rule::in_turn;
+  const bool by_job = rule == Rule::by_job || rule == Rule::in_turn;
   for (std::size_t i = 0; by_job && i < d.key.size(); ++i) d.key[i] += 2 * breadth_ * job_[i];
-  if (d.in_time && !plain && random_.chance(0.5)) d.pull = 0.2 * random_.unit();
+  if (rule == Rule::in_time && !plain && random_.chance(0.5)) d.pull = 0.2 * random_.unit();
   if (!plain) shake(d.key, breadth_ * (0.05 + 0.3 * random_.unit()) * (by_job ? 4 : 1));
   const double firm = !plain && random_.chance(0.5) ? random_.unit() : 0;
   for (std::size_t i = 0; i < network_.problem.maximum_lags.size(); ++i) d.firmness.push_back(random_.chance(firm) ? 3 : 0);
@@ -84,13 +88,19 @@ Directions Improvement::by_rule(int pass) {
 // Most often the one that has led to the best schedule.
 Improvement::Rule Improvement::any_rule() {
   const bool in_time = incumbent_.best() && best_directions_.in_time;
-  if (random_.chance(!in_time ? 0.3 : network_.size > large_size ? 0.8 : 0.5)) return Rule::in_time;
+  if (random_.chance(!in_time ? 0.3 : network_.size > large_size ? 0.8 : 0.5)) {
+    return job_count_ >= few_jobs && random_.chance(0.5) ? Rule::in_turn : Rule::in_time;
+  }
   return random_.chance(0.5) ? Rule::by_job : Rule::by_urgency;
 }
 
-// A large problem in time first: it is the rule that seldom has to take anything out again.
+// Many jobs in turn: what is begun is finished before more is begun, in whatever time there is between. A large problem in time first: that
+// seldom has to take anything out again.
 Improvement::Rule Improvement::plain_rule(int pass) const {
-  const std::array<Rule, 3> small{Rule::by_urgency, Rule::by_job, Rule::in_time}, large{Rule::in_time, Rule::by_urgency, Rule::by_job};
+  using Rules = std::array<Rule, 3>;
+  const bool many = job_count_ >= few_jobs;
+  const Rules small = many ? Rules{Rule::by_urgency, Rule::in_turn, Rule::in_time} : Rules{Rule::by_urgency, Rule::by_job, Rule::in_time};
+  const Rules large{many ? Rule::in_turn : Rule::in_time, Rule::by_urgency, Rule::by_job};
   return (network_.size > large_size ? large : small).at(static_cast<std::size_t>(pass / 2));
 }
 

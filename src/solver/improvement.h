@@ -19,7 +19,7 @@ class Improvement {
   [[nodiscard]] const Troubles& troubles() const { return troubles_; }
 
  private:
-  enum class Rule { by_urgency, by_job, in_time };
+  enum class Rule { by_urgency, by_job, in_time, in_turn };
   [[nodiscard]] bool may_go_on(int pass, int most) const;
   Directions directions(int pass);
   [[nodiscard]] int passes() const;

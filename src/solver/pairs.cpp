@@ -115,6 +115,7 @@ bool Pairs::sweep(Bounds& bounds, bool& changed) const {
 }
 
 std::vector<std::vector<int>> Pairs::cliques() const {
+  if (pairs_.empty() && !separation_) return {};
   const std::size_t n = at(network_.size);
   std::vector<char> apart(n * n, 0);
   const auto set = [&](int a, int b) { apart[at(a) * n + at(b)] = apart[at(b) * n + at(a)] = 1; };

@@ -47,6 +47,24 @@ Pass::Waiting Pass::pop() {
   return waiting;
 }
 
+// Something that was reserved is free from t on: what waits for its like may start sooner than it seemed.
+void Pass::wake(Time t) {
+  seen_.assign(seen_.size(), {});
+  bool sooner = false;
+  for (Waiting& waiting : heap_) {
+    if (waiting.soonest <= t || !begins_hold(waiting.activity)) continue;
+    const Time soonest = std::max(t, lower_bound(waiting.activity, false));
+    sooner = sooner || soonest < waiting.soonest;
+    waiting.soonest = std::min(waiting.soonest, soonest);
+  }
+  if (sooner) std::make_heap(heap_.begin(), heap_.end(), [this](const Waiting& x, const Waiting& y) { return before(y, x); });
+}
+
+bool Pass::begins_hold(int a) const {
+  const auto holds = network_.holds[a];
+  return std::any_of(holds.begin(), holds.end(), [&](int h) { return network_.hold(h).first == a; });
+}
+
 // In a pass in time: whether another could start before it, now that more is placed. It then waits on.
 bool Pass::yields(Waiting waiting) {
   if (!directions_.in_time || heap_.empty()) return false;
@@ -74,7 +92,7 @@ Constructed Pass::run() {
       const Waiting next = pop();
       const int a = next.activity;
       if (partial_.placed(a) || waiting_[at(a)] > 0 || yields(next)) continue;
-      if (budget_.cut_off() || !attempt(a)) return {std::nullopt, stuck_};
+      if ((directions_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return {std::nullopt, stuck_};
     }
     if (all_failures_ > directions_.patience_all) return {std::nullopt, stuck_};
   } while (!settle_holds());
@@ -209,6 +227,7 @@ void Pass::put_back(const Lifted& lifted) {
 bool Pass::commit(const Candidate& c, const Lifted& lifted) {
   partial_.place(c);
   std::vector<int> done;
+  Time freed = never;
   bool fits = true;
   for (const int h : network_.holds[c.activity]) {
     const Hold& hold = network_.hold(h);
@@ -221,12 +240,14 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
     if (!fits) break;
     partial_.reserve(h, {choice, time, {}});
     done.push_back(h);
+    if (was != lifted.end() && time.end < was->second.time.end) freed = std::min(freed, time.end);
   }
   if (!fits) {
     for (const int h : done) partial_.lift(h);
     partial_.remove(c.activity);
     return false;
   }
+  if (directions_.in_time && freed < never) wake(freed);
   for (const int i : network_.min_out[c.activity]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (network_.precedence(lag) && --waiting_[at(lag.to)] == 0) push(lag.to);

@@ -33,6 +33,8 @@ class Pass {
   void push(const Waiting&);
   Waiting pop();
   bool yields(Waiting);
+  void wake(Time);
+  [[nodiscard]] bool begins_hold(int activity) const;
   bool attempt(int activity);
   bool use_remedies(int activity, const std::vector<int>& windows);
   Proposal propose(int activity, Time from);

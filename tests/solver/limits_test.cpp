@@ -105,6 +105,12 @@ TEST(Limits, SecondsAreKept) {
   EXPECT_LT(last, 30);  // the machine may be slow, but not so slow
 }
 
+TEST(Limits, WhatTheFirstPassesFindComesHoweverShortTheTime) {
+  Limits limits;
+  limits.seconds = 1e-9;
+  EXPECT_TRUE(std::holds_alternative<Found>(solve(crowded(400), limits)));
+}
+
 TEST(Limits, ItStopsWhenTold) {
   std::atomic<bool> stop = false;
   Limits limits;
