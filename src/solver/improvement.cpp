@@ -10,7 +10,7 @@ namespace {
 
 constexpr int plain_passes = 6;       // by three rules, each with holds reserved leanly and generously
 constexpr int large_size = 1000;      // activities
-constexpr int most_justified = 2000;  // activities: with more, the time goes further on other passes
+constexpr int most_justified = 1000;  // activities: with more, the time goes further on other passes
 constexpr int few_jobs = 4;           // fewer are not worth moving against each other
 constexpr double hopeless = 1.03;     // so much later than the best, a schedule is not worth another pass
 
@@ -56,9 +56,11 @@ int Improvement::passes() const {
 
 bool Improvement::may_go_on(int pass, int most) const { return budget_.extended() ? !budget_.share_spent() : pass <= most; }
 
+bool Improvement::many_jobs() const { return job_count_ >= few_jobs; }
+
 Directions Improvement::directions(int pass) {
   const bool plain = pass < plain_passes;
-  Directions d = incumbent_.best() && !plain && random_.chance(0.8) ? by_best() : by_rule(pass);
+  Directions d = incumbent_.best() && !plain && random_.chance(many_jobs() ? 0.3 : 0.8) ? by_best() : by_rule(pass);
   d.at_leisure = pass < plain_passes && !incumbent_.best();
   d.patience_each = budget_.limits().unscheduling_per_activity;
   d.patience_all = budget_.limits().unscheduling_per_activity + 8 * network_.size;
@@ -73,10 +75,14 @@ Directions Improvement::by_rule(int pass) {
   d.key = urgency_;
   const Rule rule = plain ? plain_rule(pass) : any_rule();
   d.in_time = rule == Rule::in_time || rule == Rule::in_turn;
-  const bool by_job = rule == Rule::by_job || rule == Rule::in_turn;
+  const bool by_job = rule == Rule::by_job || (rule == Rule::in_turn && plain);
   for (std::size_t i = 0; by_job && i < d.key.size(); ++i) d.key[i] += 2 * breadth_ * job_[i];
   if (rule == Rule::in_time && !plain && random_.chance(0.5)) d.pull = 0.2 * random_.unit();
-  if (!plain) shake(d.key, breadth_ * (0.05 + 0.3 * random_.unit()) * (by_job ? 4 : 1));
+  if (rule == Rule::in_turn && !plain) {
+    vary_turns(d);
+  } else if (!plain) {
+    shake(d.key, breadth_ * (0.05 + 0.3 * random_.unit()) * (by_job ? 4 : 1));
+  }
   const double firm = !plain && random_.chance(0.5) ? random_.unit() : 0;
   for (std::size_t i = 0; i < network_.problem.maximum_lags.size(); ++i) d.firmness.push_back(random_.chance(firm) ? 3 : 0);
   if (plain || random_.chance(0.5)) {
@@ -85,11 +91,23 @@ Directions Improvement::by_rule(int pass) {
   return d;
 }
 
+// Turns that overlap more or less, in another order, the last of them perhaps together so that there is work for all hands to the end.
+void Improvement::vary_turns(Directions& d) {
+  const double each = (incumbent_.best() ? spread_ : breadth_) / job_count_ * (0.3 + 2 * random_.unit());
+  const double last = job_count_ * (random_.chance(0.5) ? 1 : 0.6 + 0.4 * random_.unit());
+  const double noise = random_.chance(0.3) ? 0 : 10 * random_.unit();
+  std::vector<double> turn;
+  for (int job = 0; job < job_count_; ++job) turn.push_back(each * (std::min<double>(job, last) + noise * random_.unit()));
+  for (std::size_t i = 0; i < d.key.size(); ++i) d.key[i] += turn[static_cast<std::size_t>(job_[i])];
+  if (random_.chance(0.5)) shake(d.key, each * 5 * random_.unit());
+  if (random_.chance(0.6)) d.pull = 0.03 * random_.unit();
+}
+
 // Most often the one that has led to the best schedule.
 Improvement::Rule Improvement::any_rule() {
   const bool in_time = incumbent_.best() && best_directions_.in_time;
   if (random_.chance(!in_time ? 0.3 : network_.size > large_size ? 0.8 : 0.5)) {
-    return job_count_ >= few_jobs && random_.chance(0.5) ? Rule::in_turn : Rule::in_time;
+    return many_jobs() && random_.chance(0.8) ? Rule::in_turn : Rule::in_time;
   }
   return random_.chance(0.5) ? Rule::by_job : Rule::by_urgency;
 }
@@ -98,7 +116,7 @@ Improvement::Rule Improvement::any_rule() {
 // seldom has to take anything out again.
 Improvement::Rule Improvement::plain_rule(int pass) const {
   using Rules = std::array<Rule, 3>;
-  const bool many = job_count_ >= few_jobs;
+  const bool many = many_jobs();
   const Rules small = many ? Rules{Rule::by_urgency, Rule::in_turn, Rule::in_time} : Rules{Rule::by_urgency, Rule::by_job, Rule::in_time};
   const Rules large{many ? Rule::in_turn : Rule::in_time, Rule::by_urgency, Rule::by_job};
   return (network_.size > large_size ? large : small).at(static_cast<std::size_t>(pass / 2));
@@ -117,7 +135,7 @@ Directions Improvement::by_best() {
   if (move < 0.3) {
     const double size = random_.unit();
     shake(d.key, spread_ * (0.005 + 0.3 * size * size * size));  // mostly little
-  } else if (move < 0.6 || (budget_.extended() && job_count_ < few_jobs)) {
+  } else if (move < 0.6 || (budget_.extended() && !many_jobs())) {
     shake_window(d.key);
   } else {
     move_jobs(d.key);

@@ -23,10 +23,12 @@ class Improvement {
   [[nodiscard]] bool may_go_on(int pass, int most) const;
   Directions directions(int pass);
   [[nodiscard]] int passes() const;
+  [[nodiscard]] bool many_jobs() const;
   [[nodiscard]] Rule plain_rule(int pass) const;
   Rule any_rule();
   Directions by_rule(int pass);
   Directions by_best();
+  void vary_turns(Directions&);
   void shake(Keys&, double by);
   void shake_window(Keys&);
   void move_jobs(Keys&);

@@ -26,19 +26,21 @@ LowerBound::LowerBound(const Network& network, const Bounds& bounds, Effort effo
       bounds_(bounds),
       runs_(shortest_runs(network, bounds)),
       pairs_(network, bounds, runs_, separation(network, bounds, effort), network.size > large ? 0 : most_pairs),
-      workload_(network, bounds, runs_, effort == Effort::thorough) {
+      workload_(network, bounds, runs_, effort == Effort::thorough),
+      rounds_(network, bounds, effort == Effort::thorough) {
   for (const Goal& goal : network.problem.goals) {
     if (network.certain(goal.activity)) goals_.push_back(goal.activity);
   }
   for (const std::vector<int>& clique : pairs_.cliques()) workload_.add_clique(bounds, clique);
-  impossible_ = !pairs_.tighten(bounds_, most_work) || workload_.too_much(bounds_);
+  impossible_ = !pairs_.tighten(bounds_, most_work) || workload_.too_much(bounds_) || rounds_.too_many(bounds_);
 }
 
 bool LowerBound::refuted(Time ready, long& work) const {
   Bounds within = bounds_;
   work -= within.work();
   for (const int goal : goals_) within.start_by(goal, ready);
-  const bool result = !within.propagate(most_work) || !pairs_.tighten(within, most_work) || workload_.too_much(within);
+  const bool result =
+      !within.propagate(most_work) || !pairs_.tighten(within, most_work) || workload_.too_much(within) || rounds_.too_many(within);
   work += within.work();
   return result;
 }

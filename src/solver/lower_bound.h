@@ -3,6 +3,7 @@
 
 #include "solver/bounds.h"
 #include "solver/pairs.h"
+#include "solver/rounds.h"
 #include "solver/workload.h"
 
 namespace coatday::solver {
@@ -29,6 +30,7 @@ class LowerBound {
   std::vector<Time> runs_;
   Pairs pairs_;
   Workload workload_;
+  Rounds rounds_;
   bool impossible_ = false;
 };
 

@@ -55,13 +55,13 @@ struct Network {
   Lists<int> users, holders;                    ///< by resource: activities and holds that may use it
   Lists<int> families;
   Lists<Carried> carried;
-  Lists<Demand> demands;         ///< one a resource, amounts added up
-  std::vector<Force> force;      ///< by maximum lag
-  std::vector<Way> ways;         ///< of all forks, fork by fork
-  std::vector<int> first_way;    ///< by fork; and one more for the end
-  std::vector<int> fork;         ///< by activity: the fork that may leave it out, or -1
-  std::vector<int> stage;        ///< by activity, see stages.h
-  std::vector<int> kind;         ///< by activity: those of one kind run as long, demand and exclude the same, and begin the same holds
+  Lists<Demand> demands;       ///< one a resource, amounts added up
+  std::vector<Force> force;    ///< by maximum lag
+  std::vector<Way> ways;       ///< of all forks, fork by fork
+  std::vector<int> first_way;  ///< by fork; and one more for the end
+  std::vector<int> fork;       ///< by activity: the fork that may leave it out, or -1
+  std::vector<int> stage;      ///< by activity, see stages.h
+  std::vector<int> kind;       ///< by activity: those of one kind run as long, demand and exclude the same, and begin the same holds
   int kinds = 0;
   std::vector<int> order, rank;  ///< all but the optional activities, predecessors first; and their places in it (-1: optional)
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "solver/calendar.h"
-#include "solver/groups.h"
+#include "solver/holding.h"
 
 namespace coatday::solver {
 namespace {
@@ -31,26 +31,6 @@ void add_running(const Network& network, const Bounds& bounds, int a, Intervals&
       if (first <= last) open.push_back({first, std::min(end_of(activity, last, shared), network.problem.horizon)});
     }
   }
-}
-
-// How long the hold lasts at least.
-Time shortest_hold(const Network& network, const Bounds& bounds, const Hold& hold, bool thorough) {
-  const int stretches = thorough ? 2048 : 512;
-  Time length = 10 * std::max<Time>(1, network.problem.horizon);  // for ever
-  if (hold.limit && hold.limit_from.activity == hold.first) {
-    length = std::min(length, least_reach(network, bounds, hold.limit_from, hold.limit, stretches));
-  } else if (hold.limit) {
-    return 0;
-  }
-  for (const int until : hold.until) {
-    Time apart = bounds.earliest(until) - bounds.latest(hold.first);
-    for (const int i : network.min_out[hold.first]) {
-      const MinimumLag& lag = network.min_lag(i);
-      if (lag.to == until) apart = std::max(apart, least_reach(network, bounds, lag.from, lag.bound, stretches));
-    }
-    length = std::min(length, apart);
-  }
-  return std::max<Time>(length, 0);
 }
 
 }  // namespace
@@ -86,27 +66,14 @@ Workload::Workload(const Network& network, const Bounds& bounds, const std::vect
   if (!network.problem.holds.empty()) add_pools(bounds);
 }
 
-// Resources between which holds may choose count together; so no choice matters.
+// What counts together, so that no choice matters.
 void Workload::add_pools(const Bounds& bounds) {
-  const int resources = static_cast<int>(network_.problem.resources.size());
-  Groups groups(resources);
-  for (const Hold& hold : network_.problem.holds) {
-    for (const Demand& choice : hold.choices) groups.join(choice.resource, hold.choices.front().resource);
-  }
-  for (int pool = 0; pool < resources; ++pool) {
-    if (groups.of(pool) != pool) continue;
-    int capacity = 0;
+  for (const Pool& pool : pools(network_)) {
     std::vector<Job> jobs;
-    for (int r = 0; r < resources; ++r) {
-      if (groups.of(r) != pool) continue;
-      capacity += network_.problem.resources[at(r)].capacity;
-      add_runs(r, jobs);
-    }
+    for (const int r : pool.resources) add_runs(r, jobs);
     const std::size_t runs = jobs.size();
-    for (const Hold& hold : network_.problem.holds) {
-      if (!hold.choices.empty() && groups.of(hold.choices.front().resource) == pool) add_hold(bounds, hold, jobs);
-    }
-    if (jobs.size() > runs) add_load(bounds, capacity, std::move(jobs));
+    for (const int h : pool.holds) add_hold(bounds, network_.hold(h), jobs);
+    if (jobs.size() > runs) add_load(bounds, pool.capacity, std::move(jobs));
   }
 }
 
@@ -121,8 +88,7 @@ void Workload::add_runs(int resource, std::vector<Job>& jobs) const {
 void Workload::add_hold(const Bounds& bounds, const Hold& hold, std::vector<Job>& jobs) const {
   if (!network_.certain(hold.first)) return;
   const Time length = shortest_hold(network_, bounds, hold, thorough_);
-  int amount = hold.choices.front().amount;
-  for (const Demand& choice : hold.choices) amount = std::min(amount, choice.amount);
+  const int amount = least_amount(hold);
   if (length > 0 && amount > 0) jobs.push_back({hold.first, length, amount, true});
 }
 

@@ -69,6 +69,25 @@ TEST(LowerBound, DryingPlacesAreHeld) {
   EXPECT_EQ(std::get<Found>(solve(p)).score.ready, 30);
 }
 
+// A day of 24 steps, work from 8 to 16, and each hold lasts for 30: begun at 8, over at 14 of the next day; begun then, over in the evening of
+// the day after, and nothing follows before the morning.
+TEST(LowerBound, NothingTakesAPlaceAtNight) {
+  Problem p;
+  p.horizon = 400;
+  p.resources = {{2, -1}};
+  for (int piece = 0; piece < 8; ++piece) {
+    const int coat = add(p, {0, 1}, 1);
+    p.activities.back().starts.clear();
+    for (Time day = 0; day < 350; day += 24) p.activities.back().starts.push_back({day + 8, day + 16});
+    const int deliver = add(p, {0, 400}, 0);
+    p.minimum_lags.push_back({end(coat), deliver, nullptr, -1});
+    p.holds.push_back({coat, {}, end(coat), shift(29), {{0, 1}}, -1});
+    p.goals.push_back({deliver, never, 1, -1});
+  }
+  EXPECT_EQ(bound_of(p), 4 * 24 + 14 + 1);  // four after each other, from 8 on day 0, 14 on day 1, 8 on day 3; by hours alone 8 + 90 + 1
+  EXPECT_EQ(std::get<Found>(solve(p)).score.ready, bound_of(p));
+}
+
 TEST(LowerBound, DustAndFilmExclude) {
   Problem p = waiting_for({4, 7}, {}, 5);
   p.exclusions.push_back({{{1, 2, nullptr}}, {{2, 0, nullptr}}, -1});
