@@ -74,8 +74,8 @@ bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumb
     budget.share(1);
     improvement.find();
   }
-  budget.share(network.size > few ? 0.04 : 0.005);  // a small one is soon proven
-  improvement.improve();
+  budget.share(network.size > few ? 0.04 : 0.005);
+  improvement.improve(network.size > few ? never : budget.limits().passes);  // a small one is soon proven
   if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, improvement)) return false;
   budget.share(1);
   improvement.improve();

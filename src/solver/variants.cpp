@@ -47,20 +47,21 @@ Variants::Variants(const Network& network, const Bounds& bounds, Budget& budget,
 void Variants::find() {
   if (plain_) return plain_->find();
   const auto taken = [this](int turn) { return turn == 0 ? first() : varied(first()); };
-  turns(false, taken, [](Improvement& passes) { passes.find(passes_to_find); });
+  turns(false, never, taken, [](Improvement& passes) { passes.find(passes_to_find); });
 }
 
-void Variants::improve() {
-  if (plain_) return plain_->improve();
+void Variants::improve(int most) {
+  if (plain_) return plain_->improve(most);
   const auto taken = [this](int turn) { return turn == 1 ? last() : turn % 3 == 0 ? best() : varied(best()); };
-  turns(true, taken, [](Improvement& passes) { passes.improve(passes_to_improve); });
+  turns(true, most, taken, [](Improvement& passes) { passes.improve(passes_to_improve); });
 }
 
 // Until there is a schedule (or, with one, for the rest of the limits), or nothing more comes of it.
 template <typename Ways, typename Work>
-void Variants::turns(bool with_one, const Ways& ways, const Work& work) {
+void Variants::turns(bool with_one, int most, const Ways& ways, const Work& work) {
   const long begin = budget_.work();
-  const auto may_go_on = [&] { return budget_.extended() ? !budget_.share_spent() : budget_.work() - begin < budget_.limits().passes; };
+  if (!budget_.extended()) most = budget_.limits().passes;
+  const auto may_go_on = [&] { return budget_.work() - begin < most && (!budget_.extended() || !budget_.share_spent()); };
   int idle = 0;
   for (int turn = 0; incumbent_.best().has_value() == with_one && may_go_on() && idle < most_idle; ++turn) {
     const long before = budget_.work();

@@ -17,7 +17,7 @@ class Variants {
   Variants(const Network&, const Bounds&, Budget&, Incumbent&);
   /// As Improvement's.
   void find();
-  void improve();
+  void improve(int most = never);
   [[nodiscard]] const Troubles& troubles() const;
 
  private:
@@ -30,7 +30,7 @@ class Variants {
     std::optional<Improvement> passes;  ///< none where the bounds cross
   };
   template <typename Ways, typename Work>
-  void turns(bool with_one, const Ways&, const Work&);
+  void turns(bool with_one, int most, const Ways&, const Work&);
   [[nodiscard]] Taken first() const;  ///< the first open way of each
   [[nodiscard]] Taken last() const;
   [[nodiscard]] Taken best() const;
