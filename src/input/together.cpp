@@ -42,7 +42,7 @@ void add(plan::Order& all, plan::Order order, const std::map<std::string, int>& 
     std::string& id = piece.piece.id;
     if (counts.at(id) > 1) id = ids[id] = with_order(order, id, taken);
     piece.order = order.name;
-    piece.piece.name = order.name + " / " + piece.piece.name;
+    piece.piece.name = kebab(order.name) == kebab(piece.piece.name) ? order.name : order.name + " / " + piece.piece.name;
     all.pieces.push_back(std::move(piece));
   }
   for (plan::Done& done : order.history) {

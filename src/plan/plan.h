@@ -42,10 +42,11 @@ struct Event {
   std::string name;                  ///< "clear coat 2", "turn", "glue up"
   std::optional<std::size_t> piece;  ///< index; none: the shop's own work
   std::string load;                  ///< the parts that move together: "top", "legs x4", "door 1-8"
-  std::vector<std::size_t> faces;    ///< indices into Plan::faces
-  std::string step;                  ///< id of the schedule's step; empty for other work
-  std::string product;               ///< id; empty for dry work
-  int coat = 0;                      ///< which coat of this product on these faces, from 1; 0: none
+  std::string whose;  ///< the load beside others: with its piece where another has a part of that name; its piece where it is of no load
+  std::vector<std::size_t> faces;  ///< indices into Plan::faces
+  std::string step;                ///< id of the schedule's step; empty for other work
+  std::string product;             ///< id; empty for dry work
+  int coat = 0;                    ///< which coat of this product on these faces, from 1; 0: none
   Instant start, end;
   Minutes set_up{0};    ///< at the start, 0 where shared
   Minutes clean_up{0};  ///< at the end

@@ -257,7 +257,7 @@ class Planner {
         plan_.findings.push_back({"blush",
                                   Severity::warning,
                                   fmt::format("{} on {}: {}", event.name, day_and_time(plan_.shop.zone.to_local(event.start)), *words),
-                                  event.load,
+                                  event.whose,
                                   {}});
       }
     }

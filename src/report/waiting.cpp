@@ -70,8 +70,9 @@ std::vector<SharedWait> shared(const std::vector<Wait>& waits) {
     }
     group->same_time = group->same_time && group->earliest == wait.reason->earliest;
     group->earliest = std::min(group->earliest, wait.reason->earliest);
-    const std::string& load = wait.first->load;
-    if (!load.empty() && std::find(group->loads.begin(), group->loads.end(), load) == group->loads.end()) group->loads.push_back(load);
+    const std::string& load = wait.first->whose;
+    if (!wait.first->load.empty() && std::find(group->loads.begin(), group->loads.end(), load) == group->loads.end())
+      group->loads.push_back(load);
   }
   return groups;
 }

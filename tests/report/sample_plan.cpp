@@ -77,7 +77,7 @@ plan::Event coat(const std::string& id, plan::EventKind kind, const std::string&
                  int minutes, std::vector<std::size_t> faces) {
   plan::Event e = event(id, kind, name, start, minutes);
   e.faces = std::move(faces);
-  e.load = e.faces.front() < 6 ? "top" : "leg x4";
+  e.load = e.whose = e.faces.front() < 6 ? "top" : "leg x4";
   e.step = id.find("/clear-2") != std::string::npos ? "clear-2" : id.find("/clear-1") != std::string::npos ? "clear-1" : "stain";
   e.product = product;
   e.film = product == "clear";
@@ -98,11 +98,11 @@ void wait(plan::Event& next, const plan::Event& first, Stage stage, Instant earl
 std::vector<plan::Event> events() {
   using plan::EventKind;
   plan::Event glue = event("table/glue-up", EventKind::other, "glue up", at(11, 8), 120);
-  glue.load = "leg x4";
+  glue.load = glue.whose = "leg x4";
   glue.people = 2;
   plan::Event sand = event("table/top/sand", EventKind::prepare, "sand to 180", at(11, 10), 50);
   sand.faces = {0, 1, 2, 3, 4, 5};
-  sand.load = "top";
+  sand.load = sand.whose = "top";
   sand.grit = 180;
   sand.dust = shop::Dust::light;
   sand.cautions = {"sanding-dust"};
@@ -113,7 +113,7 @@ std::vector<plan::Event> events() {
   wait(under1, stain, Stage::recoat, at(12, 13, 10));
   plan::Event turn = event("table/top/clear-1/turn", EventKind::turn, "turn onto points", at(12, 15), 5);
   turn.faces = under1.faces;
-  turn.load = "top";
+  turn.load = turn.whose = "top";
   turn.after.push_back({under1.id, Stage::handle, at(12, 14, 50), "dry to handle"});
   plan::Event face1 = coat("table/top/clear-1", EventKind::topcoat, "clear coat 1", "clear", at(12, 15, 5), 40, {0, 2, 3, 4, 5});
   face1.after.push_back({turn.id, {}, at(12, 15, 5), ""});
@@ -213,7 +213,7 @@ plan::Plan hostile(const std::string& evil) {
     if (entry.exception) entry.exception->reason = evil;
   }
   for (auto& e : p.events) {
-    e.name = e.load = e.note = e.why = evil;
+    e.name = e.load = e.whose = e.note = e.why = evil;
     for (auto& a : e.after) a.reason = evil;
     for (auto& b : e.before) b.reason = evil;
     if (!e.cautions.empty()) e.cautions = {evil};

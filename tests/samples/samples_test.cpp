@@ -20,10 +20,21 @@ const fs::path root = COATDAY_SOURCE_DIR;
 std::vector<std::string> samples() {
   std::vector<std::string> names;
   for (const auto& entry : fs::directory_iterator(root / "samples")) {
-    if (fs::exists(entry.path() / "order.yaml")) names.push_back(entry.path().filename().string());
+    if (fs::exists(entry.path() / "shop.yaml")) names.push_back(entry.path().filename().string());
   }
   std::sort(names.begin(), names.end());
   return names;
+}
+
+/// Its order, or all of several.
+std::vector<std::string> orders(const std::string& sample) {
+  std::vector<std::string> files;
+  for (const auto& entry : fs::directory_iterator(root / "samples" / sample)) {
+    const std::string name = entry.path().filename().string();
+    if (name.starts_with("order")) files.push_back("samples/" + sample + "/" + name);
+  }
+  std::sort(files.begin(), files.end());
+  return files;
 }
 
 std::string text_of(const fs::path& file) {
@@ -43,7 +54,9 @@ cli::World world() {
 class Samples : public testing::TestWithParam<std::string> {};
 
 TEST_P(Samples, PrintWhatStandsBesideThem) {
-  const cli::Outcome outcome = cli::run({"plan", "samples/" + GetParam() + "/order.yaml"}, world());
+  std::vector<std::string> words = orders(GetParam());
+  words.insert(words.begin(), "plan");
+  const cli::Outcome outcome = cli::run(words, world());
   EXPECT_LE(outcome.status, 1) << outcome.err;
   const fs::path golden = root / "samples" / GetParam() / "expected.txt";
   if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(golden, std::ios::binary) << outcome.out;

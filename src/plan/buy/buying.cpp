@@ -39,12 +39,12 @@ std::vector<Need> needs(const Plan& plan) {
 
 std::vector<Sundry> sundries(const Plan& plan, const Job& job) {
   std::vector<DryWork> dry;
-  std::set<std::string> coated;
+  std::set<std::pair<std::optional<std::size_t>, std::string>> coated;
   int wiping = 0;
   for (const Event& event : plan.events) {
     if (event.done) continue;
-    if (!event.product.empty()) coated.insert(event.load);
-    if (event.grit) dry.push_back({*event.grit, area_of(plan, event), coated.count(event.load) != 0});
+    if (!event.product.empty()) coated.insert({event.piece, event.load});
+    if (event.grit) dry.push_back({*event.grit, area_of(plan, event), coated.count({event.piece, event.load}) != 0});
     if (!event.product.empty() && (event.wipe_by || (event.method && wiped(*event.method)))) ++wiping;
   }
   std::vector<Sundry> result = abrasives(dry);

@@ -58,6 +58,8 @@ class Writer {
     event.name = task.name;
     event.piece = task.piece;
     if (task.load) event.load = loads_.loads[*task.load].label;
+    if (task.load) event.whose = loads_.loads[*task.load].whose;
+    if (!task.load && task.piece && job_.order.pieces.size() > 1) event.whose = job_.order.pieces[*task.piece].piece.name;
     event.faces = task.faces;
     event.step = task.step;
     event.coat = task.coat;

@@ -51,11 +51,13 @@ class Explainer {
     return last;
   }
 
+  static std::string told(const Event& event) { return event.whose.empty() ? event.name : fmt::format("{} ({})", event.name, event.whose); }
+
   std::string when(Instant t) const { return day_and_time(plan_.shop.zone.to_local(t)); }
 
   std::string reason(const AfterEvent& after) const {
     const auto other = event_by_id_.find(after.event);
-    const std::string name = other == event_by_id_.end() ? after.event : fmt::format("{} ({})", other->second->name, other->second->load);
+    const std::string name = other == event_by_id_.end() ? after.event : told(*other->second);
     if (after.stage)
       return fmt::format("{} is {} at {}", name, after.reason.empty() ? dry_to(*after.stage) : after.reason, when(after.earliest));
     if (after.reason.empty()) return fmt::format("{} is over at {}", name, when(after.earliest));
@@ -110,16 +112,16 @@ class Explainer {
     for (const Event& other : plan_.events) {
       if (&other == &event) continue;
       if (event.dust != shop::Dust::none && !other.product.empty() && overlaps(at, end + settles(event.dust), other.start, wet(other))) {
-        return fmt::format("{} ({}) was wet and dust would have spoilt it", other.name, other.load);
+        return told(other) + " was wet and dust would have spoilt it";
       }
       if (!event.product.empty() && other.dust != shop::Dust::none &&
           overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
-        return fmt::format("the dust of {} had to settle", other.name);
+        return fmt::format("the dust of {} had to settle", told(other));
       }
-      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there was vapour of " + other.name;
+      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there was vapour of " + told(other);
       if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() &&
           overlaps(other.start, other.end, at, wet_from(event, at))) {
-        return other.name + " made sparks";
+        return told(other) + " made sparks";
       }
     }
     int busy = 0;
@@ -127,12 +129,12 @@ class Explainer {
     for (const Event& other : plan_.events) {
       if (&other == &event || !overlaps(other.start, other.end, at, end)) continue;
       busy += other.people;
-      by = other.load.empty() ? other.name : fmt::format("{} ({})", other.name, other.load);
+      by = told(other);
     }
     if (busy + event.people > plan_.shop.people) return fmt::format("everybody was busy with {}", by);
     for (const Event& other : plan_.events) {
       for (const BeforeEvent& limit : other.before) {
-        if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", other.name);
+        if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", told(other));
       }
     }
     return "other work, or no free drying place, came first";

@@ -32,6 +32,7 @@ struct Load {
   std::size_t piece = 0;
   std::string id;     ///< stable: piece id / load
   std::string label;  ///< "top, rail x2"
+  std::string whose;  ///< as Event::whose
   std::vector<LoadPart> parts;
   const finish::Schedule* schedule = nullptr;
   piece::Support support = piece::Support::points;

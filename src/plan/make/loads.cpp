@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 #include <tuple>
 
 #include <fmt/core.h>
@@ -56,6 +57,7 @@ class Gatherer {
   Loads run() {
     for (const shop::DryingPlace& place : job_.shop.places) out_.places.push_back(shared(place));
     for (std::size_t p = 0; p < job_.order.pieces.size(); ++p) gather(p);
+    name_loads();
     return std::move(out_);
   }
 
@@ -233,6 +235,20 @@ class Gatherer {
     }
     link_opposites(begin);
     load.parts.push_back(std::move(entry));
+  }
+
+  /// A load is told with its piece where another piece has a part of the same name.
+  void name_loads() {
+    std::map<std::string, std::set<std::size_t>> pieces;  // by the name of a part
+    const auto name = [this](const Load& load, const LoadPart& p) { return job_.order.pieces[load.piece].piece.parts[p.part].name; };
+    for (const Load& load : out_.loads) {
+      for (const LoadPart& part : load.parts) pieces[name(load, part)].insert(load.piece);
+    }
+    for (Load& load : out_.loads) {
+      const bool elsewhere =
+          std::any_of(load.parts.begin(), load.parts.end(), [&](const LoadPart& p) { return pieces[name(load, p)].size() > 1; });
+      load.whose = elsewhere ? job_.order.pieces[load.piece].piece.name + " / " + load.label : load.label;
+    }
   }
 
   void link_opposites(std::size_t begin) {

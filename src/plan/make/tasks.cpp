@@ -293,7 +293,7 @@ class LoadWalk {
     if (wood()) {
       graph_.before.push_back(
           {second, first, Elapsed{job_.shop.both_faces_within}, std::nullopt,
-           fmt::format("both faces of {} get {} within {}", load_.label, step.name, format_span(job_.shop.both_faces_within))});
+           fmt::format("both faces of {} get {} within {}", load_.whose, step.name, format_span(job_.shop.both_faces_within))});
     }
   }
 

@@ -38,15 +38,17 @@ class Words {
       case Requirement::Kind::promised:
         break;
     }
-    return fmt::format("{} is promised", job_.order.pieces[requirement.index].piece.name);
+    return fmt::format("{} is promised", piece(requirement.index).name);
   }
 
  private:
+  [[nodiscard]] const piece::Piece& piece(std::size_t p) const { return job_.order.pieces[p].piece; }
+
   std::string name(std::size_t t) const {
     const Task& task = graph_.tasks[t];
-    if (!task.load) return task.name;
+    if (!task.load) return several_ && task.piece ? fmt::format("{} ({})", task.name, piece(*task.piece).name) : task.name;
     const char* side = task.id.ends_with("/first") ? ", first side" : task.id.ends_with("/second") ? ", second side" : "";
-    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].label, side);
+    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].whose, side);
   }
 
   std::string after(const After& after) const {
@@ -134,6 +136,7 @@ class Words {
   const Model& model_;
   Clocks& clocks_;
   const Grid& grid_;
+  bool several_ = job_.order.pieces.size() > 1;
   Soonest soonest_;
 };
 
