@@ -10,6 +10,7 @@
 #include "plan/make/bound.h"
 #include "plan/make/changes.h"
 #include "plan/make/events.h"
+#include "plan/make/misfit.h"
 #include "plan/make/missed.h"
 #include "plan/make/put_off.h"
 #include "plan/make/stages.h"
@@ -138,8 +139,9 @@ class Planner {
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
     Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
-    solver::Outcome outcome = solver::solve(model.problem, limits());
-    if (request_.insist && request_.seconds <= 0) search_on(model.problem, outcome);
+    const std::optional<solver::Tag> misfit = fits_at_no_time(model.problem);
+    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : solver::solve(model.problem, limits());
+    if (!misfit && request_.insist && request_.seconds <= 0) search_on(model.problem, outcome);
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       settle_crews(graph_, model, found->schedule);

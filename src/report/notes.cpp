@@ -45,7 +45,8 @@ Lines contradiction(const plan::Plan& plan, const Look& look) {
     return hang("", "No plan was found in the time given, and none is proven impossible.", look);
   }
   if (plan.contradiction.empty()) return hang("", "There is no plan: the errors below have to be mended first.", look);
-  Lines lines = hang("", Text("There is no plan. ", Ink::bad) + "These cannot all be so:", look);
+  Lines lines =
+      hang("", Text("There is no plan. ", Ink::bad) + (plan.contradiction.size() == 1 ? "The reason:" : "These cannot all be so:"), look);
   for (const std::string& requirement : plan.contradiction) append(lines, hang("  - ", requirement, look));
   return lines;
 }

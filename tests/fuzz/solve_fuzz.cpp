@@ -11,7 +11,7 @@
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   std::size_t next = 0;
   const auto draw = [&](int most) { return next < size ? data[next++] % (most + 1) : 0; };
-  const auto complaints = coatday::solver::test::cross_check(coatday::solver::test::any_problem(draw));
+  const auto complaints = coatday::solver::test::cross_check(coatday::solver::test::any_problem(draw, coatday::solver::test::Reach::all));
   for (const auto& complaint : complaints) std::fprintf(stderr, "%s\n", complaint.c_str());
   if (!complaints.empty()) std::abort();
   return 0;

@@ -85,7 +85,7 @@ TEST_F(Gecode, EveryFeature) {
 TEST_F(Gecode, AnyProblems) {
   std::mt19937_64 random(1);
   const Draw draw = [&random](int most) { return static_cast<int>(random() % static_cast<std::uint64_t>(most + 1)); };
-  for (int i = 0; i < 250; ++i) compare(any_problem(draw), "problem " + std::to_string(i));
+  for (int i = 0; i < 250; ++i) compare(any_problem(draw, Reach::plain), "problem " + std::to_string(i));
   EXPECT_GT(feasible_, 30);
   EXPECT_GT(infeasible_, 50);
 }

@@ -166,6 +166,61 @@ TEST(Planner, SaysWhatContradictsWhat) {
   EXPECT_LE(plan.contradiction.size(), 5U);
 }
 
+// What is at its earliest is so after all that comes before it, the sanding that is no part of the contradiction too.
+TEST(Planner, TellsTimesOfAContradictionAfterAllThatComesBefore) {
+  JobKnobs knobs;
+  knobs.both_faces_within = Hours(0.05);
+  Job job = make_job(knobs);
+  const std::string over_at = " is over no earlier than ";
+  const auto told = [&] {
+    for (const std::string& s : planned(job).contradiction) {
+      if (const std::size_t at = s.find(over_at); at != std::string::npos) return s.substr(at + over_at.size(), 16);
+    }
+    return std::string("nothing");
+  };
+  const std::string soon = told();
+  for (auto& [id, schedule] : job.catalogue.schedules) {
+    for (finish::Step& step : schedule.steps) {
+      if (!step.product) step.takes = Hours(3);
+    }
+  }
+  EXPECT_NE(soon, "nothing");
+  EXPECT_LT(soon, told()) << soon;
+}
+
+TEST(Planner, ACoatLongerThanAnyShiftIsTheWholeReason) {
+  JobKnobs knobs;
+  Job job = make_job(knobs);
+  for (auto& [id, product] : job.catalogue.products) product.set_up = Hours(1);
+  for (shop::Shift& shift : job.shop.week) shift.until = shift.from + Minutes(60);
+  const Plan plan = planned(job);
+  ASSERT_EQ(plan.status, Status::infeasible);
+  ASSERT_EQ(plan.contradiction.size(), 1U) << testing::PrintToString(plan.contradiction);
+  EXPECT_NE(plan.contradiction.front().find("in one go, set-up and clean-up in it, and no shift is so long"), std::string::npos);
+}
+
+// The checker once looked no further than two months for the next day of work.
+TEST(Planner, DeliversAfterASeasonOfClosedDays) {
+  Job job = make_job();
+  const Plan before = planned(job);
+  ASSERT_TRUE(before.ready);
+  const LocalDay last = day_of(job.shop.zone.to_local(before.events.back().end));
+  for (int day = 1; day < 90; ++day) job.shop.closed.push_back(last + date::days(day));
+  EXPECT_EQ(planned(job).status, Status::feasible);
+}
+
+TEST(Planner, SaysWhoseTopItIs) {
+  Job job = make_job();
+  job.order.pieces.push_back(job.order.pieces.front());
+  job.order.pieces.back().piece.id = "table-2";
+  job.order.pieces.back().piece.name = "second table";
+  const Plan plan = planned(job);
+  ASSERT_EQ(plan.status, Status::feasible);
+  EXPECT_EQ(find(plan, "table-2/top/clear 1/first")->load, "top");
+  EXPECT_EQ(find(plan, "table-2/top/clear 1/first")->whose, "second table / top");
+  EXPECT_EQ(find(planned(make_job()), "table-1/top/clear 1/first")->whose, "top");
+}
+
 TEST(Planner, OneFaceAloneIsRefused) {
   Job job = make_job();
   job.order.pieces[0].piece.parts[0].exceptions = {{"underside", 0, "", {}}};

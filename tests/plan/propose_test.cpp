@@ -99,8 +99,8 @@ TEST(Propose, AScuffWhereAWindowClosesWhileTheShopIs) {
   EXPECT_TRUE(says(all, "scuff before clear 2: ")) << testing::PrintToString(all);
   const auto& why = plan.contradiction;
   EXPECT_TRUE(says(why, "dry to recoat; Mon 11 Jan ")) << testing::PrintToString(why);
-  EXPECT_TRUE(says(why, "that is Tue 12 Jan 08:00, ")) << testing::PrintToString(why);
-  EXPECT_TRUE(says(why, "the recoat window of clear 1 closes; Tue 12 Jan 0")) << testing::PrintToString(why);
+  EXPECT_TRUE(says(why, "but not before Tue 12 Jan 08:00: the shop is closed until then")) << testing::PrintToString(why);
+  EXPECT_TRUE(says(why, "has to follow by Tue 12 Jan 0")) << testing::PrintToString(why);
 }
 
 /// Cold from closing to opening.

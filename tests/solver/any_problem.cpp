@@ -7,12 +7,13 @@ namespace {
 
 class Maker {
  public:
-  explicit Maker(const Draw& draw) : draw_(draw) {}
+  Maker(const Draw& draw, Reach reach) : draw_(draw), all_(reach == Reach::all) {}
 
   Problem make() {
     p_.horizon = 4 + upto(6);
     p_.sharing_gap = upto(2);
     for (int r = 0; r < 1 + upto(1); ++r) p_.resources.push_back({upto(3), 100 + r, 0});
+    if (all_) laid_out();
     count_ = 1 + upto(4);
     for (int i = 0; i < count_; ++i) p_.activities.push_back(activity(i));
     if (count_ > 1) {
@@ -22,6 +23,7 @@ class Maker {
     for (int k = upto(2); k > 0; --k) hold(500 + k);
     for (int k = upto(2); k > 0; --k) exclusion(600 + k);
     for (int k = upto(3); k > 0; --k) goal();
+    if (all_) forks();
     return std::move(p_);
   }
 
@@ -60,8 +62,39 @@ class Maker {
 
   std::vector<Demand> demands(int least) {
     std::vector<Demand> result;
-    for (int k = least + upto(2 - least); k > 0; --k) result.push_back({upto(static_cast<int>(p_.resources.size()) - 1), upto(2)});
+    for (int k = least + upto(2 - least); k > 0; --k)
+      result.push_back({upto(all_ ? laid_out_ - 1 : static_cast<int>(p_.resources.size()) - 1), upto(2)});
     return result;
+  }
+
+  void laid_out() {
+    laid_out_ = static_cast<int>(p_.resources.size());
+    const int segment = 1 + upto(3);
+    p_.resources.push_back({segment * (1 + upto(1)), 110, segment});
+  }
+
+  /// Of the activities that may stand in one, each in a way or two of one fork at most; a way may stay empty.
+  void forks() {
+    std::vector<Fork> forks(static_cast<std::size_t>(upto(2)));
+    for (Fork& fork : forks) {
+      fork.ways.resize(static_cast<std::size_t>(1 + upto(2)));
+      fork.tag = 700;
+    }
+    for (int a = 0; a < count_ && !forks.empty(); ++a) {
+      if (one_in(3) || stands_alone(a)) continue;
+      Fork& fork = forks[static_cast<std::size_t>(upto(static_cast<int>(forks.size()) - 1))];
+      const auto way = [&] { return static_cast<std::size_t>(upto(static_cast<int>(fork.ways.size()) - 1)); };
+      const std::size_t first = way(), other = one_in(4) ? way() : first;
+      fork.ways[first].push_back(a);
+      if (other != first) fork.ways[other].push_back(a);
+    }
+    p_.forks = std::move(forks);
+  }
+
+  [[nodiscard]] bool stands_alone(int a) const {
+    return p_.activities[static_cast<std::size_t>(a)].optional ||
+           std::any_of(p_.goals.begin(), p_.goals.end(), [a](const Goal& goal) { return goal.activity == a; }) ||
+           std::any_of(p_.maximum_lags.begin(), p_.maximum_lags.end(), [a](const MaximumLag& lag) { return lag.remedy == a; });
   }
 
   Activity activity(int i) {
@@ -102,6 +135,8 @@ class Maker {
       if (one_in(2)) h.limit = rising(0, 5);
     }
     h.choices = demands(1);
+    if (all_ && !one_in(3)) h.choices.push_back({laid_out_, 1 + upto(p_.resources.back().capacity)});
+    if (all_ && one_in(2)) h.choices.erase(h.choices.begin());
     h.tag = tag;
     p_.holds.push_back(std::move(h));
   }
@@ -121,18 +156,20 @@ class Maker {
   }
 
   const Draw& draw_;
+  bool all_;
   int count_ = 0;
+  int laid_out_ = 0;  // the resource
   Problem p_;
 };
 
 }  // namespace
 
-Problem any_problem(const Draw& draw) { return Maker(draw).make(); }
+Problem any_problem(const Draw& draw, Reach reach) { return Maker(draw, reach).make(); }
 
 double size_of(const Problem& problem) {
   double result = 1;
   for (const Activity& a : problem.activities) {
-    double options = a.optional ? 1 : 0;
+    double options = a.optional || !problem.forks.empty() ? 1 : 0;
     for (const Interval& i : a.starts) options += i.end - i.begin;
     if (a.family >= 0 && a.end_shared) {
       for (const Interval& i : a.starts_shared.empty() ? a.starts : a.starts_shared) options += i.end - i.begin;

@@ -10,7 +10,9 @@ namespace coatday::solver::test {
 
 using Draw = std::function<int(int most)>;  ///< a number from 0 to the most
 
-[[nodiscard]] Problem any_problem(const Draw&);
+/// Whatever problem.h allows, or all of it but forks and resources that are laid out: the draws of earlier finds.
+enum class Reach { all, plain };
+[[nodiscard]] Problem any_problem(const Draw&, Reach);
 
 /// The most that exhaust() must look at: the product of all activities' possible starts.
 [[nodiscard]] double size_of(const Problem&);

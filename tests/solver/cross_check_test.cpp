@@ -11,14 +11,18 @@
 namespace coatday::solver::test {
 namespace {
 
-void check(std::uint64_t seed) {
+void check(std::uint64_t seed, Reach reach = Reach::plain) {
   std::mt19937_64 random(seed);
   const Draw draw = [&random](int most) { return static_cast<int>(random() % static_cast<std::uint64_t>(most + 1)); };
-  EXPECT_EQ(cross_check(any_problem(draw)), std::vector<std::string>{}) << "seed " << seed;
+  EXPECT_EQ(cross_check(any_problem(draw, reach)), std::vector<std::string>{}) << "seed " << seed;
 }
 
 TEST(CrossCheck, AnyProblems) {
   for (std::uint64_t seed = 0; seed < 1500; ++seed) check(seed);
+}
+
+TEST(CrossCheck, AnyProblemsWithForksAndStretches) {
+  for (std::uint64_t seed = 0; seed < 1500; ++seed) check(seed, Reach::all);
 }
 
 // The exact search found a schedule of score nought where no pass had found any.

@@ -131,8 +131,10 @@ class ReadyJudge {
 
   /// A piece leaves in working hours.
   [[nodiscard]] Instant working_at_or_after(Instant t) const {
-    for (const shop::WorkingTime& shift : shop::working_time(facts_.job.shop, t, t + date::days(60))) {
-      if (shift.end + grid > t) return std::max(t, shift.begin);
+    for (const date::days ahead : {date::days(60), date::days(800)}) {  // a shop may be closed for a season
+      for (const shop::WorkingTime& shift : shop::working_time(facts_.job.shop, t, t + ahead)) {
+        if (shift.end + grid > t) return std::max(t, shift.begin);
+      }
     }
     return t;
   }

@@ -9,19 +9,32 @@ namespace {
 using solver::Tag;
 using solver::Time;
 
-std::vector<Tag> only_later(const Model& model, const std::vector<Tag>& tags) {
-  std::vector<Tag> result;
-  for (const Tag tag : tags) {
-    const Requirement::Kind kind = tag < 0 ? Requirement::Kind::before : model.requirements[static_cast<std::size_t>(tag)].kind;
-    if (kind == Requirement::Kind::after || kind == Requirement::Kind::calendar) result.push_back(tag);
-  }
-  return result;
+bool makes_later(const Model& model, Tag tag) {
+  if (tag < 0) return false;
+  const Requirement::Kind kind = model.requirements[static_cast<std::size_t>(tag)].kind;
+  return kind == Requirement::Kind::after || kind == Requirement::Kind::calendar;
+}
+
+std::vector<Tag> all_tags(const Model& model) {
+  std::vector<Tag> tags;
+  for (std::size_t tag = 0; tag < model.requirements.size(); ++tag) tags.push_back(static_cast<Tag>(tag));
+  return tags;
+}
+
+std::vector<Tag> only_later(const Model& model, std::vector<Tag> tags) {
+  std::erase_if(tags, [&](Tag tag) { return !makes_later(model, tag); });
+  return tags;
 }
 
 }  // namespace
 
 Soonest::Soonest(const Model& model, const std::vector<Tag>& tags)
-    : model_(model), tags_(only_later(model, tags)), network_(model.problem), bounds_(network_, tags_), sound_(bounds_.propagate()) {}
+    : model_(model), tags_(only_later(model, all_tags(model))), network_(model.problem), bounds_(network_, tags_) {
+  if (bounds_.propagate()) return;
+  tags_ = only_later(model, tags);
+  bounds_ = solver::Bounds(network_, tags_);
+  sound_ = bounds_.propagate();
+}
 
 std::optional<Time> Soonest::sensible(Time t) const {
   if (!sound_ || t <= model_.problem.origin || t >= model_.problem.horizon) return std::nullopt;
@@ -56,6 +69,8 @@ std::optional<Time> Soonest::released(std::size_t task) const {
   }
   return latest;
 }
+
+std::optional<Time> Soonest::end(std::size_t task) const { return sensible(bounds_.soonest_end(static_cast<int>(task))); }
 
 std::optional<Time> Soonest::start(std::size_t task) const { return sensible(bounds_.earliest(static_cast<int>(task))); }
 

@@ -1,5 +1,5 @@
 #pragma once
-// What some requirements leave by themselves: sequence, waits and hours, and no window that closes.
+// What sequence, waits and hours leave by themselves, with no window that closes and nobody busy.
 
 #include "plan/make/model.h"
 #include "solver/bounds.h"
@@ -8,7 +8,7 @@ namespace coatday::plan {
 
 class Soonest {
  public:
-  /// Of these tags, those that make things later. The model must outlive it.
+  /// All such requirements where something can follow from them, else those of these tags alone. The model must outlive it.
   Soonest(const Model&, const std::vector<solver::Tag>&);
 
   /// When the wait of this tag is over, and when the window of this tag closes, with what is before it at its earliest. Nothing where they do
@@ -18,6 +18,7 @@ class Soonest {
   /// When the task may start by the waits, and when by its hours and air too.
   [[nodiscard]] std::optional<solver::Time> released(std::size_t task) const;
   [[nodiscard]] std::optional<solver::Time> start(std::size_t task) const;
+  [[nodiscard]] std::optional<solver::Time> end(std::size_t task) const;
 
  private:
   [[nodiscard]] std::optional<solver::Time> value(const solver::Point&, const solver::Function&) const;
@@ -27,7 +28,7 @@ class Soonest {
   std::vector<solver::Tag> tags_;
   solver::Network network_;
   solver::Bounds bounds_;
-  bool sound_;
+  bool sound_ = true;
 };
 
 }  // namespace coatday::plan

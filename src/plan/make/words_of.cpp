@@ -22,7 +22,7 @@ class Words {
       case Requirement::Kind::after:
         return after(graph_.after[requirement.index]) + at_the_earliest(soonest_.after(tag));
       case Requirement::Kind::before:
-        return before(graph_.before[requirement.index]) + closes(graph_.before[requirement.index], soonest_.before(tag));
+        return before(graph_.before[requirement.index], soonest_.before(tag));
       case Requirement::Kind::calendar:
         return calendar(requirement.index);
       case Requirement::Kind::people:
@@ -47,8 +47,16 @@ class Words {
   std::string name(std::size_t t) const {
     const Task& task = graph_.tasks[t];
     if (!task.load) return several_ && task.piece ? fmt::format("{} ({})", task.name, piece(*task.piece).name) : task.name;
-    const char* side = task.id.ends_with("/first") ? ", first side" : task.id.ends_with("/second") ? ", second side" : "";
-    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].whose, side);
+    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].whose, side(task));
+  }
+
+  /// The face that goes first where it is one, of which the other side is the rest.
+  std::string side(const Task& task) const {
+    if (task.id.ends_with("/second")) return ", other faces";
+    if (!task.id.ends_with("/first")) return "";
+    const auto face = [this](std::size_t f) { return loads_.faces[f].face; };
+    const bool one = std::all_of(task.faces.begin(), task.faces.end(), [&](std::size_t f) { return face(f) == face(task.faces.front()); });
+    return one ? ", " + face(task.faces.front()) : ", first side";
   }
 
   std::string after(const After& after) const {
@@ -59,21 +67,18 @@ class Words {
     return fmt::format("{}: {}", name(after.task), after.reason);
   }
 
-  std::string before(const Before& before) const {
-    if (before.remedy) return fmt::format("{} goes on before {}, or after a scuff", name(before.task), before.reason);
-    return fmt::format("{}: {}", name(before.task), before.reason);
+  /// What has to follow in time: until when, by the clock, when what is before it is done as early as can be.
+  std::string before(const Before& before, std::optional<solver::Time> closes) const {
+    const std::string until = closes ? " by " + when(*closes) : " in time";
+    std::string words = fmt::format("{} has to follow{}: {}", name(before.task), until, before.reason);
+    if (closes) words += fmt::format(", and {} is over no earlier than {}", name(before.other), when(*soonest_.end(before.other)));
+    if (before.remedy) words += fmt::format("; or after a scuff of {}", format_span(Hours(graph_.tasks[*before.remedy].hands_on)));
+    return words + (closes ? "; a later start fails too" : "");
   }
 
   std::string when(solver::Time t) const { return day_and_time(job_.shop.zone.to_local(grid_.instant(t))); }
 
   std::string at_the_earliest(std::optional<solver::Time> t) const { return t ? fmt::format("; {} at the earliest", when(*t)) : ""; }
-
-  /// The end of a window or limit, by the clock, when what is before it is done as early as can be.
-  std::string closes(const Before& before, std::optional<solver::Time> t) const {
-    if (!t) return "";
-    const bool window = std::holds_alternative<StageOf>(before.limit);
-    return fmt::format("; {}{} with {} at its earliest", window ? "" : "until ", when(*t), name(before.other));
-  }
 
   /// What keeps it waiting once nothing before it does.
   std::string opens(std::size_t t) {
@@ -86,11 +91,13 @@ class Words {
     const auto open = shop::working_time(job_.shop, wanted, grid_.instant(*start));
     const bool fits =
         std::any_of(open.begin(), open.end(), [takes](const shop::WorkingTime& shift) { return shift.end - shift.begin >= takes; });
-    std::string why = open.empty() ? ", the shop is closed until then" : fits ? "" : ", too little is left of the hours until then";
+    std::string why = open.empty() ? "the shop is closed until then"
+                      : fits       ? "no hours until then suit it"
+                                   : "too little is left of the hours until then";
     if (fits && task.product != nullptr) {
-      if (const auto air = finish::refused(*task.product, clocks_.air(), wanted, wanted + takes, job_.shop.units)) why = ", " + *air;
+      if (const auto air = finish::refused(*task.product, clocks_.air(), wanted, wanted + takes, job_.shop.units)) why = *air;
     }
-    return fmt::format("; after {} that is {}{}", when(from), when(*start), why);
+    return fmt::format("{} may begin at {}, but not before {}: {}", name(t), when(from), when(*start), why);
   }
 
   /// Hours alone, or hours and air: what refuses the coat, where nothing else does.
@@ -101,11 +108,10 @@ class Words {
     if (task.done) return fmt::format("{} is recorded as done", name(t));
     if (task.fixed_start) return fmt::format("{} is fixed at {}", name(t), day_and_time(job_.shop.zone.to_local(*task.fixed_start)));
     if (task.milestone) return "delivery needs working hours";
-    if (task.product == nullptr || !activity.starts.empty()) {
-      return fmt::format("{} needs {} within working hours{}{}{}", name(t), time, window(task),
-                         task.product == nullptr ? "" : " and in air that suits " + task.product->name, opens(t));
-    }
-    return refusal(t, time);
+    if (activity.starts.empty() && window(task).empty()) return refusal(t, time);
+    if (const std::string words = opens(t); !words.empty()) return words;
+    return fmt::format("{} needs {} within working hours{}{}", name(t), time, window(task),
+                       task.product == nullptr ? "" : " and in air that suits " + task.product->name);
   }
 
   std::string window(const Task& task) const {
@@ -122,12 +128,14 @@ class Words {
       const Instant start = grid_.instant(grid_.up(shift.begin));
       const Instant end = start + steps * grid_step;
       if (end > shift.end || end > clocks_.air().end()) continue;
+      if (task.product == nullptr) continue;
       if (const auto reason = finish::refused(*task.product, clocks_.air(), start, end, job_.shop.units)) {
         return fmt::format("{}: the air never suits {} in working hours; on {} {}", name(t), task.product->name,
                            day_and_time(job_.shop.zone.to_local(start)), *reason);
       }
     }
-    return fmt::format("{}: {} fit into no shift", name(t), time);
+    return fmt::format("{} needs {} in one go{}, and no shift is so long", name(t), time,
+                       task.set_up + task.clean_up > Minutes(0) ? ", set-up and clean-up in it" : "");
   }
 
   const Job& job_;
