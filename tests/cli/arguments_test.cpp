@@ -5,6 +5,7 @@
 #include "cli/commands.h"
 #include "cli/help.h"
 #include "tests/report/golden.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday::cli {
 namespace {
@@ -144,7 +145,7 @@ TEST(Help, TellsExactlyTheOptionsThatThereAre) {
 }
 
 TEST(Help, FitsTheTerminal) {
-  std::istringstream lines(golden::read(std::string(COATDAY_SOURCE_DIR) + "/tests/cli/golden/help.txt"));
+  std::istringstream lines(golden::read(source_dir() + "/tests/cli/golden/help.txt"));
   for (std::string line; std::getline(lines, line);) EXPECT_LE(line.size(), 80U) << line;
 }
 

@@ -1,5 +1,6 @@
 // The program without a process: an invented shop in memory, the shipped schedules from disk.
 #include "cli/run.h"
+#include "tests/support/source_dir.h"
 
 #include <gtest/gtest.h>
 
@@ -41,7 +42,7 @@ World world(const Files& files) {
     const auto file = files.find(path.filename().string());
     return file == files.end() ? disk(path) : file->second;
   };
-  w.schedules = std::string(COATDAY_SOURCE_DIR) + "/schedules";
+  w.schedules = source_dir() + "/schedules";
   w.now = Instant(std::chrono::seconds(1800000000));
   return w;
 }

@@ -1,4 +1,5 @@
 #include "tests/climate/year.h"
+#include "tests/support/source_dir.h"
 
 #include <array>
 #include <fstream>
@@ -24,7 +25,7 @@ OutdoorYear constant_year(const std::string& row) {
 }
 
 std::string sample_text(const std::string& file) {
-  std::ifstream in(COATDAY_SOURCE_DIR "/samples/climate/" + file, std::ios::binary);
+  std::ifstream in(source_dir() + "/samples/climate/" + file, std::ios::binary);
   EXPECT_TRUE(in) << file;
   return std::string(std::istreambuf_iterator<char>(in), {});
 }

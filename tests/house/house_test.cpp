@@ -9,9 +9,12 @@
 #include <set>
 #include <string>
 
+#include "tests/support/source_dir.h"
+
 namespace {
 
 namespace fs = std::filesystem;
+using coatday::source_dir;
 
 const std::map<std::string, std::set<std::string>>& arrows() {
   static const std::map<std::string, std::set<std::string>> allowed = {
@@ -43,10 +46,10 @@ std::vector<std::string> includes_of(const fs::path& file) {
 
 TEST(House, ArrowsPointDown) {
   int seen = 0;
-  for (const auto& entry : fs::recursive_directory_iterator(fs::path(COATDAY_SOURCE_DIR) / "src")) {
+  for (const auto& entry : fs::recursive_directory_iterator(fs::path(source_dir()) / "src")) {
     const std::string extension = entry.path().extension().string();
     if (extension != ".h" && extension != ".cpp") continue;
-    const fs::path relative = fs::relative(entry.path(), fs::path(COATDAY_SOURCE_DIR) / "src");
+    const fs::path relative = fs::relative(entry.path(), fs::path(source_dir()) / "src");
     const std::string room = relative.begin()->string();
     ASSERT_TRUE(arrows().count(room)) << "a room that the house does not know: " << room;
     for (const std::string& include : includes_of(entry.path())) {
@@ -61,7 +64,7 @@ TEST(House, ArrowsPointDown) {
 
 /// The checker judges the planner, so it may not lean on it: of plan/ it sees its own files, the plan and the job.
 TEST(House, TheCheckerSeesNoPlanner) {
-  const fs::path checker = fs::path(COATDAY_SOURCE_DIR) / "src" / "plan" / "check";
+  const fs::path checker = fs::path(source_dir()) / "src" / "plan" / "check";
   for (const auto& entry : fs::directory_iterator(checker)) {
     for (const std::string& include : includes_of(entry.path())) {
       if (include.rfind("plan/", 0) != 0) continue;

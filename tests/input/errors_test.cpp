@@ -10,6 +10,7 @@
 
 #include "input/earlier.h"
 #include "tests/input/folder.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday::input {
 namespace {
@@ -83,7 +84,7 @@ TEST(Errors, HaveACaseForEveryMessageInTheSource) {
   const std::vector<std::string> no_messages{"food contact when cured", "the product's own record", "this file is larger than 1 MiB"};
   std::string told;
   for (const std::string& name : cases()) told += slurp(errors_dir() / name / "expected.txt").value_or("");
-  for (const auto& entry : fs::directory_iterator(std::string(COATDAY_SOURCE_DIR) + "/src/input")) {
+  for (const auto& entry : fs::directory_iterator(source_dir() + "/src/input")) {
     if (entry.path().extension() != ".cpp") continue;
     for (const std::string& message : messages_in(entry.path())) {
       if (std::ranges::find(no_messages, message) != no_messages.end()) continue;

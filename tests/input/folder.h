@@ -8,12 +8,13 @@
 #include <string>
 
 #include "input/load.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday::input {
 
 using Folder = std::map<std::string, std::string>;
 
-inline std::string tests_dir() { return std::string(COATDAY_SOURCE_DIR) + "/tests/input/"; }
+inline std::string tests_dir() { return source_dir() + "/tests/input/"; }
 
 inline std::optional<std::string> slurp(const std::filesystem::path& path) {
   std::ifstream file(path, std::ios::binary);

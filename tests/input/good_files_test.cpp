@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/input/folder.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday::input {
 namespace {
@@ -9,7 +10,7 @@ namespace {
 using namespace std::chrono_literals;
 
 ReadFile from_project() {
-  return [](const std::filesystem::path& path) { return slurp(std::filesystem::path(COATDAY_SOURCE_DIR) / path); };
+  return [](const std::filesystem::path& path) { return slurp(std::filesystem::path(source_dir()) / path); };
 }
 
 Loaded every_key() { return load_order("samples/every-key/order.yaml", "tests/input/common/schedules", from_project()); }
@@ -229,12 +230,12 @@ TEST(GoodFiles, OwnFinishesNamedTwiceAreReadOnce) {
 }
 
 Loaded sample(const std::filesystem::path& dir) {
-  const std::filesystem::path project = COATDAY_SOURCE_DIR;
+  const std::filesystem::path project = source_dir();
   return load_order(dir / "order.yaml", project / "schedules", read_from_disk());
 }
 
 TEST(Samples, LoadWithTheShippedFinishes) {
-  const std::filesystem::path samples = std::string(COATDAY_SOURCE_DIR) + "/samples";
+  const std::filesystem::path samples = source_dir() + "/samples";
   int orders = 0;
   for (const auto& entry : std::filesystem::directory_iterator(samples)) {
     if (!std::filesystem::exists(entry.path() / "order.yaml") || entry.path().filename() == "top-face-only") continue;
@@ -248,7 +249,7 @@ TEST(Samples, LoadWithTheShippedFinishes) {
 
 // Whether a face may be left out is no matter of reading: the planner judges it.
 TEST(Samples, AFaceLeftOutWithoutAReasonIsRead) {
-  const Loaded loaded = sample(std::string(COATDAY_SOURCE_DIR) + "/samples/top-face-only");
+  const Loaded loaded = sample(source_dir() + "/samples/top-face-only");
   ASSERT_TRUE(loaded.job);
   const auto& exceptions = loaded.job->order.pieces.at(0).piece.parts.at(0).exceptions;
   ASSERT_FALSE(exceptions.empty());

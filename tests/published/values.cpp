@@ -1,4 +1,5 @@
 #include "tests/published/values.h"
+#include "tests/support/source_dir.h"
 
 #include <algorithm>
 #include <array>
@@ -15,7 +16,7 @@
 namespace coatday::published {
 namespace {
 
-std::filesystem::path folder() { return std::filesystem::path(COATDAY_SOURCE_DIR) / "tests/published/values"; }
+std::filesystem::path folder() { return std::filesystem::path(source_dir()) / "tests/published/values"; }
 constexpr std::string_view header = "quantity,inputs,expected,unit,tolerance,source,verified";
 constexpr std::array standings{std::pair{Standing::seen, std::string_view("seen")},
                                std::pair{Standing::from_memory, std::string_view("from memory")},

@@ -8,6 +8,8 @@
 #include <sstream>
 #include <string>
 
+#include "tests/support/source_dir.h"
+
 namespace coatday::golden {
 
 inline std::string read(const std::string& path) {
@@ -19,7 +21,7 @@ inline std::string read(const std::string& path) {
 
 /// `name` is relative to tests/.
 inline void expect_golden(const std::string& name, const std::string& text) {
-  const std::string path = std::string(COATDAY_SOURCE_DIR) + "/tests/" + name;
+  const std::string path = source_dir() + "/tests/" + name;
   if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(path, std::ios::binary) << text;
   EXPECT_EQ(read(path), text) << "differs from " << name << "; if that is meant, run once with UPDATE_GOLDEN=1";
 }

@@ -9,13 +9,14 @@
 #include <sstream>
 
 #include "cli/run.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday {
 namespace {
 
 namespace fs = std::filesystem;
 
-const fs::path root = COATDAY_SOURCE_DIR;
+const fs::path root = source_dir();
 
 std::vector<std::string> samples() {
   std::vector<std::string> names;

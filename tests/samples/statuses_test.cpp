@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/run.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday {
 namespace {
@@ -13,8 +14,8 @@ namespace fs = std::filesystem;
 
 cli::Outcome run(const std::vector<std::string>& words) {
   cli::World world;
-  world.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(COATDAY_SOURCE_DIR) / path); };
-  world.schedules = fs::path(COATDAY_SOURCE_DIR) / "schedules";
+  world.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(source_dir()) / path); };
+  world.schedules = fs::path(source_dir()) / "schedules";
   return cli::run(words, world);
 }
 

@@ -8,13 +8,14 @@
 
 #include "solver/solve.h"
 #include "tests/bench/rcpsp_max/instance.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday::solver::test {
 namespace {
 
 using bench::Instance;
 
-const std::string folder = std::string(COATDAY_SOURCE_DIR) + "/tests/solver/rcpsp_max/";
+const std::string folder = source_dir() + "/tests/solver/rcpsp_max/";
 
 std::string text_of(const std::string& file) {
   std::ifstream in(folder + file, std::ios::binary);

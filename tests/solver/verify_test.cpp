@@ -12,6 +12,7 @@
 #include "tests/bench/rcpsp_max/instance.h"
 #include "tests/solver/exhaustive.h"
 #include "tests/solver/random_problem.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday::solver::test {
 namespace {
@@ -83,7 +84,7 @@ TEST(Verify, SmallProblems) {
 }
 
 Problem instance(const std::string& file) {
-  std::ifstream in(std::string(COATDAY_SOURCE_DIR) + "/tests/solver/rcpsp_max/" + file, std::ios::binary);
+  std::ifstream in(source_dir() + "/tests/solver/rcpsp_max/" + file, std::ios::binary);
   return bench::problem_of(bench::read_sch(std::string(std::istreambuf_iterator<char>(in), {})).value());
 }
 
