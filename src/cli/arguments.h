@@ -21,6 +21,7 @@ struct Arguments {
   std::vector<std::string> orders;  ///< paths of the order files, planned together
   std::string name;                 ///< event, finish or schedule; empty: all of them
   std::vector<std::string> own;     ///< files with finishes of the user's own
+  std::vector<std::string> set;     ///< keys of the order or the shop with other values, "air.night=13 C"
   Format format = Format::text;
   std::optional<LocalTime> from;  ///< in the shop's zone
   std::optional<Units> units;

@@ -115,6 +115,7 @@ Option strict() {
             return {};
           }};
 }
+Option set() { return kept("--set", &Arguments::set); }
 Option own() { return kept("--own", &Arguments::own); }
 Option colour() {
   return choice<Colour>("--colour", &Arguments::colour,

@@ -17,6 +17,7 @@ namespace coatday::cli {
 [[nodiscard]] Option effort();
 [[nodiscard]] Option units();
 [[nodiscard]] Option strict();
+[[nodiscard]] Option set();
 [[nodiscard]] Option own();
 [[nodiscard]] Option colour();
 

@@ -29,6 +29,26 @@ std::string progress_line(const plan::Progress& progress, const Zone& zone) {
                      progress.seconds);
 }
 
+Outcome no_schedules() { return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it"); }
+
+}  // namespace
+
+tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& world) {
+  if (!world.schedules) return tl::make_unexpected(no_schedules());
+  const std::vector<std::filesystem::path> orders(arguments.orders.begin(), arguments.orders.end());
+  input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read, arguments.set);
+  if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
+  return std::move(*loaded.job);
+}
+
+tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& arguments, const World& world) {
+  if (!world.schedules) return tl::make_unexpected(no_schedules());
+  const std::vector<std::filesystem::path> own(arguments.own.begin(), arguments.own.end());
+  input::LoadedCatalogue loaded = input::load_catalogue(*world.schedules, own, world.read);
+  if (!loaded.mistakes.empty()) return tl::make_unexpected(told(loaded.mistakes));
+  return std::move(loaded.catalogue);
+}
+
 plan::Request request_of(const Arguments& arguments, const World& world, const plan::Job& job) {
   plan::Request request{plan_from(arguments, job, world.now)};
   request.seconds = arguments.effort;
@@ -42,27 +62,7 @@ plan::Request request_of(const Arguments& arguments, const World& world, const p
   return request;
 }
 
-Outcome no_schedules() { return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it"); }
-
-}  // namespace
-
-tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& world) {
-  if (!world.schedules) return tl::make_unexpected(no_schedules());
-  const std::vector<std::filesystem::path> orders(arguments.orders.begin(), arguments.orders.end());
-  input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read);
-  if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
-  return std::move(*loaded.job);
-}
-
-tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& arguments, const World& world) {
-  if (!world.schedules) return tl::make_unexpected(no_schedules());
-  const std::vector<std::filesystem::path> own(arguments.own.begin(), arguments.own.end());
-  input::LoadedCatalogue loaded = input::load_catalogue(*world.schedules, own, world.read);
-  if (!loaded.mistakes.empty()) return tl::make_unexpected(told(loaded.mistakes));
-  return std::move(loaded.catalogue);
-}
-
-tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& world) {
+tl::expected<Planned, Outcome> planned_alone(const Arguments& arguments, const World& world) {
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
@@ -78,8 +78,13 @@ tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& 
     const std::vector<plan::Breach> breaches = plan::check(plan, *job);
     if (!breaches.empty()) return tl::make_unexpected(refused_by_checker(breaches));
   }
-  plan.proposals = plan::propose(*job, request, plan);
   return Planned{std::move(*job), std::move(plan)};
+}
+
+tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& world) {
+  auto made = planned_alone(arguments, world);
+  if (made) made->plan.proposals = plan::propose(made->job, request_of(arguments, world, made->job), made->plan);
+  return made;
 }
 
 Instant plan_from(const Arguments& arguments, const plan::Job& job, Instant now) {

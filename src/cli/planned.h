@@ -6,11 +6,12 @@
 #include "cli/arguments.h"
 #include "cli/world.h"
 #include "plan/check.h"
-#include "plan/plan.h"
+#include "plan/planner.h"
 #include "report/lines.h"
 
 namespace coatday::cli {
 
+/// With the keys that the arguments set.
 [[nodiscard]] tl::expected<plan::Job, Outcome> load(const Arguments&, const World&);
 [[nodiscard]] tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments&, const World&);
 
@@ -18,8 +19,11 @@ struct Planned {
   plan::Job job;
   plan::Plan plan;
 };
-/// A plan that the checker found sound, or one that says why there is none.
+/// A plan that the checker found sound, or one that says why there is none and what would help.
 [[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&);
+/// The same without what would help.
+[[nodiscard]] tl::expected<Planned, Outcome> planned_alone(const Arguments&, const World&);
+[[nodiscard]] plan::Request request_of(const Arguments&, const World&, const plan::Job&);
 
 /// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.
 [[nodiscard]] Instant plan_from(const Arguments&, const plan::Job&, Instant now);

@@ -23,9 +23,11 @@ std::string timetable_text(const Timetable& timetable, Units units) {
   bool off = false;
   for (const HeatingRule& rule : timetable.rules) {
     for (const HeatedHours& hours : rule.heated) heated.push_back(hours.set_point);
-    if (rule.otherwise) otherwise.push_back(*rule.otherwise);
-    off = off || !rule.otherwise;
+    const std::optional<Celsius> cool = timetable.night ? timetable.night : rule.otherwise;
+    if (cool) otherwise.push_back(*cool);
+    off = off || !cool;
   }
+  if (timetable.rules.empty() && timetable.night) otherwise.push_back(*timetable.night);
   if (heated.empty() && otherwise.empty()) return "no heating";
   std::string text = heated.empty() ? "" : range_text(heated, units) + " in the heated hours, otherwise ";
   if (otherwise.empty()) return text + "off";

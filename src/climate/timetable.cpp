@@ -21,11 +21,11 @@ const HeatingRule* Timetable::on(LocalDay day) const {
 std::optional<Celsius> Timetable::set_point(LocalTime t) const {
   const LocalDay day = day_of(t);
   const HeatingRule* rule = on(day);
-  if (!rule) return std::nullopt;
+  if (!rule) return night;
   const auto clock = t - day;
   for (const HeatedHours& hours : rule->heated)
     if (hours.from <= clock && clock < hours.until) return hours.set_point;
-  return rule->otherwise;
+  return night ? night : rule->otherwise;
 }
 
 }  // namespace coatday::climate

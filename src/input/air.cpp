@@ -14,7 +14,7 @@ namespace {
 using climate::HeatingRule;
 using climate::Timetable;
 
-HeatingRule read_rule(const Value& item, bool alone, Mistakes& mistakes) {
+HeatingRule read_rule(const Value& item, bool alone, bool has_night, Mistakes& mistakes) {
   const Fields fields(item, "a rule of the timetable", {"days", "dates", "heated", "otherwise", "humidity"}, mistakes);
   HeatingRule rule;
   fields.take("days", rule.days, parse_days);
@@ -27,7 +27,7 @@ HeatingRule read_rule(const Value& item, bool alone, Mistakes& mistakes) {
   fields.take("otherwise", rule.otherwise, parse_air_temperature);
   fields.take("humidity", rule.humidity, parse_humidity);
   if (alone) {
-    fields.need("otherwise");
+    if (!has_night) fields.need("otherwise");
     fields.need("humidity");
   } else if (fields.has("humidity")) {
     fields.mistake("humidity", "with 'outdoors' the humidity follows from the outdoor air; leave it out");
@@ -47,7 +47,9 @@ bool covers_every_day(const Timetable& table) {
 
 Timetable read_timetable(const Fields& air, bool alone, Mistakes& mistakes) {
   Timetable table;
-  for (const Value& item : air.list("timetable")) table.rules.push_back(read_rule(item, alone, mistakes));
+  Celsius night;
+  if (air.take("night", night, parse_air_temperature)) table.night = night;
+  for (const Value& item : air.list("timetable")) table.rules.push_back(read_rule(item, alone, air.has("night"), mistakes));
   if (alone && !covers_every_day(table)) {
     air.mistake("timetable", "a timetable alone needs a rule for every day of the week, in which 'dates' do not count");
   }
@@ -91,12 +93,13 @@ plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, co
 
 plan::AirMaker read_air(const Fields& shop, const std::filesystem::path& file, const Zone& zone, Files& files, Mistakes& mistakes) {
   if (shop.need("air") == nullptr) return {};
-  const auto air = shop.map("air", "the air", {"constant", "outdoors", "time constant", "timetable"});
+  const auto air = shop.map("air", "the air", {"constant", "outdoors", "time constant", "timetable", "night"});
   if (shop.find("air")->kind != Value::Kind::map) return {};
   const bool is_constant = air->has("constant");
   const bool from_outdoors = air->has("outdoors");
   if (is_constant && (from_outdoors || air->has("timetable")))
     air->mistake("constant", "constant air has no 'timetable' and no 'outdoors'");
+  if (is_constant && air->has("night")) air->mistake("night", "constant air has no 'night'; give a 'timetable' in place of 'constant'");
   if (!from_outdoors && air->has("time constant")) air->mistake("time constant", "'time constant' goes with 'outdoors'");
   if (is_constant) return constant(*air);
   if (from_outdoors) return outdoors(*air, file, zone, files, mistakes);

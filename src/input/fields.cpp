@@ -65,7 +65,7 @@ void Fields::check_keys(const Keys& keys) {
   const std::vector<std::string> words(keys.begin(), keys.end());
   for (const Entry& entry : value_->entries) {
     if (std::ranges::find(keys, entry.key) != keys.end()) continue;
-    mistakes_->add(value_->source->location(entry.at), unknown("key", entry.key, words, " in " + what_));
+    mistakes_->add(entry.value.source->location(entry.at), unknown("key", entry.key, words, " in " + what_));
     if (auto meant = nearest_word(entry.key, words)) meant_.push_back(*std::move(meant));
   }
 }

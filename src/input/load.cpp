@@ -11,6 +11,7 @@
 #include "input/fields.h"
 #include "input/files.h"
 #include "input/order_file.h"
+#include "input/overrides.h"
 #include "input/shop_file.h"
 #include "input/together.h"
 
@@ -22,13 +23,17 @@ namespace fs = std::filesystem;
 constexpr std::array shipped{"products.yaml", "schedules.yaml", "over.yaml"};
 
 struct Reading {
-  explicit Reading(const ReadFile& read) : files(read) {}
+  explicit Reading(const ReadFile& read, const std::vector<std::string>& set = {}) : files(read), overrides(set, mistakes) {}
   Files files;
   Mistakes mistakes;
+  Overrides overrides;
 
   std::vector<Diagnostic> told() {
     std::vector<Diagnostic> all = mistakes.sorted();
     files.quote_lines(all);
+    for (Diagnostic& mistake : all) {
+      if (mistake.where.file == set_name) mistake.line = overrides.source().line(mistake.where.line);
+    }
     return all;
   }
 };
@@ -70,7 +75,7 @@ std::optional<Fields> open_shop(const Fields& order, const fs::path& order_file,
   file = beside(order_file, *text);
   const Value* value = reading.files.values(file, name->where(), reading.mistakes);
   if (value == nullptr) return std::nullopt;
-  return Fields(*value, "a shop file", shop_keys(), reading.mistakes);
+  return Fields(reading.overrides.on(*value, shop_keys(), order_keys(), reading.mistakes), "a shop file", shop_keys(), reading.mistakes);
 }
 
 // Any hour of any year will do to describe the air.
@@ -88,7 +93,9 @@ std::vector<Opened> open_orders(const std::vector<fs::path>& files, Reading& rea
   std::vector<Opened> orders;
   for (const fs::path& file : files) {
     const Value* value = reading.files.values(file, file_itself(file), reading.mistakes);
-    if (value != nullptr) orders.push_back({file, Fields(*value, "an order file", order_keys(), reading.mistakes)});
+    if (value == nullptr) continue;
+    const Value& changed = reading.overrides.on(*value, order_keys(), {}, reading.mistakes);
+    orders.push_back({file, Fields(changed, "an order file", order_keys(), reading.mistakes)});
   }
   return orders;
 }
@@ -138,8 +145,10 @@ void read_job(const std::vector<Opened>& orders, const fs::path& schedules, Read
 
 }  // namespace
 
-Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read) {
-  Reading reading(read);
+Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read,
+                   const std::vector<std::string>& set) {
+  Reading reading(read, set);
+  reading.overrides.check_first_keys(order_keys(), shop_keys(), files.size(), reading.mistakes);
   plan::Job job;
   const std::vector<Opened> orders = open_orders(files, reading);
   if (!orders.empty()) read_job(orders, schedules, reading, job);

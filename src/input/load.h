@@ -30,8 +30,9 @@ struct Loaded {
 };
 
 /// Orders to be planned together, with the shop that all of them name, its air, and the finishes that the shop or any of them names; one or
-/// more. `schedules` is the directory of shipped finishes.
-[[nodiscard]] Loaded load_orders(const std::vector<std::filesystem::path>& orders, const std::filesystem::path& schedules, const ReadFile&);
+/// more. `schedules` is the directory of shipped finishes. `set` changes keys of the shop or the order, "air.night=13 C" (see Overrides).
+[[nodiscard]] Loaded load_orders(const std::vector<std::filesystem::path>& orders, const std::filesystem::path& schedules, const ReadFile&,
+                                 const std::vector<std::string>& set = {});
 [[nodiscard]] Loaded load_order(const std::filesystem::path& order, const std::filesystem::path& schedules, const ReadFile&);
 
 struct LoadedCatalogue {

@@ -39,16 +39,22 @@ Table rows(const plan::Plan& plan, const std::vector<plan::Move>& moved, std::si
 
 }  // namespace
 
+Lines moves(const plan::Plan& plan, const std::vector<plan::Move>& moved, const Look& look) {
+  Lines lines;
+  std::size_t shown = std::min(moved.size(), most_lines);
+  while (shown > 0 && layout(rows(plan, moved, shown), 2, look).size() > most_lines) --shown;
+  if (shown > 0) append(lines, layout(rows(plan, moved, shown), 2, look));
+  if (shown < moved.size()) append(lines, hang("  ", fmt::format("and {} more", moved.size() - shown), look));
+  return lines;
+}
+
 Lines moved(const plan::Plan& plan, const Look& look) {
   if (!plan.changes) return {};
   const plan::Changes& changes = *plan.changes;
   Lines lines =
       hang(Text("Moved  ", Ink::strong),
            changes.moved.empty() ? "nothing" : counted(changes.moved.size(), "step", "steps") + " against the earlier plan", look);
-  std::size_t shown = std::min(changes.moved.size(), most_lines);
-  while (shown > 0 && layout(rows(plan, changes.moved, shown), 2, look).size() > most_lines) --shown;
-  if (shown > 0) append(lines, layout(rows(plan, changes.moved, shown), 2, look));
-  if (shown < changes.moved.size()) append(lines, hang("  ", fmt::format("and {} more", changes.moved.size() - shown), look));
+  append(lines, moves(plan, changes.moved, look));
   append(lines, hang("  ", rest_words(changes), look));
   return lines;
 }

@@ -8,6 +8,7 @@
 #include "finish/catalogue.h"
 #include "plan/check.h"
 #include "plan/plan.h"
+#include "plan/propose.h"
 #include "report/lines.h"
 
 namespace coatday::report {
@@ -23,6 +24,11 @@ namespace coatday::report {
 
 /// Why an event starts when it does; nothing when the plan has no such event.
 [[nodiscard]] std::optional<std::string> why_text(const plan::Plan&, const std::string& event, const Look&);
+/// A plan, and the plan with what is set: ready dates, cost, heat, and which coats moved.
+[[nodiscard]] std::string what_if_text(const plan::Plan& before, const plan::Plan& after, const std::vector<std::string>& set,
+                                       const std::string& order, const Look&);
+/// Which single change helps a plan that waits for air, the most helpful first.
+[[nodiscard]] std::string advice_text(const plan::Plan&, const plan::Advice&, const std::string& order, const Look&);
 /// The events by their ids.
 [[nodiscard]] std::string events_text(const plan::Plan&, const Look&);
 

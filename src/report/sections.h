@@ -21,6 +21,8 @@ namespace coatday::report {
 [[nodiscard]] Lines proposals(const plan::Plan&, const Look&);
 /// What moved against the earlier plan, where there was one.
 [[nodiscard]] Lines moved(const plan::Plan&, const Look&);
+/// Some of its events with their earlier starts, no more than a screen.
+[[nodiscard]] Lines moves(const plan::Plan&, const std::vector<plan::Move>&, const Look&);
 [[nodiscard]] Lines contradiction(const plan::Plan&, const Look&);
 
 /// "equal on all 9 wooden parts", or which are not.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "plan/compare.h"
 #include "report/sections.h"
 #include "report/words.h"
 
@@ -56,15 +57,7 @@ std::string cans(const plan::Purchase& row, const Look& look) {
 }
 
 std::string total_cost(const plan::Plan& plan) {
-  Money sum;
-  std::size_t unpriced = 0;
-  for (const plan::Purchase& row : plan.purchase) {
-    if (row.cost) {
-      sum += *row.cost;
-    } else if (!row.buy.empty()) {
-      ++unpriced;
-    }
-  }
+  const auto [sum, unpriced] = plan::cost_of(plan);
   const std::string total = sum.value() > 0 ? money_words(sum, plan.shop.currency) : "";
   if (total.empty()) return "";
   return ": about " + total + (unpriced > 0 ? fmt::format(", and {} without a price", unpriced) : "");

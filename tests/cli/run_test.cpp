@@ -6,6 +6,8 @@
 
 #include <map>
 
+#include "tests/report/golden.h"
+
 namespace coatday::cli {
 namespace {
 
@@ -165,6 +167,39 @@ TEST(Run, PlansAnewBesideAnEarlierPlan) {
   EXPECT_EQ(wrong.status, bad_input);
   EXPECT_EQ(wrong.err, "none.json: error: this is no plan; expected one as written by 'coatday plan --format json'\n");
   EXPECT_EQ(run({"plan", "order.yaml", "--keep", "nowhere.json"}, w).status, bad_input);
+}
+
+// Nights of 10 °C, in which the coats dry slowly.
+World cold_nights() {
+  std::string cold = shop;
+  const std::string constant = "  constant: {temperature: 20 °C, humidity: 45 %}\n";
+  cold.replace(cold.find(constant), constant.size(),
+               "  timetable:\n    - {heated: 07:00-17:00 at 16 °C, otherwise: 10 °C, humidity: 50 %}\n");
+  return world({{"order.yaml", order()}, {"shop.yaml", cold}});
+}
+
+TEST(Run, WhatIfShowsBothPlans) {
+  const Outcome outcome =
+      run({"what-if", "order.yaml", "--set", "air.night=18 C", "--set", "pieces.shelf.parts.board.count=2"}, cold_nights());
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  golden::expect_golden("cli/golden/what-if.txt", outcome.out);
+  EXPECT_NE(run({"what-if", "order.yaml", "--set", "people=1"}, usual()).out.find("as warm as before"), std::string::npos);
+  const Outcome json = run({"what-if", "order.yaml", "--set", "air.night=18 C", "--format", "json"}, cold_nights());
+  EXPECT_NE(json.out.find("\"warmer_k_h\""), std::string::npos) << json.out << json.err;
+}
+
+TEST(Run, WhatIfNamesThePlaceOfAMistake) {
+  const Outcome outcome = run({"what-if", "order.yaml", "--set", "people=1", "--set", "air.nihgt=13 C"}, cold_nights());
+  EXPECT_EQ(outcome.status, bad_input);
+  EXPECT_TRUE(outcome.err.starts_with("--set:2:5: error: unknown key 'nihgt' in the air; did you mean 'night'?")) << outcome.err;
+}
+
+TEST(Run, WhatIfWithNothingSetSaysWhatHelpsMost) {
+  const Outcome outcome = run({"what-if", "order.yaml"}, cold_nights());
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  golden::expect_golden("cli/golden/advice.txt", outcome.out);
+  EXPECT_NE(run({"what-if", "order.yaml"}, usual()).out.find("It does not wait for the air"), std::string::npos);
+  EXPECT_NE(run({"what-if", "order.yaml", "--format", "json"}, cold_nights()).out.find("coatday-advice/1"), std::string::npos);
 }
 
 TEST(Run, UnitsOfTheCommandLine) {

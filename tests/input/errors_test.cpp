@@ -32,13 +32,21 @@ Folder files_of(const fs::path& dir) {
   return folder;
 }
 
+// What is set beside the files, a line each.
+std::vector<std::string> lines_of(const fs::path& file) {
+  std::ifstream text(file);
+  std::vector<std::string> lines;
+  for (std::string line; std::getline(text, line);) lines.push_back(line);
+  return lines;
+}
+
 class Errors : public testing::TestWithParam<std::string> {};
 
 TEST_P(Errors, AreToldWordForWord) {
   const fs::path dir = errors_dir() / GetParam();
   std::vector<fs::path> orders{"order.yaml"};
   if (fs::exists(dir / "order-2.yaml")) orders.emplace_back("order-2.yaml");
-  const Loaded loaded = load_orders(orders, "schedules", from(files_of(dir)));
+  const Loaded loaded = load_orders(orders, "schedules", from(files_of(dir)), lines_of(dir / "set.txt"));
   std::string told = printed(loaded.mistakes);
   if (GetParam().starts_with("earlier-")) {  // an earlier plan that is none; the order is good
     const auto earlier = read_earlier_plan("earlier.json", from(files_of(dir)));

@@ -68,18 +68,18 @@ std::pair<Celsius, Celsius> coldest(const Job& job, const Plan& plan) {
 
 }  // namespace
 
-Lever warmth(const Job& job, const Plan& plan) {
+Lever warmth(const Job& job, const Plan& plan, Heated heated) {
   const auto [night, day] = coldest(job, plan);
   Lever lever;
   for (const double degrees : {10, 13, 16, 18, 20, 22}) {
     const Celsius floor(degrees);
     const std::string words = format_temperature(floor, job.shop.units);
-    if (floor > night) {
+    if (floor > night && heated != Heated::throughout) {
       const auto at_night = [shop = job.shop](Instant t) { return closed_for_the_night(shop, t); };
       lever.push_back(change([floor, at_night](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), at_night); },
                              fmt::format("heat at night, from closing to opening: {} or warmer", words)));
     }
-    if (floor > day) {
+    if (floor > day && heated != Heated::at_night) {
       lever.push_back(change([floor](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); },
                              fmt::format("keep the shop at {} or warmer, nights too", words)));
     }

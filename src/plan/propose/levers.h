@@ -22,8 +22,12 @@ using Lever = std::vector<Change>;
 /// A scuff where a recoat window closes and nothing makes a missed one good.
 [[nodiscard]] std::vector<Lever> scuffs(const Job&);
 /// Heat, at night alone or all day, and drier air.
-[[nodiscard]] Lever warmth(const Job&, const Plan&);
+enum class Heated { at_night, throughout, either };
+[[nodiscard]] Lever warmth(const Job&, const Plan&, Heated = Heated::either);
 [[nodiscard]] Lever dryness(const Job&, const Plan&);
+/// Another product of the same role in place of one that is used, faster drying by its record, on the same material
+/// in some schedule, and right by every rule of judge().
+[[nodiscard]] std::vector<Lever> another_product(const Job&);
 /// Somebody for two hours of one day, one more person, two more. Plans with one more to see when there would be something for them to do.
 [[nodiscard]] Lever hands(const Job&, const Request&);
 [[nodiscard]] Lever places(const Job&, std::size_t place);

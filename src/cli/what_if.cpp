@@ -1,0 +1,70 @@
+#include "cli/commands.h"
+#include "cli/help.h"
+#include "cli/options.h"
+#include "cli/planned.h"
+#include "plan/propose.h"
+#include "report/json.h"
+#include "report/report.h"
+
+namespace coatday::cli {
+namespace {
+
+constexpr std::string_view help_text = R"(Reads an order and plans it twice, as it is and with keys set otherwise: ready
+dates, time to spare, what is bought, heat, and which coats moved. Without --set
+it says which single change helps a plan that waits for the shop's air: warmer
+nights, warmer or drier air, another product of the same role, a later start.
+
+Usage: coatday what-if ORDER.yaml... [--set KEY=VALUE]... [options]
+
+  ORDER.yaml...     one order, or several that name the same shop file
+  --set KEY=VALUE   a key of the order or the shop file and its value as written
+                    there; may be repeated. Dots lead to keys within; an item of
+                    a list is named by its number, from 1, or its name, as in
+                    "pieces.low shelf.parts.top.support=hooks"; the next number
+                    adds an item. A key that both files have is the order's
+  --format FORMAT   text for people or json for programs (default text)
+  --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
+                    shop's time zone (default: the order's start, else now,
+                    rounded up to 5 min)
+  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
+                    better one, or a proof that none is) or so many seconds;
+                    Ctrl-C ends it with the best so far (default quick)
+  --units UNITS     us or metric (default: the shop's)
+  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
+                    always (default auto)
+  -h, --help        this text
+
+Example: coatday what-if order.yaml --set "air.night=13 C"
+)";
+
+Outcome advise(const Arguments& arguments, const World& world) {
+  const auto made = planned_alone(arguments, world);
+  if (!made) return made.error();
+  const auto& [job, plan] = *made;
+  const report::Look shown = look(arguments, world, job.shop.units);
+  const int status = status_of(plan, false);
+  if (plan.status != plan::Status::feasible) return {status, report::plan_text(plan, job.order.name, shown), ""};
+  const plan::Advice advice = plan::advise(job, request_of(arguments, world, job), plan);
+  if (arguments.format == Format::json) return {status, report::advice_json(plan, advice, version()), ""};
+  return {status, report::advice_text(plan, advice, job.order.name, shown), ""};
+}
+
+Outcome run(const Arguments& arguments, const World& world) {
+  if (arguments.set.empty()) return advise(arguments, world);
+  Arguments as_it_is = arguments;
+  as_it_is.set.clear();
+  const auto before = planned_alone(as_it_is, world);
+  if (!before) return before.error();
+  const auto after = planned_alone(arguments, world);
+  if (!after) return after.error();
+  const int status = status_of(after->plan, false);
+  if (arguments.format == Format::json) return {status, report::what_if_json(before->plan, after->plan, arguments.set, version()), ""};
+  const report::Look shown = look(arguments, world, after->job.shop.units);
+  return {status, report::what_if_text(before->plan, after->plan, arguments.set, after->job.order.name, shown), ""};
+}
+
+}  // namespace
+
+Command what_if_command() { return {"what-if", {orders(), set(), format(), from(), effort(), units(), colour()}, help_text, run}; }
+
+}  // namespace coatday::cli

@@ -1,0 +1,48 @@
+#pragma once
+// Keys that are set beside the files, "air.night=13 C": changes of the values as read, so that every reader sees and judges them like the files'.
+
+#include <deque>
+#include <string>
+#include <vector>
+
+#include "input/fields.h"
+#include "input/mistakes.h"
+#include "input/value.h"
+
+namespace coatday::input {
+
+/// The name that mistakes in these texts have in place of a file's; the line is the number of the text, from 1.
+inline constexpr const char* set_name = "--set";
+
+class Overrides {
+ public:
+  /// Texts PATH=VALUE. A path names keys with dots between them, and the items of a list by number, from 1, or by their own name; one number
+  /// more than there are appends. A value is written as in a file. What can be seen to be wrong without the files is told.
+  Overrides(const std::vector<std::string>& texts, Mistakes&);
+
+  [[nodiscard]] const Source& source() const { return source_; }
+  /// Tells of paths that begin with no key of either file, and, where several orders are planned, of keys of an order. A key that both have
+  /// is the order's.
+  void check_first_keys(const Keys& order, const Keys& shop, std::size_t orders, Mistakes&) const;
+  /// The file's value with what is set of these keys and not of the others; the value itself where nothing is.
+  const Value& on(const Value& file, const Keys& keys, const Keys& others, Mistakes&);
+
+ private:
+  struct Segment {
+    std::string name;
+    std::size_t at = 0;  ///< in its text's own source
+  };
+  struct Override {
+    std::vector<Segment> path;
+    Value value;
+  };
+  void read(std::size_t number, const std::string& text, Mistakes&);
+  void put(const Override&, Value& root, Mistakes&) const;
+
+  Source source_;               ///< the texts, one a line
+  std::deque<Source> sources_;  ///< each text in its line, with blanks for all but the value
+  std::vector<Override> set_;
+  std::deque<Value> changed_;  ///< files with changes
+};
+
+}  // namespace coatday::input

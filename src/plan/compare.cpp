@@ -1,0 +1,65 @@
+#include "plan/compare.h"
+
+#include <algorithm>
+
+namespace coatday::plan {
+namespace {
+
+void compare_coats(const Plan& before, const Plan& after, Comparison& result) {
+  std::map<std::string, Instant> starts;
+  for (const Event& event : before.events) {
+    if (is_coat(event.kind)) starts.emplace(event.id, event.start);
+  }
+  std::size_t known = 0;
+  for (std::size_t i = 0; i < after.events.size(); ++i) {
+    const Event& event = after.events[i];
+    if (!is_coat(event.kind)) continue;
+    const auto was = starts.find(event.id);
+    if (was == starts.end()) {
+      ++result.added;
+      continue;
+    }
+    ++known;
+    if (was->second == event.start) ++result.stayed;
+    if (was->second != event.start) result.moved.push_back({i, was->second});
+  }
+  result.gone = starts.size() - known;
+}
+
+void compare_air(const Plan& before, const Plan& after, Comparison& result) {
+  result.air_from = std::max(before.from, after.from);
+  result.air_until = std::max(before.ready.value_or(before.from), after.ready.value_or(after.from));
+  for (const climate::AirRow& row : after.air.rows()) {
+    if (row.from < result.air_from || row.from >= result.air_until) continue;
+    if (row.from < before.air.begin() || row.from >= before.air.end()) continue;
+    const double more = (row.air.temperature - before.air.at(row.from).air.temperature).value();
+    const Hours span(climate::AirSeries::step);
+    (more > 0 ? result.warmer : result.cooler) += std::abs(more) * span.count();
+    constexpr double same = 0.01;  // K
+    if (std::abs(more) > same) result.differs += span;
+  }
+}
+
+}  // namespace
+
+Comparison compare(const Plan& before, const Plan& after) {
+  Comparison result;
+  if (before.status != Status::feasible || after.status != Status::feasible) return result;
+  compare_coats(before, after, result);
+  compare_air(before, after, result);
+  return result;
+}
+
+Cost cost_of(const Plan& plan) {
+  Cost cost;
+  for (const Purchase& row : plan.purchase) {
+    if (row.cost) {
+      cost.sum += *row.cost;
+    } else if (!row.buy.empty()) {
+      ++cost.unpriced;
+    }
+  }
+  return cost;
+}
+
+}  // namespace coatday::plan

@@ -1,0 +1,29 @@
+#pragma once
+// Two plans of one order side by side: the order as it is, and with something changed.
+
+#include "plan/plan.h"
+
+namespace coatday::plan {
+
+struct Comparison {
+  std::vector<Move> moved;      ///< coats of the second plan that had another start in the first, by their new start
+  std::size_t stayed = 0;       ///< coats that did not move
+  std::size_t added = 0;        ///< coats that the first plan did not have
+  std::size_t gone = 0;         ///< coats of the first plan that the second does not have
+  Instant air_from, air_until;  ///< the shop's air is compared from the later start until both orders may be delivered
+  double warmer = 0;            ///< K h by which the air of the second is warmer, summed over the half hours in which it is
+  double cooler = 0;            ///< and by which it is colder
+  Hours differs{0};             ///< so long the temperatures differ
+};
+
+/// Coats are told apart by their ids. Air is compared where both plans have it, and not at all where one of them is no plan.
+[[nodiscard]] Comparison compare(const Plan& before, const Plan& after);
+
+/// What the cans cost together, and how many kinds that must be bought have no price.
+struct Cost {
+  Money sum;
+  std::size_t unpriced = 0;
+};
+[[nodiscard]] Cost cost_of(const Plan&);
+
+}  // namespace coatday::plan

@@ -1,0 +1,101 @@
+// Another product of the same role.
+#include <algorithm>
+#include <set>
+
+#include <fmt/core.h>
+
+#include "plan/propose/levers.h"
+
+namespace coatday::plan {
+
+namespace {
+
+constexpr std::size_t most_others = 4;  // of each product
+
+bool errs(const std::vector<Finding>& found) {
+  return std::any_of(found.begin(), found.end(), [](const Finding& f) { return f.severity == Severity::error; });
+}
+
+std::set<std::string> products_in_use(const Job& job, const std::set<std::string>& schedules) {
+  std::set<std::string> used;
+  for (const std::string& id : schedules) {
+    const finish::Schedule* schedule = job.catalogue.schedule(id);
+    if (schedule == nullptr) continue;
+    for (const finish::Step& step : schedule->steps) {
+      if (step.product && job.catalogue.product(*step.product) != nullptr) used.insert(*step.product);
+    }
+  }
+  return used;
+}
+
+/// In reference air until the next coat, or until dry to pack where there is no next coat.
+std::optional<Hours> drying_time(const finish::Product& product) {
+  const finish::StageHours& hours = product.reference().hours;
+  return hours[finish::Stage::recoat] ? hours[finish::Stage::recoat] : hours[finish::Stage::pack];
+}
+
+void replace(Job& job, const std::set<std::string>& schedules, const std::string& product, const std::string& other) {
+  for (const std::string& id : schedules) {
+    const auto schedule = job.catalogue.schedules.find(id);
+    if (schedule == job.catalogue.schedules.end()) continue;
+    for (finish::Step& step : schedule->second.steps) {
+      if (step.product != product) continue;
+      step.product = other;
+      if (step.method && !job.catalogue.product(other)->work_rates.contains(*step.method)) step.method.reset();
+    }
+  }
+}
+
+/// Whether some schedule puts it on this.
+bool goes_on(const Job& job, const std::string& product, finish::Suits suits) {
+  return std::any_of(job.catalogue.schedules.begin(), job.catalogue.schedules.end(), [&](const auto& known) {
+    const std::vector<finish::Step>& steps = known.second.steps;
+    return known.second.suits == suits &&
+           std::any_of(steps.begin(), steps.end(), [&](const auto& step) { return step.product == product; });
+  });
+}
+
+/// It goes on all that the other goes on in these schedules; no record says more of what a product is for.
+bool suits_as_well(const Job& job, const std::set<std::string>& schedules, const std::string& other, const std::string& product) {
+  return std::all_of(schedules.begin(), schedules.end(), [&](const std::string& id) {
+    const finish::Schedule* schedule = job.catalogue.schedule(id);
+    if (schedule == nullptr) return true;
+    const bool used =
+        std::any_of(schedule->steps.begin(), schedule->steps.end(), [&](const auto& step) { return step.product == product; });
+    return !used || goes_on(job, other, schedule->suits);
+  });
+}
+
+bool could_stand_for(const finish::Product& other, const finish::Product& product) {
+  if (other.id == product.id || other.role != product.role || other.film != product.film) return false;
+  const auto time = drying_time(product), faster = drying_time(other);
+  return time && faster && *faster < *time;
+}
+
+}  // namespace
+
+std::vector<Lever> another_product(const Job& job) {
+  std::set<std::string> schedules;
+  for (const OrderPiece& piece : job.order.pieces) {
+    for (const piece::Part& part : piece.piece.parts) schedules.insert(part.schedule);
+  }
+  std::vector<Lever> levers;
+  for (const std::string& id : products_in_use(job, schedules)) {
+    const finish::Product& product = *job.catalogue.product(id);
+    Lever lever;
+    for (const auto& [other_id, other] : job.catalogue.products) {
+      if (lever.size() == most_others) break;
+      if (!could_stand_for(other, product) || !suits_as_well(job, schedules, other_id, id)) continue;
+      const auto make = [schedules, id, other_id = other_id](Job& changed, Instant&) { replace(changed, schedules, id, other_id); };
+      Job changed = job;
+      Instant from{};
+      make(changed, from);
+      if (errs(judge(changed))) continue;
+      lever.push_back(change(make, fmt::format("{} in place of {}, as many coats; try it on a board first", other.name, product.name)));
+    }
+    if (!lever.empty()) levers.push_back(std::move(lever));
+  }
+  return levers;
+}
+
+}  // namespace coatday::plan

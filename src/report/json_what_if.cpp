@@ -1,0 +1,70 @@
+// Two plans side by side, and advice, for other programs.
+#include "plan/compare.h"
+#include "report/json.h"
+#include "report/json_parts.h"
+
+namespace coatday::report {
+namespace {
+
+Json side_json(const plan::Plan& plan) {
+  const plan::Cost cost = plan::cost_of(plan);
+  Json pieces = Json::array();
+  for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
+    Json piece = piece_json(plan, i);
+    piece.erase("faces");
+    pieces.push_back(piece);
+  }
+  Json purchase = Json::array();
+  for (const plan::Purchase& row : plan.purchase) purchase.push_back(purchase_json(plan, row));
+  return {{"from", iso8601(plan.from, plan.shop.zone)},
+          {"pieces", pieces},
+          {"purchase", purchase},
+          {"cost", cost.sum.value() > 0 ? Json(cost.sum.value()) : Json()},
+          {"unpriced", cost.unpriced},
+          {"result", result_json(plan)}};
+}
+
+Json head(const char* schema, std::string_view version) {
+  return {{"schema", schema}, {"program", {{"name", "coatday"}, {"version", version}}}};
+}
+
+std::string written(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n"; }
+
+}  // namespace
+
+std::string what_if_json(const plan::Plan& before, const plan::Plan& after, const std::vector<std::string>& set, std::string_view version) {
+  Json out = head("coatday-what-if/1", version);
+  out["set"] = set;
+  out["before"] = side_json(before);
+  out["after"] = side_json(after);
+  const plan::Comparison found = plan::compare(before, after);
+  const bool planned = before.status == plan::Status::feasible && after.status == plan::Status::feasible;
+  out["heat"] = !planned ? Json()
+                         : Json{{"warmer_k_h", found.warmer},
+                                {"cooler_k_h", found.cooler},
+                                {"hours", found.differs.count()},
+                                {"until", iso8601(found.air_until, after.shop.zone)}};
+  Json& moved = out["moved"] = Json::array();
+  for (const plan::Move& move : found.moved) {
+    const plan::Event& event = after.events.at(move.event);
+    moved.push_back({{"event", event.id}, {"was", iso8601(move.was, after.shop.zone)}, {"start", iso8601(event.start, after.shop.zone)}});
+  }
+  out["coats"] = {{"stayed", found.stayed}, {"added", found.added}, {"gone", found.gone}};
+  return written(out);
+}
+
+std::string advice_json(const plan::Plan& plan, const plan::Advice& advice, std::string_view version) {
+  Json out = head("coatday-advice/1", version);
+  out["ready_late_side"] = instant_json(plan.ready, plan.shop.zone);
+  out["waits_for_air_h"] = hours_json(advice.waits_for_air);
+  Json& helps = out["helps"] = Json::array();
+  for (const plan::Help& help : advice.helps) {
+    helps.push_back({{"change", help.words},
+                     {"start", iso8601(help.start, plan.shop.zone)},
+                     {"ready_late_side", iso8601(help.ready, plan.shop.zone)},
+                     {"sooner_h", help.sooner.count()}});
+  }
+  return written(out);
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,212 @@
+// The order as it is beside the order with something changed, and what would help most.
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <map>
+
+#include "plan/compare.h"
+#include "report/report.h"
+#include "report/sections.h"
+#include "report/table.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+struct Both {
+  const plan::Plan& before;
+  const plan::Plan& after;
+};
+
+Text at(const plan::Plan& plan, const std::optional<Instant>& t) {
+  if (plan.status != plan::Status::feasible) return {"no plan", Ink::bad};
+  return t ? Text(instant_words(*t, plan.shop.zone)) : Text("never in this air", Ink::bad);
+}
+
+Text sooner(const std::optional<Instant>& before, const std::optional<Instant>& after) {
+  if (!before || !after) return {};
+  const Hours gain(*before - *after);
+  if (gain.count() == 0) return "the same";
+  return {unbroken(format_span(gain.count() > 0 ? gain : -gain)) + (gain.count() > 0 ? " sooner" : " later"),
+          gain.count() > 0 ? Ink::good : Ink::bad};
+}
+
+Text slack(const std::optional<Hours>& hours) {
+  return hours ? Text(slack_words(*hours), hours->count() < 0 ? Ink::bad : Ink::plain) : Text("nothing promised");
+}
+
+using Results = std::pair<const plan::PieceResult*, const plan::PieceResult*>;
+
+bool same(const Results& a, const Results& b) {
+  const auto equal = [](const plan::PieceResult* x, const plan::PieceResult* y) {
+    return x->ready.deliver == y->ready.deliver && x->ready_late.deliver == y->ready_late.deliver && x->slack == y->slack;
+  };
+  return equal(a.first, b.first) && equal(a.second, b.second);
+}
+
+void add_piece(Table& table, const Both& both, const std::string& who, const Results& results) {
+  const auto& [was, now] = results;
+  const auto row = [&](const std::string& label, std::optional<Instant> a, std::optional<Instant> b) {
+    table.rows.push_back({Text(label), at(both.before, a), at(both.after, b), sooner(a, b)});
+  };
+  row(who, was->ready.deliver, now->ready.deliver);
+  row("  late side", was->ready_late.deliver, now->ready_late.deliver);
+  if (was->slack || now->slack) table.rows.push_back({Text("  promise"), slack(was->slack), slack(now->slack), Text()});
+}
+
+// Pieces with the same dates are told together.
+void add_pieces(Table& table, const Both& both) {
+  std::vector<std::pair<Results, std::vector<std::string>>> groups;
+  for (const plan::PieceResult& now : both.after.pieces) {
+    const auto was = std::find_if(both.before.pieces.begin(), both.before.pieces.end(), [&](const auto& p) { return p.id == now.id; });
+    if (was == both.before.pieces.end()) continue;
+    const Results results{&*was, &now};
+    const auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return same(g.first, results); });
+    if (group == groups.end()) {
+      groups.push_back({results, {now.name}});
+    } else {
+      group->second.push_back(now.name);
+    }
+  }
+  for (const auto& [results, names] : groups) add_piece(table, both, groups.size() == 1 ? "deliver" : listed(names), results);
+}
+
+std::string cans(const plan::Purchase& row, Units units) {
+  std::vector<std::string> sizes;
+  for (const plan::Bought& can : row.buy) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_words(can.size, units));
+  return listed(sizes);
+}
+
+using Shopping = std::map<std::string, std::string>;  // product, and part -> cans
+
+Shopping shopping(const plan::Plan& plan, Units units) {
+  Shopping all;
+  for (const plan::Purchase& row : plan.purchase) {
+    if (!row.buy.empty()) all[product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part)] = cans(row, units);
+  }
+  return all;
+}
+
+void add_shopping(Table& table, const Both& both, const Look& look) {
+  const plan::Cost was = plan::cost_of(both.before), now = plan::cost_of(both.after);
+  const auto money = [&](const plan::Plan& plan, const plan::Cost& cost) {
+    const std::string words = money_words(cost.sum, plan.shop.currency);
+    return words.empty() || cost.sum.value() <= 0 ? "no prices"
+                                                  : words + (cost.unpriced > 0 ? fmt::format(", {} unpriced", cost.unpriced) : "");
+  };
+  const double more = now.sum.value() - was.sum.value();
+  const bool priced = was.sum.value() > 0 && now.sum.value() > 0 && !both.after.shop.currency.empty();
+  const std::string difference = !priced                  ? ""
+                                 : std::abs(more) < 0.005 ? "the same"
+                                                          : fmt::format("{:+.2f} {}", more, both.after.shop.currency);
+  table.rows.push_back({Text("buy"), money(both.before, was), money(both.after, now), difference});
+  const Shopping before = shopping(both.before, look.units), after = shopping(both.after, look.units);
+  Shopping products = before;
+  products.insert(after.begin(), after.end());
+  for (const auto& [product, any] : products) {
+    const auto of = [&, &product = product](const Shopping& list) { return list.contains(product) ? list.at(product) : "none"; };
+    if (of(before) != of(after)) table.rows.push_back({Text("  " + product), of(before), of(after), Text()});
+  }
+}
+
+std::string degree_hours(double kelvin_hours, Units units) {
+  return units == Units::us ? fmt::format("{:.0f} °F h", kelvin_hours * 9 / 5) : fmt::format("{:.0f} K h", kelvin_hours);
+}
+
+Lines heat(const plan::Comparison& found, const plan::Plan& after, const Look& look) {
+  const Text head("  heat  ", Ink::faint);
+  if (found.differs.count() == 0) return hang(head, "the shop is as warm as before", look);
+  std::string words;
+  if (found.warmer > 0) words = "warmer by " + degree_hours(found.warmer, look.units);
+  if (found.cooler > 0) words += (words.empty() ? "" : ", ") + ("colder by " + degree_hours(found.cooler, look.units));
+  words += fmt::format(
+      " (degrees times hours) in {} until {}; what that costs is not known: the shop file tells no heater's power and no price of heat",
+      format_span(found.differs), instant_words(found.air_until, after.shop.zone));
+  return hang(head, words, look);
+}
+
+// Heat and vapour do not go together, whatever the plan says.
+Lines heat_caution(const Look& look) {
+  return hang(Text("Caution  ", Ink::heed),
+              "no flame, spark or glowing heater while solvent vapour is about; heat and ventilate as the labels and the local code say.",
+              look);
+}
+
+Lines title(const std::string& order, const plan::Plan& plan, const Look& look) {
+  return wrap(Text(order, Ink::strong) + "  from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))), look.columns);
+}
+
+Lines coats(const plan::Comparison& found, const plan::Plan& after, const Look& look) {
+  Lines lines = hang(Text("Moved  ", Ink::strong), found.moved.empty() ? "no coat" : counted(found.moved.size(), "coat", "coats"), look);
+  append(lines, moves(after, found.moved, look));
+  std::string rest = counted(found.stayed, "coat stays", "coats stay") + " as planned before";
+  if (found.added > 0) rest += "; " + counted(found.added, "is new", "are new");
+  if (found.gone > 0) rest += "; " + counted(found.gone, "is gone", "are gone");
+  if (found.stayed + found.added + found.gone > 0) append(lines, hang("  ", rest + ".", look));
+  return lines;
+}
+
+void no_plan(Lines& page, const plan::Plan& plan, const char* which, const Look& look) {
+  if (plan.status == plan::Status::feasible) return;
+  page.emplace_back();
+  page.emplace_back(which, Ink::strong);
+  append(page, contradiction(plan, look));
+  append(page, findings(plan.findings, look));
+}
+
+}  // namespace
+
+std::string what_if_text(const plan::Plan& before, const plan::Plan& after, const std::vector<std::string>& set, const std::string& order,
+                         const Look& look) {
+  Lines page = title(order, after, look);
+  for (const std::string& text : set) append(page, hang(Text("  what if   ", Ink::faint), text, look));
+  page.emplace_back();
+  const Both both{before, after};
+  Table table{{{Text()}, {Text("as it is", Ink::faint)}, {Text("changed", Ink::faint)}, {Text("difference", Ink::faint)}}, {}};
+  add_pieces(table, both);
+  add_shopping(table, both, look);
+  append(page, layout(table, 2, look));
+  const bool planned = before.status == plan::Status::feasible && after.status == plan::Status::feasible;
+  if (planned) {
+    const plan::Comparison found = plan::compare(before, after);
+    append(page, heat(found, after, look));
+    page.emplace_back();
+    append(page, coats(found, after, look));
+    if (found.warmer > 0) append(page, heat_caution(look));
+  }
+  no_plan(page, before, "As it is", look);
+  no_plan(page, after, "Changed", look);
+  return render(page, look.colour);
+}
+
+std::string advice_text(const plan::Plan& plan, const plan::Advice& advice, const std::string& order, const Look& look) {
+  Lines page = title(order, plan, look);
+  if (!advice.waits_for_air) {
+    append(page, hang("  ", "There is no plan that could be compared with one in other air, or the order is too large for it.", look));
+    return render(page, look.colour);
+  }
+  append(page, hang("  ", "ready " + instant_words(*plan.ready, plan.shop.zone) + " by the late side", look));
+  if (*advice.waits_for_air < plan::noticeable) {
+    append(page,
+           hang("  ", "It does not wait for the air: with 23 °C and 50 % RH at all hours it would be ready less than half a day sooner.",
+                look));
+    return render(page, look.colour);
+  }
+  append(page, hang("  ",
+                    "It waits for the air: in better air, up to 23 °C and 50 % RH at all hours, it would be ready up to " +
+                        format_span(*advice.waits_for_air) + " sooner.",
+                    look));
+  page.emplace_back();
+  if (advice.helps.empty()) append(page, hang("", "No single change of those that were tried helps.", look));
+  if (!advice.helps.empty()) page.emplace_back("What single change helps, the most first", Ink::strong);
+  for (const plan::Help& help : advice.helps) {
+    const std::string then = help.sooner < Hours(1)
+                                 ? "ready no later"
+                                 : "ready " + instant_words(help.ready, plan.shop.zone) + ", " + format_span(help.sooner) + " sooner";
+    append(page, hang("  - ", help.words + ": " + then, look));
+  }
+  if (!advice.helps.empty()) append(page, heat_caution(look));
+  return render(page, look.colour);
+}
+
+}  // namespace coatday::report
