@@ -16,7 +16,7 @@ using std::chrono::hours;
 const Instant monday{date::sys_days(2027_y / 1 / 11)};
 
 Timetable working_hours(double set_point, std::optional<Celsius> otherwise = {}) {
-  return {{{{}, {}, {}, {{hours(8), hours(17), Celsius(set_point)}}, otherwise, {}}}};
+  return {{{{}, {}, {}, {{hours(8), hours(17), Celsius(set_point)}}, otherwise, {}}}, {}};
 }
 
 HeatedShopAir shop(const std::string& outdoors, Timetable timetable, Hours time_constant = Hours(6)) {
