@@ -1,15 +1,13 @@
 #pragma once
 // What is left of a call's limits.
 
-#include <chrono>
-
 #include "solver/solve.h"
 
 namespace coatday::solver {
 
 class Budget {
  public:
-  explicit Budget(const Limits& limits) : limits_(limits) { share(1); }
+  explicit Budget(const Limits& limits) : limits_(limits), stopwatch_(limits.clock) { share(1); }
 
   /// Whether the call has more than its quick passes.
   [[nodiscard]] bool extended() const { return limits_.seconds > 0 || limits_.work > 0; }
@@ -27,12 +25,12 @@ class Budget {
   [[nodiscard]] bool share_spent() const {
     return spent() || (limits_.work > 0 && work_ >= share_work_) || (limits_.seconds > 0 && seconds() >= share_seconds_);
   }
-  [[nodiscard]] double seconds() const { return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin_).count(); }
+  [[nodiscard]] double seconds() const { return stopwatch_.seconds(); }
   [[nodiscard]] const Limits& limits() const { return limits_; }
 
  private:
   const Limits& limits_;
-  std::chrono::steady_clock::time_point begin_ = std::chrono::steady_clock::now();
+  Stopwatch stopwatch_;
   long work_ = 0;
   long share_work_ = 0;
   double share_seconds_ = 0;

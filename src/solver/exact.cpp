@@ -73,6 +73,7 @@ SearchLimits Exact::limits(long conflicts) const {
   if (budget_.limits().work > 0) result.conflicts = std::max(1L, std::min(conflicts, budget_.limits().work - budget_.work()));
   if (budget_.limits().seconds > 0) result.seconds = std::max(1e-3, budget_.limits().seconds - budget_.seconds());
   result.stop = budget_.limits().stop;
+  result.clock = budget_.limits().clock;
   return result;
 }
 

@@ -8,6 +8,7 @@
 #include <variant>
 
 #include "solver/problem.h"
+#include "solver/stopwatch.h"
 
 namespace coatday::solver {
 
@@ -25,7 +26,8 @@ struct Limits {
   int passes = 40;                     ///< constructive passes with perturbed priorities after the first one that succeeds
   int unscheduling_per_activity = 60;  ///< patience of one pass
   std::uint64_t seed = 1;
-  double seconds = 0;                             ///< of wall clock, a cut-off that makes the result depend on the machine; 0: none
+  double seconds = 0;  ///< by `clock`, a cut-off that makes the result depend on the machine; 0: none
+  Clock clock = Clock::wall;
   long work = 0;                                  ///< passes and conflicts in all, the same on every machine; 0: none
   std::function<void(const Progress&)> progress;  ///< called on each better schedule or bound once there is a schedule; null: never
   const std::atomic<bool>* stop = nullptr;        ///< to be set from outside; null: never

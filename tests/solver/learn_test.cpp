@@ -6,6 +6,7 @@
 
 #include "solver/learn/core.h"
 #include "solver/learn/search.h"
+#include "solver/learn/solver.h"
 #include "solver/solve.h"
 #include "tests/solver/build.h"
 #include "tests/solver/exhaustive.h"
@@ -59,6 +60,23 @@ void compare(const Problem& problem, const std::string& name, int& infeasible) {
   EXPECT_EQ(proven.best->ready, truth.best.ready) << name;
   EXPECT_LE(proven.last.lateness_bound, truth.best.lateness) << name;
   EXPECT_LE(proven.last.ready_bound, truth.least_ready) << name;
+}
+
+// Three that exclude each other, of which only one can be first; the bounds of each alone say nothing of that.
+TEST(Learn, TriesOrdersOut) {
+  Problem p;
+  p.horizon = 30;
+  p.resources = {{2, -1}};
+  const int one = add(p, {0, 11}, 4, {{0, 2}}), other = add(p, {0, 11}, 4, {{0, 1}}), long_one = add(p, {0, 11}, 9, {{0, 2}});
+  p.goals.push_back({add(p, {0, 31}, 0), never, 1, -1});
+  for (const int a : {one, other, long_one}) p.minimum_lags.push_back({end(a), 3, nullptr, -1});
+  p.maximum_lags.push_back({start(one), other, shift(8), -1, std::nullopt});
+  p.minimum_lags.push_back({start(one), other, shift(0), -1});
+  Search search(p);
+  EXPECT_EQ(search.solver().model.orders().size(), 3U);
+  EXPECT_EQ(search.solver().model.precedence(one, long_one), !search.solver().model.precedence(long_one, one));
+  (void)search.improve(std::nullopt, nullptr, {1, 0, nullptr});
+  EXPECT_TRUE(search.solver().model.engine.trail.holds(search.solver().model.precedence(one, other)));
 }
 
 TEST(Learn, ProvesSmallProblems) {

@@ -29,8 +29,9 @@ bool Fresh::follow(const learn::Model& other) {
   std::vector<std::pair<learn::Var, std::pair<int, int>>> asked;
   for (const auto& [pair, x] : other.precedences()) asked.emplace_back(x, pair);
   std::sort(asked.begin(), asked.end());
-  return std::all_of(asked.begin(), asked.end(),
-                     [this](const auto& each) { return model_.precedence(each.second.first, each.second.second) == each.first; });
+  return std::all_of(asked.begin(), asked.end(), [this](const auto& each) {
+    return model_.precedence(each.second.first, each.second.second) == learn::yes(each.first);
+  });
 }
 
 bool Fresh::assume(std::span<const Literal> literals) {

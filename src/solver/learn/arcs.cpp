@@ -1,5 +1,6 @@
 #include "solver/learn/arcs.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace coatday::solver::learn {
@@ -36,7 +37,7 @@ void Arcs::maximum(Var x, const Mapping& f, Var y, Conditions conditions) {
 
 void Arcs::add(Side from, Side to, const Mapping& f, Kind kind, int conditions) {
   const auto index = static_cast<std::uint32_t>(arcs_.size());
-  Arc arc{from, to, 0, kind, -1, conditions};
+  Arc arc{from, to, 0, kind, -1, conditions, conditions < 0 ? Literal{} : conditions_[learn::at(conditions)].front()};
   if (f.constant()) {
     const bool minimum = kind == Kind::minimum_ahead || kind == Kind::minimum_back;
     arc.kind = Kind::constant;
@@ -85,6 +86,7 @@ Time Arcs::preimage(const Arc& arc, Time v) const {
 
 bool Arcs::follow(Trail& trail, std::uint32_t index) const {
   const Arc& arc = arcs_[index];
+  if (arc.conditions >= 0 && trail.fails(arc.first_condition)) return true;
   const Literal implied{arc.to, image(arc, trail.bound(arc.from))};
   if (trail.holds(implied)) return true;
   return arc.conditions < 0 ? trail.set(implied, {Reason::arc, index}) : follow_conditioned(trail, index, implied);
@@ -124,6 +126,22 @@ bool Arcs::propagate_all(Trail& trail) {
     if (!follow(trail, arc)) return false;
   }
   return true;
+}
+
+void Arcs::tidy(const Trail& trail) {
+  const auto needless = [&](std::uint32_t index) {
+    const int c = arcs_[index].conditions;
+    if (c < 0) return false;
+    const Conditions& conditions = conditions_[learn::at(c)];
+    return std::any_of(conditions.begin(), conditions.end(), [&](Literal l) { return trail.fails(l); });
+  };
+  for (auto& list : out_) std::erase_if(list, needless);
+  for (auto& list : conditioned_) std::erase_if(list, needless);
+  for (Arc& arc : arcs_) {
+    if (arc.conditions < 0) continue;
+    const Conditions& conditions = conditions_[learn::at(arc.conditions)];
+    if (std::all_of(conditions.begin(), conditions.end(), [&](Literal l) { return trail.holds(l); })) arc.conditions = -1;
+  }
 }
 
 void Arcs::explain(std::uint32_t index, Literal l, std::vector<Literal>& because) const {

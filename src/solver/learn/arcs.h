@@ -38,6 +38,8 @@ class Arcs {
   bool propagate(Trail&, Side moved);
   /// Whether one that has just been added says something.
   bool propagate_all(Trail&);
+  /// At the root: leaves out the arcs whose conditions fail there, and the conditions that hold there.
+  void tidy(const Trail&);
   /// Why the arc made the literal true, in the weakest terms.
   void explain(std::uint32_t arc, Literal, std::vector<Literal>&) const;
 
@@ -48,6 +50,7 @@ class Arcs {
     Time lag;
     Kind kind;
     int mapping, conditions;  ///< -1: none
+    Literal first_condition;
   };
   void add(Side from, Side to, const Mapping&, Kind, int conditions);
   bool follow(Trail&, std::uint32_t arc) const;

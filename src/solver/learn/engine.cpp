@@ -84,6 +84,7 @@ void Engine::back(int level) {
 }
 
 void Engine::tidy(std::size_t much) {
+  if (trail.length() > 0) arcs.tidy(trail);
   trail.forget();
   next_ = 0;
   if (clauses.learned() > much) clauses.reduce(trail);

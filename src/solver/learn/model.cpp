@@ -144,18 +144,6 @@ void Model::minimum(const Moment& m, Var y, Conditions conditions) { engine.arcs
 
 void Model::maximum(const Moment& m, Var y, Conditions conditions) { engine.arcs.maximum(m.x, mapping(m), y, std::move(conditions)); }
 
-Var Model::precedence(int before, int after) {
-  const auto [found, is_new] = precedences_.try_emplace({before, after}, -1);
-  if (!is_new) return found->second;
-  const Var x = found->second = engine.ask();
-  idle_.resize(at(x + 1), 0);
-  idle_[at(x)] = 1;
-  Conditions conditions = present({before, after});
-  conditions.push_back(yes(x));
-  minimum(moment({before, Edge::end}), run(after).start, std::move(conditions));
-  return x;
-}
-
 Schedule Model::schedule() const {
   const Trail& trail = engine.trail;
   Schedule result;
@@ -198,6 +186,10 @@ void Model::values(const Schedule& schedule, std::vector<Time>& values) const {
     for (std::size_t c = 0; c < choices_[h].size(); ++c) {
       if (choices_[h][c] >= 0) values[at(choices_[h][c])] = schedule.hold_choice[h] == static_cast<int>(c) ? 1 : 0;
     }
+  }
+  for (const Order& order : orders_) {
+    const Time one = values[at(order.first)], other = values[at(order.second)];
+    values[at(order.x)] = one < other ? 1 : 0;
   }
   if (ready_ >= 0) values[at(ready_)] = score(problem_, schedule).ready;
 }

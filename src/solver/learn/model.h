@@ -5,11 +5,17 @@
 #include <optional>
 #include <utility>
 
-#include "solver/learn/cliques.h"
+#include "solver/learn/clashes.h"
 #include "solver/learn/engine.h"
 #include "solver/problem.h"
 
 namespace coatday::solver::learn {
+
+/// A question whose `yes` makes the first end before the second starts, and its `no` the second before the first.
+struct Order {
+  Var x = -1;
+  Var first = -1, second = -1;  ///< their starts
+};
 
 /// What stands for an activity.
 struct Run {
@@ -36,8 +42,9 @@ class Model {
   /// Whether a lateness is exactly its units: else they only bound it from below.
   [[nodiscard]] bool exact_lateness() const { return exact_lateness_; }
 
-  /// A question whose `yes` makes the one end before the other starts; the same each time.
-  Var precedence(int before, int after);
+  [[nodiscard]] const std::vector<Order>& orders() const { return orders_; }
+  /// An answer that makes the one end before the other starts; the same each time.
+  Literal precedence(int before, int after);
   [[nodiscard]] const std::map<std::pair<int, int>, Var>& precedences() const { return precedences_; }
 
   /// When all variables are fixed.
@@ -74,9 +81,13 @@ class Model {
   // model_resources.cpp
   void add_resources();
   [[nodiscard]] std::vector<Use> activity_uses();
-  void add_cliques(const Cliques&);
+  void add_cliques(const Clashes&);
   void add_hold(int, std::vector<Use>&);
   [[nodiscard]] bool fits(const Demand&) const;
+  // model_orders.cpp
+  void add_orders(const Clashes&);
+  void add_order(const Clashes&, std::size_t, std::size_t);
+  Var ask_idly();
   // model_goals.cpp
   void add_goals();
   void add_lateness();
@@ -89,7 +100,9 @@ class Model {
   std::vector<std::vector<Var>> ways_;               ///< by fork
   std::map<int, Var> in_fork_;                       ///< by activity that a fork may leave out: whether it takes part
   std::vector<char> idle_;                           ///< by variable, as far as it goes
-  std::map<std::pair<int, int>, Var> precedences_;
+  std::vector<Order> orders_;                        ///< of those that may not overlap
+  std::map<std::pair<Var, Var>, Literal> order_of_;  ///< by the start of who is first, and of who is second
+  std::map<std::pair<int, int>, Var> precedences_;   ///< others that were asked for
   std::map<const Span*, std::optional<Literal>> empty_;
   Var ready_ = -1, lateness_ = -1;
   double unit_ = 1;

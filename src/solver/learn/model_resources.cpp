@@ -28,13 +28,14 @@ void Model::add_resources() {
   }
   std::vector<int> capacities;
   for (const Resource& r : problem_.resources) capacities.push_back(r.capacity);
-  const Cliques cliques = find_cliques(engine.trail, uses, problem_.resources);
+  const Clashes clashes = find_clashes(engine.trail, uses, problem_.resources);
   engine.add(std::make_unique<Cumulative>(capacities, std::move(uses), first, last), wakes);
-  add_cliques(cliques);
+  add_cliques(clashes);
+  add_orders(clashes);
 }
 
-void Model::add_cliques(const Cliques& cliques) {
-  for (const std::vector<Task>& tasks : cliques) {
+void Model::add_cliques(const Clashes& clashes) {
+  for (const std::vector<Task>& tasks : find_cliques(clashes)) {
     auto disjunctive = std::make_unique<Disjunctive>(tasks);
     const auto wakes = disjunctive->wakes();
     engine.add(std::move(disjunctive), wakes);

@@ -17,6 +17,7 @@ using learn::Var;
 
 constexpr double most_cells = 1 << 26;  // of the table of resources over time
 constexpr double most_pairs = 20'000;   // so many are told apart in a moment
+constexpr long most_moves = 1'000'000;  // of bounds, while trying out orders
 constexpr long quick = 100;             // conflicts for one look at a bound
 
 // Pairs of which either goes first: of one family, or kept apart.
@@ -60,7 +61,7 @@ class Search::Inside {
   bool tightened_ = false;
   bool broken_ = false;  ///< it has found what is no schedule: its proofs are worth nothing
   SearchLimits limits_;
-  std::chrono::steady_clock::time_point begin_;
+  Stopwatch stopwatch_{Clock::wall};
   std::optional<Score> best_;
   SearchResult result_;
 };
@@ -68,7 +69,7 @@ class Search::Inside {
 SearchResult Search::Inside::improve(const std::optional<Score>& best, const Schedule* hint, const SearchLimits& limits,
                                      const Neighbourhood& neighbourhood) {
   limits_ = limits;
-  begin_ = std::chrono::steady_clock::now();
+  stopwatch_ = Stopwatch(limits.clock);
   best_ = best;
   result_ = {};
   if (hint != nullptr) solver_.branching.prefer(*hint);
@@ -91,6 +92,7 @@ void Search::Inside::tighten() {
   if (solver_.model.ready() < 0 || solver_.dead()) return;
   const learn::Trail& trail = solver_.model.engine.trail;
   const Var ready = solver_.model.ready();
+  solver_.probe(most_moves, [this] { return stopped(); });
   Time high = best_ ? best_->ready : trail.high(ready);
   while (!solver_.dead() && trail.low(ready) < high && !stopped()) {
     const Time middle = trail.low(ready) + (high - trail.low(ready)) / 2;
@@ -140,7 +142,7 @@ std::vector<Literal> Search::Inside::near(const Neighbourhood& neighbourhood) {
     result.push_back(learn::at_most(solver_.model.run(activity).start, within.end - 1));
   }
   for (const auto& [fork, way] : neighbourhood.ways) result.push_back(learn::yes(solver_.model.way(fork, way)));
-  for (const auto& [before, after] : neighbourhood.orders) result.push_back(learn::yes(solver_.model.precedence(before, after)));
+  for (const auto& [before, after] : neighbourhood.orders) result.push_back(solver_.model.precedence(before, after));
   return result;
 }
 
@@ -171,7 +173,7 @@ void Search::Inside::report_bounds() {
 
 bool Search::Inside::stopped() const {
   if (limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed)) return true;
-  return limits_.seconds > 0 && std::chrono::duration<double>(std::chrono::steady_clock::now() - begin_).count() >= limits_.seconds;
+  return limits_.seconds > 0 && stopwatch_.seconds() >= limits_.seconds;
 }
 
 void Search::Inside::on_learned(std::function<void(const std::vector<StartBound>&)> tell) {

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "solver/problem.h"
+#include "solver/stopwatch.h"
 
 namespace coatday::solver::learn {
 class Solver;
@@ -19,8 +20,9 @@ namespace coatday::solver {
 
 struct SearchLimits {
   long conflicts = 0;                       ///< 0: none
-  double seconds = 0;                       ///< of wall clock, a cut-off that makes the result depend on the machine; 0: none
+  double seconds = 0;                       ///< by `clock`, a cut-off that makes the result depend on the machine; 0: none
   const std::atomic<bool>* stop = nullptr;  ///< to be set from outside; null: never
+  Clock clock = Clock::wall;
 };
 
 /// Restricts a search to the schedules near one.

@@ -28,6 +28,25 @@ void Solver::require(Literal l) {
   dead_ = !model.engine.trail.set(l, Reason{}) || !model.engine.propagate();
 }
 
+void Solver::probe(long moves, const std::function<bool()>& stop) {
+  for (const Order& order : model.orders()) {
+    if (moves <= 0 || stop()) return;
+    if (!dead_ && !model.engine.trail.fixed(order.x)) moves -= try_out(yes(order.x));
+    if (!dead_ && !model.engine.trail.fixed(order.x)) moves -= try_out(no(order.x));
+  }
+}
+
+long Solver::try_out(Literal l) {
+  Engine& engine = model.engine;
+  const int before = engine.trail.length();
+  engine.decide(l);
+  const bool open = engine.propagate();
+  const long moves = engine.trail.length() - before;
+  engine.back(0);
+  if (!open) require(!l);
+  return moves;
+}
+
 Solver::Answer Solver::solve(const std::vector<Literal>& assumptions, long conflicts, const std::function<bool()>& stop) {
   const long last = conflicts_ + conflicts;
   long next_look = conflicts_;
@@ -78,7 +97,7 @@ void Solver::learn() {
 bool Solver::restart() {
   ++restarts_;
   next_restart_ = conflicts_ + restart_unit * luby(restarts_);
-  rule_ = restarts_ % 2 == 1 ? Branching::Rule::active : Branching::Rule::earliest;
+  rule_ = Branching::Rule::active;
   model.engine.back(0);
   branching.activity.back(0);
   dead_ = !model.engine.propagate();

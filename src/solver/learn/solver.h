@@ -23,6 +23,8 @@ class Solver {
   [[nodiscard]] bool dead() const { return dead_; }  ///< there is no schedule whatever is assumed
   [[nodiscard]] long conflicts() const { return conflicts_; }
   void require(Literal);  ///< at the root
+  /// At the root: decides the orders of which one way contradicts all else at once, within so many moves of bounds.
+  void probe(long moves, const std::function<bool()>& stop);
   /// For checks: told of each clause that it has come to hold, the empty one too, before it uses it.
   std::function<void(const std::vector<Literal>&)> on_learned;
   /// For checks: told of assumptions that it has found to contradict what holds.
@@ -30,6 +32,7 @@ class Solver {
 
  private:
   void learn();
+  long try_out(Literal);
   bool restart();
   std::optional<Answer> advance(const std::vector<Literal>& assumptions);
 

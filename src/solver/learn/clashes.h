@@ -1,0 +1,20 @@
+#pragma once
+// Uses of which no two may overlap.
+
+#include "solver/learn/cumulative.h"
+#include "solver/learn/disjunctive.h"
+
+namespace coatday::solver::learn {
+
+/// Among the uses that are certain and last a time that depends on nothing but their begin, each with its shortest length.
+struct Clashes {
+  std::vector<Task> tasks;
+  std::vector<Mapping> ends;             ///< of each, by its start
+  std::vector<std::vector<char>> apart;  ///< by task and task: whether they may not overlap
+};
+[[nodiscard]] Clashes find_clashes(const Trail&, const std::vector<Use>&, const std::vector<Resource>&);
+
+/// Sets of them of which no two may overlap: a few, as long together as can be found quickly, the longest first.
+[[nodiscard]] std::vector<std::vector<Task>> find_cliques(const Clashes&);
+
+}  // namespace coatday::solver::learn
