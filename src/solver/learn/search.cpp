@@ -97,7 +97,8 @@ void Search::Inside::tighten() {
   while (!solver_.dead() && trail.low(ready) < high && !stopped()) {
     const Time middle = trail.low(ready) + (high - trail.low(ready)) / 2;
     const long before = solver_.conflicts();
-    const auto answer = solver_.solve({learn::at_most(ready, middle)}, std::min(quick, left() / 20), [this] { return stopped(); });
+    const auto answer =
+        solver_.solve({learn::at_most(ready, middle)}, Solver::Aim::prove, std::min(quick, left() / 20), [this] { return stopped(); });
     result_.conflicts += solver_.conflicts() - before;
     if (answer == Solver::Answer::none) {
       ready_from(middle + 1);
@@ -110,9 +111,10 @@ void Search::Inside::tighten() {
 // Better and better schedules of a stage; true when there is none left.
 bool Search::Inside::run(Stage stage, const std::vector<Literal>& near, long conflicts) {
   const long last = result_.conflicts + conflicts;
+  const auto aim = best_ && near.empty() ? Solver::Aim::prove : Solver::Aim::find;
   while (result_.conflicts < last || result_.conflicts == 0) {
     const long before = solver_.conflicts();
-    const auto answer = solver_.solve(assumptions(stage, near), last - result_.conflicts, [this] { return stopped(); });
+    const auto answer = solver_.solve(assumptions(stage, near), aim, last - result_.conflicts, [this] { return stopped(); });
     result_.conflicts += solver_.conflicts() - before;
     if (answer != Solver::Answer::found) return answer == Solver::Answer::none;
     if (!accept(stage)) return false;

@@ -47,7 +47,7 @@ long Solver::try_out(Literal l) {
   return moves;
 }
 
-Solver::Answer Solver::solve(const std::vector<Literal>& assumptions, long conflicts, const std::function<bool()>& stop) {
+Solver::Answer Solver::solve(const std::vector<Literal>& assumptions, Aim aim, long conflicts, const std::function<bool()>& stop) {
   const long last = conflicts_ + conflicts;
   long next_look = conflicts_;
   next_restart_ = conflicts_ + (restarts_ == 0 ? warm_up : restart_unit * luby(restarts_));
@@ -62,7 +62,7 @@ Solver::Answer Solver::solve(const std::vector<Literal>& assumptions, long confl
       next_look = conflicts_ + clock_each;
       if (stop()) answer = Answer::unknown;
     }
-    if (answer || (conflicts_ >= next_restart_ && !restart())) continue;
+    if (answer || (conflicts_ >= next_restart_ && !restart(aim))) continue;
     answer = advance(assumptions);
   }
   if (dead_) return Answer::none;
@@ -94,10 +94,10 @@ void Solver::learn() {
 }
 
 // To the root; false where nothing holds there.
-bool Solver::restart() {
+bool Solver::restart(Aim aim) {
   ++restarts_;
   next_restart_ = conflicts_ + restart_unit * luby(restarts_);
-  rule_ = Branching::Rule::active;
+  rule_ = aim == Aim::prove || restarts_ % 2 == 1 ? Branching::Rule::active : Branching::Rule::earliest;
   model.engine.back(0);
   branching.activity.back(0);
   dead_ = !model.engine.propagate();

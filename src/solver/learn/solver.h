@@ -14,8 +14,10 @@ class Solver {
   explicit Solver(const Problem&);
 
   enum class Answer { found, none, unknown };
+  /// A schedule is found sooner with now and then a look from the earliest start on, a proof by what took part in conflicts alone.
+  enum class Aim { find, prove };
   /// A schedule in which the assumptions hold; the engine is left at the root.
-  Answer solve(const std::vector<Literal>& assumptions, long conflicts, const std::function<bool()>& stop);
+  Answer solve(const std::vector<Literal>& assumptions, Aim, long conflicts, const std::function<bool()>& stop);
 
   Model model;
   Branching branching;
@@ -33,7 +35,7 @@ class Solver {
  private:
   void learn();
   long try_out(Literal);
-  bool restart();
+  bool restart(Aim);
   std::optional<Answer> advance(const std::vector<Literal>& assumptions);
 
   Analysis analysis_;
