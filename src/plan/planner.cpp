@@ -14,6 +14,7 @@
 #include "plan/make/missed.h"
 #include "plan/make/put_off.h"
 #include "plan/make/stages.h"
+#include "plan/make/ways.h"
 #include "plan/make/words_of.h"
 #include "solver/solve.h"
 
@@ -44,7 +45,7 @@ constexpr std::size_t most_loads = 1500;
 
 class Planner {
  public:
-  Planner(const Job& job, const Request& request) : job_(job), request_(request), grid_(request.from) {
+  Planner(const Job& job, const Request& request, const Ways& ways) : job_(job), request_(request), ways_(ways), grid_(request.from) {
     plan_.from = grid_.instant(0);
     plan_.shop = job.shop;
     plan_.findings = judge(job);
@@ -53,9 +54,9 @@ class Planner {
   Plan run() {
     plan_.faces = take_off(job_);
     if (!refused_by_judge()) {
-      loads_ = make_loads(job_, Split::to_fit);
+      loads_ = make_loads(job_, ways_.split);
       if (!too_large()) {
-        graph_ = make_tasks(job_, loads_);
+        graph_ = make_tasks(job_, loads_, ways_.sides);
         unknown_history();
         remember_starts();
         missed_ = take_begun_limits(graph_, plan_.from);
@@ -275,6 +276,7 @@ class Planner {
 
   const Job& job_;
   const Request& request_;
+  const Ways& ways_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
   Grid grid_;
   Plan plan_;
@@ -288,6 +290,8 @@ class Planner {
 
 }  // namespace
 
-Plan make_plan(const Job& job, const Request& request) { return Planner(job, request).run(); }
+Plan make_plan(const Job& job, const Request& request) {
+  return best_of_ways(job, request, [&](const Request& one, const Ways& ways) { return Planner(job, one, ways).run(); });
+}
 
 }  // namespace coatday::plan

@@ -29,14 +29,22 @@ solver::Time busy_until(const Job& job, const TaskGraph& graph, const Calendar& 
   return std::min(calendar.pausing_end(steps)->at(0), calendar.horizon());
 }
 
+bool lies(const Loads& loads) {
+  return std::any_of(loads.loads.begin(), loads.loads.end(), [](const Load& l) { return l.support != piece::Support::hooks; });
+}
+
 }  // namespace
 
 std::optional<Instant> ready_bound(const Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar,
                                    const Grid& grid) {
   const Loads alone = job.order.history.empty() ? make_loads(job, Split::single) : loads;
-  TaskGraph tasks = make_tasks(job, alone);
-  static_cast<void>(take_begun_limits(tasks, std::nullopt));  // a plan may have to miss them
-  const solver::Time soonest = solver::ready_bound(make_model(job, alone, tasks, clocks, calendar, grid, Scope::relaxed).problem);
+  solver::Time soonest = solver::never;
+  for (const Sides sides : {Sides::hidden_first, Sides::show_first}) {
+    TaskGraph tasks = make_tasks(job, alone, sides);
+    static_cast<void>(take_begun_limits(tasks, std::nullopt));  // a plan may have to miss them
+    soonest = std::min(soonest, solver::ready_bound(make_model(job, alone, tasks, clocks, calendar, grid, Scope::relaxed).problem));
+    if (!lies(alone)) break;
+  }
   if (soonest >= solver::never) return std::nullopt;
   return grid.instant(std::max(soonest, busy_until(job, graph, calendar)));
 }

@@ -1,5 +1,5 @@
 #pragma once
-// What no plan of the job can be better than, however its parts are gathered.
+// What no plan of the job can be better than, however its parts are gathered and whichever side goes first.
 
 #include "plan/make/model.h"
 

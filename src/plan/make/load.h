@@ -58,6 +58,8 @@ struct Loads {
 /// How parts are gathered.
 enum class Split {
   to_fit,  ///< together where places and the longest shift allow, else in equal batches
+  apart,   ///< likewise, but no two parts together
+  halves,  ///< likewise, in twice as many batches
   none,    ///< one load a part, all its items: the take-off
   single   ///< one item of each part, alone: a relaxation whose times can only be earlier
 };

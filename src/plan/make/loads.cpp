@@ -104,7 +104,7 @@ class Gatherer {
 
   void gather_group(std::size_t p, const std::vector<std::size_t>& parts) {
     const std::vector<piece::Part>& all = job_.order.pieces[p].piece.parts;
-    if (split_ != Split::to_fit) {
+    if (split_ == Split::none || split_ == Split::single) {
       for (const std::size_t i : parts) add_load(p, {{i, 0, split_ == Split::single ? 1 : all[i].count}});
       return;
     }
@@ -112,7 +112,7 @@ class Gatherer {
     for (const std::size_t i : parts) {
       for (const Batch& batch : batches(p, i)) {
         open.push_back(batch);
-        if (open.size() > 1 && !fits_together(p, open)) {
+        if (open.size() > 1 && (split_ != Split::to_fit || !fits_together(p, open))) {
           open.pop_back();
           add_load(p, open);
           open = {batch};
@@ -129,6 +129,7 @@ class Gatherer {
     for (int tried = 1; pieces - too_few > 1; tried = too_few + (pieces - too_few) / 2) {
       (fits_together(p, {{part, 0, (count + tried - 1) / tried}}) ? pieces : too_few) = tried;
     }
+    if (split_ == Split::halves) pieces = std::min(count, 2 * pieces);
     std::vector<Batch> result;
     for (int k = 0, first = 0; k < pieces; ++k) {
       const int size = count / pieces + (k < count % pieces ? 1 : 0);
@@ -196,9 +197,12 @@ class Gatherer {
     load.support = model.support;
     load.choices = choices(p, batches);
     for (const Batch& batch : batches) add_part(load, piece.parts[batch.part], batch);
-    load.id = piece.id + "/" + piece.parts[batches.front().part].id + batch_suffix(piece.parts[batches.front().part], batches.front());
+    load.id = piece.id + "/" + model.id + batch_suffix(model, batches.front()) + split_suffix();
     out_.loads.push_back(std::move(load));
   }
+
+  /// The same id never stands for more, or fewer, parts. No part's id has a dot.
+  [[nodiscard]] const char* split_suffix() const { return split_ == Split::apart ? ".alone" : split_ == Split::halves ? ".half" : ""; }
 
   static std::string batch_suffix(const piece::Part& part, const Batch& batch) {
     return batch.count == part.count ? "" : fmt::format("-{}", batch.first + 1);

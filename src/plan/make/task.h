@@ -94,7 +94,10 @@ struct TaskGraph {
   std::vector<Delivery> deliveries;
 };
 
+/// Which side of what lies goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
+enum class Sides { hidden_first, show_first };
+
 /// Everything that the job asks for, over these loads.
-[[nodiscard]] TaskGraph make_tasks(const Job&, const Loads&);
+[[nodiscard]] TaskGraph make_tasks(const Job&, const Loads&, Sides = Sides::hidden_first);
 
 }  // namespace coatday::plan

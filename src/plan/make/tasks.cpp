@@ -52,8 +52,14 @@ Minutes shortest_shift(const shop::Shop& shop) {
 /// Lays out the steps of one load, then what comes before and after them.
 class LoadWalk {
  public:
-  LoadWalk(const Job& job, const Loads& loads, std::size_t load, TaskGraph& graph)
-      : job_(job), loads_(loads), index_(load), load_(loads.loads[load]), graph_(graph), films_(loads.faces.size(), 0) {}
+  LoadWalk(const Job& job, const Loads& loads, Sides sides, std::size_t load, TaskGraph& graph)
+      : job_(job),
+        loads_(loads),
+        index_(load),
+        load_(loads.loads[load]),
+        graph_(graph),
+        order_(sides == Sides::hidden_first ? std::array<std::size_t, 2>{hidden, show} : std::array<std::size_t, 2>{show, hidden}),
+        films_(loads.faces.size(), 0) {}
 
   void run() {
     for (const finish::Step& step : load_.schedule->steps) {
@@ -143,7 +149,7 @@ class LoadWalk {
     chain(id, step);
     close_keeps(id);
     previous_ = {id};
-    turned_ = false;
+    up_.reset();
   }
 
   /// Two sand one load when that takes one of them long: each at an end of it, or at pieces of their own.
@@ -158,20 +164,19 @@ class LoadWalk {
     for (const std::size_t face : load_.faces) {
       if (!reaches(step, &product, loads_.faces[face], loads_.shapes[face], films_[face])) continue;
       const bool together = load_.support == piece::Support::hooks || loads_.shapes[face].pass == piece::Pass::second;
-      passes[together ? 1 : 0].push_back(face);
+      passes[together ? show : hidden].push_back(face);
       films_[face] += product.film ? 1 : 0;
     }
     std::optional<std::size_t> remedy = remedy_scuff(step, passes);
     std::optional<std::size_t> turn_back;
-    if (!passes[0].empty() && turned_) turn_back = turn(step, "/turn-back", 1);
+    const std::size_t begins = passes[order_[0]].empty() ? order_[1] : order_[0];
+    if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, "/turn-back", *up_);
     if (turn_back && remedy) after(*remedy, *turn_back, Elapsed{}, "");
     std::vector<std::size_t> done;
-    for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
+    for (const std::size_t pass : order_) {
       if (passes[pass].empty()) continue;
-      const std::size_t id = coat(step, product, passes[pass],
-                                  passes[0].empty() || passes[1].empty() ? ""
-                                  : pass == 0                            ? "/first"
-                                                                         : "/second");
+      const bool one_pass = passes[hidden].empty() || passes[show].empty();
+      const std::size_t id = coat(step, product, passes[pass], one_pass ? "" : pass_suffix(pass));
       over_what_lies_below(step, product, id, pass, remedy);
       if (done.empty()) {
         chain(id, step);
@@ -186,10 +191,19 @@ class LoadWalk {
       done.push_back(id);
     }
     if (done.empty()) return;
-    if (load_.support == piece::Support::hooks) sides_[0] = sides_[1];
-    turned_ = load_.support != piece::Support::hooks && !passes[1].empty();
+    if (load_.support == piece::Support::hooks) {
+      sides_[hidden] = sides_[show];
+    } else {
+      up_ = passes[order_[1]].empty() ? order_[0] : order_[1];
+    }
     coats_.insert(coats_.end(), done.begin(), done.end());
     previous_ = done;
+  }
+
+  /// The same id always stands for the same faces.
+  [[nodiscard]] const char* pass_suffix(std::size_t pass) const {
+    if (order_[0] == hidden) return pass == hidden ? "/first" : "/second";
+    return pass == hidden ? "/hidden" : "/show";
   }
 
   std::size_t coat(const finish::Step& step, const finish::Product& product, const std::vector<std::size_t>& faces,
@@ -200,6 +214,10 @@ class LoadWalk {
     task.method = method_of(step, product, job_.shop);
     task.support = load_.support;
     task.stand = product.stand;
+    if (suffix == "/show") {
+      task.note += task.note.empty() ? "" : "; ";
+      task.note += "the side that shows goes first, since all is less late or ready earlier so; mind the marks of what it lies on";
+    }
     task.bare = std::all_of(faces.begin(), faces.end(), [&](std::size_t f) { return touched_.count(f) == 0; });
     for (const std::size_t face : faces) {
       touched_.insert({face, 0});
@@ -285,7 +303,7 @@ class LoadWalk {
   }
 
   void second_side(const finish::Step& step, std::size_t first, std::size_t second) {
-    const std::size_t id = turn(step, "/turn", 0);
+    const std::size_t id = turn(step, "/turn", order_[0]);
     after(id, first, Elapsed{}, "");
     after(second, id, Elapsed{}, "");
     graph_.keeps.back().until = second;
@@ -309,14 +327,16 @@ class LoadWalk {
   }
 
   static constexpr Minutes long_work{60};  // common practice, no source
+  static constexpr std::size_t hidden = 0, show = 1;
 
   const Job& job_;
   const Loads& loads_;
   std::size_t index_;
   const Load& load_;
   TaskGraph& graph_;
+  std::array<std::size_t, 2> order_;
   std::array<SideState, 2> sides_;
-  bool turned_ = false;  // lies with its second side fresh
+  std::optional<std::size_t> up_;  // the side that lies up, freshly coated
   std::vector<int> films_;
   std::map<std::pair<std::size_t, std::string>, int> counts_;
   std::map<std::size_t, int> touched_;
@@ -357,13 +377,13 @@ class WorkWalk {
 
 class PieceWalk {
  public:
-  PieceWalk(const Job& job, const Loads& loads, std::size_t piece, TaskGraph& graph)
-      : job_(job), loads_(loads), piece_(piece), order_(job.order.pieces[piece]), graph_(graph) {}
+  PieceWalk(const Job& job, const Loads& loads, Sides sides, std::size_t piece, TaskGraph& graph)
+      : job_(job), loads_(loads), sides_(sides), piece_(piece), order_(job.order.pieces[piece]), graph_(graph) {}
 
   void run() {
     for (std::size_t l = 0; l < loads_.loads.size(); ++l) {
       if (loads_.loads[l].piece != piece_) continue;
-      walks_.emplace_back(l, LoadWalk(job_, loads_, l, graph_));
+      walks_.emplace_back(l, LoadWalk(job_, loads_, sides_, l, graph_));
       walks_.back().second.run();
     }
     before_finishing();
@@ -460,6 +480,7 @@ class PieceWalk {
 
   const Job& job_;
   const Loads& loads_;
+  Sides sides_;
   std::size_t piece_;
   const OrderPiece& order_;
   TaskGraph& graph_;
@@ -487,9 +508,9 @@ void apply_start(const Job& job, TaskGraph& graph) {
 
 }  // namespace
 
-TaskGraph make_tasks(const Job& job, const Loads& loads) {
+TaskGraph make_tasks(const Job& job, const Loads& loads, Sides sides) {
   TaskGraph graph;
-  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) PieceWalk(job, loads, p, graph).run();
+  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) PieceWalk(job, loads, sides, p, graph).run();
   WorkWalk works(graph);
   for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "shop/");
   apply_history(job, graph);

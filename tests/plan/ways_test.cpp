@@ -1,0 +1,88 @@
+// Other ways than the usual one: gathering of parts, order of sides.
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "plan/check.h"
+#include "plan/planner.h"
+#include "tests/support/jobs.h"
+
+namespace coatday::plan {
+namespace {
+
+using tests::JobKnobs;
+using tests::make_job;
+using tests::monday;
+
+/// With one coat of two on the underside, and slow to dry: the sooner the face has its first, the sooner it may have its second.
+Job job_with_a_thin_underside() {
+  JobKnobs knobs;
+  knobs.scuff_step = false;
+  Job job = make_job(knobs);
+  auto& hours = job.catalogue.products.at("clear").rows[0].hours;
+  hours[finish::Stage::tack_free] = hours[finish::Stage::handle] = Hours(2);
+  hours[finish::Stage::sand] = hours[finish::Stage::recoat] = Hours(6);
+  for (piece::Part& part : job.order.pieces.front().piece.parts) {
+    if (part.id == "top") part.exceptions.push_back({"underside", 1, "lies on a stable core", {}});
+  }
+  return job;
+}
+
+Plan planned(const Job& job, const Request& request) {
+  Plan plan = make_plan(job, request);
+  if (plan.status == Status::feasible) {
+    for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+  }
+  return plan;
+}
+
+bool shows_first(const Plan& plan) {
+  return std::any_of(plan.events.begin(), plan.events.end(), [](const Event& e) { return e.id.ends_with("/show"); });
+}
+
+std::string tried(const Plan& plan) {
+  for (const Finding& finding : plan.findings) {
+    if (finding.code == "ways-tried") return finding.message;
+  }
+  return "";
+}
+
+TEST(Ways, TheQuickPlanKeepsToTheTradesRule) {
+  const Plan plan = planned(job_with_a_thin_underside(), {monday()});
+  ASSERT_EQ(plan.status, Status::feasible);
+  EXPECT_FALSE(shows_first(plan));
+  EXPECT_EQ(tried(plan), "");
+}
+
+TEST(Ways, TheSideThatShowsGoesFirstOnlyWhereThatIsEarlier) {
+  const Job job = job_with_a_thin_underside();
+  const Plan quick = planned(job, {monday()});
+  const Plan best = planned(job, {monday(), true, 4});
+  ASSERT_TRUE(quick.ready && best.ready);
+  EXPECT_TRUE(shows_first(best));
+  EXPECT_LT(*best.ready, *quick.ready);
+  EXPECT_LE(*best.ready_bound, *best.ready);
+  EXPECT_NE(tried(best).find("planned the side that shows first"), std::string::npos) << tried(best);
+  const Plan even = planned(make_job(), {monday(), true, 4});
+  EXPECT_FALSE(shows_first(even));
+  EXPECT_NE(tried(even).find("none gains an hour: the side that shows first"), std::string::npos) << tried(even);
+}
+
+// What is begun goes on the way in which it was begun: a quick plan too.
+TEST(Ways, AHistoryDecides) {
+  Job job = job_with_a_thin_underside();
+  const Plan before = planned(job, {monday(), true, 4});
+  ASSERT_TRUE(shows_first(before));
+  for (const Event& event : before.events) {
+    job.order.history.push_back({event.id, event.start, event.end, {}});
+    if (event.id.ends_with("/show")) break;
+  }
+  const Plan after = planned(job, {before.events[job.order.history.size()].start});
+  ASSERT_EQ(after.status, Status::feasible);
+  EXPECT_TRUE(std::none_of(after.findings.begin(), after.findings.end(), [](const Finding& f) { return f.code == "unknown-event"; }));
+  EXPECT_TRUE(std::any_of(after.events.begin(), after.events.end(), [](const Event& e) { return e.id.ends_with("/hidden"); }));
+}
+
+}  // namespace
+}  // namespace coatday::plan
