@@ -59,10 +59,10 @@ std::vector<Ways> others(const Job& job) {
   const Loads usual = make_loads(job, Split::to_fit);
   if (usual.loads.size() > most_loads) return {};
   std::vector<Ways> result;
-  if (std::any_of(usual.loads.begin(), usual.loads.end(), lies)) result.push_back({Split::to_fit, Sides::show_first});
   const std::size_t apart = make_loads(job, Split::apart).loads.size();
   if (apart != usual.loads.size()) result.push_back({Split::apart, Sides::hidden_first});
   if (make_loads(job, Split::halves).loads.size() != apart) result.push_back({Split::halves, Sides::hidden_first});
+  if (std::any_of(usual.loads.begin(), usual.loads.end(), lies)) result.push_back({Split::to_fit, Sides::show_first});
   return result;
 }
 
@@ -102,7 +102,7 @@ class Trials {
     usual_took_ = taken_so_far();
     Ways taken;
     std::string tried;
-    for (std::size_t i = 0; i < more.size() && !stopped(); ++i) {
+    for (std::size_t i = 0; i < more.size() && !stopped() && (has_plan || best.status != Status::feasible); ++i) {
       Plan other = plan_(with_share(more.size() - i), more[i]);
       const bool wins = better(job_, other, best);
       const char* told = words(wins ? taken : more[i]);
@@ -112,7 +112,7 @@ class Trials {
       taken = more[i];
     }
     best.seconds_spent = std::chrono::steady_clock::now() - begun_;
-    if (!tried.empty() && best.status == Status::feasible) tell(best, taken, tried);
+    if (!tried.empty() && best.status == Status::feasible) tell(best, taken, has_plan ? tried : "");
     return best;
   }
 
@@ -131,8 +131,10 @@ class Trials {
 
   static void tell(Plan& best, const Ways& taken, const std::string& tried) {
     const bool usual = taken.split == Split::to_fit && taken.sides == Sides::hidden_first;
-    const std::string message = usual ? "also tried, and none gains an hour: " + tried
-                                      : fmt::format("planned {}, an hour or more less late or earlier ready than {}", words(taken), tried);
+    const std::string message = tried.empty() ? fmt::format("planned {}; there is no plan the usual way", words(taken))
+                                : usual
+                                    ? "also tried, and none gains an hour: " + tried
+                                    : fmt::format("planned {}, an hour or more less late or earlier ready than {}", words(taken), tried);
     best.findings.push_back({"ways-tried", Severity::note, message, "gathering of parts, order of sides", {}});
   }
 
