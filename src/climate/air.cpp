@@ -1,17 +1,24 @@
 #include "climate/air.h"
 
+#include <array>
 #include <stdexcept>
 
 #include "climate/psychrometrics.h"
 
 namespace coatday::climate {
 
+std::string_view word(Origin origin) {
+  constexpr std::array<std::string_view, 7> words{
+      "constant", "timetable", "weather file", "logger and next source blended", "logger, temperature only", "logger, bridged", "logger"};
+  return words.at(static_cast<std::size_t>(origin));
+}
+
 AirSeries::AirSeries(const AirSource& source, Instant from, Instant until) {
   const Instant first = row_start(from);
   if (until > first) rows_.reserve(static_cast<std::size_t>((until - first) / step) + 1);
   for (Instant t = first; t < until; t += step) {
-    const Air air = source.at(t + step / 2);
-    rows_.push_back({t, air, dew_point(air)});
+    const Air air = source.mean(t, t + step);
+    rows_.push_back({t, air, dew_point(air), source.origin(t + step / 2)});
   }
 }
 

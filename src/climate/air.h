@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "quantity/quantity.h"
@@ -19,11 +20,26 @@ struct Air {
   RelativeHumidity humidity;
 };
 
+/// What the air of an hour rests on, from the least to the most certain.
+enum class Origin : std::uint8_t {
+  constant,         ///< stated once for all
+  timetable,        ///< stated by the hour
+  weather,          ///< a weather file through the shop
+  blend,            ///< on the way between a logger's readings and the next source
+  log_temperature,  ///< a logger's temperature, with the moisture of the next source
+  log_bridged,      ///< between two readings of a logger that stand far apart
+  log,              ///< a logger's readings
+};
+[[nodiscard]] std::string_view word(Origin);
+
 /// Temperature and humidity at any instant.
 class AirSource {
  public:
   virtual ~AirSource() = default;
   [[nodiscard]] virtual Air at(Instant) const = 0;
+  /// The mean over a span of time that is not empty; where a source does not say otherwise, the air at its middle.
+  [[nodiscard]] virtual Air mean(Instant from, Instant until) const { return at(from + (until - from) / 2); }
+  [[nodiscard]] virtual Origin origin(Instant) const { return Origin::constant; }
   /// One line for the report: "20 °C in the heated hours, otherwise off; outdoor air of a typical year".
   [[nodiscard]] virtual std::string describe(Units) const = 0;
 };
@@ -33,6 +49,7 @@ struct AirRow {
   Instant from;
   Air air;
   Celsius dew_point;
+  Origin origin = Origin::constant;
 };
 
 /// The air as the whole program sees it: rows of equal length, constant within a row, so that every integral over it is exact and
@@ -43,7 +60,7 @@ class AirSeries {
 
   AirSeries() = default;
   /// Rows from `from` (floored to the step) until `until` (rounded up to it), none where that is no time at all. Each takes the source's
-  /// air at its middle; its humidity must be > 0. Throws what the source throws.
+  /// mean over it, whose humidity must be > 0, and the origin of its middle. Throws what the source throws.
   AirSeries(const AirSource& source, Instant from, Instant until);
 
   /// Start of the row that holds `t`: rows begin on the hour and half hour of UTC.

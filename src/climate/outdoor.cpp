@@ -2,17 +2,17 @@
 
 #include <utility>
 
+#include "climate/epw.h"
 #include "climate/year_csv.h"
 
 namespace coatday::climate {
 
-tl::expected<OutdoorYear, CsvError> OutdoorYear::parse(std::string_view text, std::string place) {
-  return read_year(text).map([&](YearCsv&& csv) {
+tl::expected<OutdoorYear, ReadError> OutdoorYear::parse(std::string_view text, std::string place) {
+  return (is_epw(text) ? read_epw(text) : read_year_csv(text)).map([&](WeatherYear&& read) {
     OutdoorYear year;
-    year.hours_ = std::move(csv.hours);
-    year.utc_offset_ = std::chrono::round<std::chrono::seconds>(csv.utc_offset);
-    if (csv.mean_pressure) year.pressure_ = *csv.mean_pressure;
-    year.place_ = std::move(place);
+    year.year_ = std::move(read);
+    year.utc_offset_ = std::chrono::round<std::chrono::seconds>(year.year_.utc_offset);
+    if (year.year_.place.empty()) year.year_.place = std::move(place);
     return year;
   });
 }
@@ -20,9 +20,7 @@ tl::expected<OutdoorYear, CsvError> OutdoorYear::parse(std::string_view text, st
 const Air& OutdoorYear::hour(date::local_time<std::chrono::hours> start) const {
   const auto day = std::chrono::floor<date::days>(start);
   const year_month_day date(day);
-  const bool leap_day = date.month() == date::February && date.day() == date::day(29);
-  const int hour_of_day = static_cast<int>((start - day).count());
-  return hours_[hour_of_year(date.month(), leap_day ? date::day(28) : date.day(), hour_of_day)];
+  return year_.hours[hour_of_year(date.month(), date.day(), static_cast<int>((start - day).count()))];
 }
 
 Air OutdoorYear::at(Instant t) const {
@@ -36,6 +34,6 @@ Air OutdoorYear::at(Instant t) const {
           before.humidity + (after.humidity - before.humidity) * share};
 }
 
-std::string OutdoorYear::describe(Units) const { return "outdoor air of a typical year, " + place_; }
+std::string OutdoorYear::describe(Units) const { return "outdoor air of a typical year, " + year_.place; }
 
 }  // namespace coatday::climate

@@ -1,7 +1,7 @@
 #pragma once
-// Outdoor air of a typical year from an hourly CSV file: columns month, day, hour (1 to 24, the hour's end, local standard time), t_C, rh_pct,
-// and optionally p_hPa; comment lines begin with '#', one of them holding "utc_offset_h N".
+// Outdoor air of one year, which repeats, from a weather file: EPW (epw.h) or an hourly table (year_csv.h), told apart by content.
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -9,31 +9,27 @@
 #include <tl/expected.hpp>
 
 #include "climate/air.h"
+#include "climate/weather_year.h"
 
 namespace coatday::climate {
 
-struct CsvError {
-  int line = 0;         ///< from 1
-  std::string message;  ///< what was found and what was expected; completes "…: error: "
-};
-
 class OutdoorYear final : public AirSource {
  public:
-  /// Reads text already in memory, any bytes. Every hour of the 365 days must be there once; `place` is for describe().
-  [[nodiscard]] static tl::expected<OutdoorYear, CsvError> parse(std::string_view text, std::string place);
+  /// Reads text already in memory, any bytes. `place` is for describe() where the file names none.
+  [[nodiscard]] static tl::expected<OutdoorYear, ReadError> parse(std::string_view text, std::string place);
 
-  /// Linear between the middles of the hours; the year repeats; 29 February takes 28 February's air.
+  /// Linear between the middles of the hours; the year repeats; 29 February takes 28 February's air where the file has none.
   [[nodiscard]] Air at(Instant) const override;
-  [[nodiscard]] Pascals pressure() const { return pressure_; }  ///< the file's mean, or standard
+  [[nodiscard]] Origin origin(Instant) const override { return Origin::weather; }
+  [[nodiscard]] Pascals pressure() const { return year_.pressure; }                 ///< the file's mean, or of its elevation, or standard
+  [[nodiscard]] std::span<const std::string> notes() const { return year_.notes; }  ///< what was bridged
   [[nodiscard]] std::string describe(Units) const override;
 
  private:
   [[nodiscard]] const Air& hour(date::local_time<std::chrono::hours>) const;
 
-  std::vector<Air> hours_;  // 8760, from 1 January
+  WeatherYear year_;
   std::chrono::seconds utc_offset_{0};
-  Pascals pressure_{101325};
-  std::string place_;
 };
 
 }  // namespace coatday::climate

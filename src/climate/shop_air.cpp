@@ -11,6 +11,10 @@ namespace {
 
 constexpr date::weeks spin_up{2};
 
+std::string air_text(const Air& air, Units units) {
+  return format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity);
+}
+
 /// "20 °C", or "18 °C to 20 °C" where rules differ.
 std::string range_text(std::vector<Celsius> temperatures, Units units) {
   const auto [low, high] = std::minmax_element(temperatures.begin(), temperatures.end());
@@ -36,20 +40,26 @@ std::string timetable_text(const Timetable& timetable, Units units) {
 
 }  // namespace
 
-std::string ConstantAir::describe(Units units) const {
-  return format_temperature(air_.temperature, units) + ", " + format_humidity(air_.humidity) + " at all times";
-}
+std::string ConstantAir::describe(Units units) const { return air_text(air_, units) + " at all times"; }
 
 Air TimetableAir::at(Instant t) const {
   const LocalTime local = zone_.to_local(t);
   const HeatingRule* rule = timetable_.on(day_of(local));
+  if (rule == nullptr && constant_) return *constant_;
   const auto temperature = timetable_.set_point(local);
   if (!rule || !temperature || !rule->humidity)
     throw std::out_of_range("the timetable gives no temperature or no humidity for " + day_and_time(local));
   return {*temperature, *rule->humidity};
 }
 
-std::string TimetableAir::describe(Units units) const { return timetable_text(timetable_, units); }
+Origin TimetableAir::origin(Instant t) const {
+  return timetable_.on(day_of(zone_.to_local(t))) == nullptr ? Origin::constant : Origin::timetable;
+}
+
+std::string TimetableAir::describe(Units units) const {
+  const std::string text = timetable_text(timetable_, units);
+  return constant_ ? text + "; on other days " + air_text(*constant_, units) : text;
+}
 
 HeatedShopAir::HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours time_constant, Zone zone, Instant from, Instant until)
     : outdoors_(std::move(outdoors)),

@@ -1,6 +1,7 @@
 #pragma once
 // The shop's air from what is known of the shop.
 
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -20,17 +21,21 @@ class ConstantAir final : public AirSource {
   Air air_;
 };
 
-/// A timetable alone: each rule says the temperature at every hour (heated, and otherwise) and the humidity.
+/// A timetable: each rule says the temperature at every hour (heated, and otherwise) and the humidity. Days without a rule take the constant
+/// air, where there is one.
 class TimetableAir final : public AirSource {
  public:
-  TimetableAir(Timetable timetable, Zone zone) : timetable_(std::move(timetable)), zone_(std::move(zone)) {}
-  /// Throws std::out_of_range at a time for which the timetable gives no temperature or no humidity.
+  TimetableAir(Timetable timetable, Zone zone, std::optional<Air> constant = std::nullopt)
+      : timetable_(std::move(timetable)), zone_(std::move(zone)), constant_(constant) {}
+  /// Throws std::out_of_range at a time for which neither gives a temperature and a humidity.
   [[nodiscard]] Air at(Instant) const override;
+  [[nodiscard]] Origin origin(Instant) const override;
   [[nodiscard]] std::string describe(Units) const override;
 
  private:
   Timetable timetable_;
   Zone zone_;
+  std::optional<Air> constant_;
 };
 
 /// Outdoor air let in and warmed at constant humidity ratio, so its relative humidity falls; without heat the shop falls back to outdoors
@@ -43,6 +48,7 @@ class HeatedShopAir final : public AirSource {
   HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours time_constant, Zone zone, Instant from, Instant until);
   /// Throws std::out_of_range outside that span.
   [[nodiscard]] Air at(Instant) const override;
+  [[nodiscard]] Origin origin(Instant) const override { return Origin::weather; }
   [[nodiscard]] std::string describe(Units) const override;
 
   static constexpr Minutes step{10};  ///< outdoor air is held at its middle's value within a step

@@ -1,173 +1,204 @@
 #include "climate/year_csv.h"
 
+#include <fmt/core.h>
+
 #include <algorithm>
-#include <array>
 #include <charconv>
-#include <string>
-#include <system_error>
+#include <utility>
+
+#include "climate/column_name.h"
 
 namespace coatday::climate {
 namespace {
 
-constexpr std::size_t hours_in_year = 8760;
-constexpr std::string_view header = "month,day,hour,t_C,rh_pct";
-constexpr std::string_view pressure_column = ",p_hPa";
+constexpr std::string_view expected_header = "month,day,hour,t_C,rh_pct,p_hPa";
 constexpr std::string_view offset_word = "utc_offset_h";
-constexpr std::array days_before_month{0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365};
+constexpr std::string_view elevation_word = "elev_m";
 
-std::string_view trimmed(std::string_view text) {
-  const auto first = text.find_first_not_of(" \t\r");
-  if (first == std::string_view::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t\r") - first + 1);
-}
-
-/// What was found, fit to print: short and without control characters.
-std::string shown(std::string_view text) {
-  constexpr std::size_t longest = 24;
-  std::string result = "'";
-  for (const char c : text.substr(0, longest)) result += c >= ' ' && c <= '~' ? c : '?';
-  return result + (text.size() > longest ? "...'" : "'");
-}
-
-template <class Number>
-std::optional<Number> number(std::string_view text) {
-  Number value{};
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (error != std::errc() || end != text.data() + text.size()) return std::nullopt;
-  return value;
-}
-
-template <class Number>
-struct Column {
-  std::string_view name;
-  Number low, high;
+struct Allowed {
+  double low, high;
   std::string_view expected;
 };
-constexpr Column<int> month_column{"month", 1, 12, "a whole number from 1 to 12"};
-constexpr Column<int> day_column{"day", 1, 31, "a whole number from 1 to 31"};
-constexpr Column<int> hour_column{"hour", 1, 24, "the hour's end, a whole number from 1 to 24"};
-constexpr Column<double> temperature_column{"t_C", -90, 60, "a temperature from -90 to 60 °C"};
-constexpr Column<double> humidity_column{"rh_pct", 0.1, 100, "a relative humidity from 0.1 to 100 %"};
-constexpr Column<double> air_pressure_column{"p_hPa", 400, 1100, "a pressure from 400 to 1100 hPa"};
-constexpr Column<double> offset_column{offset_word, -14, 14, "hours from UTC, -14 to 14"};
+constexpr Allowed temperature_range{-90, 60, "a temperature from -90 to 60 °C"};
+constexpr Allowed humidity_range{0.1, 100, "a relative humidity from 0.1 to 100 %"};
+constexpr Allowed pressure_range{40000, 110000, "a pressure from 400 to 1100 hPa"};
+constexpr Allowed offset_range{-14, 14, "hours from UTC, -14 to 14"};
+constexpr Allowed elevation_range{-500, 6000, "metres above the sea, -500 to 6000"};
+
+struct Column {
+  std::size_t at = 0;
+  std::string name;
+};
 
 class Reader {
  public:
-  tl::expected<YearCsv, CsvError> read(std::string_view text) {
-    constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-    if (text.substr(0, byte_order_mark.size()) == byte_order_mark) text.remove_prefix(byte_order_mark.size());
-    while (!text.empty() && !error_) {
-      const auto end = std::min(text.find('\n'), text.size());
-      ++line_;
-      read_line(trimmed(text.substr(0, end)));
-      text.remove_prefix(std::min(end + 1, text.size()));
-    }
-    if (!error_) finish();
-    if (error_) return tl::unexpected(std::move(*error_));
-    return std::move(csv_);
+  explicit Reader(std::string_view text) : text_(text) {}
+
+  tl::expected<WeatherYear, ReadError> read() {
+    CsvReader rows(text_, separator());
+    const CsvRow* row = nullptr;
+    while (!error_ && (row = rows.next()) != nullptr) read_row(*row);
+    if (!error_ && rows.open_quote()) fail(*rows.open_quote(), "a quote that is never closed");
+    if (!error_ && !header_seen_) fail(0, fmt::format("the file has no rows; expected the header {}", expected_header));
+    if (!error_ && !utc_offset_)
+      error_ = {last_line_, 1, fmt::format("no comment line holds the offset from UTC; expected one such as '# {} -6'", offset_word)};
+    if (error_) return tl::unexpected(*std::move(error_));
+    return records_.finish(altitude_, last_line_).map([&](WeatherYear&& year) {
+      year.utc_offset = Hours(*utc_offset_);
+      return std::move(year);
+    });
   }
 
  private:
-  void read_line(std::string_view line) {
-    if (line.empty()) return;
-    if (line.front() == '#') return read_comment(line);
-    if (!header_seen_) return read_header(line);
-    read_row(line);
+  /// From the first line that is no comment.
+  [[nodiscard]] char separator() const {
+    for (std::size_t at = 0; at < text_.size();) {
+      const auto end = std::min(text_.find('\n', at), text_.size());
+      const std::string_view line = trimmed(text_.substr(at, end - at));
+      if (!line.empty() && line.front() != '#') return separator_of(line);
+      at = end + 1;
+    }
+    return ',';
   }
 
-  void read_comment(std::string_view line) {
-    const auto word = line.find(offset_word);
-    if (word == std::string_view::npos) return;
-    line = trimmed(line.substr(word + offset_word.size()));
-    line = line.substr(0, line.find_first_of(" \t,;"));
-    if (line.size() > 1 && line[0] == '+' && line[1] != '-') line.remove_prefix(1);  // from_chars knows no '+'
-    csv_.utc_offset = Hours(field(line, offset_column));
-    offset_seen_ = true;
+  void read_row(const CsvRow& row) {
+    last_line_ = row.line;
+    if (row.text(0).starts_with('#')) return read_comment(row);
+    if (!header_seen_) return read_header(row);
+    read_record(row);
   }
 
-  void read_header(std::string_view line) {
+  void read_comment(const CsvRow& row) {
+    if (const auto offset = number_after(row, offset_word, offset_range)) utc_offset_ = offset;
+    if (const auto metres = number_after(row, elevation_word, elevation_range)) altitude_ = Metres(*metres);
+  }
+
+  std::optional<double> number_after(const CsvRow& row, std::string_view word, const Allowed& allowed) {
+    std::string_view text = row.text(0);
+    const auto at = text.find(word);
+    if (at == std::string_view::npos) return std::nullopt;
+    text = trimmed(text.substr(at + word.size()));
+    text = text.substr(0, text.find_first_of(" \t,;"));
+    const auto number = decimal(text);
+    if (number && *number >= allowed.low && *number <= allowed.high) return number;
+    fail(row.at(0), fmt::format("{} is {}; expected {}", word, shown(text), allowed.expected));
+    return std::nullopt;
+  }
+
+  void read_header(const CsvRow& row) {
     header_seen_ = true;
-    pressure_given_ = line.size() > header.size() && line.substr(header.size()) == pressure_column;
-    if (line.substr(0, header.size()) != header || (line.size() != header.size() && !pressure_given_))
-      fail(shown(line) + " is not the header; expected " + std::string(header) + " or the same with " + std::string(pressure_column));
-  }
-
-  void read_row(std::string_view line) {
-    std::array<std::string_view, 6> fields;
-    const std::size_t expected = pressure_given_ ? 6 : 5;
-    const auto found = static_cast<std::size_t>(std::count(line.begin(), line.end(), ',')) + 1;
-    if (found != expected) return fail(std::to_string(found) + " fields; expected " + std::to_string(expected));
-    for (std::size_t i = 0; i < expected; ++i) {
-      const auto comma = std::min(line.find(','), line.size());
-      fields[i] = trimmed(line.substr(0, comma));
-      line.remove_prefix(std::min(comma + 1, line.size()));
+    for (std::size_t i = 0; i < row.fields.size(); ++i) {
+      const ColumnName name(row.text(i));
+      const Column column{i, std::string(row.text(i))};
+      if (name.has({"month"}))
+        note(month_, column, row);
+      else if (name.has({"day"}))
+        note(day_, column, row);
+      else if (name.has({"hour"}))
+        note(hour_, column, row);
+      else if (name.is_temperature())
+        note(temperature_, column, row), scale_ = name.scale();
+      else if (name.is_humidity())
+        note(humidity_, column, row);
+      else if (name.is_pressure())
+        note(pressure_, column, row), pascals_ = pressure_unit(name);
     }
-    const int month = field(fields[0], month_column), day = field(fields[1], day_column), hour = field(fields[2], hour_column);
-    const Air air{Celsius(field(fields[3], temperature_column)), RelativeHumidity(field(fields[4], humidity_column) / 100)};
-    if (pressure_given_) pressure_sum_ += field(fields[5], air_pressure_column);
-    if (!error_) store(month, day, hour, air);
+    if (!month_ || !day_ || !hour_ || !temperature_ || !humidity_)
+      return fail(row.at(0),
+                  fmt::format("{} does not name a column each of month, day, hour, temperature and humidity; expected a header such as {}",
+                              shown(text_.substr(row.at(0), text_.find('\n', row.at(0)) - row.at(0))), expected_header));
+    if (!scale_)
+      fail(row.at(temperature_->at),
+           fmt::format("the column {} does not say °C or °F; expected a name such as t_C or t_F", shown(temperature_->name)));
+    if (pressure_ && !pascals_)
+      return fail(row.at(pressure_->at),
+                  fmt::format("the column {} has no unit that is known; expected a name such as p_hPa or p_Pa", shown(pressure_->name)));
   }
 
-  void store(int month, int day, int hour, const Air& air) {
-    const auto index = static_cast<std::size_t>(month);
-    const int days = days_before_month[index] - days_before_month[index - 1];
-    if (day > days) return fail("month " + std::to_string(month) + " has no day " + std::to_string(day) + " in a year of 365 days");
-    const auto at = hour_of_year(date::month(static_cast<unsigned>(month)), date::day(static_cast<unsigned>(day)), hour - 1);
-    int& first = first_line_[at];
-    if (first != 0) {
-      return fail("month " + std::to_string(month) + ", day " + std::to_string(day) + ", hour " + std::to_string(hour) +
-                  " again; it was given in line " + std::to_string(first));
+  /// Of a row that holds all that is read.
+  [[nodiscard]] std::size_t fields_needed() const {
+    std::size_t last = 0;
+    for (const auto* column : {&month_, &day_, &hour_, &temperature_, &humidity_, &pressure_})
+      if (*column) last = std::max(last, (*column)->at);
+    return last + 1;
+  }
+
+  void note(std::optional<Column>& known, const Column& found, const CsvRow& row) {
+    if (known)
+      return fail(row.at(found.at),
+                  fmt::format("the column {} holds the same as {}; expected one of the kind", shown(found.name), shown(known->name)));
+    known = found;
+  }
+
+  static std::optional<double> pressure_unit(const ColumnName& name) {
+    if (name.has({"hpa", "mbar", "mb"})) return 100;
+    if (name.has({"kpa"})) return 1000;
+    if (name.has({"pa"})) return 1;
+    return std::nullopt;
+  }
+
+  void read_record(const CsvRow& row) {
+    if (row.fields.size() < fields_needed())
+      return fail(row.at(0), fmt::format("{} fields; expected {}", row.fields.size(), fields_needed()));
+    WeatherRecord record{whole(row, *month_, 1, 12, "a whole number from 1 to 12"),
+                         whole(row, *day_, 1, 31, "a whole number from 1 to 31"),
+                         whole(row, *hour_, 1, 24, "the hour's end, a whole number from 1 to 24"),
+                         0,
+                         std::nullopt,
+                         std::nullopt,
+                         std::nullopt,
+                         row.line};
+    const auto kelvins = [this](double t) { return celsius(t, *scale_).value(); };
+    if (const auto t = value(row, *temperature_, temperature_range, kelvins)) record.temperature = Celsius(*t);
+    if (const auto rh = value(row, *humidity_, humidity_range, [](double v) { return v; })) record.humidity = RelativeHumidity(*rh / 100);
+    if (pressure_) {
+      const auto pascals = [this](double p) { return p * *pascals_; };
+      if (const auto p = value(row, *pressure_, pressure_range, pascals)) record.pressure = Pascals(*p);
     }
-    first = line_;
-    csv_.hours[at] = air;
+    if (error_) return;
+    if (auto wrong = records_.add(record)) fail(row.at(0), *std::move(wrong));
   }
 
-  void finish() {
-    line_ = std::max(line_, 1);
-    if (!header_seen_) return fail("the file has no rows; expected the header " + std::string(header));
-    if (!offset_seen_) return fail("no comment line holds the offset from UTC; expected one such as '# utc_offset_h -6'");
-    const auto missing = std::count(first_line_.begin(), first_line_.end(), 0);
-    if (missing != 0) return fail_missing(missing);
-    if (pressure_given_) csv_.mean_pressure = Pascals(100 * pressure_sum_ / static_cast<double>(hours_in_year));
+  int whole(const CsvRow& row, const Column& column, int low, int high, std::string_view expected) {
+    const std::string_view text = row.text(column.at);
+    int value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error == std::errc() && end == text.data() + text.size() && value >= low && value <= high) return value;
+    fail(row.at(column.at), fmt::format("{} is {}; expected {}", column.name, shown(text), expected));
+    return low;
   }
 
-  void fail_missing(std::ptrdiff_t missing) {
-    const auto at = static_cast<int>(std::find(first_line_.begin(), first_line_.end(), 0) - first_line_.begin());
-    const auto next_month = std::upper_bound(days_before_month.begin(), days_before_month.end(), at / 24);
-    const auto month = next_month - days_before_month.begin();
-    const int day = at / 24 - *(next_month - 1) + 1;
-    fail(std::to_string(missing) + " of 8760 hours are missing; the first is month " + std::to_string(month) + ", day " +
-         std::to_string(day) + ", hour " + std::to_string(at % 24 + 1));
+  /// In the unit of the range; none where the field is empty, or after noting an error.
+  template <class ToUnit>
+  std::optional<double> value(const CsvRow& row, const Column& column, const Allowed& allowed, ToUnit to_unit) {
+    const std::string_view text = row.text(column.at);
+    if (text.empty()) return std::nullopt;
+    if (const auto number = decimal(text)) {
+      const double v = to_unit(*number);
+      if (v >= allowed.low && v <= allowed.high) return v;
+    }
+    fail(row.at(column.at), fmt::format("{} is {}; expected {}", column.name, shown(text), allowed.expected));
+    return std::nullopt;
   }
 
-  /// The value, or the column's lowest after noting an error.
-  template <class Number>
-  Number field(std::string_view text, const Column<Number>& column) {
-    const auto value = number<Number>(text);
-    if (value && *value >= column.low && *value <= column.high) return *value;
-    fail(std::string(column.name) + " is " + shown(text) + "; expected " + std::string(column.expected));
-    return column.low;
+  void fail(std::size_t byte, std::string message) {
+    if (!error_) error_ = error_at(text_, byte, std::move(message));
   }
 
-  void fail(std::string message) {
-    if (!error_) error_ = CsvError{line_, std::move(message)};
-  }
-
-  YearCsv csv_{std::vector<Air>(hours_in_year), Hours(0), std::nullopt};
-  std::vector<int> first_line_ = std::vector<int>(hours_in_year, 0);
-  std::optional<CsvError> error_;
-  double pressure_sum_ = 0;
-  int line_ = 0;
-  bool header_seen_ = false, pressure_given_ = false, offset_seen_ = false;
+  std::string_view text_;
+  WeatherGatherer records_;
+  std::optional<Column> month_, day_, hour_, temperature_, humidity_, pressure_;
+  std::optional<Scale> scale_;
+  std::optional<double> pascals_;  // in one of the file's unit of pressure
+  std::optional<double> utc_offset_;
+  std::optional<Metres> altitude_;
+  std::optional<ReadError> error_;
+  int last_line_ = 1;
+  bool header_seen_ = false;
 };
 
 }  // namespace
 
-std::size_t hour_of_year(date::month month, date::day day, int hour) {
-  const int days = days_before_month[static_cast<unsigned>(month) - 1] + static_cast<int>(static_cast<unsigned>(day)) - 1;
-  return std::size_t{24} * static_cast<std::size_t>(days) + static_cast<std::size_t>(hour);
-}
-
-tl::expected<YearCsv, CsvError> read_year(std::string_view text) { return Reader().read(text); }
+tl::expected<WeatherYear, ReadError> read_year_csv(std::string_view text) { return Reader(text).read(); }
 
 }  // namespace coatday::climate

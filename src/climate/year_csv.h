@@ -1,24 +1,13 @@
 #pragma once
-// The text form of an hourly year: see outdoor.h.
+// A plain hourly table of a year: columns month, day, hour (1 to 24, the hour's end, local standard time), temperature, relative humidity and
+// perhaps pressure, in any order and among others, found by their names ("t_C", "Temp (°F)", "rh_pct", "p_hPa"). Comment lines begin with
+// '#'; one of them holds "utc_offset_h N", and one perhaps "elev_m N".
 
-#include <cstddef>
-#include <optional>
-#include <string_view>
-#include <vector>
-
-#include "climate/outdoor.h"
+#include "climate/weather_year.h"
 
 namespace coatday::climate {
 
-struct YearCsv {
-  std::vector<Air> hours;  // 8760, from 1 January
-  Hours utc_offset{0};
-  std::optional<Pascals> mean_pressure;
-};
-
-/// Index of the hour that starts at `hour` o'clock, in a year of 365 days. 29 February has no hour.
-[[nodiscard]] std::size_t hour_of_year(date::month, date::day, int hour);
-
-[[nodiscard]] tl::expected<YearCsv, CsvError> read_year(std::string_view text);
+/// Any bytes. An empty field is a missing value.
+[[nodiscard]] tl::expected<WeatherYear, ReadError> read_year_csv(std::string_view text);
 
 }  // namespace coatday::climate

@@ -1,11 +1,13 @@
-// The shop's air: constant, a timetable alone, or outdoor hours under a timetable.
+// The shop's air: a logger's readings, and where there are none outdoor hours under a timetable, a timetable alone, or what is constant.
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <memory>
 #include <utility>
 
+#include "climate/logged_air.h"
 #include "climate/shop_air.h"
+#include "input/air_log.h"
 #include "input/shop_file.h"
 
 namespace coatday::input {
@@ -13,8 +15,12 @@ namespace {
 
 using climate::HeatingRule;
 using climate::Timetable;
+using AirNotes = std::vector<plan::AirNote>;
 
-HeatingRule read_rule(const Value& item, bool alone, bool has_night, Mistakes& mistakes) {
+/// What a rule of the timetable is completed by.
+enum class Beside { nothing, constant, outdoors };
+
+HeatingRule read_rule(const Value& item, Beside beside, bool has_night, Mistakes& mistakes) {
   const Fields fields(item, "a rule of the timetable", {"days", "dates", "heated", "otherwise", "humidity"}, mistakes);
   HeatingRule rule;
   fields.take("days", rule.days, parse_days);
@@ -26,10 +32,10 @@ HeatingRule read_rule(const Value& item, bool alone, bool has_night, Mistakes& m
   fields.take("heated", rule.heated, parse_heated);
   fields.take("otherwise", rule.otherwise, parse_air_temperature);
   fields.take("humidity", rule.humidity, parse_humidity);
-  if (alone) {
+  if (beside == Beside::nothing) {
     if (!has_night) fields.need("otherwise");
     fields.need("humidity");
-  } else if (fields.has("humidity")) {
+  } else if (beside == Beside::outdoors && fields.has("humidity")) {
     fields.mistake("humidity", "with 'outdoors' the humidity follows from the outdoor air; leave it out");
   }
   return rule;
@@ -45,70 +51,111 @@ bool covers_every_day(const Timetable& table) {
   return days == 0x7F;
 }
 
-Timetable read_timetable(const Fields& air, bool alone, Mistakes& mistakes) {
+Timetable read_timetable(const Fields& air, Beside beside, Mistakes& mistakes) {
   Timetable table;
   Celsius night;
   if (air.take("night", night, parse_air_temperature)) table.night = night;
-  for (const Value& item : air.list("timetable")) table.rules.push_back(read_rule(item, alone, air.has("night"), mistakes));
-  if (alone && !covers_every_day(table)) {
+  for (const Value& item : air.list("timetable")) table.rules.push_back(read_rule(item, beside, air.has("night"), mistakes));
+  if (beside == Beside::nothing && !covers_every_day(table)) {
     air.mistake("timetable", "a timetable alone needs a rule for every day of the week, in which 'dates' do not count");
   }
   return table;
 }
 
-plan::AirMaker constant(const Fields& air) {
+climate::Air read_constant(const Fields& air) {
   const auto fields = air.map("constant", "the constant air", {"temperature", "humidity"});
   climate::Air always;
   fields->must("temperature", always.temperature, parse_air_temperature);
   fields->must("humidity", always.humidity, parse_humidity);
+  return always;
+}
+
+/// What a timetable leaves open, hours, humidities and whole days, is as the constant air says.
+plan::AirMaker timetable_over_constant(const Fields& air, const Zone& zone, Mistakes& mistakes) {
+  const climate::Air always = read_constant(air);
+  Timetable table = read_timetable(air, Beside::constant, mistakes);
+  for (HeatingRule& rule : table.rules) {
+    if (!rule.otherwise) rule.otherwise = always.temperature;
+    if (!rule.humidity) rule.humidity = always.humidity;
+  }
+  return
+      [table = std::move(table), always, zone](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, zone, always); };
+}
+
+plan::AirMaker constant(const Fields& air) {
+  const climate::Air always = read_constant(air);
   return [always](Instant, Instant) { return std::make_unique<climate::ConstantAir>(always); };
 }
 
-std::optional<climate::OutdoorYear> read_outdoors(const Fields& air, const std::filesystem::path& shop, Files& files, Mistakes& mistakes) {
+std::optional<climate::OutdoorYear> read_outdoors(const Fields& air, const std::filesystem::path& shop, Files& files, AirNotes& notes,
+                                                  Mistakes& mistakes) {
   std::string name;
   if (!air.take("outdoors", name, parse_name)) return std::nullopt;
   const std::filesystem::path path = beside(shop, name);
-  const Source* csv = files.text(path, air.where("outdoors"), mistakes);
-  if (csv == nullptr) return std::nullopt;
-  auto year = climate::OutdoorYear::parse(csv->text(), path.stem().string());
+  const Source* file = files.text(path, air.where("outdoors"), mistakes);
+  if (file == nullptr) return std::nullopt;
+  auto year = climate::OutdoorYear::parse(file->text(), path.stem().string());
   if (!year) {
-    mistakes.add({csv->name(), year.error().line, 1}, year.error().message);
+    mistakes.add({file->name(), year.error().line, year.error().column}, year.error().message);
     return std::nullopt;
   }
+  for (const std::string& note : year->notes()) notes.push_back({path.filename().string(), note});
   return *std::move(year);
 }
 
-plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files, Mistakes& mistakes) {
+plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files, AirNotes& notes,
+                        Mistakes& mistakes) {
   Hours time_constant{0};
   air.must("time constant", time_constant, parse_some_time);
-  Timetable table = read_timetable(air, false, mistakes);
-  auto year = read_outdoors(air, shop, files, mistakes);
+  Timetable table = read_timetable(air, Beside::outdoors, mistakes);
+  auto year = read_outdoors(air, shop, files, notes, mistakes);
   if (!year) return {};
   return [year = *std::move(year), table = std::move(table), time_constant, zone](Instant from, Instant until) {
     return std::make_unique<climate::HeatedShopAir>(year, table, time_constant, zone, from, until);
   };
 }
 
+plan::AirMaker timetable(const Fields& air, const Zone& zone, Mistakes& mistakes) {
+  Timetable table = read_timetable(air, Beside::nothing, mistakes);
+  return [table = std::move(table), zone](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, zone); };
+}
+
+plan::AirMaker logged(std::shared_ptr<const climate::Log> log, plan::AirMaker next) {
+  return [log = std::move(log), next = std::move(next)](Instant from, Instant until) {
+    constexpr auto reach = climate::LoggedAir::reach;
+    return std::make_unique<climate::LoggedAir>(log, next(from - reach, until + reach));
+  };
+}
+
 }  // namespace
 
-plan::AirMaker read_air(const Fields& shop, const std::filesystem::path& file, const Zone& zone, Files& files, Mistakes& mistakes) {
+ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zone& zone, Files& files, Mistakes& mistakes) {
   if (shop.need("air") == nullptr) return {};
-  const auto air = shop.map("air", "the air", {"constant", "outdoors", "time constant", "timetable", "night"});
+  const auto air = shop.map("air", "the air", {"log", "outdoors", "time constant", "timetable", "night", "constant"});
   if (shop.find("air")->kind != Value::Kind::map) return {};
-  const bool is_constant = air->has("constant");
-  const bool from_outdoors = air->has("outdoors");
-  if (is_constant && (from_outdoors || air->has("timetable")))
-    air->mistake("constant", "constant air has no 'timetable' and no 'outdoors'");
-  if (is_constant && air->has("night")) air->mistake("night", "constant air has no 'night'; give a 'timetable' in place of 'constant'");
+  const bool has_constant = air->has("constant"), has_timetable = air->has("timetable"), from_outdoors = air->has("outdoors");
+  if (has_constant && from_outdoors) air->mistake("constant", "'outdoors' leaves no hour to 'constant'; leave one of them out");
+  if (has_constant && !has_timetable && !from_outdoors && air->has("night"))
+    air->mistake("night", "constant air has no 'night'; give a 'timetable' in place of 'constant'");
   if (!from_outdoors && air->has("time constant")) air->mistake("time constant", "'time constant' goes with 'outdoors'");
-  if (is_constant) return constant(*air);
-  if (from_outdoors) return outdoors(*air, file, zone, files, mistakes);
-  if (!air->has("timetable")) {
+  ShopAir result;
+  if (from_outdoors) {
+    result.maker = outdoors(*air, file, zone, files, result.notes, mistakes);
+  } else if (has_timetable) {
+    result.maker = has_constant ? timetable_over_constant(*air, zone, mistakes) : timetable(*air, zone, mistakes);
+  } else if (has_constant) {
+    result.maker = constant(*air);
+  } else if (air->has("log")) {
+    air->mistake("log", "a log ends; the air needs 'outdoors', 'timetable' or 'constant' for what comes after it");
+  } else {
     shop.mistake("air", "the air needs 'constant', 'timetable' or 'outdoors'");
-    return {};
   }
-  Timetable table = read_timetable(*air, true, mistakes);
-  return [table = std::move(table), zone](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, zone); };
+  if (const auto log = read_log(*air, file, zone, files, mistakes); log && result.maker) {
+    result.notes.push_back({log->name, climate::span_words(*log, zone)});
+    for (const std::string& note : log->notes) result.notes.push_back({log->name, note});
+    result.maker = logged(log, std::move(result.maker));
+  }
+  return result;
 }
 
 }  // namespace coatday::input

@@ -137,7 +137,9 @@ void read_job(const std::vector<Opened>& orders, const fs::path& schedules, Read
   const std::size_t before = mistakes.count();
   if (shop) {
     job.shop = read_shop(*shop, job.catalogue, mistakes);
-    job.air = read_air(*shop, shop_file, job.shop.zone, reading.files, mistakes);
+    ShopAir air = read_air(*shop, shop_file, job.shop.zone, reading.files, mistakes);
+    job.air = std::move(air.maker);
+    job.air_notes = std::move(air.notes);
   }
   const bool has_shop = shop && mistakes.count() == before;
   job.order = read_orders(orders, shop_file, {job.catalogue, has_shop ? &job.shop : nullptr}, mistakes);

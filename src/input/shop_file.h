@@ -2,6 +2,7 @@
 // The shop from its file.
 
 #include <optional>
+#include <vector>
 
 #include "input/amounts.h"
 #include "input/fields.h"
@@ -13,8 +14,12 @@ namespace coatday::input {
 [[nodiscard]] const Keys& shop_keys();
 /// The shop, as good as it can be read. Stock must be of the catalogue's products.
 [[nodiscard]] shop::Shop read_shop(const Fields&, const finish::Catalogue&, Mistakes&);
-/// The air of the shop's file. Empty after a mistake.
-[[nodiscard]] plan::AirMaker read_air(const Fields& shop, const std::filesystem::path& file, const Zone&, Files&, Mistakes&);
+struct ShopAir {
+  plan::AirMaker maker;  ///< empty after a mistake
+  std::vector<plan::AirNote> notes;
+};
+/// The air of the shop's file. What comes first in the list counts first: log, outdoors, timetable, constant.
+[[nodiscard]] ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zone&, Files&, Mistakes&);
 
 /// Work that is no coat: what the shop's and the order's have in common.
 [[nodiscard]] shop::Work read_work(const Fields&, const shop::Shop&);

@@ -55,11 +55,18 @@ using Starts = std::map<std::string, Instant>;
 /// Makes the shop's air for a span of time. A source may be costly to build for longer than is needed.
 using AirMaker = std::function<std::unique_ptr<climate::AirSource>(Instant from, Instant until)>;
 
+/// What was dropped, put in order or bridged where the air was read from a file; told once with every plan.
+struct AirNote {
+  std::string file;
+  std::string message;
+};
+
 struct Job {
   shop::Shop shop;
   finish::Catalogue catalogue;
   Order order;
   AirMaker air;
+  std::vector<AirNote> air_notes;
 };
 
 }  // namespace coatday::plan

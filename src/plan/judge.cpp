@@ -25,6 +25,7 @@ class Judge {
     }
     fitting();
     food();
+    for (const AirNote& note : job_.air_notes) say("air-file", Severity::note, note.message, note.file, {});
     return std::move(findings_);
   }
 

@@ -70,7 +70,8 @@ Json air_json(const plan::Plan& plan) {
     out.push_back({{"time", iso8601(row.from, plan.shop.zone)},
                    {"temperature_c", row.air.temperature.value()},
                    {"relative_humidity", row.air.humidity.value()},
-                   {"dew_point_c", row.dew_point.value()}});
+                   {"dew_point_c", row.dew_point.value()},
+                   {"source", climate::word(row.origin)}});
   }
   return out;
 }

@@ -13,6 +13,8 @@ namespace coatday::report {
 [[nodiscard]] Lines ledger(const plan::Plan&, const Look&);
 /// Day by day, waiting included.
 [[nodiscard]] Lines days(const plan::Plan&, const Look&);
+/// "logger until Tue 12 Jan 13:30; then timetable"; empty where all hours rest on one source.
+[[nodiscard]] std::string air_hours(const plan::Plan&);
 [[nodiscard]] Lines summary(const plan::Plan&, const std::string& order, const Look&);
 [[nodiscard]] Lines purchase(const plan::Plan&, const Look&);
 [[nodiscard]] Lines hand_over(const plan::Plan&, const Look&);

@@ -112,6 +112,7 @@ Lines summary(const plan::Plan& plan, const std::string& order, const Look& look
   }
   append(lines, entry("plan", verdict(plan), look));
   if (!plan.shop.air_description.empty()) append(lines, entry("air", plan.shop.air_description, look));
+  if (const std::string hours = air_hours(plan); !hours.empty()) append(lines, entry("", "hours: " + hours, look));
   return lines;
 }
 

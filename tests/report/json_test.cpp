@@ -36,7 +36,7 @@ TEST(Json, Keys) {
   EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
   EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "working"}));
   EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
-  EXPECT_EQ(keys_at(plan, "/air/0"), (Keys{"time", "temperature_c", "relative_humidity", "dew_point_c"}));
+  EXPECT_EQ(keys_at(plan, "/air/0"), (Keys{"time", "temperature_c", "relative_humidity", "dew_point_c", "source"}));
   EXPECT_EQ(keys_at(plan, "/places/0"), (Keys{"event", "place", "from", "until"}));
   EXPECT_EQ(keys_at(plan, "/purchase/0"), (Keys{"finish", "area_m2", "need_l", "on_hand_l", "buy", "left_over_l", "cost", "currency"}));
   EXPECT_EQ(keys_at(plan, "/purchase/0/buy/0"), (Keys{"size_l", "count", "price"}));
@@ -108,6 +108,7 @@ TEST(Json, AirIsAtMostAnHourApartAndCoversThePlan) {
   const plan::Plan plan = sample::table();
   const Json air = parsed(plan)["air"];
   EXPECT_EQ(air.size(), static_cast<std::size_t>((plan.until - plan.from) / climate::AirSeries::step));
+  EXPECT_EQ(air[0]["source"], "constant");
 }
 
 TEST(Json, HostileTextIsStillJson) {

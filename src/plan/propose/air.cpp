@@ -18,16 +18,21 @@ class Conditioned : public climate::AirSource {
   Conditioned(std::unique_ptr<climate::AirSource> source, Celsius floor, RelativeHumidity ceiling, When when)
       : source_(std::move(source)), floor_(floor), ceiling_(ceiling), when_(std::move(when)) {}
 
-  [[nodiscard]] climate::Air at(Instant t) const override {
-    climate::Air air = source_->at(t);
+  [[nodiscard]] climate::Air at(Instant t) const override { return conditioned(source_->at(t), t); }
+  [[nodiscard]] climate::Air mean(Instant from, Instant until) const override {
+    return conditioned(source_->mean(from, until), from + (until - from) / 2);
+  }
+  [[nodiscard]] climate::Origin origin(Instant t) const override { return source_->origin(t); }
+  [[nodiscard]] std::string describe(Units units) const override { return source_->describe(units); }
+
+ private:
+  [[nodiscard]] climate::Air conditioned(climate::Air air, Instant t) const {
     if (!when_(t)) return air;
     if (air.temperature < floor_) air = {floor_, climate::relative_humidity(floor_, climate::humidity_ratio(air))};
     air.humidity = std::min(air.humidity, ceiling_);
     return air;
   }
-  [[nodiscard]] std::string describe(Units units) const override { return source_->describe(units); }
 
- private:
   std::unique_ptr<climate::AirSource> source_;
   Celsius floor_;
   RelativeHumidity ceiling_;

@@ -1,0 +1,143 @@
+#include "climate/weather_year.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "climate/psychrometrics.h"
+
+namespace coatday::climate {
+namespace {
+
+constexpr std::array days_before_month{0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335, 366};
+constexpr std::array<const char*, 12> month_names{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+constexpr std::size_t leap_day = std::size_t{24} * 59, after_leap_day = leap_day + 24;
+
+struct Named {
+  int day;
+  const char* month;
+  std::size_t hour;  // its end
+};
+
+Named named(std::size_t hour_of_year) {
+  const int day = static_cast<int>(hour_of_year / 24);
+  const auto next = std::upper_bound(days_before_month.begin(), days_before_month.end(), day);
+  const auto month = static_cast<std::size_t>(next - days_before_month.begin()) - 1;
+  return {day - *(next - 1) + 1, month_names.at(month), hour_of_year % 24 + 1};
+}
+
+std::string span_words(std::size_t first, std::size_t last) {
+  const Named a = named(first), b = named(last);
+  if (first == last) return fmt::format("{} {} hour {}", a.day, a.month, a.hour);
+  if (a.day == b.day) return fmt::format("{} {} hours {}-{}", a.day, a.month, a.hour, b.hour);
+  return fmt::format("{} {} hour {} to {} {} hour {}", a.day, a.month, a.hour, b.day, b.month, b.hour);
+}
+
+std::string all_words(const std::vector<std::string>& spans) {
+  constexpr std::size_t most = 6;
+  std::string words;
+  for (std::size_t i = 0; i < std::min(spans.size(), most); ++i) words += (i == 0 ? "" : ", ") + spans[i];
+  return spans.size() <= most ? words : fmt::format("{} and {} more times", words, spans.size() - most);
+}
+
+}  // namespace
+
+/// Hours in a row of the calendar, which goes round: from `first`, `size` of them.
+struct WeatherGatherer::Gap {
+  std::size_t first = 0;
+  std::size_t size = 0;
+};
+
+std::optional<double> WeatherGatherer::Sum::mean() const {
+  if (count == 0) return std::nullopt;
+  return total / count;
+}
+
+std::size_t hour_of_year(date::month month, date::day day, int hour) {
+  const int days = days_before_month.at(static_cast<unsigned>(month) - 1) + static_cast<int>(static_cast<unsigned>(day)) - 1;
+  return std::size_t{24} * static_cast<std::size_t>(days) + static_cast<std::size_t>(hour);
+}
+
+std::optional<std::string> WeatherGatherer::add(const WeatherRecord& record) {
+  const auto month = static_cast<std::size_t>(record.month);
+  if (record.day > days_before_month.at(month) - days_before_month.at(month - 1))
+    return fmt::format("month {} has no day {}", record.month, record.day);
+  Hour& hour = hours_.at(
+      hour_of_year(date::month(static_cast<unsigned>(record.month)), date::day(static_cast<unsigned>(record.day)), record.hour - 1));
+  const std::uint64_t bit = std::uint64_t{1} << static_cast<unsigned>(record.minute);
+  if ((hour.minutes & bit) != 0)
+    return fmt::format("month {}, day {}, hour {} again; it was given in line {}", record.month, record.day, record.hour, hour.line);
+  if (hour.minutes == 0) hour.line = record.line;
+  hour.minutes |= bit;
+  if (record.temperature) hour.temperature.add(record.temperature->value());
+  if (record.humidity) hour.humidity.add(record.humidity->value());
+  if (record.pressure) pressure_.add(record.pressure->value());
+  return std::nullopt;
+}
+
+std::vector<std::size_t> WeatherGatherer::calendar() const {
+  const bool has_leap_day =
+      std::any_of(hours_.begin() + leap_day, hours_.begin() + after_leap_day, [](const Hour& h) { return h.line > 0; });
+  std::vector<std::size_t> order;
+  for (std::size_t i = 0; i < hours_.size(); ++i)
+    if (has_leap_day || i < leap_day || i >= after_leap_day) order.push_back(i);
+  return order;
+}
+
+ReadError WeatherGatherer::too_long(const Gap& gap, std::string_view what, const std::vector<std::size_t>& order, int last_line) const {
+  int line = last_line;
+  for (std::size_t i = 0; i < order.size(); ++i) {  // the gap's first line, or the first one after it
+    const int here = hours_[order[(gap.first + i) % order.size()]].line;
+    if (here == 0) continue;
+    line = here;
+    break;
+  }
+  const Named first = named(order[gap.first]);
+  return {line, 1,
+          fmt::format("{} of {} hours in a row are without {}, from {} {} hour {}; expected a whole year with gaps of at most {} hours",
+                      gap.size, order.size(), what, first.day, first.month, first.hour, longest_bridge)};
+}
+
+tl::expected<std::vector<double>, ReadError> WeatherGatherer::bridged(Sum Hour::*sum, std::string_view what, int last_line,
+                                                                      std::vector<std::string>& notes) const {
+  const std::vector<std::size_t> order = calendar();
+  const std::size_t count = order.size();
+  const auto mean = [&](std::size_t i) { return (hours_[order[i % count]].*sum).mean(); };
+  std::size_t start = 0;  // the first hour that is given: from there no gap runs over the year's end
+  while (start < count && !mean(start)) ++start;
+  if (start == count) return tl::unexpected(too_long({0, count}, what, order, last_line));
+  std::vector<double> values(hours_.size());
+  std::vector<std::string> spans;
+  std::size_t missing = 0;
+  for (std::size_t i = start; i < start + count;) {
+    std::size_t next = i + 1;
+    while (!mean(next)) ++next;
+    const std::size_t gap = next - i - 1;
+    if (gap > longest_bridge) return tl::unexpected(too_long({(i + 1) % count, gap}, what, order, last_line));
+    const double a = *mean(i), b = *mean(next);
+    for (std::size_t k = 0; k <= gap; ++k)
+      values[order[(i + k) % count]] = a + (b - a) * static_cast<double>(k) / static_cast<double>(gap + 1);
+    if (gap > 0) spans.push_back(span_words(order[(i + 1) % count], order[(next - 1) % count]));
+    missing += gap;
+    i = next;
+  }
+  if (missing > 0)
+    notes.push_back(
+        fmt::format("{} missing in {} of {} hours, bridged from those beside them: {}", what, missing, count, all_words(spans)));
+  if (count < values.size()) std::copy_n(values.begin() + (leap_day - 24), 24, values.begin() + leap_day);
+  return values;
+}
+
+tl::expected<WeatherYear, ReadError> WeatherGatherer::finish(std::optional<Metres> altitude, int last_line) const {
+  WeatherYear year;
+  const auto temperatures = bridged(&Hour::temperature, "temperature", last_line, year.notes);
+  if (!temperatures) return tl::unexpected(temperatures.error());
+  const auto humidities = bridged(&Hour::humidity, "humidity", last_line, year.notes);
+  if (!humidities) return tl::unexpected(humidities.error());
+  for (std::size_t i = 0; i < hours_.size(); ++i) year.hours.push_back({Celsius((*temperatures)[i]), RelativeHumidity((*humidities)[i])});
+  const auto mean = pressure_.mean();
+  year.pressure = mean ? Pascals(*mean) : altitude ? pressure_at_altitude(*altitude) : standard_pressure;
+  return year;
+}
+
+}  // namespace coatday::climate
