@@ -12,37 +12,26 @@ constexpr double noise = 1e-10;  // hours: what rounding of the sums may add, fa
 
 constexpr Hours since(Instant from, Instant until) { return until - from; }
 
+std::vector<double> rates(const AirSeries& air, const Law& law, const climate::Air& reference, Side side) {
+  const Rate rate(law, reference, side);
+  std::vector<double> result;
+  result.reserve(air.rows().size());
+  for (const climate::AirRow& row : air.rows()) result.push_back(rate(row.air));
+  return result;
+}
+
 }  // namespace
 
-const std::vector<double>& Rates::of(const Law& law, const climate::Air& reference, Side side) {
-  const auto same = [&](const Entry& e) {
-    return e.law == law && e.side == side && e.reference.temperature == reference.temperature && e.reference.humidity == reference.humidity;
-  };
-  const auto known = std::find_if(entries_.begin(), entries_.end(), same);
-  if (known != entries_.end()) return known->rates;
-  const Rate rate(law, reference, side);
-  std::vector<double> rates;
-  rates.reserve(air_->rows().size());
-  for (const climate::AirRow& row : air_->rows()) rates.push_back(rate(row.air));
-  entries_.push_back({law, reference, side, std::move(rates)});
-  return entries_.back().rates;
-}
+ClockIntegral::ClockIntegral(const AirSeries& air, const Law& law, const climate::Air& reference, Side side, Estimate estimate)
+    : ClockIntegral(air, rates(air, law, reference, side), estimate) {}
 
-ClockIntegral::ClockIntegral(const AirSeries& air, const Law& law, const climate::Air& reference, Side side, bool divide_by_uncertainty) {
-  Rates rates(air);
-  *this = ClockIntegral(rates, law, reference, side, divide_by_uncertainty);
-}
-
-ClockIntegral::ClockIntegral(Rates& rates, const Law& law, const climate::Air& reference, Side side, bool divide_by_uncertainty)
-    : begin_(rates.air().begin()) {
-  const AirSeries& air = rates.air();
-  const std::vector<double>& rate = rates.of(law, reference, side);
+ClockIntegral::ClockIntegral(const AirSeries& air, const std::vector<double>& rates, Estimate estimate) : begin_(air.begin()) {
   constexpr double row = Hours(AirSeries::step).count();
-  sums_.reserve(air.rows().size() + 1);
+  sums_.reserve(rates.size() + 1);
   sums_.push_back(0);
   long double sum = 0;  // so that months of rows cost no digits
-  for (std::size_t r = 0; r < rate.size(); ++r) {
-    sum += row * rate[r] / (divide_by_uncertainty ? uncertainty(air.rows()[r].air) : 1);
+  for (std::size_t r = 0; r < rates.size(); ++r) {
+    sum += row * rates[r] * weight(estimate, air.rows()[r].air);
     sums_.push_back(static_cast<double>(sum));
   }
 }
@@ -71,49 +60,49 @@ std::optional<Instant> ClockIntegral::reached(Instant from, Hours need) const {
   return begin_ + row * std::chrono::seconds(AirSeries::step) + std::chrono::ceil<std::chrono::seconds>(into_row);
 }
 
-CureClock::Clocks CureClock::clocks(const Product& product, Rates& rates, Side side, Estimate estimate) {
-  const auto integral = [&](Clock clock) -> std::optional<ClockIntegral> {
-    const std::optional<Law> law = product.law(clock);
-    if (!law) return std::nullopt;
-    return ClockIntegral(rates, *law, product.reference().air, side, estimate == Estimate::late);
+Integrals::Shared Integrals::of(const Law& law, const climate::Air& reference, Side side, Estimate estimate) {
+  const auto same = [&](const Entry& e) {
+    return e.law == law && e.side == side && e.reference.temperature == reference.temperature && e.reference.humidity == reference.humidity;
   };
-  return {integral(Clock::drying), integral(Clock::cure)};
+  auto entry = std::find_if(entries_.begin(), entries_.end(), same);
+  if (entry == entries_.end()) entry = entries_.insert(entry, {law, reference, side, rates(*air_, law, reference, side), {}});
+  Shared& integral = entry->integrals[estimate];
+  if (!integral) integral = std::make_shared<const ClockIntegral>(*air_, entry->rates, estimate);
+  return integral;
 }
 
 CureClock::CureClock(const Product& product, const AirSeries& air, Estimate estimate) {
-  Rates rates(air);
-  *this = CureClock(product, rates, estimate);
+  Integrals integrals(air);
+  *this = CureClock(product, integrals, estimate);
 }
 
-CureClock::CureClock(const Product& product, Rates& rates, Estimate estimate)
-    : hours_(product.reference().hours), waiting_(clocks(product, rates, Side::slow, estimate)) {
+CureClock::CureClock(const Product& product, Integrals& integrals, Estimate estimate) : hours_(product.reference().hours) {
+  const climate::Air& reference = product.reference().air;
+  const auto integral = [&](const std::optional<Law>& law, Side side) {
+    return law ? integrals.of(*law, reference, side, estimate) : nullptr;
+  };
+  for (std::size_t s = 0; s < stage_count; ++s) {
+    const auto stage = static_cast<Stage>(s);
+    if (hours_[stage]) clocks_[stage] = integral(product.law(stage), stage == Stage::recoat_close ? Side::fast : Side::slow);
+  }
+  drying_ = integral(product.law(Clock::drying), Side::slow);
   const std::optional<Law> cure = product.law(Clock::cure);
-  cure_starts_at_recoat_ = cure && cure->cure_starts_at_recoat && has(Stage::recoat);
-  if (has(Stage::recoat_close)) closing_ = clocks(product, rates, Side::fast, Estimate::nominal);
-}
-
-bool CureClock::has(Stage stage) const {
-  const auto& clock = clock_of(stage) == Clock::drying ? waiting_.drying : waiting_.cure;
-  return hours_[stage].has_value() && clock.has_value();
+  if (!cure || !cure->cure_starts_at_recoat || !has(Stage::recoat)) return;
+  to_recoat_ = clocks_[Stage::recoat];
+  if (has(Stage::recoat_close)) to_recoat_fast_ = integral(product.law(Stage::recoat), Side::fast);
 }
 
 std::optional<Instant> CureClock::dried(Hours need, Instant applied) const {
-  return waiting_.drying ? waiting_.drying->reached(applied, need) : std::nullopt;
-}
-
-std::optional<Instant> CureClock::cured(const Clocks& clocks, Hours need, Instant applied) const {
-  if (!cure_starts_at_recoat_) return clocks.cure->reached(applied, need);
-  const Hours to_recoat = *hours_[Stage::recoat];
-  const std::optional<Instant> start = clocks.drying->reached(applied, to_recoat);
-  if (!start) return std::nullopt;
-  return clocks.cure->reached(*start, need - to_recoat);
+  return drying_ ? drying_->reached(applied, need) : std::nullopt;
 }
 
 std::optional<Instant> CureClock::reached(Stage stage, Instant applied) const {
   if (!has(stage)) return std::nullopt;
   const Hours need = *hours_[stage];
-  if (clock_of(stage) == Clock::drying) return dried(need, applied);
-  return cured(stage == Stage::recoat_close ? closing_ : waiting_, need, applied);
+  if (clock_of(stage) == Clock::drying || !to_recoat_) return clocks_[stage]->reached(applied, need);
+  const Hours to_recoat = *hours_[Stage::recoat];
+  const std::optional<Instant> start = (stage == Stage::recoat_close ? to_recoat_fast_ : to_recoat_)->reached(applied, to_recoat);
+  return start ? clocks_[stage]->reached(*start, need - to_recoat) : std::nullopt;
 }
 
 }  // namespace coatday::finish

@@ -1,7 +1,8 @@
 #pragma once
 // When a coat reaches a stage: the clock's rate integrated over the air, row by row, nights included.
 
-#include <list>
+#include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,31 +12,12 @@
 
 namespace coatday::finish {
 
-/// The rates of laws over one air, row by row: what several products share is worked out once.
-class Rates {
- public:
-  explicit Rates(const climate::AirSeries& air) : air_(&air) {}
-
-  [[nodiscard]] const climate::AirSeries& air() const { return *air_; }
-  [[nodiscard]] const std::vector<double>& of(const Law&, const climate::Air& reference, Side);
-
- private:
-  struct Entry {
-    Law law;
-    climate::Air reference;
-    Side side;
-    std::vector<double> rates;
-  };
-  const climate::AirSeries* air_;
-  std::list<Entry> entries_;  // references to them stay valid
-};
-
 /// The running integral of a rate over an air series. Built once for a law and an air; each question is then a look-up.
 class ClockIntegral {
  public:
-  /// divide_by_uncertainty: the late side, on which every hour counts for less.
-  ClockIntegral(const climate::AirSeries&, const Law&, const climate::Air& reference, Side side, bool divide_by_uncertainty);
-  ClockIntegral(Rates&, const Law&, const climate::Air& reference, Side side, bool divide_by_uncertainty);
+  ClockIntegral(const climate::AirSeries&, const Law&, const climate::Air& reference, Side, Estimate);
+  /// The same from the law's rate in each row.
+  ClockIntegral(const climate::AirSeries&, const std::vector<double>& rates, Estimate);
 
   /// The clock's hours between two instants of the series. Throws std::out_of_range outside it.
   [[nodiscard]] Hours between(Instant from, Instant until) const;
@@ -50,32 +32,46 @@ class ClockIntegral {
   std::vector<double> sums_;  // hours at the start of each row, and at the end of the last
 };
 
-/// A product's clocks over one air. A cure that waits for the drying clock is counted from recoat, its hours less those to recoat.
+/// The integrals of laws over one air: what several stages and products share is worked out once.
+class Integrals {
+ public:
+  using Shared = std::shared_ptr<const ClockIntegral>;
+  explicit Integrals(const climate::AirSeries& air) : air_(&air) {}
+
+  [[nodiscard]] const climate::AirSeries& air() const { return *air_; }
+  [[nodiscard]] Shared of(const Law&, const climate::Air& reference, Side, Estimate);
+
+ private:
+  struct Entry {
+    Law law;
+    climate::Air reference;
+    Side side;
+    std::vector<double> rates;
+    std::map<Estimate, Shared> integrals;
+  };
+  const climate::AirSeries* air_;
+  std::vector<Entry> entries_;
+};
+
+/// A product's clocks over one air, on one side of what is known. A cure that waits for the drying clock is counted from recoat, its hours
+/// less those to recoat. The end of the recoat window runs on the fast side of the laws, so that it never lies later than they say.
 class CureClock {
  public:
-  /// late: each time as long as its uncertainty allows, but for the end of the recoat window, whose safe side is the early one: that is
-  /// always the nominal end on the fast side of the laws.
-  enum class Estimate { nominal, late };
   CureClock(const Product&, const climate::AirSeries&, Estimate);
-  CureClock(const Product&, Rates&, Estimate);
+  CureClock(const Product&, Integrals&, Estimate);
 
   /// When a coat finished at `applied` reaches the stage; none when the product has no such stage, or the air ends first.
   [[nodiscard]] std::optional<Instant> reached(Stage, Instant applied) const;
   /// When the drying clock shows `need`: waits that a rule adds, such as a longer wait over an oil stain.
   [[nodiscard]] std::optional<Instant> dried(Hours need, Instant applied) const;
-  [[nodiscard]] bool has(Stage) const;
+  [[nodiscard]] bool has(Stage stage) const { return hours_[stage].has_value() && clocks_[stage] != nullptr; }
 
  private:
-  /// The two clocks on one side. A clock without a law is missing.
-  struct Clocks {
-    std::optional<ClockIntegral> drying, cure;
-  };
-  static Clocks clocks(const Product&, Rates&, Side, Estimate);
-  [[nodiscard]] std::optional<Instant> cured(const Clocks&, Hours need, Instant applied) const;
-
   StageHours hours_;
-  Clocks waiting_, closing_;  // closing_: of a product whose recoat window closes
-  bool cure_starts_at_recoat_ = false;
+  PerStage<Integrals::Shared> clocks_;  // null without a law
+  Integrals::Shared drying_;            // of the clock as a whole
+  Integrals::Shared to_recoat_;         // where the cure waits for recoat ...
+  Integrals::Shared to_recoat_fast_;    // ... and the same for the window's end
 };
 
 /// May a coat go on from `start` until `end`, in all the air that it meets, and until `limits.hold` after? The words of the first limit

@@ -21,11 +21,9 @@ std::optional<double> counted_hours(const StageRow& row, Stage stage, const Law&
   return hours > 0 ? std::optional(hours) : std::nullopt;
 }
 
-std::vector<Observation> observations(const Product& product, Clock clock, const Law& law) {
+std::vector<Observation> observations(const Product& product, const std::vector<Stage>& stages, const Law& law) {
   std::vector<Observation> found;
-  for (std::size_t s = 0; s < stage_count; ++s) {
-    const auto stage = static_cast<Stage>(s);
-    if (clock_of(stage) != clock) continue;
+  for (const Stage stage : stages) {
     const StageRow* anchor = nullptr;
     for (const StageRow& row : product.rows) {
       const std::optional<double> hours = counted_hours(row, stage, law);
@@ -86,18 +84,25 @@ bool airs_differ(const Observation& o) { return temperatures_differ(o) || o.air.
 /// The label speaks for the air of its own rows, so the range takes them in.
 void widen(Law& law, const climate::Air& air) {
   law.no_credit_below = std::min(law.no_credit_below, air.temperature);
+  law.coldest = std::min(law.coldest, air.temperature);
   law.hottest = std::max(law.hottest, air.temperature);
   law.driest = std::min(law.driest, air.humidity);
   law.dampest = std::max(law.dampest, air.humidity);
 }
 
-}  // namespace
+std::vector<Stage> stages_of(Clock clock) {
+  std::vector<Stage> stages;
+  for (std::size_t s = 0; s < stage_count; ++s) {
+    if (clock_of(static_cast<Stage>(s)) == clock) stages.push_back(static_cast<Stage>(s));
+  }
+  return stages;
+}
 
-std::optional<Fit> fit_law(const Product& product, Clock clock) {
+std::optional<Fit> fit(const Product& product, Clock clock, const std::vector<Stage>& stages) {
   const std::optional<Law> start = product.law(clock);
   if (!start) return std::nullopt;
   Law law = *start;
-  const std::vector<Observation> seen = observations(product, clock, law);
+  const std::vector<Observation> seen = observations(product, stages, law);
 
   switch (law.kind) {
     case Law::Kind::arrhenius:
@@ -112,14 +117,60 @@ std::optional<Fit> fit_law(const Product& product, Clock clock) {
       if (std::none_of(seen.begin(), seen.end(), airs_differ)) return std::nullopt;
       break;  // nothing in it to fit; the residual tells how far the label is from it
   }
-  Fit fit{law, 0};
+  Fit found{law, 0};
   for (const Observation& o : seen) {
-    fit.residual = std::max(fit.residual, std::abs(misfit(law, o)));
-    widen(fit.law, o.anchor);
-    widen(fit.law, o.air);
+    found.residual = std::max(found.residual, std::abs(misfit(law, o)));
+    widen(found.law, o.anchor);
+    widen(found.law, o.air);
   }
-  if (law.kind != Law::Kind::vapour_pressure) fit.law.source = "fitted to the rows of the record";
-  return fit;
+  if (law.kind != Law::Kind::vapour_pressure) found.law.source = "fitted to the rows of the record";
+  return found;
+}
+
+/// Airs over the range that the rows span: each degree or so, and their humidities.
+std::vector<climate::Air> airs_between(const std::vector<StageRow>& rows) {
+  const auto [coldest, hottest] = std::minmax_element(
+      rows.begin(), rows.end(), [](const StageRow& a, const StageRow& b) { return a.air.temperature < b.air.temperature; });
+  constexpr int parts = 20;
+  std::vector<climate::Air> airs;
+  for (int i = 0; i <= parts; ++i) {
+    const Kelvins above = (1.0 * i / parts) * (hottest->air.temperature - coldest->air.temperature);
+    for (const StageRow& row : rows) airs.push_back({coldest->air.temperature + above, row.air.humidity});
+  }
+  return airs;
+}
+
+bool in_order(const Product& product, const PerStage<std::optional<Fit>>& fits, Clock clock) {
+  const StageRow& first = product.reference();
+  const auto hours = [&](Stage stage, const Law& shared, const climate::Air& air) {
+    const Law& law = fits[stage] ? fits[stage]->law : shared;
+    return counted_hours(first, stage, law).value_or(0) / rate(law, air, first.air, Side::fast);
+  };
+  const std::optional<Fit> together = fit(product, clock, stages_of(clock));
+  if (!together) return true;
+  const std::vector<climate::Air> airs = airs_between(product.rows);
+  for (const StageOrder& order : stage_orders) {
+    if (clock_of(order.first) != clock || clock_of(order.then) != clock || !first.hours[order.first] || !first.hours[order.then]) continue;
+    for (const climate::Air& air : airs) {
+      constexpr double rounding = 1e-9;
+      if (hours(order.first, together->law, air) > hours(order.then, together->law, air) * (1 + rounding)) return false;
+    }
+  }
+  return true;
+}
+
+}  // namespace
+
+std::optional<Fit> fit_law(const Product& product, Clock clock) { return fit(product, clock, stages_of(clock)); }
+
+PerStage<std::optional<Fit>> fit_stages(const Product& product) {
+  PerStage<std::optional<Fit>> fits;
+  for (const Clock clock : {Clock::drying, Clock::cure}) {
+    for (const Stage stage : stages_of(clock)) fits[stage] = fit(product, clock, {stage});
+    if (in_order(product, fits, clock)) continue;
+    for (const Stage stage : stages_of(clock)) fits[stage].reset();
+  }
+  return fits;
 }
 
 }  // namespace coatday::finish

@@ -5,15 +5,14 @@
 
 namespace coatday::finish {
 
-struct Fit {
-  Law law;
-  double residual = 0;  ///< largest |ln(label time / fitted time)|
-};
-
 /// Fits the activation energy, or the wet-bulb share, of the product's law to its rows by least squares in ln(time), for each stage from
 /// the first row that has it, since the planner starts from that row too. The law's range is widened to take the rows in. A law of
 /// vapour pressure has nothing to fit: its residual alone tells. None with fewer than two rows that share a stage of that clock, or
 /// where their air does not differ in what the law depends on.
 [[nodiscard]] std::optional<Fit> fit_law(const Product&, Clock);
+
+/// The same for each stage by itself. None at all for a clock whose stages would then come in a wrong order somewhere in the range of
+/// the rows' air: such rows are better taken together.
+[[nodiscard]] PerStage<std::optional<Fit>> fit_stages(const Product&);
 
 }  // namespace coatday::finish

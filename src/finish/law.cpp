@@ -1,5 +1,7 @@
 #include "finish/law.h"
 
+#include <fmt/core.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -20,10 +22,11 @@ struct Row {
   Law law;
 };
 
-constexpr Law arrhenius(double activation, double no_credit_below, double hottest, std::string_view source) {
+constexpr Law arrhenius(double activation, double no_credit_below, double coldest, double hottest, std::string_view source) {
   Law law;
   law.activation = KilojoulesPerMole(activation);
   law.no_credit_below = Celsius(no_credit_below);
+  law.coldest = Celsius(coldest);
   law.hottest = Celsius(hottest);
   law.source = source;
   return law;
@@ -35,7 +38,7 @@ constexpr Law after_recoat(Law law) {
 }
 
 constexpr Law vapour_deficit(double wet_bulb_share, std::string_view source) {
-  Law law = arrhenius(0, 10, 32, source);
+  Law law = arrhenius(0, 10, 10, 32, source);
   law.kind = Kind::vapour_deficit;
   law.wet_bulb_share = wet_bulb_share;
   law.driest = RelativeHumidity(0.20);
@@ -44,7 +47,7 @@ constexpr Law vapour_deficit(double wet_bulb_share, std::string_view source) {
 }
 
 constexpr Law vapour_pressure(double no_credit_below, double hottest, std::string_view source) {
-  Law law = arrhenius(0, no_credit_below, hottest, source);
+  Law law = arrhenius(0, no_credit_below, no_credit_below, hottest, source);
   law.kind = Kind::vapour_pressure;
   law.driest = RelativeHumidity(0.30);
   law.dampest = RelativeHumidity(0.85);
@@ -54,17 +57,18 @@ constexpr Law vapour_pressure(double no_credit_below, double hottest, std::strin
 constexpr Law water_drying = vapour_deficit(0.5,
                                             "evaporation into the air's vapour deficit; film half-way to the wet bulb (0 to 1, judgement); "
                                             "10 °C: Wood Handbook FPL-GTR-190 ch. 16");
-constexpr Law water_cure = after_recoat(arrhenius(50, 10, 30, "50 ± 20 kJ/mol, 10 to 30 °C, after the water has left: judgement"));
-constexpr Law alcohol = arrhenius(27, 10, 32, "evaporation with self-cooling, 27 kJ/mol (20 to 43), 10 to 32 °C: judgement");
-constexpr Law lacquer = arrhenius(37, 5, 32, "evaporation with self-cooling, 37 kJ/mol (32 to 45), 5 to 32 °C: judgement");
-constexpr Law flash_off = arrhenius(47, 10, 32, "evaporation of white spirit, 47 kJ/mol (42 to 52), 10 to 32 °C: judgement");
-constexpr Law oxidation = arrhenius(50, 7, 32, "50 kJ/mol (35 to 70), no credit below 7 °C, up to 32 °C: judgement");
+constexpr Law water_cure =
+    after_recoat(arrhenius(50, 10, 15, 30, "50 ± 20 kJ/mol, 15 to 30 °C, no credit below 10 °C, after the water has left: judgement"));
+constexpr Law alcohol = arrhenius(27, 10, 10, 32, "evaporation with self-cooling, 27 kJ/mol (20 to 43), 10 to 32 °C: judgement");
+constexpr Law lacquer = arrhenius(37, 5, 5, 32, "evaporation with self-cooling, 37 kJ/mol (32 to 45), 5 to 32 °C: judgement");
+constexpr Law flash_off = arrhenius(47, 10, 10, 32, "evaporation of white spirit, 47 kJ/mol (42 to 52), 10 to 32 °C: judgement");
+constexpr Law oxidation = arrhenius(50, 7, 10, 32, "50 kJ/mol (35 to 70), 10 to 32 °C, no credit below 7 °C: judgement");
 constexpr Law epoxy = arrhenius(
-    57, 10, 38,
-    "57 kJ/mol (42 to 63): amine and epoxy 55 to 60 kJ/mol, Thermochim Acta 447:167 (2006); no credit below 10 °C, up to 38 °C: judgement");
+    57, 10, 16, 38,
+    "57 kJ/mol (42 to 63): amine and epoxy 55 to 60 kJ/mol, Thermochim Acta 447:167 (2006); 16 to 38 °C, no credit below 10 °C: judgement");
 constexpr Law polyurethane = arrhenius(
-    50, 10, 38, "50 kJ/mol (44 to 55): doubling each 10 °C, UFGS 09971 par. 3.7.1.3; no credit below 10 °C, up to 38 °C: judgement");
-constexpr Law acid = arrhenius(65, 15, 30, "65 ± 20 kJ/mol, no credit below 15 °C, up to 30 °C: judgement, unsupported");
+    50, 10, 16, 38, "50 kJ/mol (44 to 55): doubling each 10 °C, UFGS 09971 par. 3.7.1.3; 16 to 38 °C, no credit below 10 °C: judgement");
+constexpr Law acid = arrhenius(65, 15, 18, 30, "65 ± 20 kJ/mol, 18 to 30 °C, no credit below 15 °C: judgement, unsupported");
 constexpr Law moisture = vapour_pressure(10, 32, "proportional to the air's vapour pressure, 10 to 32 °C, 30 to 85 % RH: judgement");
 constexpr Law thin_bond = vapour_pressure(15, 30, "proportional to the air's vapour pressure, 15 to 30 °C, 30 to 85 % RH: judgement");
 
@@ -143,6 +147,25 @@ double uncertainty(const Air& air) {
   const bool usual_temperature = air.temperature >= Celsius(15) && air.temperature <= Celsius(30);
   const bool usual_humidity = air.humidity >= RelativeHumidity(0.30) && air.humidity <= RelativeHumidity(0.70);
   return usual_temperature && usual_humidity ? 1.4 : 2;
+}
+
+double weight(Estimate estimate, const Air& air) {
+  if (estimate == Estimate::nominal) return 1;
+  return estimate == Estimate::late ? 1 / uncertainty(air) : uncertainty(air);
+}
+
+std::optional<std::string> beyond(const Law& law, const Air& air, Units units) {
+  if (air.temperature < law.coldest || air.temperature > law.hottest) {
+    return fmt::format("{} is {} the law's range, {} to {}", format_temperature(air.temperature, units),
+                       air.temperature < law.coldest ? "below" : "above", format_temperature(law.coldest, units),
+                       format_temperature(law.hottest, units));
+  }
+  const bool needs_humidity = law.kind != Kind::arrhenius;
+  if (needs_humidity && (air.humidity < law.driest || air.humidity > law.dampest)) {
+    return fmt::format("{} is {} the law's range, {} to {}", format_humidity(air.humidity),
+                       air.humidity < law.driest ? "drier than" : "damper than", format_humidity(law.driest), format_humidity(law.dampest));
+  }
+  return std::nullopt;
 }
 
 }  // namespace coatday::finish

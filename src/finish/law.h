@@ -3,10 +3,12 @@
 // source stands in the table in law.cpp.
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 #include "climate/air.h"
 #include "finish/words.h"
+#include "quantity/text.h"
 
 namespace coatday::finish {
 
@@ -16,13 +18,14 @@ inline constexpr climate::Air reference_air{Celsius(23), RelativeHumidity(0.5)};
 struct Law {
   enum class Kind { arrhenius, vapour_deficit, vapour_pressure };
   Kind kind = Kind::arrhenius;
-  KilojoulesPerMole activation{0};        ///< arrhenius
-  double wet_bulb_share = 0;              ///< vapour_deficit: the film's temperature is T - share (T - wet bulb)
-  Celsius no_credit_below{-273.15};       ///< the clock stands still below
-  Celsius hottest{100};                   ///< above it the clock runs as at it: no extrapolation
-  RelativeHumidity driest{0};             ///< below it the clock runs as at it, or not at all where it needs water (vapour_pressure)
-  RelativeHumidity dampest{1};            ///< vapour_deficit: no credit above; vapour_pressure: as at it
-  bool cure_starts_at_recoat = false;     ///< a cure clock that waits for the drying clock
+  KilojoulesPerMole activation{0};     ///< arrhenius
+  double wet_bulb_share = 0;           ///< vapour_deficit: the film's temperature is T - share (T - wet bulb)
+  Celsius no_credit_below{-273.15};    ///< the clock stands still below
+  Celsius coldest{-273.15};            ///< the law is known from here on; between the floor and this the clock runs on
+  Celsius hottest{100};                ///< above it the clock runs as at it: no extrapolation
+  RelativeHumidity driest{0};          ///< below it the clock runs as at it, or not at all where it needs water (vapour_pressure)
+  RelativeHumidity dampest{1};         ///< vapour_deficit: no credit above; vapour_pressure: as at it
+  bool cure_starts_at_recoat = false;  ///< a cure clock that waits for the drying clock
   std::string_view source;
 
   bool operator==(const Law&) const = default;
@@ -31,6 +34,14 @@ struct Law {
 /// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, so that the
 /// window never ends later than the bare law says.
 enum class Side { slow, fast };
+
+/// A law as the rows of a label have it.
+struct Fit {
+  Law law;
+  double residual = 0;  ///< largest |ln(label time / fitted time)|
+
+  bool operator==(const Fit&) const = default;
+};
 
 /// The class default. Heat-cured paint has a drying clock alone: none for its cure, since shop air never cures it.
 [[nodiscard]] std::optional<Law> default_law(Mechanism, Clock);
@@ -54,6 +65,14 @@ class Rate {
 
 /// Each time is known no better than times or divided by this: 1.4 in 15-30 °C and 30-70 % RH, 2 outside (judgement).
 [[nodiscard]] double uncertainty(const climate::Air&);
+
+/// Which side of what is known: early and late are each as far off as the uncertainty allows.
+enum class Estimate { nominal, early, late };
+/// What an hour of the clock counts for on that side, in this air.
+[[nodiscard]] double weight(Estimate, const climate::Air&);
+
+/// Which limit of the law's range this air is beyond, with the range; nothing within it.
+[[nodiscard]] std::optional<std::string> beyond(const Law&, const climate::Air&, Units = Units::metric);
 
 [[nodiscard]] std::string_view word(Law::Kind);  ///< "arrhenius", "vapour deficit", "vapour pressure"
 

@@ -1,11 +1,15 @@
 #include "finish/product.h"
 
+#include <algorithm>
+
 namespace coatday::finish {
 
 std::optional<Law> Product::law(Clock clock) const {
   const std::optional<Law>& own = clock == Clock::drying ? drying_law : cure_law;
   return own ? own : default_law(mechanism, clock);
 }
+
+std::optional<Law> Product::law(Stage stage) const { return fits[stage] ? fits[stage]->law : law(clock_of(stage)); }
 
 SquareMetresPerLitre Product::spreading_rate() const {
   if (stated_spreading_rate) return *stated_spreading_rate;
@@ -16,6 +20,15 @@ std::optional<Hours> pot_life(const Product& product, const climate::Air& air) {
   const std::optional<Law> law = product.law(Clock::cure);
   if (!product.pot_life || !law) return product.pot_life;
   return *product.pot_life / rate(*law, air, reference_air, Side::fast);
+}
+
+Hours induction(const Product& product, const climate::Air& air) {
+  if (!product.two_part || product.two_part->induction <= Hours(0)) return Hours(0);
+  const std::optional<Law> law = product.law(Clock::cure);
+  if (!law) return product.two_part->induction;
+  const climate::Air floored{std::max(air.temperature, law->no_credit_below), air.humidity};
+  const double k = rate(*law, floored, reference_air);
+  return product.two_part->induction / (k > 0 ? k : 1);
 }
 
 SquareMetresPerLitre theoretical_spreading_rate(double volume_solids, Micrometres dry_film) {

@@ -74,11 +74,13 @@ struct Product {
   Hours clean_up{0};
   std::optional<Hours> shelf_life_opened;
   std::optional<Law> drying_law, cure_law;           ///< the record's or the fit's, else none and the class default holds
+  PerStage<std::optional<Fit>> fits;                 ///< of the stages for which several rows of the record speak
   std::map<std::string, std::string> sources;        ///< key path ("recoat", "limits.coldest") -> where the value comes from
   Location where;
 
   [[nodiscard]] const StageRow& reference() const { return rows.front(); }
-  [[nodiscard]] std::optional<Law> law(Clock) const; ///< record, fit or class default
+  [[nodiscard]] std::optional<Law> law(Clock) const; ///< record, fit over all stages of the clock, or class default
+  [[nodiscard]] std::optional<Law> law(Stage) const; ///< the stage's own fit, or its clock's law
   /// m² of finish that a litre covers in the can's thickness: as stated, or 10 VS% / DFT[µm].
   [[nodiscard]] SquareMetresPerLitre spreading_rate() const;
   [[nodiscard]] bool flammable() const { return flash != FlashClass::none; }
@@ -86,6 +88,10 @@ struct Product {
 
 /// How long a mix stays usable in this air: the stated life over the cure clock's rate on its fast side. None where the product keeps.
 [[nodiscard]] std::optional<Hours> pot_life(const Product&, const climate::Air&);
+
+/// How long a mix stands before it may be used, in this air: longer in the cold, and never shorter than at the hot end of the law's range.
+/// Below the law's floor as at it. 0 where nothing has to stand.
+[[nodiscard]] Hours induction(const Product&, const climate::Air&);
 
 /// Theoretical spreading rate, 10 VS% / DFT[µm] m²/l. Source: the geometry of a film; UFC 3-190-06 par. 2.1.5 has worked examples.
 [[nodiscard]] SquareMetresPerLitre theoretical_spreading_rate(double volume_solids, Micrometres dry_film);

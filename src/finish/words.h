@@ -23,6 +23,15 @@ inline constexpr std::size_t stage_count = 8;
 enum class Clock { drying, cure };
 [[nodiscard]] constexpr Clock clock_of(Stage s) { return s <= Stage::recoat ? Clock::drying : Clock::cure; }
 
+/// Stages that cannot come the other way round. Some finishes may be recoated before they can be handled or sanded.
+struct StageOrder {
+  Stage first, then;
+};
+inline constexpr std::array stage_orders{StageOrder{Stage::tack_free, Stage::handle}, StageOrder{Stage::tack_free, Stage::sand},
+                                         StageOrder{Stage::tack_free, Stage::recoat}, StageOrder{Stage::recoat, Stage::recoat_close},
+                                         StageOrder{Stage::handle, Stage::pack},      StageOrder{Stage::pack, Stage::full_cure},
+                                         StageOrder{Stage::light_use, Stage::full_cure}};
+
 /// How it is put on.
 enum class Method { brush, pad, wipe, roller, pour, aerosol, hvlp_spray, air_spray, airless_spray, air_assisted_airless_spray };
 /// Classes of flammable liquids by flash point, 29 CFR 1910.106(a)(19) (from memory): 1 < 23 °C and boiling <= 35 °C; 2 < 23 °C; 3 23-60 °C;

@@ -40,18 +40,7 @@ void check_needed(const Judge& judge) {
   if (judge.given("work rates") && p.work_rates.empty()) judge.mistake("work rates", "the work rates need a method");
 }
 
-struct Order {
-  Stage first;
-  Stage then;
-};
-
-// Stages that cannot come the other way round. Some finishes may be recoated before they can be handled or sanded.
-constexpr std::array stage_orders{Order{Stage::tack_free, Stage::handle},   Order{Stage::tack_free, Stage::sand},
-                                  Order{Stage::tack_free, Stage::recoat},   Order{Stage::recoat, Stage::recoat_close},
-                                  Order{Stage::handle, Stage::pack},        Order{Stage::pack, Stage::full_cure},
-                                  Order{Stage::light_use, Stage::full_cure}};
-
-std::string wrong_order(const Order& order, Hours first, Hours then) {
+std::string wrong_order(const finish::StageOrder& order, Hours first, Hours then) {
   if (order.then == Stage::recoat_close) {
     return fmt::format("the recoat window closes before it opens: 'recoat closes' is {}, 'recoat' is {}", format_span(then),
                        format_span(first));
@@ -65,7 +54,7 @@ void check_stages(const Judge& judge, std::size_t row) {
   bool any = false;
   for (const auto& stage : hours.values) any = any || stage;
   if (!any && judge.given(path)) judge.mistake(path, "no stage is given");
-  for (const Order& order : stage_orders) {
+  for (const finish::StageOrder& order : finish::stage_orders) {
     if (!hours[order.first] || !hours[order.then] || *hours[order.first] <= *hours[order.then]) continue;
     const std::string first = fmt::format("{}.{}", path, word(order.first));
     const std::string then = fmt::format("{}.{}", path, word(order.then));
@@ -87,8 +76,13 @@ void fit(Product& p, bool drying_law_given, bool cure_law_given) {
   if (p.rows.size() < 2) return;
   const auto drying = finish::fit_law(p, finish::Clock::drying);
   const auto cure = finish::fit_law(p, finish::Clock::cure);
+  finish::PerStage<std::optional<finish::Fit>> fits = finish::fit_stages(p);
   if (drying && !drying_law_given) p.drying_law = drying->law;
   if (cure && !cure_law_given) p.cure_law = cure->law;
+  for (std::size_t s = 0; s < finish::stage_count; ++s) {
+    const bool given = finish::clock_of(static_cast<Stage>(s)) == finish::Clock::drying ? drying_law_given : cure_law_given;
+    if (!given) p.fits.values[s] = fits.values[s];
+  }
 }
 
 }  // namespace

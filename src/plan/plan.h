@@ -27,8 +27,9 @@ struct AfterEvent {
   std::optional<finish::Stage> stage;
   Instant earliest;
   std::string reason;  ///< "dry to recoat", "glue sets 24 h"
+  bool late = false;   ///< by the late side of the stage
 };
-/// Must start before another event's stage closes or a limit passes.
+/// Must start before another event's stage closes, by its early side, or a limit passes.
 struct BeforeEvent {
   std::string event;
   std::optional<finish::Stage> stage;
@@ -62,7 +63,8 @@ struct Event {
   std::optional<Instant> wipe_by;  ///< for what is wiped off
   std::vector<finish::BakeStage> bake;
   StageInstants stages;          ///< a coat's, nominal
-  StageInstants late_stages;     ///< and on the late side
+  StageInstants late_stages;     ///< on the late side
+  StageInstants early_stages;    ///< and on the early side
   std::optional<Litres> volume;  ///< from the can
   int mixes = 0;                 ///< batches of a two-part product within its pot life
   std::optional<piece::Support> support;
@@ -98,6 +100,7 @@ struct PieceResult {
   std::string order;  ///< its order's name where several are planned together; else empty
   std::optional<Instant> due;
   HandOver ready, ready_late;
+  HandOver ready_early;        ///< delivery left out: it waits for hands as well
   std::optional<Hours> slack;  ///< due less the late side of deliver; negative when late
 };
 

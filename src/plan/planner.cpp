@@ -12,6 +12,7 @@
 #include "plan/make/events.h"
 #include "plan/make/misfit.h"
 #include "plan/make/missed.h"
+#include "plan/make/mixing.h"
 #include "plan/make/put_off.h"
 #include "plan/make/stages.h"
 #include "plan/make/ways.h"
@@ -56,7 +57,8 @@ class Planner {
     if (!refused_by_judge()) {
       loads_ = make_loads(job_, ways_.split);
       if (!too_large()) {
-        graph_ = make_tasks(job_, loads_, ways_.sides);
+        breathe_until(plan_.from + horizons.front() + cures.front());
+        graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides);
         unknown_history();
         remember_starts();
         missed_ = take_begun_limits(graph_, plan_.from);

@@ -1,5 +1,7 @@
 #include <fmt/core.h>
 
+#include <cmath>
+
 #include "report/report.h"
 #include "report/table.h"
 #include "report/words.h"
@@ -44,16 +46,33 @@ Lines stage_table(const finish::Product& product, const Look& look) {
   return layout(table, 2, look);
 }
 
-std::string law_words(const finish::Product& product, finish::Clock clock, const Look& look) {
-  const auto law = product.law(clock);
+std::string law_words(const std::optional<finish::Law>& law, const Look& look) {
   if (!law) return "none: it does not go on in the shop's air";
   std::string words(finish::word(law->kind));
   if (law->kind == finish::Law::Kind::arrhenius) words += fmt::format(", {:.3g} kJ/mol", law->activation.value());
   if (law->kind == finish::Law::Kind::vapour_deficit) words += fmt::format(", wet-bulb share {:.2g}", law->wet_bulb_share);
   if (law->no_credit_below > Celsius(-200))
     words += ", stands still below " + unbroken(format_temperature(law->no_credit_below, look.units));
+  words += ", known from " + unbroken(format_temperature(law->coldest, look.units)) + " to " +
+           unbroken(format_temperature(law->hottest, look.units));
+  if (law->kind != finish::Law::Kind::arrhenius)
+    words += " and " + unbroken(format_humidity(law->driest)) + " to " + unbroken(format_humidity(law->dampest));
   if (law->cure_starts_at_recoat) words += ", starts at recoat";
   return words + (law->source.empty() ? "" : " (" + std::string(law->source) + ")");
+}
+
+/// The stages for which several rows of the record speak, each with how far its law is from them.
+void add_fits(Facts& facts, const finish::Product& product, const Look& look) {
+  const char* label = "fitted";
+  for (std::size_t i = 0; i < finish::stage_count; ++i) {
+    const auto stage = static_cast<finish::Stage>(i);
+    const std::optional<finish::Fit>& fit = product.fits[stage];
+    if (!fit) continue;
+    const double off = 100 * (std::exp(fit->residual) - 1);
+    facts.add(label, std::string(finish::word(stage)) + ": " + law_words(fit->law, look) +
+                         fmt::format("; the label is off by {:.{}f} % at most", off, off < 9.95 ? 1 : 0));
+    label = "";
+  }
 }
 
 std::string limit_words(const finish::Limits& limits, Units units) {
@@ -115,8 +134,9 @@ std::string finish_text(const finish::Product& product, const Look& look) {
                                 finish::word(product.mechanism)));
   facts.add("film", product.film ? "adds to the film that resists moisture" : "adds no film");
   append(facts.lines(), stage_table(product, look));
-  facts.add("drying clock", law_words(product, finish::Clock::drying, look));
-  facts.add("cure clock", law_words(product, finish::Clock::cure, look));
+  facts.add("drying clock", law_words(product.law(finish::Clock::drying), look));
+  facts.add("cure clock", law_words(product.law(finish::Clock::cure), look));
+  add_fits(facts, product, look);
   facts.add("goes on at", limit_words(product.limits, look.units));
   facts.add("blush", blush_words(product.limits, look.units));
   facts.add("covers", unbroken(format_spreading_rate(product.spreading_rate(), look.units)) +

@@ -23,9 +23,11 @@ bool same(const plan::HandOver& a, const plan::HandOver& b) {
 std::string cell(const std::optional<Instant>& t, const Zone& zone) { return t ? instant_words(*t, zone) : "-"; }
 
 Table dates(const plan::PieceResult& piece, const Zone& zone) {
-  Table table{{{}, {Text("expected", Ink::faint)}, {Text("late side", Ink::faint)}}, {}};
+  Table table{{{}, {Text("early side", Ink::faint)}, {Text("expected", Ink::faint)}, {Text("late side", Ink::faint)}}, {}};
   for (const auto& [name, moment] : moments) {
-    table.rows.push_back({Text(unbroken(name)), Text(cell(piece.ready.*moment, zone)), Text(cell(piece.ready_late.*moment, zone))});
+    const bool waits_for_hands = moment == &plan::HandOver::deliver;
+    table.rows.push_back({Text(unbroken(name)), Text(waits_for_hands ? "" : cell(piece.ready_early.*moment, zone)),
+                          Text(cell(piece.ready.*moment, zone)), Text(cell(piece.ready_late.*moment, zone))});
   }
   return table;
 }
@@ -54,7 +56,9 @@ Lines hand_over(const plan::Plan& plan, const Look& look) {
     std::vector<std::string> names;
     for (std::size_t j = i; j < plan.pieces.size(); ++j) {
       const plan::PieceResult& other = plan.pieces[j];
-      if (told[j] || piece.due != other.due || !same(piece.ready, other.ready) || !same(piece.ready_late, other.ready_late)) continue;
+      if (told[j] || piece.due != other.due || !same(piece.ready, other.ready) || !same(piece.ready_late, other.ready_late) ||
+          !same(piece.ready_early, other.ready_early))
+        continue;
       told[j] = true;
       names.push_back(other.name);
     }

@@ -10,7 +10,10 @@ Json stage_word(const std::optional<finish::Stage>& stage) { return stage ? Json
 Json after_json(const plan::Plan& plan, const plan::Event& event) {
   Json out = Json::array();
   for (const plan::AfterEvent& wait : event.after) {
-    out.push_back({{"event", wait.event}, {"stage", stage_word(wait.stage)}, {"earliest", iso8601(wait.earliest, plan.shop.zone)}});
+    out.push_back({{"event", wait.event},
+                   {"stage", stage_word(wait.stage)},
+                   {"earliest", iso8601(wait.earliest, plan.shop.zone)},
+                   {"side", wait.late ? "late" : "nominal"}});
   }
   return out;
 }
@@ -23,10 +26,10 @@ Json before_json(const plan::Plan& plan, const plan::Event& event) {
   return out;
 }
 
-Json event_stages(const plan::Plan& plan, const plan::Event& event) {
-  const auto& all = event.stages.values;
+Json event_stages(const plan::Plan& plan, const plan::StageInstants& stages) {
+  const auto& all = stages.values;
   if (std::none_of(all.begin(), all.end(), [](const auto& t) { return t.has_value(); })) return {};
-  return stages_json(event.stages, [&plan](const std::optional<Instant>& t) { return instant_json(t, plan.shop.zone); });
+  return stages_json(stages, [&plan](const std::optional<Instant>& t) { return instant_json(t, plan.shop.zone); });
 }
 
 Json caution_texts(const plan::Plan& plan, const plan::Event& event) {
@@ -73,7 +76,9 @@ Json event_json(const plan::Plan& plan, const plan::Event& event) {
           {"end", iso8601(event.end, zone)},
           {"people", event.people},
           {"film", event.film},
-          {"stages", event_stages(plan, event)},
+          {"stages", event_stages(plan, event.stages)},
+          {"stages_late_side", event_stages(plan, event.late_stages)},
+          {"stages_early_side", event_stages(plan, event.early_stages)},
           {"volume_ml", event.volume ? Json(event.volume->value() * 1000) : Json()},
           {"support", event.support ? Json(piece::word(*event.support)) : Json()},
           {"after", after_json(plan, event)},
@@ -95,6 +100,7 @@ Json piece_json(const plan::Plan& plan, std::size_t index) {
            {"faces", faces},
            {"ready", hand_over_json(piece.ready, plan.shop.zone)},
            {"ready_late_side", hand_over_json(piece.ready_late, plan.shop.zone)},
+           {"ready_early_side", hand_over_json(piece.ready_early, plan.shop.zone)},
            {"slack_h", hours_json(piece.slack)},
            {"late_h", hours_json(late)}};
   if (!piece.order.empty()) out["order"] = piece.order;

@@ -8,7 +8,21 @@ Json law_json(const finish::Law& law) {
   if (law.kind == finish::Law::Kind::arrhenius) out["ea_kj_per_mol"] = law.activation.value();
   if (law.kind == finish::Law::Kind::vapour_deficit) out["wet_bulb_share"] = law.wet_bulb_share;
   out["no_credit_below_c"] = law.no_credit_below.value();
+  out["min_c"] = law.coldest.value();
+  out["max_c"] = law.hottest.value();
+  out["min_relative_humidity"] = law.driest.value();
+  out["max_relative_humidity"] = law.dampest.value();
   return out;
+}
+
+/// Only stages for which several rows of the record speak have a law of their own.
+Json stage_laws_json(const finish::Product& product) {
+  return stages_json(product.fits, [](const std::optional<finish::Fit>& fit) {
+    if (!fit) return Json();
+    Json out = law_json(fit->law);
+    out["residual"] = fit->residual;
+    return out;
+  });
 }
 
 Json drying_json(const finish::Product& product) {
@@ -59,13 +73,17 @@ Json finish_json(const finish::Product& product) {
           {"stages_h", stages_json(row.hours, hours_json)},
           {"drying_clock", drying_json(product)},
           {"cure_clock", cure_json(product)},
+          {"stage_clocks", stage_laws_json(product)},
           {"limits",
            {{"min_c", limits.coldest.value()},
             {"max_c", limits.hottest.value()},
             {"max_relative_humidity", limits.dampest.value()},
-            {"dew_point_margin_k", limits.dew_point_margin.value()}}},
+            {"dew_point_margin_k", limits.dew_point_margin.value()},
+            {"hold_h", limits.hold.count()},
+            {"hold_above_c", limits.hold_above.value()}}},
           {"spreading_rate_m2_per_l", product.spreading_rate().value()},
           {"pot_life_h", hours_json(product.pot_life)},
+          {"induction_h", product.two_part ? Json(product.two_part->induction.count()) : Json()},
           {"voc_g_per_l", product.voc.value()}};
 }
 

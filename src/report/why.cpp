@@ -40,12 +40,13 @@ Lines air_lines(const plan::Plan& plan, const plan::Event& event, const Look& lo
 }
 
 Lines stage_lines(const plan::Plan& plan, const plan::Event& event, const Look& look) {
-  Table table{{{Text("stage", Ink::faint)}, {Text("expected", Ink::faint)}, {Text("late side", Ink::faint)}}, {}};
+  Table table{
+      {{Text("stage", Ink::faint)}, {Text("early side", Ink::faint)}, {Text("expected", Ink::faint)}, {Text("late side", Ink::faint)}}, {}};
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
     if (!event.stages[stage] && !event.late_stages[stage]) continue;
     const auto cell = [&plan](const std::optional<Instant>& t) { return t ? instant_words(*t, plan.shop.zone) : std::string("-"); };
-    table.rows.push_back({stage_words(stage), cell(event.stages[stage]), cell(event.late_stages[stage])});
+    table.rows.push_back({stage_words(stage), cell(event.early_stages[stage]), cell(event.stages[stage]), cell(event.late_stages[stage])});
   }
   return table.rows.empty() ? Lines{} : layout(table, 2, look);
 }

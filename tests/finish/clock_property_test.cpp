@@ -14,7 +14,6 @@ using climate::Air;
 using climate::AirSeries;
 using test::monday;
 using test::series;
-using Estimate = CureClock::Estimate;
 
 Air any_air() { return test::air(*rc::gen::inRange(-50, 450) / 10.0, *rc::gen::inRange(5, 101)); }
 
@@ -41,7 +40,7 @@ RC_GTEST_PROP(ClockIntegral, AgreesWithANaiveLoop, ()) {
   const AirSeries air = series(rows);
   const Law law = *default_law(any_mechanism(), Clock::drying);
   const Side side = *rc::gen::element(Side::slow, Side::fast);
-  const ClockIntegral clock(air, law, reference_air, side, false);
+  const ClockIntegral clock(air, law, reference_air, side, Estimate::nominal);
   const Instant a = any_time(rows.size());
   const Instant b = any_time(rows.size());
   const auto [from, until] = std::minmax(a, b);
@@ -52,7 +51,7 @@ RC_GTEST_PROP(ClockIntegral, ReachesNoSecondTooEarlyAndNoSecondTooLate, ()) {
   const std::vector<Air> rows = any_rows();
   const AirSeries air = series(rows);
   const Law law = *default_law(any_mechanism(), Clock::drying);
-  const ClockIntegral clock(air, law, reference_air, Side::slow, false);
+  const ClockIntegral clock(air, law, reference_air, Side::slow, Estimate::nominal);
   const Instant from = any_time(rows.size());
   const Hours need(*rc::gen::inRange(1, 20000) / 1000.0);
   const auto reached = clock.reached(from, need);
@@ -81,15 +80,17 @@ RC_GTEST_PROP(CureClock, AColderHourNeverDriesEarlier, ()) {
   }
 }
 
-RC_GTEST_PROP(CureClock, LateIsNeverEarlier, ()) {
+RC_GTEST_PROP(CureClock, LateIsNeverEarlierAndEarlyIsNeverLater, ()) {
   const std::vector<Air> rows = any_rows();
   const Product p = test::product(any_mechanism());
   const CureClock nominal(p, series(rows), Estimate::nominal);
   const CureClock late(p, series(rows), Estimate::late);
+  const CureClock early(p, series(rows), Estimate::early);
   const Instant applied = any_time(rows.size());
   for (std::size_t s = 0; s < stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);
     RC_ASSERT(or_never(late.reached(stage, applied)) >= or_never(nominal.reached(stage, applied)));
+    RC_ASSERT(or_never(early.reached(stage, applied)) <= or_never(nominal.reached(stage, applied)));
   }
 }
 
@@ -97,7 +98,7 @@ RC_GTEST_PROP(CureClock, LateIsNeverEarlier, ()) {
 RC_GTEST_PROP(CureClock, StagesComeInTheirOrder, ()) {
   const std::vector<Air> rows = any_rows();
   const Product p = test::product(any_mechanism());
-  const CureClock clock(p, series(rows), *rc::gen::element(Estimate::nominal, Estimate::late));
+  const CureClock clock(p, series(rows), *rc::gen::element(Estimate::nominal, Estimate::late, Estimate::early));
   const Instant applied = any_time(rows.size());
   const auto in_order = [&](std::initializer_list<Stage> stages) {
     Instant last = applied;

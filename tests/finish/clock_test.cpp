@@ -16,7 +16,6 @@ using test::air;
 using test::constant;
 using test::monday;
 using test::series;
-using Estimate = CureClock::Estimate;
 
 constexpr Air shop = air(18, 55);
 
@@ -26,7 +25,7 @@ Instant after(Instant from, double hours) { return from + std::chrono::seconds(s
 
 TEST(ClockIntegral, IsHoursTimesRateInConstantAir) {
   const Law law = *default_law(Mechanism::oxidative, Clock::cure);
-  const ClockIntegral clock(series(constant(3000, shop)), law, reference_air, Side::slow, false);
+  const ClockIntegral clock(series(constant(3000, shop)), law, reference_air, Side::slow, Estimate::nominal);
   EXPECT_NEAR(clock.between(monday, monday + 3000h).count(), 3000 * rate(law, shop, reference_air), 1e-9);
   EXPECT_NEAR(clock.between(monday + 7min, monday + 2999h + 59s).count(), (2999 - (7 * 60 - 59) / 3600.0) * rate(law, shop, reference_air),
               1e-9);
@@ -34,7 +33,7 @@ TEST(ClockIntegral, IsHoursTimesRateInConstantAir) {
 
 TEST(ClockIntegral, LateSideDividesByTheUncertainty) {
   const Law law = *default_law(Mechanism::oxidative, Clock::cure);
-  const ClockIntegral clock(series(constant(10, shop)), law, reference_air, Side::slow, true);
+  const ClockIntegral clock(series(constant(10, shop)), law, reference_air, Side::slow, Estimate::late);
   EXPECT_NEAR(clock.between(monday, monday + 10h).count(), 10 * rate(law, shop, reference_air) / 1.4, 1e-12);
 }
 
@@ -45,7 +44,7 @@ TEST(ClockIntegral, IsTheEquivalentAgeUnderVaryingTemperature) {
   std::vector<Air> rows = constant(12, air(10, 50));
   append(rows, constant(6, air(18, 50)));
   append(rows, constant(6, air(24, 50)));
-  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, false);
+  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, Estimate::nominal);
 
   const auto k = [](double t) { return std::exp(50e3 / 8.31446261815324 * (1 / 296.15 - 1 / (t + 273.15))); };
   const double age = clock.between(monday, monday + 24h).count();
@@ -53,14 +52,14 @@ TEST(ClockIntegral, IsTheEquivalentAgeUnderVaryingTemperature) {
   EXPECT_NEAR(age, 15.382, 5e-4);
 
   // The same age is the same cure, whatever the way there.
-  const ClockIntegral steady(series(constant(24, reference_air)), law, reference_air, Side::slow, false);
+  const ClockIntegral steady(series(constant(24, reference_air)), law, reference_air, Side::slow, Estimate::nominal);
   EXPECT_EQ(steady.reached(monday, Hours(age)), after(monday, age));
   EXPECT_EQ(clock.reached(monday, Hours(age)), monday + 24h);
 }
 
 TEST(ClockIntegral, ReachesAtTheFirstWholeSecond) {
   const Law law = *default_law(Mechanism::epoxy, Clock::cure);
-  const ClockIntegral clock(series(constant(100, reference_air)), law, reference_air, Side::slow, false);
+  const ClockIntegral clock(series(constant(100, reference_air)), law, reference_air, Side::slow, Estimate::nominal);
   EXPECT_EQ(clock.reached(monday, Hours(2)), monday + 2h);
   EXPECT_EQ(clock.reached(monday + 11s, Hours(0.25)), monday + 15min + 11s);
   EXPECT_EQ(clock.reached(monday, Hours(2.0001)), monday + 2h + 1s);
@@ -73,7 +72,7 @@ TEST(ClockIntegral, IsDoneBeforeTheColdNightWhenTheHoursJustSuffice) {
   std::vector<Air> rows = constant(8, reference_air);
   append(rows, constant(16, air(5, 50)));
   append(rows, constant(8, reference_air));
-  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, false);
+  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, Estimate::nominal);
   EXPECT_EQ(clock.reached(monday, Hours(8)), monday + 8h);
   EXPECT_EQ(clock.reached(monday + 6h + 40min, Hours(4.0 / 3)), monday + 8h);
   EXPECT_EQ(clock.reached(monday, Hours(8.5)), monday + 24h + 30min);
@@ -81,13 +80,13 @@ TEST(ClockIntegral, IsDoneBeforeTheColdNightWhenTheHoursJustSuffice) {
 
 TEST(ClockIntegral, EndsWithTheAir) {
   const Law law = *default_law(Mechanism::epoxy, Clock::cure);
-  const ClockIntegral clock(series(constant(8, reference_air)), law, reference_air, Side::slow, false);
+  const ClockIntegral clock(series(constant(8, reference_air)), law, reference_air, Side::slow, Estimate::nominal);
   EXPECT_EQ(clock.reached(monday, Hours(8)), monday + 8h);
   EXPECT_EQ(clock.reached(monday, Hours(8.1)), std::nullopt);
   EXPECT_EQ(clock.reached(monday + 9h, Hours(0)), std::nullopt);
   EXPECT_THROW((void)clock.between(monday, monday + 8h + 1s), std::out_of_range);
   EXPECT_THROW((void)clock.reached(monday - 1s, Hours(1)), std::out_of_range);
-  EXPECT_EQ(ClockIntegral({}, law, reference_air, Side::slow, false).reached(monday, Hours(1)), std::nullopt);
+  EXPECT_EQ(ClockIntegral({}, law, reference_air, Side::slow, Estimate::nominal).reached(monday, Hours(1)), std::nullopt);
 }
 
 TEST(CureClock, EqualsTheRecordInItsOwnAir) {
@@ -129,22 +128,47 @@ TEST(CureClock, WindowClosesOnTheEarlySide) {
   const Product p = test::product(Mechanism::polyurethane_two_part);
   const Air hot = air(43, 50);
   const CureClock nominal(p, series(constant(48, hot)), Estimate::nominal);
-  const CureClock late(p, series(constant(48, hot)), Estimate::late);
+  const CureClock early(p, series(constant(48, hot)), Estimate::early);
   const double k = rate(*p.law(Clock::cure), hot, reference_air, Side::fast);
-  const Instant close = after(monday, p.reference().hours[Stage::recoat_close]->count() / k);
-  EXPECT_EQ(nominal.reached(Stage::recoat_close, monday), close);
-  EXPECT_EQ(late.reached(Stage::recoat_close, monday), close);
-  EXPECT_GT(late.reached(Stage::pack, monday), nominal.reached(Stage::pack, monday));
+  const double close = p.reference().hours[Stage::recoat_close]->count() / k;
+  EXPECT_EQ(nominal.reached(Stage::recoat_close, monday), after(monday, close));
+  EXPECT_EQ(early.reached(Stage::recoat_close, monday), after(monday, close / 2));
+  EXPECT_LT(early.reached(Stage::pack, monday), nominal.reached(Stage::pack, monday));
 }
 
 TEST(CureClock, WindowOfAWaterFinishClosesOnTheEarlySideOfBothClocks) {
   const Product p = test::product(Mechanism::water);
   const Air dry = air(23, 10);
-  const CureClock late(p, series(constant(48, dry)), Estimate::late);
+  const CureClock early(p, series(constant(48, dry)), Estimate::early);
   const StageHours& hours = p.reference().hours;
   const double dried = hours[Stage::recoat]->count() / rate(*p.law(Clock::drying), dry, reference_air, Side::fast);
   const double cured = (*hours[Stage::recoat_close] - *hours[Stage::recoat]).count();
-  EXPECT_EQ(late.reached(Stage::recoat_close, monday), after(after(monday, dried), cured));
+  EXPECT_EQ(early.reached(Stage::recoat_close, monday), after(after(monday, dried / 2), cured / 2));
+}
+
+TEST(CureClock, WindowClosesEarlierInAHotSpell) {
+  const Product p = test::product(Mechanism::polyurethane_two_part);
+  std::vector<Air> spell = constant(96, reference_air);
+  for (std::size_t row = 4; row < 8; ++row) spell[row] = air(38, 50);
+  const CureClock mild(p, series(constant(96, reference_air)), Estimate::early);
+  const CureClock hot(p, series(spell), Estimate::early);
+  const double need = p.reference().hours[Stage::recoat_close]->count();
+  const double hot_rate = 2 * rate(*p.law(Stage::recoat_close), air(38, 50), reference_air, Side::fast);  // the wider factor
+  EXPECT_EQ(mild.reached(Stage::recoat_close, monday), after(monday, need / 1.4));
+  EXPECT_EQ(hot.reached(Stage::recoat_close, monday), after(monday + 2h, (need - 2 * 1.4) / hot_rate));
+  EXPECT_LT(hot.reached(Stage::recoat_close, monday), mild.reached(Stage::recoat_close, monday));
+}
+
+TEST(CureClock, RunsAStageByItsOwnLaw) {
+  Product p = test::product(Mechanism::oxidative);
+  Law own = *p.law(Clock::drying);
+  own.activation = KilojoulesPerMole(80);
+  p.fits[Stage::recoat] = Fit{own, 0};
+  const CureClock clock(p, series(constant(96, shop)), Estimate::nominal);
+  const auto hours = [&](Stage stage, const Law& law) { return p.reference().hours[stage]->count() / rate(law, shop, reference_air); };
+  EXPECT_EQ(clock.reached(Stage::recoat, monday), after(monday, hours(Stage::recoat, own)));
+  EXPECT_EQ(clock.reached(Stage::sand, monday), after(monday, hours(Stage::sand, *p.law(Clock::drying))));
+  EXPECT_EQ(clock.dried(Hours(3), monday), after(monday, 3 / rate(*p.law(Clock::drying), shop, reference_air)));
 }
 
 TEST(CureClock, HeatCuredPaintNeverCuresInShopAir) {
@@ -178,6 +202,18 @@ TEST(Product, RecordedLawWins) {
   p.cure_law->activation = KilojoulesPerMole(61);
   EXPECT_EQ(p.law(Clock::cure)->activation, KilojoulesPerMole(61));
   EXPECT_EQ(p.law(Clock::drying)->activation, KilojoulesPerMole(50));
+}
+
+// UFGS 09971 par. 3.7.1.3 and MO-124 know induction as a time that falls with warmth; the rate is the cure's.
+TEST(Product, InductionIsLongerInColdAir) {
+  Product p = test::product(Mechanism::epoxy);
+  EXPECT_EQ(induction(p, air(15, 50)), Hours(0));
+  p.two_part = TwoPart{1, 1, Hours(0.5)};
+  const Law law = *p.law(Clock::cure);
+  EXPECT_DOUBLE_EQ(induction(p, reference_air).count(), 0.5);
+  EXPECT_DOUBLE_EQ(induction(p, air(15, 50)).count(), 0.5 / rate(law, air(15, 50), reference_air));
+  EXPECT_DOUBLE_EQ(induction(p, air(2, 50)).count(), induction(p, air(10, 50)).count());
+  EXPECT_DOUBLE_EQ(induction(p, air(45, 50)).count(), induction(p, air(38, 50)).count());
 }
 
 TEST(Product, PotLifeIsShorterInWarmAir) {

@@ -120,6 +120,40 @@ TEST(Fit, NeedsTwoRowsThatShareAStageAndDiffer) {
   EXPECT_FALSE(fit_law(test::product(Mechanism::heat_cured), Clock::cure));
 }
 
+TEST(Fit, GivesEachStageItsOwnLaw) {
+  Product p = test::product(Mechanism::oxidative);
+  const StageHours first = p.rows.front().hours;
+  p.rows.push_back({air(13, 50), {}});
+  const auto slowed = [&](Stage stage, double activation) {
+    p.rows[1].hours[stage] = *first[stage] * std::exp(activation / 8.31446261815324e-3 * (1 / 286.15 - 1 / 296.15));
+  };
+  slowed(Stage::recoat, 60);
+  slowed(Stage::sand, 45);
+  slowed(Stage::full_cure, 70);
+  const auto fits = fit_stages(p);
+  ASSERT_TRUE(fits[Stage::recoat] && fits[Stage::sand] && fits[Stage::full_cure]);
+  EXPECT_NEAR(fits[Stage::recoat]->law.activation.value(), 60, 1e-9);
+  EXPECT_NEAR(fits[Stage::sand]->law.activation.value(), 45, 1e-9);
+  EXPECT_NEAR(fits[Stage::full_cure]->law.activation.value(), 70, 1e-9);
+  EXPECT_LT(fits[Stage::recoat]->residual, 1e-9);
+  EXPECT_FALSE(fits[Stage::tack_free] || fits[Stage::pack]);  // one row each
+  const double together = fit_law(p, Clock::drying)->law.activation.value();
+  EXPECT_GT(together, 45);
+  EXPECT_LT(together, 60);
+}
+
+TEST(Fit, TakesStagesTogetherThatWouldOvertakeEachOther) {
+  Product p = test::product(Mechanism::oxidative);
+  p.rows = {{air(23, 50), {}}, {air(21, 50), {}}, {air(10, 50), {}}};
+  p.rows[0].hours[Stage::tack_free] = Hours(8);
+  p.rows[0].hours[Stage::recoat] = Hours(9);
+  p.rows[1].hours[Stage::recoat] = Hours(9.2);
+  p.rows[2].hours[Stage::tack_free] = Hours(40);  // recoat, by its own rows, would come long before in such a cold
+  const auto fits = fit_stages(p);
+  EXPECT_FALSE(fits[Stage::tack_free] || fits[Stage::recoat]);
+  EXPECT_TRUE(fit_law(p, Clock::drying));
+}
+
 TEST(Fit, PassesOverSaturatedAirWhereWaterCannotDry) {
   Product p = test::product(Mechanism::water);
   p.rows.push_back({air(23, 100), p.rows.front().hours});

@@ -114,6 +114,40 @@ TEST(Law, OnlyWaterCuresAfterItHasDried) {
 
 TEST(Law, StandsStillWhereItsReferenceDoes) { EXPECT_EQ(rate(of(Mechanism::water, Clock::drying), reference_air, air(23, 100)), 0); }
 
+// The table of the project's model, row by row: floor, range of temperature, range of humidity where the law needs one.
+TEST(Law, HasTheRangesOfTheModel) {
+  struct Row {
+    Mechanism mechanism;
+    Clock clock;
+    double activation, floor, coldest, hottest, driest, dampest;
+  };
+  using enum Mechanism;
+  for (const Row& r :
+       {Row{water, Clock::drying, 0, 10, 10, 32, 0.20, 0.85}, Row{water, Clock::cure, 50, 10, 15, 30, 0, 1},
+        Row{alcohol, Clock::drying, 27, 10, 10, 32, 0, 1}, Row{lacquer_thinner, Clock::drying, 37, 5, 5, 32, 0, 1},
+        Row{white_spirit, Clock::drying, 47, 10, 10, 32, 0, 1}, Row{oxidative, Clock::drying, 50, 7, 10, 32, 0, 1},
+        Row{oxidative, Clock::cure, 50, 7, 10, 32, 0, 1}, Row{epoxy, Clock::drying, 57, 10, 16, 38, 0, 1},
+        Row{polyurethane_two_part, Clock::drying, 50, 10, 16, 38, 0, 1}, Row{acid_cured, Clock::drying, 65, 15, 18, 30, 0, 1},
+        Row{moisture_cure, Clock::drying, 0, 10, 10, 32, 0.30, 0.85}, Row{cyanoacrylate, Clock::drying, 0, 15, 15, 30, 0.30, 0.85}}) {
+    const Law law = of(r.mechanism, r.clock);
+    EXPECT_EQ(law.activation.value(), r.activation) << word(r.mechanism);
+    EXPECT_EQ(law.no_credit_below, Celsius(r.floor)) << word(r.mechanism);
+    EXPECT_EQ(law.coldest, Celsius(r.coldest)) << word(r.mechanism);
+    EXPECT_EQ(law.hottest, Celsius(r.hottest)) << word(r.mechanism);
+    EXPECT_EQ(law.driest, RelativeHumidity(r.driest)) << word(r.mechanism);
+    EXPECT_EQ(law.dampest, RelativeHumidity(r.dampest)) << word(r.mechanism);
+  }
+}
+
+TEST(Law, SaysWhichLimitOfItsRangeAnAirIsBeyond) {
+  const Law cure = of(Mechanism::water, Clock::cure);
+  EXPECT_EQ(beyond(cure, air(15, 95)), std::nullopt);
+  EXPECT_EQ(beyond(cure, air(12, 50)).value_or(""), "12 °C is below the law's range, 15 °C to 30 °C");
+  EXPECT_EQ(beyond(cure, air(35, 50), Units::us).value_or(""), "95 °F is above the law's range, 59 °F to 86 °F");
+  EXPECT_EQ(beyond(of(Mechanism::water, Clock::drying), air(20, 90)).value_or(""),
+            "90 % RH is damper than the law's range, 20 % RH to 85 % RH");
+}
+
 TEST(Uncertainty, IsWiderOutsideUsualAir) {
   for (const climate::Air a : {air(15, 30), air(30, 70), air(23, 50)}) EXPECT_EQ(uncertainty(a), 1.4);
   for (const climate::Air a : {air(14.9, 50), air(30.1, 50), air(23, 29.9), air(23, 70.1)}) EXPECT_EQ(uncertainty(a), 2);

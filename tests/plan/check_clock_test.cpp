@@ -36,6 +36,12 @@ finish::Product product(Mechanism mechanism) {
   finish::StageHours hours;
   hours.values = {Hours(0.5), Hours(1), Hours(2), Hours(3), Hours(24), Hours(48), Hours(72), Hours(168)};
   p.rows = {{finish::reference_air, hours}};
+  if (const auto law = p.law(Stage::recoat)) {  // a stage with a law of its own
+    finish::Fit fit{*law, 0};
+    fit.law.activation = KilojoulesPerMole(70);
+    fit.law.wet_bulb_share = 0.8;
+    p.fits[Stage::recoat] = fit;
+  }
   return p;
 }
 
@@ -48,11 +54,14 @@ RC_GTEST_PROP(CheckClock, AgreesWithTheLookUp, ()) {
   const auto mechanism = static_cast<Mechanism>(*rc::gen::inRange(0, static_cast<int>(Mechanism::heat_cured) + 1));
   const auto stage = static_cast<Stage>(*rc::gen::inRange(0, static_cast<int>(finish::stage_count)));
   const Instant applied = at(0, 0) + std::chrono::seconds(*rc::gen::inRange(0, 40 * 86400));
-  const bool late = *rc::gen::arbitrary<bool>();
+  using Sides = std::pair<Estimate, finish::Estimate>;
+  const auto [own, theirs] =
+      *rc::gen::element(Sides{Estimate::nominal, finish::Estimate::nominal}, Sides{Estimate::late, finish::Estimate::late},
+                        Sides{Estimate::early, finish::Estimate::early});
   const finish::Product p = product(mechanism);
   const Clocks clocks(weather());
-  const finish::CureClock other(p, weather(), late ? finish::CureClock::Estimate::late : finish::CureClock::Estimate::nominal);
-  const auto a = clocks.reached(p, stage, applied, late ? Estimate::late : Estimate::nominal);
+  const finish::CureClock other(p, weather(), theirs);
+  const auto a = clocks.reached(p, stage, applied, own);
   const auto b = other.reached(stage, applied);
   RC_ASSERT(a.has_value() == b.has_value());
   if (a) RC_ASSERT(std::chrono::abs(*a - *b) <= std::chrono::seconds(1));
@@ -65,7 +74,8 @@ TEST(CheckClock, ShowsElapsedTimeInReferenceAir) {
   EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), Estimate::nominal), at(0, 11, 7));
   EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), Estimate::nominal), at(2, 8, 7));
   EXPECT_EQ(clocks.dried(p, Hours(10), at(0, 8), Estimate::late), at(0, 22));
-  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), Estimate::late), at(1, 8));
+  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), Estimate::nominal), at(1, 8));
+  EXPECT_EQ(clocks.dried(p, Hours(14), at(0, 8), Estimate::early), at(0, 18));
 }
 
 TEST(CheckClock, KnowsNothingOutsideItsAir) {

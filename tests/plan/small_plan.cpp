@@ -333,24 +333,25 @@ Litres brushed(const Plan& plan, const Event& coat) {
   return Litres(area / 9.5);
 }
 
-/// Elapsed time in reference air; 1.4 times as long on the late side, but for the window's end.
+/// Elapsed time in reference air; 1.4 times as long on the late side, and as short on the early side.
 void settle_stages(Event& coat, const finish::Product& product) {
   for (std::size_t s = 0; s < finish::stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);
     const auto hours = product.reference().hours[stage];
-    coat.stages[stage] = coat.late_stages[stage] = std::nullopt;
+    coat.stages[stage] = coat.late_stages[stage] = coat.early_stages[stage] = std::nullopt;
     if (!hours) continue;
     coat.stages[stage] = later(coat.end, *hours);
-    coat.late_stages[stage] = later(coat.end, *hours * (stage == Stage::recoat_close ? 1 : 1.4));
+    coat.late_stages[stage] = later(coat.end, *hours * 1.4);
+    coat.early_stages[stage] = later(coat.end, *hours / 1.4);
   }
 }
 
-HandOver dates(const Plan& plan, bool late) {
+HandOver dates(const Plan& plan, StageInstants Event::*stages) {
   std::map<Stage, Instant> last;
   for (const Event& e : plan.events) {
     if (e.product.empty()) continue;
     for (const Stage stage : {Stage::handle, Stage::pack, Stage::light_use, Stage::full_cure}) {
-      last[stage] = std::max(last[stage], *(late ? e.late_stages : e.stages)[stage]);
+      last[stage] = std::max(last[stage], *(e.*stages)[stage]);
     }
   }
   return {last[Stage::handle], last[Stage::pack], last[Stage::pack], last[Stage::light_use], last[Stage::full_cure]};
@@ -373,8 +374,10 @@ void Small::settle() {
   row.left_over = Litres(1) - row.need;
   plan.purchase = {row};
   PieceResult& result = plan.pieces.front();
-  result.ready = dates(plan, false);
-  result.ready_late = dates(plan, true);
+  result.ready = dates(plan, &Event::stages);
+  result.ready_late = dates(plan, &Event::late_stages);
+  result.ready_early = dates(plan, &Event::early_stages);
+  result.ready_early.deliver.reset();
   result.slack = *result.due - *result.ready_late.deliver;
 }
 

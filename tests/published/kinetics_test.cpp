@@ -109,7 +109,8 @@ double equivalent_age(const Value& v) {
   for (const Spell& spell : spells) total += Hours(spell.hours);
   const Instant end = later(Instant{}, total);
   const climate::AirSeries air(Past(spells), Instant{}, end);
-  const finish::ClockIntegral clock(air, bare_arrhenius(activation), at(v.number("reference_C")), finish::Side::slow, false);
+  const finish::ClockIntegral clock(air, bare_arrhenius(activation), at(v.number("reference_C")), finish::Side::slow,
+                                    finish::Estimate::nominal);
   return clock.between(Instant{}, end).count();
 }
 

@@ -12,13 +12,14 @@ using finish::Stage;
 const std::vector<double>* Clocks::rates(const Key& key) const {
   const auto found = rates_.find(key);
   if (found != rates_.end()) return &found->second;
-  const auto& [product, clock, side, estimate] = key;
-  const auto law = product->law(clock);
+  const auto& [product, stage, side, estimate] = key;
+  const auto law = stage ? product->law(*stage) : product->law(Clock::drying);
   if (!law) return nullptr;
   const finish::Rate rate(*law, product->reference().air, side);
   std::vector<double> values;
   for (const climate::AirRow& row : air_.rows()) {
-    values.push_back(rate(row.air) / (estimate == Estimate::late ? finish::uncertainty(row.air) : 1));
+    const double unsure = finish::uncertainty(row.air);
+    values.push_back(rate(row.air) * (estimate == Estimate::late ? 1 / unsure : estimate == Estimate::early ? unsure : 1));
   }
   return &rates_.emplace(key, std::move(values)).first->second;
 }
@@ -41,23 +42,20 @@ std::optional<Instant> Clocks::run(const Key& key, Instant from, Hours need) con
 }
 
 std::optional<Instant> Clocks::dried(const Product& product, Hours need, Instant applied, Estimate estimate) const {
-  return run({&product, Clock::drying, Side::slow, estimate}, applied, need);
+  return run({&product, std::nullopt, Side::slow, estimate}, applied, need);
 }
 
 std::optional<Instant> Clocks::reached(const Product& product, Stage stage, Instant applied, Estimate estimate) const {
   const finish::StageHours& hours = product.reference().hours;
   if (!hours[stage]) return std::nullopt;
-  if (finish::clock_of(stage) == Clock::drying) return dried(product, *hours[stage], applied, estimate);
-  const auto law = product.law(Clock::cure);
-  if (!law) return std::nullopt;
-  const bool window = stage == Stage::recoat_close;  // a window must not be promised longer than it may be: fast clocks, on either estimate
-  const Side side = window ? Side::fast : Side::slow;
-  const Estimate sure = window ? Estimate::nominal : estimate;
-  const Key key{&product, Clock::cure, side, sure};
-  if (!law->cure_starts_at_recoat || !hours[Stage::recoat]) return run(key, applied, *hours[stage]);
-  const auto recoat = run({&product, Clock::drying, side, sure}, applied, *hours[Stage::recoat]);
+  // A window must not be promised longer than it may be: fast clocks.
+  const Side side = stage == Stage::recoat_close ? Side::fast : Side::slow;
+  const auto law = product.law(finish::clock_of(stage));
+  const bool waits = law && finish::clock_of(stage) == Clock::cure && law->cure_starts_at_recoat && hours[Stage::recoat];
+  if (!waits) return run({&product, stage, side, estimate}, applied, *hours[stage]);
+  const auto recoat = run({&product, Stage::recoat, side, estimate}, applied, *hours[Stage::recoat]);
   if (!recoat) return std::nullopt;
-  return run(key, *recoat, *hours[stage] - *hours[Stage::recoat]);
+  return run({&product, stage, side, estimate}, *recoat, *hours[stage] - *hours[Stage::recoat]);
 }
 
 }  // namespace coatday::plan::checking

@@ -11,7 +11,7 @@
 
 namespace coatday::plan::checking {
 
-enum class Estimate { nominal, late };
+enum class Estimate { nominal, late, early };
 
 /// When coats reach their stages in one air. Remembers each row's rate, nothing else.
 class Clocks {
@@ -24,7 +24,8 @@ class Clocks {
   [[nodiscard]] std::optional<Instant> dried(const finish::Product&, Hours, Instant applied, Estimate) const;
 
  private:
-  using Key = std::tuple<const finish::Product*, finish::Clock, finish::Side, Estimate>;
+  /// No stage: the drying clock as a whole.
+  using Key = std::tuple<const finish::Product*, std::optional<finish::Stage>, finish::Side, Estimate>;
   [[nodiscard]] const std::vector<double>* rates(const Key&) const;
   [[nodiscard]] std::optional<Instant> run(const Key&, Instant from, Hours need) const;
 

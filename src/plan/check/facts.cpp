@@ -139,21 +139,25 @@ void Facts::time_events() {
     if (!events[i].own_clock) {
       events[i].stages = e.stages;
       events[i].late = e.late_stages;
+      events[i].early = e.early_stages;
       continue;
     }
     for (std::size_t s = 0; s < finish::stage_count; ++s) {
       const auto stage = static_cast<finish::Stage>(s);
       events[i].stages[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::nominal);
       events[i].late[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::late);
+      events[i].early[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::early);
     }
   }
   working = shop::working_time(job.shop, first - std::chrono::hours(24), last + std::chrono::hours(24));
 }
 
-Instant Facts::reached(std::size_t coat, std::initializer_list<finish::Stage> stages) const {
+Instant Facts::reached(std::size_t coat, std::initializer_list<finish::Stage> stages, Estimate estimate) const {
+  const EventFacts& of = events[coat];
+  const StageInstants& at = estimate == Estimate::nominal ? of.stages : estimate == Estimate::late ? of.late : of.early;
   const finish::StageHours& has = events[coat].product->reference().hours;
   for (const finish::Stage stage : stages) {
-    if (has[stage]) return events[coat].stages[stage].value_or(never);
+    if (has[stage]) return at[stage].value_or(never);
   }
   return event(coat).end;
 }

@@ -36,8 +36,8 @@ struct EventFacts {
   std::string load;                          ///< key into Facts::loads; empty: none
   shop::Dust dust = shop::Dust::none;        ///< as the plan or the job says, the dustier
   bool hot = false;
-  StageInstants stages, late;  ///< by the checker's own clocks
-  bool own_clock = false;      ///< false: no coat, or its end lies before the air; then the plan's word is taken
+  StageInstants stages, late, early;  ///< by the checker's own clocks
+  bool own_clock = false;             ///< false: no coat, or its end lies before the air; then the plan's word is taken
 };
 
 struct LoadFacts {
@@ -71,7 +71,7 @@ struct Facts {
   [[nodiscard]] const Event& event(std::size_t i) const { return plan.events[i]; }
   [[nodiscard]] bool coat(std::size_t i) const { return events[i].product != nullptr; }
   /// When a coat reaches the first of these stages that its product has: `never` when the air ends first, the coat's end when it has none.
-  [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>) const;
+  [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>, Estimate = Estimate::nominal) const;
   /// The coat that lies on a face when an event comes to it.
   [[nodiscard]] std::optional<std::size_t> coat_below(std::size_t face, std::size_t event) const;
   /// May it be split at breaks? A coat and a turn may not, whatever the plan says, nor work for which the job does not allow it.

@@ -36,34 +36,42 @@ class ReadyJudge {
   }
 
   void run() {
-    for (const bool late : {false, true}) {
-      const HandOver& ready = late ? result_.ready_late : result_.ready;
-      stage(ready.handle, Stage::handle, late);
-      stage(ready.pack, Stage::pack, late);
-      stage(ready.light_use, Stage::light_use, late);
-      stage(ready.full_cure, Stage::full_cure, late);
-      deliver(ready.deliver, late);
-    }
+    stages(result_.ready, Estimate::nominal);
+    stages(result_.ready_late, Estimate::late);
+    stages(result_.ready_early, Estimate::early);
+    deliver(result_.ready.deliver, Estimate::nominal);
+    deliver(result_.ready_late.deliver, Estimate::late);
     slack();
   }
 
  private:
+  void stages(const HandOver& ready, Estimate side) {
+    stage(ready.handle, Stage::handle, side);
+    stage(ready.pack, Stage::pack, side);
+    stage(ready.light_use, Stage::light_use, side);
+    stage(ready.full_cure, Stage::full_cure, side);
+  }
+
+  static const char* side_words(Estimate side) {
+    return side == Estimate::nominal ? "" : side == Estimate::late ? ", late side," : ", early side,";
+  }
+
   void tell(const std::string& message) { out_.push_back({"ready-differs", result_.name + ": " + message}); }
   [[nodiscard]] std::string when(const std::optional<Instant>& t) const { return t ? facts_.when(*t) : "no date"; }
 
   /// Every coat that has the stage must have reached it; the last coat on each face must have some word on it.
-  [[nodiscard]] Date date(Stage stage, bool late) const {
+  [[nodiscard]] Date date(Stage stage, Estimate side) const {
     Date result;
     for (std::size_t i = 0; i < facts_.events.size(); ++i) {
-      if (facts_.event(i).piece == piece_ && facts_.coat(i) && clocked(i, stage)) result.add(reached(i, {stage}, late));
+      if (facts_.event(i).piece == piece_ && facts_.coat(i) && clocked(i, stage)) result.add(reached(i, {stage}, side));
     }
     for (std::size_t f = 0; f < facts_.faces.size(); ++f) {
-      if (facts_.plan.faces[f].piece == piece_) last_coat(f, stage, late, result);
+      if (facts_.plan.faces[f].piece == piece_) last_coat(f, stage, side, result);
     }
     return result;
   }
 
-  void last_coat(std::size_t face, Stage stage, bool late, Date& result) const {
+  void last_coat(std::size_t face, Stage stage, Estimate side, Date& result) const {
     std::optional<std::size_t> coat;
     std::optional<Instant> baked;
     for (const std::size_t i : facts_.faces[face].events) {
@@ -79,7 +87,7 @@ class ReadyJudge {
     const bool by_heat = finish::clock_of(stage) == finish::Clock::cure && !product.law(finish::Clock::cure);
     if (by_heat) return result.add(baked);
     if (stage == Stage::pack || stage == Stage::handle)
-      return result.add(reached(*coat, {Stage::handle, Stage::recoat, Stage::tack_free}, late));
+      return result.add(reached(*coat, {Stage::handle, Stage::recoat, Stage::tack_free}, side));
     result.open = true;
   }
 
@@ -88,18 +96,19 @@ class ReadyJudge {
     return product.reference().hours[stage] && product.law(finish::clock_of(stage));
   }
 
-  [[nodiscard]] std::optional<Instant> reached(std::size_t coat, std::initializer_list<Stage> stages, bool late) const {
-    const finish::StageHours& has = facts_.events[coat].product->reference().hours;
+  [[nodiscard]] std::optional<Instant> reached(std::size_t coat, std::initializer_list<Stage> stages, Estimate side) const {
+    const EventFacts& of = facts_.events[coat];
+    const StageInstants& at = side == Estimate::nominal ? of.stages : side == Estimate::late ? of.late : of.early;
     for (const Stage stage : stages) {
-      if (has[stage]) return (late ? facts_.events[coat].late : facts_.events[coat].stages)[stage];
+      if (of.product->reference().hours[stage]) return at[stage];
     }
     return facts_.event(coat).end;
   }
 
   /// The date may also wait for the last dry work.
-  void stage(const std::optional<Instant>& said, Stage stage, bool late) {
-    const Date own = date(stage, late);
-    const std::string what = fmt::format("{}{}", finish::word(stage), late ? ", late side," : "");
+  void stage(const std::optional<Instant>& said, Stage stage, Estimate side) {
+    const Date own = date(stage, side);
+    const std::string what = fmt::format("{}{}", finish::word(stage), side_words(side));
     if (own.open && said) return tell(fmt::format("{} {}, though a coat does not get there, or nobody says when", what, when(said)));
     if (own.open || !own.at) return;
     const Instant latest = std::max(*own.at, last_);
@@ -109,22 +118,22 @@ class ReadyJudge {
 
   /// When all is print-free (or dry to handle, where no clock leads further) and dry work and assembly are over, then in working hours; or
   /// when the delivery itself starts.
-  void deliver(const std::optional<Instant>& said, bool late) {
+  void deliver(const std::optional<Instant>& said, Estimate side) {
     Date own;
     own.add(last_);
     for (std::size_t i = 0; i < facts_.events.size(); ++i) {
       if (facts_.event(i).piece != piece_ || !facts_.coat(i)) continue;
-      own.add(clocked(i, Stage::pack) ? reached(i, {Stage::pack}, late) : reached(i, {Stage::handle}, late));
+      own.add(clocked(i, Stage::pack) ? reached(i, {Stage::pack}, side) : reached(i, {Stage::handle}, side));
     }
     for (const OrderWorkFacts& work : facts_.order_work) {
       const bool ours = work.piece == piece_ && work.event && !work.work->delivery && work.work->when == OrderWork::When::after_finishing;
       if (ours) own.add(later(facts_.event(*work.event).end, work.work->work.rest));
     }
-    const std::string what = late ? "deliver, late side," : "deliver";
+    const std::string what = fmt::format("deliver{}", side_words(side));
     if (own.open && said) return tell(fmt::format("{} {}, though a coat is not print-free while the air is known", what, when(said)));
     if (own.open) return;
     const Instant open = working_at_or_after(*own.at);
-    const Instant latest = delivery_ && !late ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
+    const Instant latest = delivery_ && side == Estimate::nominal ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
     if (said && *said + rounding >= *own.at && *said <= latest + rounding) return;
     tell(fmt::format("{} {}, the events say {}", what, when(said), when(own.at)));
   }

@@ -45,6 +45,39 @@ void check_volume(const Facts& facts, std::size_t i, Breaches& out) {
   }
 }
 
+/// Every air that an event meets.
+std::vector<climate::Air> airs_of(const Facts& facts, const Event& e) {
+  std::vector<climate::Air> airs;
+  for (const climate::AirRow& row : facts.plan.air.rows()) {
+    if (row.from < e.end && row.from + climate::AirSeries::step > e.start) airs.push_back(row.air);
+  }
+  return airs;
+}
+
+/// The clock of a mix: its cure, as far as the law goes in the cold, without end in the heat.
+double mix_rate(const finish::Product& product, climate::Air air, bool in_the_pot) {
+  const auto law = product.law(finish::Clock::cure);
+  if (!law) return 1;
+  if (in_the_pot) return finish::rate(*law, air, finish::reference_air, finish::Side::fast);
+  air.temperature = std::max(air.temperature, law->no_credit_below);
+  return finish::rate(*law, air, finish::reference_air);
+}
+
+/// Each mix stands until it is ready, as long as its air asks. Where the set-up is shared somebody else mixed it.
+void check_induction(const Facts& facts, std::size_t i, Breaches& out) {
+  const finish::Product& product = *facts.events[i].product;
+  const Event& e = facts.event(i);
+  if (!product.pot_life || !product.two_part || e.done || e.set_up == Minutes(0)) return;
+  for (const climate::Air& air : airs_of(facts, e)) {
+    const double rate = mix_rate(product, air, false);
+    const Hours stands = product.two_part->induction * std::max(1, e.mixes) / (rate > 0 ? rate : 1);
+    if (stands <= Hours(e.set_up) + rounding) continue;
+    out.push_back({"induction", fmt::format("{}: {} mixes stand {}, the set-up has {}", facts.name(i), std::max(1, e.mixes),
+                                            format_span(stands), format_span(e.set_up))});
+    return;
+  }
+}
+
 /// A pot is in use from the first item to the last: fetching and placing in between count, the wait before wiping does not.
 void check_pot_life(const Facts& facts, std::size_t i, Breaches& out) {
   const finish::Product& product = *facts.events[i].product;
@@ -52,9 +85,12 @@ void check_pot_life(const Facts& facts, std::size_t i, Breaches& out) {
   if (!product.pot_life || e.done) return;
   const Hours at_the_pot =
       Hours(e.end - e.start) - e.set_up - e.clean_up - product.stand.value_or(Hours(0)) - grid;  // its end is on the grid
-  if (at_the_pot <= *product.pot_life * std::max(1, e.mixes) + rounding) return;
-  out.push_back({"pot-life", fmt::format("{}: {} mixes last {}, the coat takes {}", facts.name(i), std::max(1, e.mixes),
-                                         format_span(*product.pot_life * std::max(1, e.mixes)), format_span(at_the_pot))});
+  double fastest = 1e-9;
+  for (const climate::Air& air : airs_of(facts, e)) fastest = std::max(fastest, mix_rate(product, air, true));
+  const Hours lasts = *product.pot_life * std::max(1, e.mixes) / fastest;
+  if (at_the_pot <= lasts + rounding) return;
+  out.push_back({"pot-life", fmt::format("{}: {} mixes last {}, the coat takes {}", facts.name(i), std::max(1, e.mixes), format_span(lasts),
+                                         format_span(at_the_pot))});
 }
 
 class PurchaseJudge {
@@ -130,6 +166,7 @@ void check_volumes(const Facts& facts, Breaches& out) {
     if (!facts.coat(i)) continue;
     if (!facts.event(i).done) check_volume(facts, i, out);
     check_pot_life(facts, i, out);
+    check_induction(facts, i, out);
   }
 }
 

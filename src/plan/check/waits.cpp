@@ -26,11 +26,15 @@ bool abrades(const Facts& facts, std::size_t i) {
 /// What the coat below must have reached before this event.
 Bound dry_enough(const Facts& facts, std::size_t i, std::size_t below) {
   const finish::Step* step = facts.events[i].step;
-  const auto bound = [&](std::initializer_list<Stage> stages) {
-    return Bound{facts.reached(below, stages), fmt::format("{} reaches {}", facts.name(below), finish::word(*stages.begin()))};
+  const auto bound = [&](std::initializer_list<Stage> stages, bool surely = false) {
+    return Bound{facts.reached(below, stages, surely ? Estimate::late : Estimate::nominal),
+                 fmt::format("{} reaches {}{}", facts.name(below), finish::word(*stages.begin()), surely ? " by the late side" : "")};
   };
-  if (step != nullptr && step->after_stage) return bound({*step->after_stage, Stage::recoat, Stage::handle});
-  if (facts.coat(i)) return bound({Stage::recoat, Stage::handle, Stage::tack_free});
+  if (step != nullptr && step->after_stage) {
+    const bool by_touch = finish::clock_of(*step->after_stage) == finish::Clock::drying && *step->after_stage != Stage::recoat;
+    return bound({*step->after_stage, Stage::recoat, Stage::handle}, facts.coat(i) && !by_touch);
+  }
+  if (facts.coat(i)) return bound({Stage::recoat, Stage::handle, Stage::tack_free}, true);
   if (abrades(facts, i)) return bound({Stage::sand, Stage::recoat, Stage::handle, Stage::tack_free});
   return bound({Stage::handle, Stage::tack_free});
 }
@@ -41,7 +45,7 @@ std::optional<Bound> longer_wait(const Facts& facts, std::size_t i, std::size_t 
   const finish::Product& under = *facts.events[below].product;
   const finish::OverRule* rule = facts.job.catalogue.over_rule(upper, under);
   if (rule == nullptr || rule->verdict != finish::Verdict::longer_wait || !facts.events[below].own_clock) return std::nullopt;
-  const auto dried = facts.clocks.dried(under, rule->wait, facts.event(below).end, Estimate::nominal);
+  const auto dried = facts.clocks.dried(under, rule->wait, facts.event(below).end, Estimate::late);
   return Bound{dried.value_or(never), fmt::format("{} over {} waits {}", upper.name, under.name, format_span(rule->wait))};
 }
 
@@ -90,7 +94,7 @@ class WaitJudge {
     if (forbidden(facts_, i_, below)) over_ = below;
     const bool has_window = facts_.events[below].product->reference().hours[Stage::recoat_close].has_value();
     if (!has_window || abraded_between(facts_, face, below, i_)) return;
-    const Instant close = facts_.reached(below, {Stage::recoat_close});
+    const Instant close = facts_.reached(below, {Stage::recoat_close}, Estimate::early);
     if (!closes_ || close < closes_->at) closes_ = Bound{close, "the recoat window of " + facts_.name(below) + " closes"};
   }
 
@@ -145,6 +149,13 @@ bool alike(std::optional<Instant> a, std::optional<Instant> b, Instant air_end) 
   return both && std::chrono::abs(x - y) <= rounding;
 }
 
+void compare_stage(const Facts& facts, std::size_t i, Stage stage, const char* side, std::optional<Instant> said,
+                   std::optional<Instant> own, Breaches& out) {
+  if (alike(said, own, facts.plan.air.end())) return;
+  out.push_back({"stage-differs", fmt::format("{}: {}{} at {}, by the clock {}", facts.name(i), finish::word(stage), side,
+                                              said ? facts.when(*said) : "no time", own ? facts.when(*own) : "no time")});
+}
+
 }  // namespace
 
 void check_stages(const Facts& facts, Breaches& out) {
@@ -153,14 +164,10 @@ void check_stages(const Facts& facts, Breaches& out) {
     for (std::size_t s = 0; s < finish::stage_count; ++s) {
       const auto stage = static_cast<Stage>(s);
       const Event& e = facts.event(i);
-      for (const bool late : {false, true}) {
-        const auto said = (late ? e.late_stages : e.stages)[stage];
-        const auto own = (late ? facts.events[i].late : facts.events[i].stages)[stage];
-        if (alike(said, own, facts.plan.air.end())) continue;
-        out.push_back(
-            {"stage-differs", fmt::format("{}: {}{} at {}, by the clock {}", facts.name(i), finish::word(stage), late ? ", late side," : "",
-                                          said ? facts.when(*said) : "no time", own ? facts.when(*own) : "no time")});
-      }
+      const EventFacts& own = facts.events[i];
+      compare_stage(facts, i, stage, "", e.stages[stage], own.stages[stage], out);
+      compare_stage(facts, i, stage, ", late side,", e.late_stages[stage], own.late[stage], out);
+      compare_stage(facts, i, stage, ", early side,", e.early_stages[stage], own.early[stage], out);
     }
   }
 }

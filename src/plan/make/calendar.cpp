@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "plan/make/mixing.h"
+
 namespace coatday::plan {
 
 namespace {
@@ -78,11 +80,12 @@ solver::Intervals Calendar::pausing(solver::Time steps) const {
 
 solver::Function Calendar::pausing_end(solver::Time steps) const { return std::make_shared<PausingEnd>(working_, steps); }
 
-solver::Intervals air_allows(const finish::Product& product, const climate::AirSeries& air, const Grid& grid, solver::Time steps) {
+solver::Intervals air_allows(const finish::Product& product, const Mixing* mixing, const climate::AirSeries& air, const Grid& grid,
+                             solver::Time steps) {
   const std::vector<bool> rows = finish::allowed_rows(product, air);
   solver::Intervals open;
   for (std::size_t r = 0; r < rows.size(); ++r) {
-    if (!rows[r]) continue;
+    if (!rows[r] || (mixing != nullptr && !keeps_to(*mixing, product, air.rows()[r].air))) continue;
     const Instant from = air.rows()[r].from;
     const solver::Interval row{grid.up(from), grid.down(from + climate::AirSeries::step)};
     if (!open.empty() && open.back().end >= row.begin) {

@@ -25,8 +25,10 @@ class Calendar {
   solver::Time horizon_;
 };
 
-/// Starts from which a coat of so many steps stays within the product's limits, the hold after it included.
-[[nodiscard]] solver::Intervals air_allows(const finish::Product&, const climate::AirSeries&, const Grid&, solver::Time steps);
+/// Starts from which a coat of so many steps stays within the product's limits, the hold after it included, and, where it is mixed, in air
+/// that its mixing is made for.
+[[nodiscard]] solver::Intervals air_allows(const finish::Product&, const Mixing*, const climate::AirSeries&, const Grid&,
+                                           solver::Time steps);
 
 [[nodiscard]] solver::Intervals intersection(const solver::Intervals&, const solver::Intervals&);
 [[nodiscard]] solver::Intervals cut(const solver::Intervals&, solver::Time from, solver::Time until);

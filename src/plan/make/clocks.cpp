@@ -7,8 +7,7 @@ namespace {
 /// A clock's stage or a drying wait, seen from the grid.
 class ClockFunction final : public solver::Monotone {
  public:
-  ClockFunction(Clocks& clocks, const Grid& grid, Wait wait, const finish::Product* product, finish::CureClock::Estimate estimate,
-                Rounding rounding)
+  ClockFunction(Clocks& clocks, const Grid& grid, Wait wait, const finish::Product* product, finish::Estimate estimate, Rounding rounding)
       : clocks_(clocks), grid_(grid), wait_(wait), product_(product), estimate_(estimate), rounding_(rounding) {}
 
   [[nodiscard]] solver::Time at(solver::Time t) const override {
@@ -35,19 +34,19 @@ class ClockFunction final : public solver::Monotone {
   Grid grid_;
   Wait wait_;
   const finish::Product* product_;
-  finish::CureClock::Estimate estimate_;
+  finish::Estimate estimate_;
   Rounding rounding_;
 };
 
 }  // namespace
 
-const finish::CureClock& Clocks::of(const finish::Product& product, finish::CureClock::Estimate estimate) {
+const finish::CureClock& Clocks::of(const finish::Product& product, finish::Estimate estimate) {
   std::unique_ptr<finish::CureClock>& clock = clocks_[{&product, estimate}];
-  if (!clock) clock = std::make_unique<finish::CureClock>(product, rates_, estimate);
+  if (!clock) clock = std::make_unique<finish::CureClock>(product, integrals_, estimate);
   return *clock;
 }
 
-StageInstants Clocks::stages(const finish::Product& product, Instant applied, finish::CureClock::Estimate estimate) {
+StageInstants Clocks::stages(const finish::Product& product, Instant applied, finish::Estimate estimate) {
   StageInstants result;
   for (std::size_t s = 0; s < finish::stage_count; ++s) {
     const auto stage = static_cast<finish::Stage>(s);
@@ -56,16 +55,15 @@ StageInstants Clocks::stages(const finish::Product& product, Instant applied, fi
   return result;
 }
 
-std::optional<Instant> Clocks::ends(const Wait& wait, const finish::Product* product, Instant applied,
-                                    finish::CureClock::Estimate estimate) {
+std::optional<Instant> Clocks::ends(const Wait& wait, const finish::Product* product, Instant applied, finish::Estimate estimate) {
   if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return later(applied, elapsed->hours);
   if (product == nullptr) return applied;
   if (const auto* stage = std::get_if<StageOf>(&wait)) return of(*product, estimate).reached(stage->stage, applied);
   return of(*product, estimate).dried(std::get<Dried>(wait).need, applied);
 }
 
-solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const finish::Product* product,
-                                       finish::CureClock::Estimate estimate, Rounding rounding) {
+solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const finish::Product* product, finish::Estimate estimate,
+                                       Rounding rounding) {
   if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return solver::shift(Grid::steps(elapsed->hours));
   const auto* stage = std::get_if<StageOf>(&wait);
   const double what = stage != nullptr ? static_cast<double>(stage->stage) : std::get<Dried>(wait).need.count();

@@ -16,23 +16,23 @@ enum class Rounding { up, down };
 
 class Clocks {
  public:
-  explicit Clocks(const climate::AirSeries& air) : rates_(air) {}
+  explicit Clocks(const climate::AirSeries& air) : integrals_(air) {}
 
-  [[nodiscard]] const climate::AirSeries& air() const { return rates_.air(); }
-  [[nodiscard]] const finish::CureClock& of(const finish::Product&, finish::CureClock::Estimate);
+  [[nodiscard]] const climate::AirSeries& air() const { return integrals_.air(); }
+  [[nodiscard]] const finish::CureClock& of(const finish::Product&, finish::Estimate);
   /// All stages of a coat finished at `applied`.
-  [[nodiscard]] StageInstants stages(const finish::Product&, Instant applied, finish::CureClock::Estimate);
+  [[nodiscard]] StageInstants stages(const finish::Product&, Instant applied, finish::Estimate);
   /// When the wait after a coat of this product (null: dry work, elapsed time only) ends.
-  [[nodiscard]] std::optional<Instant> ends(const Wait&, const finish::Product*, Instant applied, finish::CureClock::Estimate);
+  [[nodiscard]] std::optional<Instant> ends(const Wait&, const finish::Product*, Instant applied, finish::Estimate);
 
   /// One for all that ask the same.
-  [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const finish::Product*, finish::CureClock::Estimate, Rounding);
+  [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const finish::Product*, finish::Estimate, Rounding);
 
  private:
-  using Question = std::tuple<const finish::Product*, std::size_t, double, finish::CureClock::Estimate,
+  using Question = std::tuple<const finish::Product*, std::size_t, double, finish::Estimate,
                               Rounding>;  ///< what is waited for, by kind and value
-  using Key = std::pair<const finish::Product*, finish::CureClock::Estimate>;
-  finish::Rates rates_;
+  using Key = std::pair<const finish::Product*, finish::Estimate>;
+  finish::Integrals integrals_;
   std::map<Key, std::unique_ptr<finish::CureClock>> clocks_;
   std::map<Question, solver::Function> functions_;
 };

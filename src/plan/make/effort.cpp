@@ -17,15 +17,19 @@ std::optional<finish::Method> method_of(const finish::Step& step, const finish::
   return std::nullopt;
 }
 
-Effort coat_effort(const finish::Product& product, finish::Method method, SquareMetres area, int items, const shop::Shop& shop) {
+Mixing as_recorded(const finish::Product& product) {
+  return {product.pot_life.value_or(Hours(0)), product.two_part ? product.two_part->induction : Hours(0)};
+}
+
+Effort coat_effort(const finish::Product& product, finish::Method method, SquareMetres area, int items, const shop::Shop& shop,
+                   const Mixing& mixing) {
   const auto rate = product.work_rates.find(method);
   const Hours applying(rate == product.work_rates.end() ? 0 : area.value() / rate->second.value());
   Effort effort;
   const Hours handling = Hours(shop.handling) * items;
-  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil((applying + handling) / *product.pot_life - 1e-9)));
-  const Hours induction = product.two_part ? product.two_part->induction : Hours(0);
+  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil((applying + handling) / mixing.pot_life - 1e-9)));
   effort.hands_on = on_grid(applying + product.stand.value_or(Hours(0)) + Hours(shop.handling) * items);
-  const Hours set_up = (product.set_up + induction) * std::max(1, effort.mixes);
+  const Hours set_up = (product.set_up + mixing.induction) * std::max(1, effort.mixes);
   effort.set_up = Grid::steps(set_up) * grid_step;
   effort.clean_up = Grid::steps(product.clean_up) * grid_step;
   return effort;

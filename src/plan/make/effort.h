@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "finish/schedule.h"
+#include "plan/make/task.h"
 #include "shop/shop.h"
 
 namespace coatday::plan {
@@ -22,8 +23,10 @@ inline constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no sour
 /// The method of a step: its own, else the first of the shop's that the product takes.
 [[nodiscard]] std::optional<finish::Method> method_of(const finish::Step&, const finish::Product&, const shop::Shop&);
 
+/// As the record has it, in reference air.
+[[nodiscard]] Mixing as_recorded(const finish::Product&);
 /// One coat over an area: area / work rate, the standing time before wiping, handling; as many mixes as the pot life makes of it.
-[[nodiscard]] Effort coat_effort(const finish::Product&, finish::Method, SquareMetres, int items, const shop::Shop&);
+[[nodiscard]] Effort coat_effort(const finish::Product&, finish::Method, SquareMetres, int items, const shop::Shop&, const Mixing&);
 /// Dry work: by area, or a fixed time per item, or the sum of a bake's stages.
 [[nodiscard]] Effort dry_effort(const finish::Step&, SquareMetres, int items, const shop::Shop&);
 /// Turning so many items over.

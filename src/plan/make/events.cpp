@@ -88,8 +88,9 @@ class Writer {
     event.product = task.product->id;
     event.film = task.product->film;
     event.mixes = task.mixes;
-    event.stages = clocks_.stages(*task.product, event.end, CureClock::Estimate::nominal);
-    event.late_stages = clocks_.stages(*task.product, event.end, CureClock::Estimate::late);
+    event.stages = clocks_.stages(*task.product, event.end, finish::Estimate::nominal);
+    event.late_stages = clocks_.stages(*task.product, event.end, finish::Estimate::late);
+    event.early_stages = clocks_.stages(*task.product, event.end, finish::Estimate::early);
     plan_.products.emplace(task.product->id, *task.product);
     if (task.stand) event.wipe_by = event.end - event.clean_up;
     std::vector<finish::Surface> surfaces;
@@ -105,19 +106,31 @@ class Writer {
       if (task == event_of_task_.end() || other == event_of_task_.end()) continue;
       const Event& before = plan_.events[other->second];
       const finish::Product* product = graph_.tasks[after.other].product;
-      const auto earliest = clocks_.ends(after.wait, product, before.end, CureClock::Estimate::nominal);
+      const auto earliest = clocks_.ends(after.wait, product, before.end, after.late ? finish::Estimate::late : finish::Estimate::nominal);
       if (!earliest) continue;
-      plan_.events[task->second].after.push_back({before.id, stage_of(after.wait), *earliest, after.reason});
+      plan_.events[task->second].after.push_back({before.id, stage_of(after.wait), *earliest, after.reason, after.late});
     }
     for (const Before& limit : graph_.before) {
       const auto task = event_of_task_.find(limit.task);
       const auto other = event_of_task_.find(limit.other);
       if (task == event_of_task_.end() || other == event_of_task_.end()) continue;
-      if (limit.remedy && event_of_task_.count(*limit.remedy) != 0) continue;  // scuffed instead
       const Event& before = plan_.events[other->second];
-      const auto latest = clocks_.ends(limit.limit, graph_.tasks[limit.other].product, before.end, CureClock::Estimate::nominal);
+      if (limit.remedy && event_of_task_.count(*limit.remedy) != 0) {  // scuffed instead
+        say_no_window(plan_.events[event_of_task_.at(*limit.remedy)], before);
+        continue;
+      }
+      const auto latest = clocks_.ends(limit.limit, graph_.tasks[limit.other].product, before.end, finish::Estimate::early);
       if (latest) plan_.events[task->second].before.push_back({before.id, stage_of(limit.limit), *latest, limit.reason});
     }
+  }
+
+  /// A window that may be over before it is surely open.
+  static void say_no_window(Event& scuff, const Event& below) {
+    const auto& open = below.late_stages[finish::Stage::recoat];
+    const auto& close = below.early_stages[finish::Stage::recoat_close];
+    if (scuff.done || !close || (open && *open < *close)) return;
+    scuff.note =
+        fmt::format("no recoat window is sure in this air: {} may be too hard to bond before it is surely dry to recoat", below.name);
   }
 
   static std::optional<finish::Stage> stage_of(const Wait& wait) {

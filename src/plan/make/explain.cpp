@@ -154,7 +154,7 @@ class Explainer {
   Instant wet_from(const Event& event, Instant at) const {
     const finish::Product& product = plan_.products.at(event.product);
     const Instant end = at + (event.end - event.start);
-    return clocks_.of(product, finish::CureClock::Estimate::nominal).reached(wet_until(product), end).value_or(end);
+    return clocks_.of(product, finish::Estimate::nominal).reached(wet_until(product), end).value_or(end);
   }
 
   const Plan& plan_;

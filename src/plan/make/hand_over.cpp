@@ -17,7 +17,7 @@ using finish::Stage;
 /// coat on each face must.
 class StageDate {
  public:
-  StageDate(const Plan& plan, std::size_t piece, Stage stage, bool late) : plan_(plan), stage_(stage), late_(late) {
+  StageDate(const Plan& plan, std::size_t piece, Stage stage, finish::Estimate side) : plan_(plan), stage_(stage), side_(side) {
     for (const Event& event : plan.events) {
       if (event.piece != piece) continue;
       if (!event.product.empty()) coat(event);
@@ -49,8 +49,13 @@ class StageDate {
     std::optional<Instant> baked;
   };
 
+  [[nodiscard]] const StageInstants& of(const Event& event) const {
+    if (side_ == finish::Estimate::nominal) return event.stages;
+    return side_ == finish::Estimate::late ? event.late_stages : event.early_stages;
+  }
+
   void coat(const Event& event) {
-    const auto& own = (late_ ? event.late_stages : event.stages)[stage_];
+    const auto& own = of(event)[stage_];
     if (own) covered_ = covered_ ? std::max(*covered_, *own) : *own;
     for (const std::size_t face : event.faces) last_[face] = {&event, std::nullopt};
   }
@@ -65,7 +70,7 @@ class StageDate {
   [[nodiscard]] std::optional<Instant> reached_at(const Last& last) const {
     const finish::Product& product = plan_.products.at(last.coat->product);
     if (product.mechanism == finish::Mechanism::heat_cured && finish::clock_of(stage_) == finish::Clock::cure) return last.baked;
-    const StageInstants& stages = late_ ? last.coat->late_stages : last.coat->stages;
+    const StageInstants& stages = of(*last.coat);
     // A finish without a print-free time of its own may be packed when it may be handled.
     if (stage_ == Stage::pack && !has_stage(product, Stage::pack)) return stages[handled(product)];
     if (stage_ == Stage::handle) return stages[handled(product)];
@@ -74,7 +79,7 @@ class StageDate {
 
   const Plan& plan_;
   Stage stage_;
-  bool late_;
+  finish::Estimate side_;
   std::map<std::size_t, Last> last_;
   std::optional<Instant> covered_;
 };
@@ -105,20 +110,22 @@ PieceResult hand_over(Plan& plan, const Job& job, std::size_t p, Instant deliver
   result.name = piece.piece.name;
   result.order = piece.order;
   result.due = piece.promised;
-  const auto dates = [&](bool late) {
+  const auto dates = [&](finish::Estimate side, std::optional<Instant> delivered) {
     HandOver out;
-    out.handle = StageDate(plan, p, Stage::handle, late).date();
-    out.pack = StageDate(plan, p, Stage::pack, late).date();
-    out.deliver = late ? deliver_late : deliver;
-    out.light_use = StageDate(plan, p, Stage::light_use, late).date();
-    out.full_cure = StageDate(plan, p, Stage::full_cure, late).date();
+    out.handle = StageDate(plan, p, Stage::handle, side).date();
+    out.pack = StageDate(plan, p, Stage::pack, side).date();
+    out.deliver = delivered;
+    out.light_use = StageDate(plan, p, Stage::light_use, side).date();
+    out.full_cure = StageDate(plan, p, Stage::full_cure, side).date();
     return out;
   };
-  result.ready = dates(false);
-  result.ready_late = dates(true);
+  result.ready = dates(finish::Estimate::nominal, deliver);
+  result.ready_late = dates(finish::Estimate::late, deliver_late);
+  result.ready_early = dates(finish::Estimate::early, std::nullopt);
   if (result.due) result.slack = Hours(*result.due - deliver_late);
   for (const Stage stage : {Stage::light_use, Stage::full_cure}) {
-    if (const finish::Product* product = StageDate(plan, p, stage, false).missing()) say_missing(plan, piece, stage, *product);
+    if (const finish::Product* product = StageDate(plan, p, stage, finish::Estimate::nominal).missing())
+      say_missing(plan, piece, stage, *product);
   }
   return result;
 }

@@ -182,7 +182,7 @@ class Gatherer {
       const finish::Product* product = step.product ? job_.catalogue.product(*step.product) : nullptr;
       const auto method = product != nullptr ? method_of(step, *product, job_.shop) : std::nullopt;
       if (!method) continue;
-      const Effort effort = coat_effort(*product, *method, std::max(first, second), items, job_.shop);
+      const Effort effort = coat_effort(*product, *method, std::max(first, second), items, job_.shop, as_recorded(*product));
       longest = std::max(longest, effort.hands_on + effort.set_up + effort.clean_up);
     }
     return longest;

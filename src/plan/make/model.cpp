@@ -147,7 +147,11 @@ class Builder {
     if (task.product == nullptr) return open;
     const auto key = std::pair(task.product, steps);
     auto allowed = air_.find(key);
-    if (allowed == air_.end()) allowed = air_.emplace(key, air_allows(*task.product, clocks_.air(), grid_, steps)).first;
+    if (allowed == air_.end()) {
+      const auto mixing = graph_.mixings.find(task.product);
+      const Mixing* mixed = mixing == graph_.mixings.end() ? nullptr : &mixing->second;
+      allowed = air_.emplace(key, air_allows(*task.product, mixed, clocks_.air(), grid_, steps)).first;
+    }
     return intersection(open, allowed->second);
   }
 
@@ -162,7 +166,7 @@ class Builder {
   void minimum_lag(std::size_t i) {
     const After& after = graph_.after[i];
     if (graph_.tasks[after.task].done) return;  // what is done is done
-    const auto estimate = after.late ? CureClock::Estimate::late : CureClock::Estimate::nominal;
+    const auto estimate = after.late ? finish::Estimate::late : finish::Estimate::nominal;
     const solver::Function wait = clocks_.wait_function(grid_, after.wait, graph_.tasks[after.other].product, estimate, Rounding::up);
     const solver::Tag why = tag(Requirement::Kind::after, i);
     for (const int other : activities(after.other)) {
@@ -180,7 +184,7 @@ class Builder {
     solver::MaximumLag lag{
         {static_cast<int>(before.other), solver::Edge::end},
         static_cast<int>(before.task),
-        clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other].product, CureClock::Estimate::nominal, Rounding::down),
+        clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other].product, finish::Estimate::early, Rounding::down),
         tag(Requirement::Kind::before, i),
         std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
@@ -209,7 +213,7 @@ class Builder {
   }
 
   solver::Function stage_function(const finish::Product& product, Stage stage) {
-    return clocks_.wait_function(grid_, StageOf{stage}, &product, CureClock::Estimate::nominal, Rounding::up);
+    return clocks_.wait_function(grid_, StageOf{stage}, &product, finish::Estimate::nominal, Rounding::up);
   }
 
   solver::Span span_until(std::size_t t, Stage stage) {

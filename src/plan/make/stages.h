@@ -19,6 +19,9 @@ namespace coatday::plan {
 /// The side that was coated last must bear the turn: tack-free on points, dry to handle when laid flat.
 [[nodiscard]] finish::Stage turnable(const finish::Product&, piece::Support);
 
+/// The maker sees and feels that it is reached, and need not trust a clock.
+[[nodiscard]] constexpr bool told_by_touch(finish::Stage stage) { return stage < finish::Stage::recoat; }
+
 /// "dry to recoat".
 [[nodiscard]] std::string dry_to(finish::Stage);
 

@@ -1,6 +1,7 @@
 #pragma once
 // What has to be done, before anyone says when: tasks and what ties them to each other, in the trade's terms.
 
+#include <map>
 #include <optional>
 #include <string>
 #include <variant>
@@ -69,7 +70,7 @@ struct After {  ///< `task` starts no earlier than `wait` after the end of `othe
   bool late = false;  ///< by the clock's late side
   std::string reason;
 };
-struct Before {  ///< `task` starts no later than the limit after the end of `other`
+struct Before {  ///< `task` starts no later than the limit after the end of `other`; a window, by the clock's early side
   std::size_t task = 0, other = 0;
   Wait limit;
   std::optional<std::size_t> remedy;  ///< the optional scuff that makes a missed window good
@@ -86,18 +87,26 @@ struct Delivery {
   std::size_t nominal = 0, late = 0;  ///< tasks
 };
 
+/// How a two-part product is mixed here: as short-lived and as slow to be ready as in any air in which it may go on while the shop works.
+struct Mixing {
+  Hours pot_life{0};
+  Hours induction{0};
+};
+using Mixings = std::map<const finish::Product*, Mixing>;
+
 struct TaskGraph {
   std::vector<Task> tasks;
   std::vector<After> after;
   std::vector<Before> before;
   std::vector<Keep> keeps;
   std::vector<Delivery> deliveries;
+  Mixings mixings;  ///< of the products with a pot life
 };
 
 /// Which side of what lies goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
 enum class Sides { hidden_first, show_first };
 
 /// Everything that the job asks for, over these loads.
-[[nodiscard]] TaskGraph make_tasks(const Job&, const Loads&, Sides = Sides::hidden_first);
+[[nodiscard]] TaskGraph make_tasks(const Job&, const Loads&, Mixings, Sides = Sides::hidden_first);
 
 }  // namespace coatday::plan

@@ -223,7 +223,9 @@ class LoadWalk {
       touched_.insert({face, 0});
       task.coat = ++counts_[{face, product.id}];
     }
-    const Effort effort = coat_effort(product, task.method.value_or(finish::Method::brush), area(faces), load_.items, job_.shop);
+    const auto mixing = graph_.mixings.find(&product);
+    const Effort effort = coat_effort(product, task.method.value_or(finish::Method::brush), area(faces), load_.items, job_.shop,
+                                      mixing == graph_.mixings.end() ? Mixing(as_recorded(product)) : mixing->second);
     task.hands_on = effort.hands_on;
     task.set_up = effort.set_up;
     task.clean_up = effort.clean_up;
@@ -238,14 +240,16 @@ class LoadWalk {
     if (!side.coat) return;
     const finish::Product& below = *graph_.tasks[*side.coat].product;
     const finish::Stage stage = step.after_stage.value_or(recoatable(below));
-    after(id, *side.coat, StageOf{stage}, dry_to(stage));
+    const bool by_touch = step.after_stage && told_by_touch(stage);
+    graph_.after.push_back({id, *side.coat, StageOf{stage}, !by_touch, by_touch ? dry_to(stage) : dry_to(stage) + " by the late side"});
     const finish::OverRule* rule = job_.catalogue.over_rule(product, below);
     if (rule != nullptr && rule->verdict == finish::Verdict::longer_wait) {
-      after(id, *side.coat, Dried{rule->wait}, fmt::format("{} over {} waits {}", product.name, below.name, format_span(rule->wait)));
+      graph_.after.push_back({id, *side.coat, Dried{rule->wait}, true,
+                              fmt::format("{} over {} waits {}, by the late side", product.name, below.name, format_span(rule->wait))});
     }
     if (side.abraded || !has_stage(below, finish::Stage::recoat_close)) return;
     graph_.before.push_back({id, *side.coat, StageOf{finish::Stage::recoat_close}, remedy,
-                             fmt::format("the recoat window of {} closes", graph_.tasks[*side.coat].name)});
+                             fmt::format("the recoat window of {} closes by the early side", graph_.tasks[*side.coat].name)});
     if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
   }
 
@@ -508,8 +512,9 @@ void apply_start(const Job& job, TaskGraph& graph) {
 
 }  // namespace
 
-TaskGraph make_tasks(const Job& job, const Loads& loads, Sides sides) {
+TaskGraph make_tasks(const Job& job, const Loads& loads, Mixings mixings, Sides sides) {
   TaskGraph graph;
+  graph.mixings = std::move(mixings);
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) PieceWalk(job, loads, sides, p, graph).run();
   WorkWalk works(graph);
   for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "shop/");

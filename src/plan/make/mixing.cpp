@@ -1,0 +1,50 @@
+#include "plan/make/mixing.h"
+
+#include <algorithm>
+
+#include "finish/clock.h"
+#include "plan/make/effort.h"
+
+namespace coatday::plan {
+
+namespace {
+
+/// The rows of the shop's hours.
+std::vector<std::size_t> at_work(const Job& job, const climate::AirSeries& air, Instant from) {
+  std::vector<std::size_t> rows;
+  for (const shop::WorkingTime& shift : shop::working_time(job.shop, from, air.end())) {
+    for (Instant t = shift.begin; t < shift.end; t += climate::AirSeries::step) rows.push_back(air.index(t));
+    rows.push_back(air.index(shift.end - std::chrono::seconds(1)));
+  }
+  return rows;
+}
+
+}  // namespace
+
+Mixings mixings_in(const Job& job, const climate::AirSeries& air, Instant from) {
+  Mixings result;
+  std::vector<std::size_t> rows;
+  for (const auto& [id, product] : job.catalogue.products) {
+    if (!product.pot_life) continue;
+    if (rows.empty()) rows = at_work(job, air, from);
+    const std::vector<bool> allowed = finish::allowed_rows(product, air);
+    std::optional<Mixing> mixing;
+    for (const std::size_t row : rows) {
+      if (!allowed[row]) continue;
+      const climate::Air& here = air.rows()[row].air;
+      const Mixing now{*finish::pot_life(product, here), finish::induction(product, here)};
+      if (!mixing) mixing = now;
+      mixing->pot_life = std::min(mixing->pot_life, now.pot_life);
+      mixing->induction = std::max(mixing->induction, now.induction);
+    }
+    result[&product] = mixing.value_or(as_recorded(product));
+  }
+  return result;
+}
+
+bool keeps_to(const Mixing& mixing, const finish::Product& product, const climate::Air& air) {
+  constexpr Hours second{1.0 / 3600};
+  return *finish::pot_life(product, air) + second >= mixing.pot_life && finish::induction(product, air) <= mixing.induction + second;
+}
+
+}  // namespace coatday::plan

@@ -1,0 +1,128 @@
+// How long a finish takes in one air.
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "finish/times.h"
+#include "report/json_parts.h"
+#include "report/report.h"
+#include "report/table.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+std::string air_text(const climate::Air& air, Units units) {
+  return unbroken(format_temperature(air.temperature, units)) + ", " + unbroken(format_humidity(air.humidity));
+}
+
+std::string span(Hours hours) { return unbroken(format_span(hours)); }
+
+std::string goes_on_at(const finish::Limits& limits, Units units) {
+  return "from " + format_temperature(limits.coldest, units) + " to " + format_temperature(limits.hottest, units) + ", up to " +
+         format_humidity(limits.dampest);
+}
+
+/// Its reason where all the stages that are refused have the same.
+void add_refusals(Lines& lines, const finish::StageTimes& at, const Look& look) {
+  std::vector<std::string> told;
+  for (std::size_t i = 0; i < finish::stage_count; ++i) {
+    const auto& reason = at.refused.values[i];
+    if (!reason || std::find(told.begin(), told.end(), *reason) != told.end()) continue;
+    told.push_back(*reason);
+    std::vector<std::string> stages;
+    for (std::size_t j = i; j < finish::stage_count; ++j) {
+      if (at.refused.values[j] == reason) stages.push_back(unbroken(stage_words(static_cast<finish::Stage>(j))));
+    }
+    append(lines, hang("  ", "no time for " + listed(stages) + ": " + *reason, look));
+  }
+}
+
+Table stages_table(const finish::StageTimes& at) {
+  Table table;
+  for (const char* title : {"stage, from application", "early side", "expected", "late side"})
+    table.columns.push_back({Text(title, Ink::faint)});
+  for (std::size_t i = 0; i < finish::stage_count; ++i) {
+    if (!at.times.values[i] && !at.refused.values[i]) continue;
+    const auto& time = at.times.values[i];
+    const auto cell = [&](Hours finish::StageTime::*side) { return Text(time ? span((*time).*side) : "-"); };
+    table.rows.push_back({stage_words(static_cast<finish::Stage>(i)), cell(&finish::StageTime::early), cell(&finish::StageTime::nominal),
+                          cell(&finish::StageTime::late)});
+  }
+  return table;
+}
+
+std::string window_words(const finish::StageTimes& at) {
+  const auto& open = at.times[finish::Stage::recoat];
+  const auto& close = at.times[finish::Stage::recoat_close];
+  if (!open || !close) return "";
+  if (open->late < close->early) {
+    return "recoat surely between " + format_span(open->late) + " and " + format_span(close->early) + "; after that scuff first";
+  }
+  return "no recoat window is sure in this air: it may close before the coat is surely dry to recoat, so scuff first";
+}
+
+}  // namespace
+
+std::string finish_at_text(const finish::Product& product, const climate::Air& air, const Look& look) {
+  const finish::StageTimes at = finish::times_in(product, air, look.units);
+  Lines lines = wrap(Text(product.name, Ink::strong) + " (" + product.id + ") at " + air_text(air, look.units), look.columns);
+  append(lines, layout(stages_table(at), 2, look));
+  append(lines, hang("  ", window_words(at), look));
+  add_refusals(lines, at, look);
+  append(lines, hang("  ",
+                     fmt::format("Each time may be {:.1f} times as long or as short (judgement); dry to handle and to sand are best told "
+                                 "by touch.",
+                                 finish::uncertainty(air)),
+                     look));
+  return render(lines, look.colour);
+}
+
+std::optional<std::string> not_at(const finish::Product& product, const climate::Air& air, Units units) {
+  const finish::StageTimes at = finish::times_in(product, air, units);
+  if (at.may_not_go_on) {
+    return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, air_text(air, units), *at.may_not_go_on,
+                       goes_on_at(product.limits, units));
+  }
+  if (at.any()) return std::nullopt;
+  for (const auto& reason : at.refused.values) {
+    if (reason) return fmt::format("nothing is known of '{}' at {}: {}", product.id, air_text(air, units), *reason);
+  }
+  return fmt::format("the record of '{}' has no times", product.id);
+}
+
+std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const Look& look) {
+  Lines lines = wrap("dry to recoat, from application, at " + air_text(air, look.units), look.columns);
+  Table table;
+  for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Ink::faint)});
+  Lines refused;
+  for (const auto& [id, product] : catalogue.products) {
+    const finish::StageTimes at = finish::times_in(product, air, look.units);
+    const auto& time = at.times[finish::Stage::recoat];
+    const auto& reason = at.may_not_go_on ? at.may_not_go_on : at.refused[finish::Stage::recoat];
+    if (reason) append(refused, hang("  - ", id + ": " + *reason, look));
+    if (time && !reason) table.rows.push_back({id, span(time->early), span(time->nominal), span(time->late)});
+  }
+  append(lines, layout(table, 0, look));
+  if (!refused.empty()) lines.push_back(Text("No time for"));
+  append(lines, refused);
+  return render(lines, look.colour);
+}
+
+std::string finish_at_json(const finish::Product& product, const climate::Air& air) {
+  const finish::StageTimes at = finish::times_in(product, air);
+  const auto side = [&](Hours finish::StageTime::*hours) {
+    return stages_json(at.times, [hours](const std::optional<finish::StageTime>& t) { return t ? Json(((*t).*hours).count()) : Json(); });
+  };
+  const Json out{{"schema", "coatday-finish-at/1"},
+                 {"finish", product.id},
+                 {"name", product.name},
+                 {"air", {{"temperature_c", air.temperature.value()}, {"relative_humidity", air.humidity.value()}}},
+                 {"stages_h", side(&finish::StageTime::nominal)},
+                 {"stages_late_side_h", side(&finish::StageTime::late)},
+                 {"stages_early_side_h", side(&finish::StageTime::early)},
+                 {"refused", stages_json(at.refused, [](const std::optional<std::string>& r) { return r ? Json(*r) : Json(); })}};
+  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace coatday::report
