@@ -8,6 +8,7 @@
 #include <tl/expected.hpp>
 
 #include "cli/outcome.h"
+#include "climate/air.h"
 #include "quantity/text.h"
 
 namespace coatday::cli {
@@ -19,6 +20,7 @@ enum class Colour { never, automatic, always };
 struct Arguments {
   const Command* command = nullptr;
   std::vector<std::string> orders;  ///< paths of the order files, planned together
+  std::optional<climate::Air> at;   ///< the air that a finish is asked about
   std::string name;                 ///< event, finish or schedule; empty: all of them
   std::vector<std::string> own;     ///< files with finishes of the user's own
   std::vector<std::string> set;     ///< keys of the order or the shop with other values, "air.night=13 C"

@@ -8,18 +8,24 @@ namespace coatday::cli {
 namespace {
 
 constexpr std::string_view finishes_help = R"(Prints the finish products that orders may name, or all about one of them: its
-stages of drying, limits, coverage and the source of each value.
+stages of drying, limits, coverage and the source of each value. With --at: how
+long its stages take in that air.
 
 Usage: coatday finishes [NAME] [options]
 
   NAME              the id of a finish (default: lists them all)
+  --at AIR          a temperature and a humidity, such as "18 C 65 %": each stage's
+                    time in that air, with its early and its late side; refused
+                    where the finish may not go on or its laws do not reach.
+                    Without NAME: when each finish is dry to recoat
+  --format FORMAT   text or json, of NAME with --at (default text)
   --own FILE        a file with finishes of your own; may be repeated
   --units UNITS     us or metric (default metric)
   --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
                     always (default auto)
   -h, --help        this text
 
-Example: coatday finishes --own label.yaml
+Example: coatday finishes water-clear --at "64 F 55 %"
 )";
 
 constexpr std::string_view schedules_help = R"(Prints the finishing schedules that orders may name, or the steps of one of
@@ -45,14 +51,27 @@ Outcome not_found(const char* what, const std::string& name, const std::map<std:
   return mistaken(std::string("no ") + what + " '" + name + "'" + (meant ? "; did you mean '" + *meant + "'?" : ""));
 }
 
+Outcome in_air(const finish::Product& product, const Arguments& arguments, const report::Look& shown) {
+  if (const auto reason = report::not_at(product, *arguments.at, shown.units)) return {no_plan, "", "coatday: " + *reason + "\n"};
+  return {done,
+          arguments.format == Format::json ? report::finish_at_json(product, *arguments.at)
+                                           : report::finish_at_text(product, *arguments.at, shown),
+          ""};
+}
+
 Outcome finishes(const Arguments& arguments, const World& world) {
+  if (arguments.format == Format::json && (!arguments.at || arguments.name.empty())) {
+    return mistaken("--format json needs the NAME of a finish and an air --at");
+  }
   const auto catalogue = load_finishes(arguments, world);
   if (!catalogue) return catalogue.error();
   const report::Look shown = look(arguments, world, Units::metric);
-  if (arguments.name.empty()) return {done, report::finishes_text(*catalogue, shown), ""};
+  if (arguments.name.empty()) {
+    return {done, arguments.at ? report::finishes_at_text(*catalogue, *arguments.at, shown) : report::finishes_text(*catalogue, shown), ""};
+  }
   const finish::Product* product = catalogue->product(arguments.name);
   if (product == nullptr) return not_found("finish", arguments.name, catalogue->products);
-  return {done, report::finish_text(*product, shown), ""};
+  return arguments.at ? in_air(*product, arguments, shown) : Outcome{done, report::finish_text(*product, shown), ""};
 }
 
 Outcome schedules(const Arguments& arguments, const World& world) {
@@ -67,7 +86,7 @@ Outcome schedules(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command finishes_command() { return {"finishes", {name(), own(), units(), colour()}, finishes_help, finishes}; }
+Command finishes_command() { return {"finishes", {name(), at(), format(), own(), units(), colour()}, finishes_help, finishes}; }
 Command schedules_command() { return {"schedules", {name(), own(), units(), colour()}, schedules_help, schedules}; }
 
 }  // namespace coatday::cli

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "input/amounts.h"
 #include "quantity/nearest.h"
 
 namespace coatday::cli {
@@ -72,6 +73,13 @@ Read read_from(const Words& typed, Arguments& arguments) {
   return {};
 }
 
+Read read_at(const Words& typed, Arguments& arguments) {
+  const auto air = input::parse_air(typed.front());
+  if (!air) return wrong("--at " + air.error());
+  arguments.at = *air;
+  return {};
+}
+
 bool is_yaml(const std::string& word) { return word.ends_with(".yaml") || word.ends_with(".yml"); }
 
 // After the first word, which is an order whatever its name: more orders, then perhaps a step.
@@ -106,6 +114,7 @@ Option name() { return kept("NAME", &Arguments::name); }
 
 Option format() { return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}}); }
 Option from() { return {"--from", Takes::word, read_from}; }
+Option at() { return {"--at", Takes::word, read_at}; }
 Option keep() { return kept("--keep", &Arguments::keep); }
 Option effort() { return {"--effort", Takes::word, read_effort}; }
 Option units() { return choice<Units>("--units", &Arguments::units, {{"us", Units::us}, {"metric", Units::metric}}); }

@@ -13,6 +13,7 @@ namespace coatday::cli {
 // Options.
 [[nodiscard]] Option format();  ///< text or json
 [[nodiscard]] Option from();
+[[nodiscard]] Option at();  ///< an air
 [[nodiscard]] Option keep();
 [[nodiscard]] Option effort();
 [[nodiscard]] Option units();

@@ -68,10 +68,11 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
   const finish::StageTimes at = finish::times_in(product, air, look.units);
   Lines lines = wrap(Text(product.name, Ink::strong) + " (" + product.id + ") at " + air_text(air, look.units), look.columns);
   append(lines, layout(stages_table(at), 2, look));
-  append(lines, hang("  ", window_words(at), look));
+  const std::string window = window_words(at);
+  if (!window.empty()) append(lines, hang("  ", window, look));
   add_refusals(lines, at, look);
   append(lines, hang("  ",
-                     fmt::format("Each time may be {:.1f} times as long or as short (judgement); dry to handle and to sand are best told "
+                     fmt::format("Each time may be {:.2g} times as long or as short (judgement); dry to handle and to sand are best told "
                                  "by touch.",
                                  finish::uncertainty(air)),
                      look));

@@ -129,6 +129,28 @@ TEST(Run, WhyAnEvent) {
   EXPECT_NE(slip.err.find("did you mean '" + id + "'?"), std::string::npos) << slip.err;
 }
 
+TEST(Run, FinishInAnAir) {
+  const Outcome text = run({"finishes", "water-clear", "--at", "18 C 65 %"}, usual());
+  EXPECT_EQ(text.status, done) << text.err;
+  EXPECT_NE(text.out.find("(water-clear) at 18 °C, 65 % RH"), std::string::npos) << text.out;
+  const Outcome us = run({"finishes", "water-clear", "--at", "65 °F 65 %", "--units", "us"}, usual());
+  EXPECT_NE(us.out.find("65 °F"), std::string::npos) << us.out << us.err;
+  const Outcome json = run({"finishes", "water-clear", "--at", "23 °C 50 %", "--format", "json"}, usual());
+  EXPECT_NE(json.out.find("\"recoat\": 4.0"), std::string::npos) << json.out << json.err;
+  EXPECT_NE(run({"finishes", "--at", "64 F 55 %"}, usual()).out.find("oil-varnish"), std::string::npos);
+}
+
+TEST(Run, FinishInAnAirThatIsBeyondIt) {
+  const Outcome cold = run({"finishes", "water-clear", "--at", "8 C 50 %"}, usual());
+  EXPECT_EQ(cold.status, no_plan);
+  EXPECT_EQ(cold.out, "");
+  EXPECT_NE(cold.err.find("'water-clear' may not go on at 8 °C, 50 % RH: 8 °C is below its limit of "), std::string::npos) << cold.err;
+  EXPECT_NE(cold.err.find("; it goes on from "), std::string::npos) << cold.err;
+  EXPECT_EQ(run({"finishes", "water-clear", "--at", "18 C"}, usual()).err, "coatday: error: --at '18 C' is no temperature and humidity\n");
+  EXPECT_EQ(run({"finishes", "--at", "18 C 50 %", "--format", "json"}, usual()).err,
+            "coatday: error: --format json needs the NAME of a finish and an air --at\n");
+}
+
 TEST(Run, UnknownFinishNamesTheNearest) {
   const Outcome outcome = run({"schedules", "water-claer-three-coats"}, usual());
   EXPECT_EQ(outcome.status, bad_input);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "finish/times.h"
 #include "tests/finish/samples.h"
 
 namespace coatday::finish {
@@ -112,6 +113,37 @@ RC_GTEST_PROP(CureClock, StagesComeInTheirOrder, ()) {
   in_order({Stage::tack_free, Stage::handle, Stage::sand, Stage::recoat});
   in_order({Stage::pack, Stage::light_use, Stage::full_cure});
   if (p.mechanism == Mechanism::water) in_order({Stage::recoat, Stage::pack});
+}
+
+// The rate rises ever faster with the temperature, so a mean temperature understates what a varying one does: mean kinetic temperature.
+RC_GTEST_PROP(Rate, OfTheMeanTemperatureIsNeverAboveTheMeanRate, ()) {
+  Law law;
+  law.activation = KilojoulesPerMole(*rc::gen::inRange(20, 100));
+  const auto temperatures = *rc::gen::container<std::vector<int>>(*rc::gen::inRange<std::size_t>(1, 50), rc::gen::inRange(-50, 450));
+  double mean = 0, mean_rate = 0;
+  for (const int tenths : temperatures) {
+    mean += tenths / 10.0 / static_cast<double>(temperatures.size());
+    mean_rate += rate(law, test::air(tenths / 10.0, 50), reference_air) / static_cast<double>(temperatures.size());
+  }
+  RC_ASSERT(rate(law, test::air(mean, 50), reference_air) <= mean_rate * (1 + 1e-12));
+}
+
+RC_GTEST_PROP(TimesIn, AreThoseOfTheClockInConstantAir, ()) {
+  const Air steady = test::air(*rc::gen::inRange(160, 300) / 10.0, *rc::gen::inRange(31, 70));
+  const Product p = test::product(any_mechanism());
+  const AirSeries air = series(test::constant(24 * 14, steady));
+  const StageTimes times = times_in(p, steady);
+  using Side = std::pair<Estimate, Hours StageTime::*>;
+  for (const auto& [estimate, side] :
+       {Side{Estimate::early, &StageTime::early}, Side{Estimate::nominal, &StageTime::nominal}, Side{Estimate::late, &StageTime::late}}) {
+    const CureClock clock(p, air, estimate);
+    for (std::size_t s = 0; s < stage_count; ++s) {
+      const auto& time = times.times.values[s];
+      const auto reached = clock.reached(static_cast<Stage>(s), monday);
+      if (time && reached) RC_ASSERT(std::abs((Hours(*reached - monday) - (*time).*side).count()) <= 1.01 / 3600);
+      if (time) RC_ASSERT(reached || (*time).*side > Hours(24 * 14));
+    }
+  }
 }
 
 RC_GTEST_PROP(Refused, HasNothingToSayWhereAllRowsAreAllowed, ()) {

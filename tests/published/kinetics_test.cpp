@@ -42,6 +42,14 @@ double pot_life_ratio(const Value& v) {
   return *finish::pot_life(mix, at(v.number("to_C"))) / *finish::pot_life(mix, at(v.number("from_C")));
 }
 
+double induction(const Value& v) {
+  finish::Product mix;
+  mix.mechanism = mechanism(v);
+  mix.two_part = finish::TwoPart{1, 1, Hours(1)};
+  const auto stands = [&](const char* key) { return finish::induction(mix, at(from_fahrenheit(v.number(key)))); };
+  return v.number("from_h") * (stands("to_F") / stands("from_F"));
+}
+
 double water_drying_rate(const Value& v) {
   Law law = finish::default_law(finish::Mechanism::water, Clock::drying).value();
   law.wet_bulb_share = v.number("share");
@@ -131,6 +139,7 @@ double mean_kinetic_temperature(const Value& v) {
 const Computations computations{
     {"time", time},
     {"pot_life_ratio", pot_life_ratio},
+    {"induction", induction},
     {"water_drying_rate", water_drying_rate},
     {"reference_vapour_pressure", [](const Value&) { return climate::vapour_pressure(finish::reference_air).value() / 1000; }},
     {"dampest_at_margin", dampest_at_margin},

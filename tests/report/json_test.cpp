@@ -46,25 +46,49 @@ TEST(Json, Keys) {
 
 TEST(Json, KeysOfFinishes) {
   const plan::Plan plan = sample::table();
-  EXPECT_EQ(keys_at(plan, "/finishes/clear"), (Keys{"name", "base", "role", "mechanism", "reference_air", "stages_h", "drying_clock",
-                                                    "cure_clock", "limits", "spreading_rate_m2_per_l", "pot_life_h", "voc_g_per_l"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear"),
+            (Keys{"name", "base", "role", "mechanism", "reference_air", "stages_h", "drying_clock", "cure_clock", "stage_clocks", "limits",
+                  "spreading_rate_m2_per_l", "pot_life_h", "induction_h", "voc_g_per_l"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/stage_clocks"), stages);
   EXPECT_EQ(keys_at(plan, "/finishes/clear/stages_h"), stages);
   EXPECT_EQ(keys_at(plan, "/finishes/clear/reference_air"), (Keys{"temperature_c", "relative_humidity"}));
-  EXPECT_EQ(keys_at(plan, "/finishes/clear/limits"), (Keys{"min_c", "max_c", "max_relative_humidity", "dew_point_margin_k"}));
-  EXPECT_EQ(keys_at(plan, "/finishes/clear/drying_clock"), (Keys{"law", "wet_bulb_share", "no_credit_below_c"}));
-  EXPECT_EQ(keys_at(plan, "/finishes/clear/cure_clock"), (Keys{"law", "ea_kj_per_mol", "no_credit_below_c", "starts"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/limits"),
+            (Keys{"min_c", "max_c", "max_relative_humidity", "dew_point_margin_k", "hold_h", "hold_above_c"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/drying_clock"),
+            (Keys{"law", "wet_bulb_share", "no_credit_below_c", "min_c", "max_c", "min_relative_humidity", "max_relative_humidity"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/cure_clock"), (Keys{"law", "ea_kj_per_mol", "no_credit_below_c", "min_c", "max_c",
+                                                               "min_relative_humidity", "max_relative_humidity", "starts"}));
 }
 
 TEST(Json, KeysOfPiecesAndEvents) {
   const plan::Plan plan = sample::table();
-  EXPECT_EQ(keys_at(plan, "/pieces/0"), (Keys{"id", "name", "due", "faces", "ready", "ready_late_side", "slack_h", "late_h"}));
+  EXPECT_EQ(keys_at(plan, "/pieces/0"),
+            (Keys{"id", "name", "due", "faces", "ready", "ready_late_side", "ready_early_side", "slack_h", "late_h"}));
   EXPECT_EQ(keys_at(plan, "/pieces/0/faces/0"), (Keys{"id", "part", "face", "opposite", "material", "area_m2", "coats"}));
   EXPECT_EQ(keys_at(plan, "/pieces/0/ready"), hand_over);
   EXPECT_EQ(keys_at(plan, "/pieces/0/ready_late_side"), hand_over);
-  EXPECT_EQ(keys_at(plan, "/events/3"), (Keys{"id", "kind", "piece", "faces", "step", "finish", "coat", "start", "end", "people", "film",
-                                              "stages", "volume_ml", "support", "after", "before", "cautions", "why"}));
+  EXPECT_EQ(keys_at(plan, "/events/3"), (Keys{"id",
+                                              "kind",
+                                              "piece",
+                                              "faces",
+                                              "step",
+                                              "finish",
+                                              "coat",
+                                              "start",
+                                              "end",
+                                              "people",
+                                              "film",
+                                              "stages",
+                                              "stages_late_side",
+                                              "stages_early_side",
+                                              "volume_ml",
+                                              "support",
+                                              "after",
+                                              "before",
+                                              "cautions",
+                                              "why"}));
   EXPECT_EQ(keys_at(plan, "/events/3/stages"), stages);
-  EXPECT_EQ(keys_at(plan, "/events/3/after/0"), (Keys{"event", "stage", "earliest"}));
+  EXPECT_EQ(keys_at(plan, "/events/3/after/0"), (Keys{"event", "stage", "earliest", "side"}));
   EXPECT_EQ(keys_at(plan, "/events/8/before/0"), (Keys{"event", "stage", "latest"}));
 }
 

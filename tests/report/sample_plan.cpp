@@ -88,6 +88,7 @@ plan::Event coat(const std::string& id, plan::EventKind kind, const std::string&
   e.stages[Stage::tack_free] = e.end + Minutes(70);
   e.stages[Stage::recoat] = e.end + Minutes(240);
   e.late_stages[Stage::recoat] = e.end + Minutes(336);
+  e.early_stages[Stage::recoat] = e.end + Minutes(171);
   return e;
 }
 
@@ -140,9 +141,10 @@ std::vector<shop::WorkingTime> working() {
 }
 
 plan::PieceResult result() {
-  plan::PieceResult r{"table", "library table", "", at(22, 17), {}, {}, Hours(71)};
+  plan::PieceResult r{"table", "library table", "", at(22, 17), {}, {}, {}, Hours(71)};
   r.ready = {at(16, 9), at(18, 8), at(18, 9), at(25, 9), {}};
   r.ready_late = {at(16, 20), at(19, 18), at(19, 18), at(29, 9), {}};
+  r.ready_early = {at(16, 6), at(17, 8), {}, at(22, 9), {}};
   return r;
 }
 
