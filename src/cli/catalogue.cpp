@@ -14,10 +14,10 @@ long its stages take in that air.
 Usage: coatday finishes [NAME] [options]
 
   NAME              the id of a finish (default: lists them all)
-  --at AIR          a temperature and a humidity, such as "18 C 65 %": each stage's
-                    time in that air, with its early and its late side; refused
-                    where the finish may not go on or its laws do not reach.
-                    Without NAME: when each finish is dry to recoat
+  --at AIR          a temperature and a humidity, such as "18 C 65 %": the time
+                    to each stage in that air, with its early and late side;
+                    refused where the finish may not go on or its laws do not
+                    reach. Without NAME: when each finish is dry to recoat
   --format FORMAT   text or json, of NAME with --at (default text)
   --own FILE        a file with finishes of your own; may be repeated
   --units UNITS     us or metric (default metric)

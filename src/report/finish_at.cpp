@@ -13,7 +13,7 @@ namespace coatday::report {
 namespace {
 
 std::string air_text(const climate::Air& air, Units units) {
-  return unbroken(format_temperature(air.temperature, units)) + ", " + unbroken(format_humidity(air.humidity));
+  return format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity);
 }
 
 std::string span(Hours hours) { return unbroken(format_span(hours)); }
@@ -66,7 +66,7 @@ std::string window_words(const finish::StageTimes& at) {
 
 std::string finish_at_text(const finish::Product& product, const climate::Air& air, const Look& look) {
   const finish::StageTimes at = finish::times_in(product, air, look.units);
-  Lines lines = wrap(Text(product.name, Ink::strong) + " (" + product.id + ") at " + air_text(air, look.units), look.columns);
+  Lines lines = wrap(Text(product.name, Ink::strong) + " (" + product.id + ") at " + unbroken(air_text(air, look.units)), look.columns);
   append(lines, layout(stages_table(at), 2, look));
   const std::string window = window_words(at);
   if (!window.empty()) append(lines, hang("  ", window, look));
@@ -93,7 +93,7 @@ std::optional<std::string> not_at(const finish::Product& product, const climate:
 }
 
 std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const Look& look) {
-  Lines lines = wrap("dry to recoat, from application, at " + air_text(air, look.units), look.columns);
+  Lines lines = wrap("dry to recoat, from application, at " + unbroken(air_text(air, look.units)), look.columns);
   Table table;
   for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Ink::faint)});
   Lines refused;

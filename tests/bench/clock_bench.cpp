@@ -39,7 +39,7 @@ void year_of_coats(benchmark::State& state) {
     const finish::CureClock clock(p, air, finish::Estimate::late);
     for (int coat = 0; coat < 10'000; ++coat) {
       const Instant applied = new_year + std::chrono::seconds(static_cast<long>(coat) * 2600);
-      for (std::size_t s = 0; s < finish::stage_count; ++s) reached += clock.reached(static_cast<finish::Stage>(s), applied) ? 1 : 0;
+      for (std::size_t s = 0; s < finish::stage_count; ++s) reached += clock.reached(static_cast<finish::Stage>(s), applied) ? 1U : 0U;
     }
   }
   state.counters["stages"] = static_cast<double>(reached) / static_cast<double>(state.iterations());

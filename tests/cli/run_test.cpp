@@ -132,7 +132,7 @@ TEST(Run, WhyAnEvent) {
 TEST(Run, FinishInAnAir) {
   const Outcome text = run({"finishes", "water-clear", "--at", "18 C 65 %"}, usual());
   EXPECT_EQ(text.status, done) << text.err;
-  EXPECT_NE(text.out.find("(water-clear) at 18 °C, 65 % RH"), std::string::npos) << text.out;
+  EXPECT_NE(text.out.find("(water-clear) at 18\u00a0°C,\u00a065\u00a0%\u00a0RH"), std::string::npos) << text.out;
   const Outcome us = run({"finishes", "water-clear", "--at", "65 °F 65 %", "--units", "us"}, usual());
   EXPECT_NE(us.out.find("65 °F"), std::string::npos) << us.out << us.err;
   const Outcome json = run({"finishes", "water-clear", "--at", "23 °C 50 %", "--format", "json"}, usual());
@@ -146,7 +146,7 @@ TEST(Run, FinishInAnAirThatIsBeyondIt) {
   EXPECT_EQ(cold.out, "");
   EXPECT_NE(cold.err.find("'water-clear' may not go on at 8 °C, 50 % RH: 8 °C is below its limit of "), std::string::npos) << cold.err;
   EXPECT_NE(cold.err.find("; it goes on from "), std::string::npos) << cold.err;
-  EXPECT_EQ(run({"finishes", "water-clear", "--at", "18 C"}, usual()).err, "coatday: error: --at '18 C' is no temperature and humidity\n");
+  EXPECT_EQ(run({"finishes", "water-clear", "--at", "18 C"}, usual()).err, "coatday: error: --at expected a temperature and a humidity, such as 23 °C 50 %, found '18 C'\n");
   EXPECT_EQ(run({"finishes", "--at", "18 C 50 %", "--format", "json"}, usual()).err,
             "coatday: error: --format json needs the NAME of a finish and an air --at\n");
 }

@@ -50,7 +50,7 @@ TEST(TimesIn, TellThatTheCoatMayNotGoOn) {
   Product p = test::product(Mechanism::oxidative);
   p.limits.hold = Hours(24);
   p.limits.hold_above = Celsius(13);
-  EXPECT_EQ(times_in(p, air(12, 50)).may_not_go_on.value_or(""), "12 °C within 24 h of the coat is below its limit of 13 °C");
+  EXPECT_EQ(times_in(p, air(12, 50)).may_not_go_on.value_or(""), "12 °C within 1 day of the coat is below its limit of 13 °C");
   EXPECT_EQ(times_in(p, air(13, 50)).may_not_go_on, std::nullopt);
 }
 

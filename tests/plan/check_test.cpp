@@ -462,8 +462,8 @@ TEST(Message, NamesTheEventAndItsTimesInTheShopsZone) {
   const auto breaches = check(small.plan, small.job);
   ASSERT_FALSE(breaches.empty());
   EXPECT_EQ(breaches.front().message,
-            "clear-2 of leg x2 (Mon 11 Jan 15:00 to Mon 11 Jan 15:40): not before Wed 13 Jan 12:10: clear-1 of leg x2 "
-            "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack");
+            "clear-2 of leg x2 (Mon 11 Jan 15:00 to Mon 11 Jan 15:40): not before Thu 14 Jan 07:22: clear-1 of leg x2 "
+            "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack by the late side");
 }
 
 }  // namespace

@@ -32,7 +32,7 @@ TEST(FaceWords, SameFacesOfSeveralParts) {
 }
 TEST(FaceWords, PieceIsNamedWhereThereAreSeveral) {
   plan::Plan plan = sample::table();
-  plan.pieces.push_back({"stool", "stool", "", {}, {}, {}, {}});
+  plan.pieces.push_back({"stool", "stool", "", {}, {}, {}, {}, {}});
   EXPECT_EQ(face_words(plan, {1}), "library table / top underside");
 }
 
