@@ -132,7 +132,7 @@ TEST(Run, WhyAnEvent) {
 TEST(Run, FinishInAnAir) {
   const Outcome text = run({"finishes", "water-clear", "--at", "18 C 65 %"}, usual());
   EXPECT_EQ(text.status, done) << text.err;
-  EXPECT_NE(text.out.find("(water-clear) at 18\u00a0°C,\u00a065\u00a0%\u00a0RH"), std::string::npos) << text.out;
+  EXPECT_NE(text.out.find("(water-clear) at 18 °C, 65 % RH"), std::string::npos) << text.out;
   const Outcome us = run({"finishes", "water-clear", "--at", "65 °F 65 %", "--units", "us"}, usual());
   EXPECT_NE(us.out.find("65 °F"), std::string::npos) << us.out << us.err;
   const Outcome json = run({"finishes", "water-clear", "--at", "23 °C 50 %", "--format", "json"}, usual());
