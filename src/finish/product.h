@@ -8,12 +8,13 @@
 
 #include "climate/air.h"
 #include "finish/law.h"
+#include "finish/solvent.h"
 #include "finish/words.h"
 #include "quantity/location.h"
 
 namespace coatday::finish {
 
-using StageHours = PerStage<std::optional<Hours>>;   ///< from application, in the row's air; none where the product has no such stage
+using StageHours = PerStage<std::optional<Hours>>;  ///< from application, in the row's air; none where the product has no such stage
 
 /// One line of a label's table of times.
 struct StageRow {
@@ -26,11 +27,11 @@ struct Limits {
   Celsius coldest{10};
   Celsius hottest{32};
   RelativeHumidity dampest{0.85};
-  Kelvins dew_point_margin{3};                       ///< air (surface) above its dew point at application
-  Hours hold{0};                                     ///< for so long after application ...
-  Celsius hold_above{10};                            ///< ... it may not be colder than this
-  std::optional<Kelvins> blush_margin;               ///< refused when air is less than this above its dew point
-  std::optional<Kelvins> blush_warning;              ///< warned of below this
+  Kelvins dew_point_margin{3};           ///< air (surface) above its dew point at application
+  Hours hold{0};                         ///< for so long after application ...
+  Celsius hold_above{10};                ///< ... it may not be colder than this
+  std::optional<Kelvins> blush_margin;   ///< refused when air is less than this above its dew point
+  std::optional<Kelvins> blush_warning;  ///< warned of below this
 };
 
 /// A can that can be bought.
@@ -40,7 +41,7 @@ struct Can {
 };
 
 struct TwoPart {
-  double base_parts = 1;                             ///< by volume
+  double base_parts = 1;  ///< by volume
   double hardener_parts = 1;
   Hours induction{0};
 };
@@ -48,23 +49,25 @@ struct TwoPart {
 struct Product {
   std::string id;
   std::string name;
-  std::string family;                                ///< its name in the rules of what goes over what
+  std::string family;  ///< its name in the rules of what goes over what
   Base base = Base::none;
   Role role = Role::topcoat;
   Mechanism mechanism = Mechanism::oxidative;
-  bool film = true;                                  ///< adds to the film that resists moisture (both-faces rule)
-  std::vector<StageRow> rows;                        ///< at least one; the first is the record's own reference
+  bool film = true;            ///< adds to the film that resists moisture (both-faces rule)
+  std::vector<StageRow> rows;  ///< at least one; the first is the record's own reference
   Limits limits;
-  std::optional<SquareMetresPerLitre> stated_spreading_rate;   ///< one of this ...
-  std::optional<double> volume_solids;                         ///< ... or this, a fraction, with
-  std::optional<Micrometres> dry_film;                         ///< the dry film of a coat
-  double thinner_share = 0;                          ///< litres of thinner per litre of product
-  double first_coat_factor = 1;                      ///< bare wood takes so many times as much
-  double end_grain_factor = 1;                       ///< and end grain so many times a face (first coat)
-  std::optional<Hours> pot_life;                     ///< in reference air
+  std::optional<SquareMetresPerLitre> stated_spreading_rate;  ///< one of this ...
+  std::optional<double> volume_solids;                        ///< ... or this, a fraction, with
+  std::optional<Micrometres> dry_film;                        ///< the dry film of a coat
+  double thinner_share = 0;                                   ///< litres of thinner per litre of product
+  double first_coat_factor = 1;                               ///< bare wood takes so many times as much
+  double end_grain_factor = 1;                                ///< and end grain so many times a face (first coat)
+  std::optional<Hours> pot_life;                              ///< in reference air
   std::optional<TwoPart> two_part;
-  std::optional<Hours> stand;                        ///< lies on the surface so long before it is wiped off
+  std::optional<Hours> stand;  ///< lies on the surface so long before it is wiped off
   GramsPerLitre voc{0};
+  std::optional<Solvent> solvent;                ///< what its vapour is reckoned as; none: see finish/vapour.h
+  std::optional<GramsPerLitre> solvent_content;  ///< of all that burns, where it is more than the VOC
   FlashClass flash = FlashClass::none;
   std::vector<Hazard> hazards;
   bool food_contact_when_cured = false;

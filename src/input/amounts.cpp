@@ -83,6 +83,18 @@ Parsed<double> parse_some_share(std::string_view typed) {
       parse_share(typed), typed, [](double x) { return x > 0; }, "a share above 0 %");
 }
 
+Parsed<double> parse_explosive_limit(std::string_view typed) {
+  return only_if(
+      parse_share(typed), typed, [](double x) { return x > 0 && x <= 0.5; },
+      "a lower explosive limit, above 0 % and up to 50 % of the air by volume");
+}
+
+Parsed<double> parse_vapour_limit(std::string_view typed) {
+  return only_if(
+      parse_share(typed), typed, [](double x) { return x > 0 && x <= 0.25; },
+      "a share of the lower explosive limit above 0 % and up to 25 % (29 CFR 1910.94(c)(6)(ii)), such as 20 % (8 CCR 5153(d))");
+}
+
 Parsed<RelativeHumidity> parse_humidity(std::string_view typed) {
   return parse_some_share(typed).map([](double share) { return RelativeHumidity(share); });
 }

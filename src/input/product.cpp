@@ -12,10 +12,12 @@ using finish::Clock;
 using finish::Product;
 using finish::Stage;
 
-const Keys product_keys{
-    "name", "like",       "family",   "base",     "role",        "mechanism", "film", "reference air", "times",   "times at",
-    "laws", "limits",     "coverage", "two part", "pot life",    "stand",     "voc",  "flash class",   "hazards", "food contact when cured",
-    "cans", "work rates", "set up",   "clean up", "opened keeps"};
+const Keys product_keys{"name",      "like",       "family",        "base",     "role",
+                        "mechanism", "film",       "reference air", "times",    "times at",
+                        "laws",      "limits",     "coverage",      "two part", "pot life",
+                        "stand",     "voc",        "flash class",   "hazards",  "food contact when cured",
+                        "cans",      "work rates", "set up",        "clean up", "opened keeps",
+                        "solvent"};
 
 Keys stage_keys() {
   const auto words = finish::words<Stage>();
@@ -172,6 +174,7 @@ void add_layer(ProductDraft& draft, const std::string& id, const Value& value, c
   read_limits(fields, draft.product.limits);
   read_coverage(fields, draft.product);
   read_two_part(fields, draft.product);
+  read_solvent(fields, draft.product);
   read_lists(fields, draft, mistakes);
 }
 

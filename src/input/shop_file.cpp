@@ -113,6 +113,13 @@ void read_all_work(const Fields& fields, Shop& shop, Mistakes& mistakes) {
   }
 }
 
+void read_ventilation(const Fields& fields, Shop& shop) {
+  const auto given = fields.map("ventilation", "the ventilation", {"airflow", "limit"});
+  if (!given) return;
+  given->take("airflow", shop.ventilation.airflow, parse_airflow);
+  given->take("limit", shop.ventilation.limit, parse_vapour_limit);
+}
+
 void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
   shop.units = defaults::units;
   shop.people = defaults::people;
@@ -136,13 +143,13 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
 }  // namespace
 
 const Keys& shop_keys() {
-  static const Keys keys{"shop",        "time zone", "units",
-                         "currency",    "people",    "hours",
-                         "closed",      "methods",   "drying places",
-                         "air",         "dust",      "both faces within",
-                         "turning",     "handling",  "gap between parts",
-                         "sharing gap", "stock",     "work",
-                         "own finishes"};
+  static const Keys keys{"shop",         "time zone",  "units",
+                         "currency",     "people",     "hours",
+                         "closed",       "methods",    "drying places",
+                         "air",          "dust",       "both faces within",
+                         "turning",      "handling",   "gap between parts",
+                         "sharing gap",  "stock",      "work",
+                         "own finishes", "ventilation"};
   return keys;
 }
 
@@ -155,6 +162,7 @@ shop::Shop read_shop(const Fields& fields, const finish::Catalogue& catalogue, M
   shop.closed = days_of(each_text(fields.list("closed"), mistakes, parse_dates));
   read_places(fields, shop, mistakes);
   read_dust(fields, shop);
+  read_ventilation(fields, shop);
   read_stock(fields, shop, catalogue, mistakes);
   read_all_work(fields, shop, mistakes);
   return shop;

@@ -7,6 +7,8 @@
 #include "plan/make/coats.h"
 #include "plan/make/effort.h"
 #include "plan/make/stages.h"
+#include "plan/make/task.h"
+#include "plan/make/vapour.h"
 #include "plan/planner.h"
 
 namespace coatday::plan {
@@ -24,6 +26,7 @@ class Judge {
       steps(load);
     }
     fitting();
+    exhaust();
     food();
     for (const AirNote& note : job_.air_notes) say("air-file", Severity::note, note.message, note.file, {});
     return std::move(findings_);
@@ -169,6 +172,38 @@ class Judge {
       say("no-place", Severity::error, fmt::format("{}: no drying place takes it on {}", part.name, piece::word(part.support)),
           name_of(load), part.where);
     }
+  }
+
+  /// An item is put on in one go, to keep a wet edge; what its vapour asks beyond that is a pause after it, and a long one would only hide a
+  /// burst in a mean. Steps that are recorded as done on a piece are past that.
+  void exhaust() {
+    if (!job_.shop.ventilation.airflow) return;
+    const Loads single = make_loads(job_, Split::single);
+    std::set<std::pair<std::size_t, std::string>> told;  // of a part: its first product that is too much
+    for (const Task& task : make_tasks(job_, single).tasks) {
+      if (!task.vapour || task.vapour->pauses <= longest_pause || recorded(task)) continue;
+      if (told.insert({*task.load, task.product->id}).second) too_much_vapour(single.loads[*task.load], task);
+    }
+  }
+
+  bool recorded(const Task& task) const {
+    const std::string piece = job_.order.pieces[*task.piece].piece.id + "/", step = "/" + task.step;
+    return std::any_of(job_.order.history.begin(), job_.order.history.end(), [&](const Done& done) {
+      return done.event.starts_with(piece) && (done.event.ends_with(step) || done.event.find(step + "/") != std::string::npos);
+    });
+  }
+
+  void too_much_vapour(const Load& load, const Task& task) {
+    const shop::Shop& shop = job_.shop;
+    const Hours by_hand = Hours(task.hands_on - task.vapour->pauses) - task.stand.value_or(Hours(0));
+    say("too-much-vapour", Severity::error,
+        fmt::format(
+            "{} on one {} gives off {} of solvent in {}: that takes {} of fresh air to stay under {:.0f} % of the lower explosive limit, "
+            "and the exhaust carries {}; more exhaust, less of it at a time, or a finish with less solvent",
+            task.name, part_of(load).name, format_volume(task.vapour->solvent, shop.units), format_span(by_hand),
+            format_airflow(airflow_within(*task.vapour, by_hand), shop.units), 100 * shop.ventilation.limit,
+            format_airflow(*shop.ventilation.airflow, shop.units)),
+        name_of(load), part_of(load).where);
   }
 
   void food() {

@@ -37,6 +37,15 @@ struct BeforeEvent {
   std::string reason;
 };
 
+/// What a coat gives off, and the fresh air that keeps it under the shop's share of the lower explosive limit. No clearance.
+struct Vapour {
+  Litres solvent;  ///< liquid, thinner included
+  Grams mass;
+  CubicMetres air;             ///< that thins all of it
+  CubicMetresPerHour airflow;  ///< while it is put on, as if each bit's solvent left at once
+  Minutes pauses{0};           ///< longer at it than the hands need, for the exhaust's sake
+};
+
 struct Event {
   std::string id;  ///< stable: piece/load/step[/pass]
   EventKind kind = EventKind::other;
@@ -66,6 +75,7 @@ struct Event {
   StageInstants late_stages;     ///< on the late side
   StageInstants early_stages;    ///< and on the early side
   std::optional<Litres> volume;  ///< from the can
+  std::optional<Vapour> vapour;  ///< a coat's that has solvent in it
   int mixes = 0;                 ///< batches of a two-part product within its pot life
   std::optional<piece::Support> support;
   std::vector<AfterEvent> after;

@@ -36,6 +36,10 @@ class Quantity {
 using Metres = Quantity<struct MetresTag>;
 using SquareMetres = Quantity<struct SquareMetresTag>;
 using Litres = Quantity<struct LitresTag>;
+using CubicMetres = Quantity<struct CubicMetresTag>;
+using CubicMetresPerHour = Quantity<struct CubicMetresPerHourTag>;
+using CubicMetresPerLitre = Quantity<struct CubicMetresPerLitreTag>;  ///< of vapour or air, per litre of liquid
+using Grams = Quantity<struct GramsTag>;
 using SquareMetresPerLitre = Quantity<struct SquareMetresPerLitreTag>;
 using SquareMetresPerHour = Quantity<struct SquareMetresPerHourTag>;
 using Micrometres = Quantity<struct MicrometresTag>;
@@ -50,6 +54,9 @@ using Money = Quantity<struct MoneyTag>;  ///< in the shop's own currency
 
 constexpr SquareMetres operator*(Metres a, Metres b) { return SquareMetres(a.value() * b.value()); }
 constexpr Litres operator/(SquareMetres a, SquareMetresPerLitre rate) { return Litres(a.value() / rate.value()); }
+constexpr Litres operator/(Grams mass, GramsPerLitre density) { return Litres(mass.value() / density.value()); }
+constexpr Grams operator*(Litres volume, GramsPerLitre density) { return Grams(volume.value() * density.value()); }
+constexpr CubicMetres operator*(Litres volume, CubicMetresPerLitre each) { return CubicMetres(volume.value() * each.value()); }
 
 /// A temperature, a point on its scale: two of them have a difference, but no sum.
 class Celsius {

@@ -25,6 +25,9 @@ using Parsed = tl::expected<T, std::string>;
 [[nodiscard]] Parsed<SquareMetresPerHour> parse_work_rate(std::string_view);        ///< 6 m2/h, 60 ft2/h; > 0
 [[nodiscard]] Parsed<Micrometres> parse_film(std::string_view);                     ///< 40 um, µm, 1.5 mil; > 0
 [[nodiscard]] Parsed<GramsPerLitre> parse_voc(std::string_view);                    ///< 350 g/l, 2.9 lb/gal; >= 0
+[[nodiscard]] Parsed<GramsPerLitre> parse_density(std::string_view);                ///< 867 g/l, 0.87 kg/l, 7.2 lb/gal; > 0
+[[nodiscard]] Parsed<CubicMetresPerHour> parse_airflow(std::string_view);           ///< 850 m3/h, 240 l/s, 500 cfm; > 0
+[[nodiscard]] Parsed<CubicMetresPerLitre> parse_vapour(std::string_view);           ///< 30.4 ft3/gal, 0.227 m3/l, of a liquid; > 0
 [[nodiscard]] Parsed<Celsius> parse_temperature(std::string_view);                  ///< 18 °C, 18 C, 65 °F, 65 F
 [[nodiscard]] Parsed<Kelvins> parse_temperature_difference(std::string_view);       ///< 3 K, 5 °F
 [[nodiscard]] Parsed<Hours> parse_duration(std::string_view);                       ///< 2 h 30 min, 90 min, 3 days, 2 weeks; >= 0
@@ -33,9 +36,10 @@ using Parsed = tl::expected<T, std::string>;
 enum class Units { metric, us };
 
 // Writing in the user's units, with the unit, never "-0".
-[[nodiscard]] std::string format_length(Metres, Units);      ///< 1727 mm | 68 in, 2 1/8 in (nearest 1/16; decimals below 1/4 in)
-[[nodiscard]] std::string format_area(SquareMetres, Units);  ///< 1.24 m² | 13.3 ft²
-[[nodiscard]] std::string format_volume(Litres, Units);      ///< 250 ml, 1.2 l | 8 fl oz, 1.3 qt, 2 gal
+[[nodiscard]] std::string format_length(Metres, Units);               ///< 1727 mm | 68 in, 2 1/8 in (nearest 1/16; decimals below 1/4 in)
+[[nodiscard]] std::string format_area(SquareMetres, Units);           ///< 1.24 m² | 13.3 ft²
+[[nodiscard]] std::string format_volume(Litres, Units);               ///< 250 ml, 1.2 l | 8 fl oz, 1.3 qt, 2 gal
+[[nodiscard]] std::string format_airflow(CubicMetresPerHour, Units);  ///< 35 m³/h | 21 cfm, rounded up: what is needed
 [[nodiscard]] std::string format_spreading_rate(SquareMetresPerLitre, Units);
 [[nodiscard]] std::string format_temperature(Celsius, Units);  ///< 19 °C | 66 °F
 [[nodiscard]] std::string format_humidity(RelativeHumidity);   ///< 22 % RH

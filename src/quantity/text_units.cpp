@@ -69,6 +69,19 @@ constexpr std::array film_units{Unit{"um"}, Unit{"mil", 254, 10}, Unit{"mils", 2
 
 constexpr std::array voc_units{Unit{"g/l"}, Unit{"g/L"}, Unit{"lb/gal", 453592370000, litre_per_gallon_e9}};
 
+constexpr std::array density_units{Unit{"g/l"},        Unit{"g/L"},   Unit{"kg/l", 1000},
+                                   Unit{"kg/L", 1000}, Unit{"kg/m3"}, Unit{"lb/gal", 453592370000, litre_per_gallon_e9}};
+
+constexpr std::array airflow_units{Unit{"m3/h"},
+                                   Unit{"m3/min", 60},
+                                   Unit{"m3/s", 3600},
+                                   Unit{"l/s", 36, 10},
+                                   Unit{"L/s", 36, 10},
+                                   Unit{"cfm", 169901079552, 1e11},
+                                   Unit{"ft3/min", 169901079552, 1e11}};
+
+constexpr std::array vapour_units{Unit{"m3/l"}, Unit{"m3/L"}, Unit{"l/l", 1, 1000}, Unit{"ft3/gal", 28316846.592, litre_per_gallon_e9}};
+
 constexpr std::array temperature_units{Unit{"°C"}, Unit{"C"}, Unit{"°F", 5, 9, 32}, Unit{"F", 5, 9, 32}};
 
 constexpr std::array difference_units{Unit{"K"}, Unit{"°C"}, Unit{"C"}, Unit{"°F", 5, 9}, Unit{"F", 5, 9}};
@@ -188,6 +201,36 @@ Parsed<GramsPerLitre> parse_voc(std::string_view typed) {
   constexpr Kind kind{
       .name = "a VOC content", .example = "350 g/l or 2.9 lb/gal", .units = voc_units, .high = 2000, .range = "from 0 to 2000 g/l"};
   return as<GramsPerLitre>(parse(typed, kind));
+}
+
+Parsed<GramsPerLitre> parse_density(std::string_view typed) {
+  constexpr Kind kind{.name = "a density",
+                      .example = "867 g/l, 0.87 kg/l or 7.2 lb/gal",
+                      .units = density_units,
+                      .high = 5000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 5000 g/l"};
+  return as<GramsPerLitre>(parse(typed, kind));
+}
+
+Parsed<CubicMetresPerHour> parse_airflow(std::string_view typed) {
+  constexpr Kind kind{.name = "an airflow",
+                      .example = "500 cfm, 850 m3/h or 240 l/s",
+                      .units = airflow_units,
+                      .high = 1e6,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 1000000 m3/h"};
+  return as<CubicMetresPerHour>(parse(typed, kind));
+}
+
+Parsed<CubicMetresPerLitre> parse_vapour(std::string_view typed) {
+  constexpr Kind kind{.name = "the vapour of a liquid",
+                      .example = "30.4 ft3/gal, 0.227 m3/l or 227 l/l",
+                      .units = vapour_units,
+                      .high = 2,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 2 m3/l"};
+  return as<CubicMetresPerLitre>(parse(typed, kind));
 }
 
 Parsed<Celsius> parse_temperature(std::string_view typed) {

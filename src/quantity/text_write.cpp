@@ -13,6 +13,7 @@ constexpr double metre_per_inch = 0.0254;
 constexpr double square_metre_per_square_foot = 0.09290304;
 constexpr double litre_per_gallon = 3.785411784;
 constexpr double micrometre_per_mil = 25.4;
+constexpr double cubic_metre_per_hour_per_cfm = 1.69901079552;
 
 // Rounded, without trailing zeros and without the sign of a zero.
 std::string number(double value, int decimals) {
@@ -89,6 +90,12 @@ std::string format_volume(Litres volume, Units units) {
   const double size = std::abs(volume.value());
   if (size < 0.9995) return short_number(volume.value() * 1000) + " ml";
   return number(volume.value(), size < 100 ? 1 : 0) + " l";
+}
+
+std::string format_airflow(CubicMetresPerHour airflow, Units units) {
+  constexpr double slack = 1e-6;  // what is a whole number but for rounding stays it
+  const double amount = units == Units::us ? airflow.value() / cubic_metre_per_hour_per_cfm : airflow.value();
+  return number(std::ceil(amount - slack), 0) + (units == Units::us ? " cfm" : " m³/h");
 }
 
 std::string format_spreading_rate(SquareMetresPerLitre rate, Units units) {

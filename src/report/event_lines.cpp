@@ -168,6 +168,7 @@ Lines details(const plan::Plan& plan, const plan::Event& event, const Look& look
   if (!next.empty()) add(Text("next: ", Ink::faint) + next);
   if (next.empty() && plan::is_coat(event.kind)) add(last_words(plan, event));
   add(resting_words(plan, event));
+  add(vapour_words(event, look.units));
   std::vector<std::string> warnings;
   for (const std::string& key : event.cautions) {
     const auto found = plan.cautions.find(key);

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "finish/vapour.h"
 #include "report/report.h"
 #include "report/table.h"
 #include "report/words.h"
@@ -110,6 +111,15 @@ std::string hazard_words(const finish::Product& product) {
   return listed(words);
 }
 
+std::string vapour_of(const finish::Product& product) {
+  if (finish::solvent_content(product) <= GramsPerLitre(0)) return "";
+  const finish::Solvent& solvent = finish::solvent_of(product);
+  std::string words = fmt::format("reckoned as {}{}: {:.0f} l of vapour a litre, lower explosive limit {:.2g} %", solvent.name,
+                                  product.solvent ? "" : ", assumed", 1000 * solvent.vapour.value(), 100 * solvent.lower_limit);
+  if (product.solvent_content) words += fmt::format("; {:.0f} g/l that burns", finish::solvent_content(product).value());
+  return words + " (" + solvent.source + ")";
+}
+
 void add_sources(Facts& facts, const finish::Product& product) {
   for (const auto& [key, source] : product.sources)
     facts.add(&key == &product.sources.begin()->first ? "sources" : "", key + ": " + source);
@@ -151,6 +161,7 @@ std::string finish_text(const finish::Product& product, const Look& look) {
   }
   facts.add("sold in", can_words(product, look.units));
   facts.add("VOC", fmt::format("{:.0f} g/l", product.voc.value()));
+  facts.add("vapour", vapour_of(product));
   facts.add("hazards", hazard_words(product));
   if (product.food_contact_when_cured) facts.add("food", "may touch food when cured");
   add_sources(facts, product);

@@ -1,5 +1,6 @@
 #include "report/json.h"
 
+#include "plan/vapour.h"
 #include "report/json_parts.h"
 #include "report/words.h"
 
@@ -53,6 +54,16 @@ Json result_json(const plan::Plan& plan) {
 
 namespace {
 
+Json ventilation_json(const plan::Plan& plan) {
+  const shop::Ventilation& shop = plan.shop.ventilation;
+  const auto most = plan::most_vapour(plan);
+  return {{"airflow_m3_per_h", shop.airflow ? Json(shop.airflow->value()) : Json()},
+          {"share_of_lower_explosive_limit", shop.limit},
+          {"most_air_needed_m3_per_h", most ? Json(most->airflow.value()) : Json()},
+          {"most_air_needed_at", most ? Json(iso8601(most->at, plan.shop.zone)) : Json()},
+          {"clearance", false}};
+}
+
 Json shop_json(const plan::Plan& plan) {
   Json working = Json::array();
   const Zone& zone = plan.shop.zone;
@@ -61,6 +72,7 @@ Json shop_json(const plan::Plan& plan) {
           {"timezone", zone.name()},
           {"units", plan.shop.units == Units::us ? "us" : "metric"},
           {"people", plan.shop.people},
+          {"ventilation", ventilation_json(plan)},
           {"working", working}};
 }
 

@@ -41,6 +41,14 @@ Json caution_texts(const plan::Plan& plan, const plan::Event& event) {
   return out;
 }
 
+void add_vapour(Json& event, const plan::Vapour& vapour) {
+  event["solvent_l"] = vapour.solvent.value();
+  event["solvent_g"] = vapour.mass.value();
+  event["air_needed_m3"] = vapour.air.value();
+  event["air_needed_m3_per_h"] = vapour.airflow.value();
+  event["pauses_min"] = vapour.pauses.count();
+}
+
 Json hand_over_json(const plan::HandOver& ready, const Zone& zone) {
   return {{"handle", instant_json(ready.handle, zone)},
           {"pack", instant_json(ready.pack, zone)},
@@ -65,26 +73,28 @@ Json event_json(const plan::Plan& plan, const plan::Event& event) {
   const Zone& zone = plan.shop.zone;
   Json faces = Json::array();
   for (const std::size_t face : event.faces) faces.push_back(plan.faces.at(face).id);
-  return {{"id", event.id},
-          {"kind", plan::word(event.kind)},
-          {"piece", event.piece ? Json(plan.pieces.at(*event.piece).id) : Json()},
-          {"faces", faces},
-          {"step", text_or_null(event.step)},
-          {"finish", text_or_null(event.product)},
-          {"coat", event.coat > 0 ? Json(event.coat) : Json()},
-          {"start", iso8601(event.start, zone)},
-          {"end", iso8601(event.end, zone)},
-          {"people", event.people},
-          {"film", event.film},
-          {"stages", event_stages(plan, event.stages)},
-          {"stages_late_side", event_stages(plan, event.late_stages)},
-          {"stages_early_side", event_stages(plan, event.early_stages)},
-          {"volume_ml", event.volume ? Json(event.volume->value() * 1000) : Json()},
-          {"support", event.support ? Json(piece::word(*event.support)) : Json()},
-          {"after", after_json(plan, event)},
-          {"before", before_json(plan, event)},
-          {"cautions", caution_texts(plan, event)},
-          {"why", event.why}};
+  Json out{{"id", event.id},
+           {"kind", plan::word(event.kind)},
+           {"piece", event.piece ? Json(plan.pieces.at(*event.piece).id) : Json()},
+           {"faces", faces},
+           {"step", text_or_null(event.step)},
+           {"finish", text_or_null(event.product)},
+           {"coat", event.coat > 0 ? Json(event.coat) : Json()},
+           {"start", iso8601(event.start, zone)},
+           {"end", iso8601(event.end, zone)},
+           {"people", event.people},
+           {"film", event.film},
+           {"stages", event_stages(plan, event.stages)},
+           {"stages_late_side", event_stages(plan, event.late_stages)},
+           {"stages_early_side", event_stages(plan, event.early_stages)},
+           {"volume_ml", event.volume ? Json(event.volume->value() * 1000) : Json()},
+           {"support", event.support ? Json(piece::word(*event.support)) : Json()},
+           {"after", after_json(plan, event)},
+           {"before", before_json(plan, event)},
+           {"cautions", caution_texts(plan, event)},
+           {"why", event.why}};
+  if (event.vapour) add_vapour(out, *event.vapour);
+  return out;
 }
 
 Json piece_json(const plan::Plan& plan, std::size_t index) {

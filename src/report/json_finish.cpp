@@ -1,7 +1,21 @@
 #include "report/json_parts.h"
 
+#include "finish/vapour.h"
+
 namespace coatday::report {
 namespace {
+
+Json solvent_json(const finish::Product& product) {
+  if (finish::solvent_content(product) <= GramsPerLitre(0)) return {};
+  const finish::Solvent& solvent = finish::solvent_of(product);
+  return {{"name", solvent.name},
+          {"assumed", !product.solvent.has_value()},
+          {"content_g_per_l", finish::solvent_content(product).value()},
+          {"density_g_per_l", solvent.density.value()},
+          {"vapour_m3_per_l", solvent.vapour.value()},
+          {"lower_explosive_limit", solvent.lower_limit},
+          {"source", solvent.source}};
+}
 
 Json law_json(const finish::Law& law) {
   Json out{{"law", finish::word(law.kind)}};
@@ -84,7 +98,8 @@ Json finish_json(const finish::Product& product) {
           {"spreading_rate_m2_per_l", product.spreading_rate().value()},
           {"pot_life_h", hours_json(product.pot_life)},
           {"induction_h", product.two_part ? Json(product.two_part->induction.count()) : Json()},
-          {"voc_g_per_l", product.voc.value()}};
+          {"voc_g_per_l", product.voc.value()},
+          {"solvent", solvent_json(product)}};
 }
 
 }  // namespace coatday::report

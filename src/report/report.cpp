@@ -24,6 +24,7 @@ std::string plan_text(const plan::Plan& plan, const std::string& order, const Lo
   add_section(page, ledger(plan, look));
   add_section(page, purchase(plan, look));
   add_section(page, hand_over(plan, look));
+  add_section(page, vapour(plan, look));
   add_section(page, findings(plan.findings, look));
   add_section(page, cautions(plan, look));
   return render(page, look.colour);

@@ -18,6 +18,8 @@ namespace coatday::report {
 [[nodiscard]] Lines summary(const plan::Plan&, const std::string& order, const Look&);
 [[nodiscard]] Lines purchase(const plan::Plan&, const Look&);
 [[nodiscard]] Lines hand_over(const plan::Plan&, const Look&);
+/// The fresh air that solvent vapour takes, against the shop's.
+[[nodiscard]] Lines vapour(const plan::Plan&, const Look&);
 [[nodiscard]] Lines findings(const std::vector<plan::Finding>&, const Look&);
 [[nodiscard]] Lines cautions(const plan::Plan&, const Look&);
 [[nodiscard]] Lines proposals(const plan::Plan&, const Look&);
@@ -36,6 +38,8 @@ struct FaceVerdict {
 
 /// A step of the day with all that is said about it.
 [[nodiscard]] Lines event_lines(const plan::Plan&, const plan::Event&, const Look&);
+/// A coat's solvent and its air; nothing where it has none.
+[[nodiscard]] std::string vapour_words(const plan::Event&, Units);
 /// The start of a caution, as far as its first stop.
 [[nodiscard]] std::string short_caution(const std::string& text);
 

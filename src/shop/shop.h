@@ -59,6 +59,12 @@ struct Work {
   Location where;
 };
 
+/// Fresh air against solvent vapour, for the one room.
+struct Ventilation {
+  std::optional<CubicMetresPerHour> airflow;  ///< what the exhaust carries out; none: nobody has said
+  double limit = 0.25;                        ///< vapour stays below this share of its lower explosive limit
+};
+
 struct Shop {
   std::string name;
   Zone zone;
@@ -79,6 +85,7 @@ struct Shop {
   Metres gap;                   ///< between things that dry side by side on one place
   Hours sharing_gap{0.5};       ///< coats of one product this close share their set-up
   std::string air_description;
+  Ventilation ventilation;
 };
 
 /// An uninterrupted stretch of working time.

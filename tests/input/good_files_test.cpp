@@ -48,6 +48,9 @@ TEST(EveryKey, Shop) {
   EXPECT_TRUE(shop.work[2].may_pause);
   ASSERT_EQ(shop.stock.size(), 1U);
   EXPECT_NEAR(shop.stock[0].volume.value(), 0.473176473, 1e-9);
+  ASSERT_TRUE(shop.ventilation.airflow);
+  EXPECT_NEAR(shop.ventilation.airflow->value(), 849.505, 0.001);  // 500 cfm
+  EXPECT_EQ(shop.ventilation.limit, 0.25);
 }
 
 TEST(EveryKey, Air) {

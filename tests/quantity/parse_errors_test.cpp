@@ -75,6 +75,10 @@ TEST(OtherErrors, NameTheirUnits) {
   EXPECT_EQ(error_of(parse_work_rate("6")), "'6' has no unit; expected a work rate such as 6 m2/h or 60 ft2/h");
   EXPECT_EQ(error_of(parse_film("40 nm")), "unknown unit 'nm'; did you mean 'um'?");
   EXPECT_EQ(error_of(parse_voc("-1 g/l")), "'-1 g/l' is out of range; expected a VOC content from 0 to 2000 g/l");
+  EXPECT_EQ(error_of(parse_airflow("500")), "'500' has no unit; expected an airflow such as 500 cfm, 850 m3/h or 240 l/s");
+  EXPECT_EQ(error_of(parse_airflow("0 cfm")), "'0 cfm' is out of range; expected an airflow above 0 and up to 1000000 m3/h");
+  EXPECT_EQ(error_of(parse_density("0.9")), "'0.9' has no unit; expected a density such as 867 g/l, 0.87 kg/l or 7.2 lb/gal");
+  EXPECT_EQ(error_of(parse_vapour("30")), "'30' has no unit; expected the vapour of a liquid such as 30.4 ft3/gal, 0.227 m3/l or 227 l/l");
   EXPECT_EQ(error_of(parse_temperature("20")), "'20' has no unit; expected a temperature such as 18 °C or 65 °F");
   EXPECT_EQ(error_of(parse_temperature("20 degC")), "unknown unit 'degC'; expected a temperature such as 18 °C or 65 °F");
   EXPECT_EQ(error_of(parse_temperature("293 K")), "unknown unit 'K'; expected a temperature such as 18 °C or 65 °F");

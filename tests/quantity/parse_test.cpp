@@ -100,6 +100,20 @@ TEST(ParseVoc, AcceptsZero) {
   EXPECT_EQ(parse_voc("350 g/L"), GramsPerLitre(350));
 }
 
+TEST(ParseAirflow, Accepts) {
+  EXPECT_EQ(parse_airflow("850 m3/h"), CubicMetresPerHour(850));
+  EXPECT_EQ(parse_airflow("850 m³/h"), CubicMetresPerHour(850));
+  EXPECT_EQ(parse_airflow("100 l/s"), CubicMetresPerHour(360));
+  EXPECT_EQ(parse_airflow("500 ft3/min"), parse_airflow("500 cfm"));
+}
+
+TEST(ParseDensity, Accepts) {
+  EXPECT_EQ(parse_density("0.867 kg/l"), GramsPerLitre(867));
+  EXPECT_EQ(parse_density("867 g/l"), GramsPerLitre(867));
+}
+
+TEST(ParseVapour, Accepts) { EXPECT_EQ(parse_vapour("227 l/l"), CubicMetresPerLitre(0.227)); }
+
 TEST(ParseTemperature, Accepts) {
   for (const char* text : {"18 °C", "18 C", "18°C", "18C", "18.0 °C"}) EXPECT_EQ(parse_temperature(text), Celsius(18)) << text;
   for (const char* text : {"50 °F", "50 F", "50F"}) EXPECT_EQ(parse_temperature(text), Celsius(10)) << text;

@@ -52,6 +52,8 @@ TEST(Format, OtherQuantities) {
   EXPECT_EQ(format_temperature(Celsius(19), Units::metric), "19 °C");
   EXPECT_EQ(format_temperature(Celsius(19), Units::us), "66 °F");
   EXPECT_EQ(format_humidity(RelativeHumidity(0.22)), "22 % RH");
+  EXPECT_EQ(format_airflow(CubicMetresPerHour(34.1), Units::metric), "35 m³/h");  // what is needed is rounded up
+  EXPECT_EQ(format_airflow(*parse_airflow("500 cfm"), Units::us), "500 cfm");
   EXPECT_EQ(format_film(Micrometres(38.1), Units::metric), "38 µm");
   EXPECT_EQ(format_film(Micrometres(38.1), Units::us), "1.5 mil");
 }

@@ -34,7 +34,7 @@ TEST(Json, Keys) {
   EXPECT_EQ(keys_at(plan, ""),
             (Keys{"schema", "program", "from", "shop", "air", "finishes", "pieces", "events", "places", "purchase", "warnings", "result"}));
   EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
-  EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "working"}));
+  EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "ventilation", "working"}));
   EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
   EXPECT_EQ(keys_at(plan, "/air/0"), (Keys{"time", "temperature_c", "relative_humidity", "dew_point_c", "source"}));
   EXPECT_EQ(keys_at(plan, "/places/0"), (Keys{"event", "place", "from", "until"}));
@@ -48,7 +48,7 @@ TEST(Json, KeysOfFinishes) {
   const plan::Plan plan = sample::table();
   EXPECT_EQ(keys_at(plan, "/finishes/clear"),
             (Keys{"name", "base", "role", "mechanism", "reference_air", "stages_h", "drying_clock", "cure_clock", "stage_clocks", "limits",
-                  "spreading_rate_m2_per_l", "pot_life_h", "induction_h", "voc_g_per_l"}));
+                  "spreading_rate_m2_per_l", "pot_life_h", "induction_h", "voc_g_per_l", "solvent"}));
   EXPECT_EQ(keys_at(plan, "/finishes/clear/stage_clocks"), stages);
   EXPECT_EQ(keys_at(plan, "/finishes/clear/stages_h"), stages);
   EXPECT_EQ(keys_at(plan, "/finishes/clear/reference_air"), (Keys{"temperature_c", "relative_humidity"}));
@@ -87,6 +87,10 @@ TEST(Json, KeysOfPiecesAndEvents) {
                                               "before",
                                               "cautions",
                                               "why"}));
+  plan::Plan with_vapour = plan;
+  with_vapour.events[3].vapour = plan::Vapour{Litres(0.1), Grams(80), CubicMetres(6), CubicMetresPerHour(12), Minutes(5)};
+  const Keys whole = keys_at(with_vapour, "/events/3");
+  EXPECT_EQ(Keys(whole.end() - 5, whole.end()), (Keys{"solvent_l", "solvent_g", "air_needed_m3", "air_needed_m3_per_h", "pauses_min"}));
   EXPECT_EQ(keys_at(plan, "/events/3/stages"), stages);
   EXPECT_EQ(keys_at(plan, "/events/3/after/0"), (Keys{"event", "stage", "earliest", "side"}));
   EXPECT_EQ(keys_at(plan, "/events/8/before/0"), (Keys{"event", "stage", "latest"}));

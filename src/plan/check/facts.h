@@ -117,6 +117,7 @@ void check_shop_work(const Facts&, Breaches&);
 void check_order_work(const Facts&, Breaches&);
 void check_history(const Facts&, Breaches&);
 void check_volumes(const Facts&, Breaches&);  ///< litres, mixes within the pot life
+void check_vapour(const Facts&, Breaches&);   ///< together within what the exhaust carries
 void check_purchase(const Facts&, Breaches&);
 void check_ready(const Facts&, Breaches&);
 

@@ -53,7 +53,7 @@ class Quay {
 
   [[nodiscard]] std::vector<Berth> wanted() const {
     std::vector<Berth> result;
-    for (std::size_t h = 0; h < model_.problem.holds.size(); ++h) {
+    for (std::size_t h = 0; h < model_.keep_of_hold.size(); ++h) {
       if (schedule_.hold_choice[h] < 0) continue;
       const solver::Hold& hold = model_.problem.holds[h];
       Time until = hold.limit->at(activity(hold.first).end);

@@ -22,13 +22,13 @@ Mixing as_recorded(const finish::Product& product) {
 }
 
 Effort coat_effort(const finish::Product& product, finish::Method method, SquareMetres area, int items, const shop::Shop& shop,
-                   const Mixing& mixing) {
+                   const Mixing& mixing, Hours at_least) {
   const auto rate = product.work_rates.find(method);
-  const Hours applying(rate == product.work_rates.end() ? 0 : area.value() / rate->second.value());
+  const Hours by_hand(rate == product.work_rates.end() ? 0 : area.value() / rate->second.value());
+  const Hours applying = std::max(at_least, by_hand + Hours(shop.handling) * items);
   Effort effort;
-  const Hours handling = Hours(shop.handling) * items;
-  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil((applying + handling) / mixing.pot_life - 1e-9)));
-  effort.hands_on = on_grid(applying + product.stand.value_or(Hours(0)) + Hours(shop.handling) * items);
+  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil(applying / mixing.pot_life - 1e-9)));
+  effort.hands_on = on_grid(applying + product.stand.value_or(Hours(0)));
   const Hours set_up = (product.set_up + mixing.induction) * std::max(1, effort.mixes);
   effort.set_up = Grid::steps(set_up) * grid_step;
   effort.clean_up = Grid::steps(product.clean_up) * grid_step;

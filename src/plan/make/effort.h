@@ -25,8 +25,10 @@ inline constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no sour
 
 /// As the record has it, in reference air.
 [[nodiscard]] Mixing as_recorded(const finish::Product&);
-/// One coat over an area: area / work rate, the standing time before wiping, handling; as many mixes as the pot life makes of it.
-[[nodiscard]] Effort coat_effort(const finish::Product&, finish::Method, SquareMetres, int items, const shop::Shop&, const Mixing&);
+/// One coat over an area: area / work rate and handling, but at least so long; the standing time before wiping; as many mixes as the pot life
+/// makes of it.
+[[nodiscard]] Effort coat_effort(const finish::Product&, finish::Method, SquareMetres, int items, const shop::Shop&, const Mixing&,
+                                 Hours at_least = Hours(0));
 /// Dry work: by area, or a fixed time per item, or the sum of a bake's stages.
 [[nodiscard]] Effort dry_effort(const finish::Step&, SquareMetres, int items, const shop::Shop&);
 /// Turning so many items over.

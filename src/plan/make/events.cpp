@@ -6,7 +6,6 @@
 
 #include <fmt/core.h>
 
-#include "finish/coverage.h"
 #include "plan/cautions.h"
 #include "plan/make/hand_over.h"
 #include "plan/make/stages.h"
@@ -93,10 +92,8 @@ class Writer {
     event.early_stages = clocks_.stages(*task.product, event.end, finish::Estimate::early);
     plan_.products.emplace(task.product->id, *task.product);
     if (task.stand) event.wipe_by = event.end - event.clean_up;
-    std::vector<finish::Surface> surfaces;
-    for (const std::size_t face : task.faces) surfaces.push_back({loads_.faces[face].area, loads_.faces[face].end_grain});
-    event.volume = finish::need(*task.product, task.method.value_or(finish::Method::brush), surfaces,
-                                task.bare && loads_.faces[task.faces.front()].wood);
+    event.volume = task.volume;
+    event.vapour = task.vapour;
   }
 
   void constraints() {

@@ -132,12 +132,23 @@ class Explainer {
       by = told(other);
     }
     if (busy + event.people > plan_.shop.people) return fmt::format("everybody was busy with {}", by);
+    if (vapour_in_the_way(event, at)) return "the exhaust had to carry off the vapour of other coats first";
     for (const Event& other : plan_.events) {
       for (const BeforeEvent& limit : other.before) {
         if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", told(other));
       }
     }
     return "other work, or no free drying place, came first";
+  }
+
+  bool vapour_in_the_way(const Event& event, Instant at) const {
+    const auto& airflow = plan_.shop.ventilation.airflow;
+    if (!airflow || !event.vapour) return false;
+    CubicMetresPerHour together = event.vapour->airflow;
+    for (const Event& other : plan_.events) {
+      if (&other != &event && other.vapour && overlaps(at, wet_from(event, at), other.start, wet(other))) together += other.vapour->airflow;
+    }
+    return together > *airflow;
   }
 
   static bool overlaps(Instant a, Instant a_end, Instant b, Instant b_end) { return a < b_end && b < a_end; }

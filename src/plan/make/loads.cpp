@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <set>
@@ -8,6 +9,7 @@
 
 #include "plan/make/effort.h"
 #include "plan/make/load.h"
+#include "plan/make/vapour.h"
 
 namespace coatday::plan {
 
@@ -169,12 +171,15 @@ class Gatherer {
     const finish::Schedule* schedule = job_.catalogue.schedule(parts[batches.front().part].schedule);
     if (schedule == nullptr) return Minutes{0};
     const bool hung = parts[batches.front().part].support == piece::Support::hooks;
-    SquareMetres first, second;
+    std::array<SquareMetres, 2> areas;  // of the first pass, and the second
+    std::array<std::vector<finish::Surface>, 2> surfaces;
     int items = 0;
     for (const Batch& batch : batches) {
       items += batch.count;
       for (const piece::PartFace& face : piece::faces_of(parts[batch.part])) {
-        (hung || face.face.pass == piece::Pass::second ? second : first) += face.coated * batch.count;
+        const std::size_t pass = hung || face.face.pass == piece::Pass::second ? 1 : 0;
+        areas[pass] += face.coated * batch.count;
+        surfaces[pass].push_back({face.coated * batch.count, face.face.end_grain});
       }
     }
     Minutes longest{0};
@@ -182,8 +187,12 @@ class Gatherer {
       const finish::Product* product = step.product ? job_.catalogue.product(*step.product) : nullptr;
       const auto method = product != nullptr ? method_of(step, *product, job_.shop) : std::nullopt;
       if (!method) continue;
-      const Effort effort = coat_effort(*product, *method, std::max(first, second), items, job_.shop, as_recorded(*product));
-      longest = std::max(longest, effort.hands_on + effort.set_up + effort.clean_up);
+      for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
+        const Litres most = finish::need(*product, *method, surfaces[pass], true);
+        auto vapour = vapour_of(*product, most, product->thinner_share + step.thinner_share, job_.shop.ventilation);
+        const Effort effort = vented_effort(vapour, *product, *method, areas[pass], items, job_.shop, as_recorded(*product));
+        longest = std::max(longest, effort.hands_on + effort.set_up + effort.clean_up);
+      }
     }
     return longest;
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "plan/make/exhaust.h"
 #include "plan/make/stages.h"
 
 namespace coatday::plan {
@@ -38,6 +39,7 @@ class Builder {
     for (std::size_t i = 0; i < graph_.before.size(); ++i) maximum_lag(i);
     if (whole_) {
       for (std::size_t i = 0; i < graph_.keeps.size(); ++i) hold(i);
+      add_exhaust(model_, job_.shop.ventilation, graph_, clocks_, grid_);
       keep_dust_off();
       keep_sparks_off();
     }

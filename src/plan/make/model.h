@@ -12,7 +12,7 @@ namespace coatday::plan {
 
 /// What a tag of the problem stands for.
 struct Requirement {
-  enum class Kind { after, before, calendar, people, spray_gun, place, dust, vapour, promised };
+  enum class Kind { after, before, calendar, people, spray_gun, place, dust, vapour, airflow, promised };
   Kind kind;
   std::size_t index = 0;  ///< into after, before, tasks, keeps or pieces, by the kind
 };
@@ -20,7 +20,7 @@ struct Requirement {
 struct Model {
   solver::Problem problem;
   std::vector<Requirement> requirements;  ///< by tag
-  std::vector<std::size_t> keep_of_hold;  ///< index into TaskGraph::keeps
+  std::vector<std::size_t> keep_of_hold;  ///< index into TaskGraph::keeps; further holds are of airflow
   std::map<std::size_t, int> by_crew;     ///< by task that a crew may do: the activity in which it does, after those of the tasks
 };
 

@@ -9,6 +9,7 @@
 #include "plan/make/grid.h"
 #include "plan/make/stages.h"
 #include "plan/make/task.h"
+#include "plan/make/vapour.h"
 
 namespace coatday::plan {
 
@@ -112,6 +113,12 @@ class LoadWalk {
     SquareMetres sum;
     for (const std::size_t face : faces) sum += loads_.faces[face].area;
     return sum;
+  }
+
+  std::vector<finish::Surface> surfaces(const std::vector<std::size_t>& faces) const {
+    std::vector<finish::Surface> all;
+    for (const std::size_t face : faces) all.push_back({loads_.faces[face].area, loads_.faces[face].end_grain});
+    return all;
   }
 
   /// Every task of the step before must be over, plus the step's own wait; and it may not lie too long.
@@ -223,9 +230,12 @@ class LoadWalk {
       touched_.insert({face, 0});
       task.coat = ++counts_[{face, product.id}];
     }
+    const finish::Method method = task.method.value_or(finish::Method::brush);
+    task.volume = finish::need(product, method, surfaces(faces), task.bare && wood());
+    task.vapour = vapour_of(product, *task.volume, product.thinner_share + step.thinner_share, job_.shop.ventilation);
     const auto mixing = graph_.mixings.find(&product);
-    const Effort effort = coat_effort(product, task.method.value_or(finish::Method::brush), area(faces), load_.items, job_.shop,
-                                      mixing == graph_.mixings.end() ? Mixing(as_recorded(product)) : mixing->second);
+    const Effort effort = vented_effort(task.vapour, product, method, area(faces), load_.items, job_.shop,
+                                        mixing == graph_.mixings.end() ? as_recorded(product) : mixing->second);
     task.hands_on = effort.hands_on;
     task.set_up = effort.set_up;
     task.clean_up = effort.clean_up;
@@ -496,7 +506,12 @@ class PieceWalk {
 void apply_history(const Job& job, TaskGraph& graph) {
   for (const Done& done : job.order.history) {
     for (Task& task : graph.tasks) {
-      if (task.id == done.event) task.done = done;
+      if (task.id != done.event) continue;
+      task.done = done;
+      if (!task.vapour) continue;
+      const Hours at_it = Hours(done.end - done.start) - task.set_up - task.clean_up - task.stand.value_or(Hours(0));
+      task.vapour->airflow = airflow_within(*task.vapour, at_it);
+      task.vapour->pauses = Minutes(0);
     }
   }
 }

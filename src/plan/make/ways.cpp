@@ -25,7 +25,7 @@ const char* words(const Ways& ways) {
 std::pair<std::size_t, std::size_t> unknown(const Job& job, const Request& request, const Ways& ways) {
   const Loads loads = make_loads(job, ways.split);
   std::set<std::string> known;
-  for (const Task& task : make_tasks(job, loads, ways.sides).tasks) known.insert(task.id);
+  for (const Task& task : make_tasks(job, loads, {}, ways.sides).tasks) known.insert(task.id);
   std::pair<std::size_t, std::size_t> count;
   for (const Done& done : job.order.history) count.first += 1 - known.count(done.event);
   if (!request.keep) return count;

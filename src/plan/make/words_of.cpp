@@ -35,6 +35,9 @@ class Words {
         return "dusty work keeps off wet film, and dust has to settle first";
       case Requirement::Kind::vapour:
         return "hot work keeps off solvent vapour";
+      case Requirement::Kind::airflow:
+        return fmt::format("the exhaust carries {} against solvent vapour",
+                           format_airflow(*job_.shop.ventilation.airflow, job_.shop.units));
       case Requirement::Kind::promised:
         break;
     }

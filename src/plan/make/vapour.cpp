@@ -1,0 +1,39 @@
+#include "plan/make/vapour.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "finish/vapour.h"
+#include "plan/make/grid.h"
+
+namespace coatday::plan {
+
+std::optional<Vapour> vapour_of(const finish::Product& product, Litres from_can, double thinner_share, const shop::Ventilation& shop) {
+  const Litres solvent = finish::solvent_in(product, from_can, thinner_share);
+  if (solvent <= Litres(0)) return std::nullopt;
+  const finish::Solvent& as = finish::solvent_of(product);
+  return Vapour{solvent, solvent * as.density, solvent * finish::dilution_air(as, shop.limit), {}, {}};
+}
+
+Effort vented_effort(std::optional<Vapour>& vapour, const finish::Product& product, finish::Method method, SquareMetres area, int items,
+                     const shop::Shop& shop, const Mixing& mixing) {
+  const Effort by_hand = coat_effort(product, method, area, items, shop, mixing);
+  if (!vapour) return by_hand;
+  const auto& airflow = shop.ventilation.airflow;
+  const Hours least(airflow ? vapour->air.value() / airflow->value() : 0);
+  const Effort vented = coat_effort(product, method, area, items, shop, mixing, least);
+  vapour->airflow = airflow_within(*vapour, Hours(vented.hands_on) - product.stand.value_or(Hours(0)));
+  vapour->pauses = vented.hands_on - by_hand.hands_on;
+  return vented;
+}
+
+CubicMetresPerHour airflow_within(const Vapour& vapour, Hours time) {
+  return CubicMetresPerHour(vapour.air.value() / std::max(time, Hours(grid_step)).count());
+}
+
+int parts_of_airflow(const Vapour& vapour, CubicMetresPerHour shop) {
+  constexpr double rounding = 1e-6;
+  return std::min(airflow_parts, static_cast<int>(std::ceil(vapour.airflow / shop * airflow_parts - rounding)));
+}
+
+}  // namespace coatday::plan

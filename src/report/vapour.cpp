@@ -1,0 +1,83 @@
+// Solvent vapour: the air that it takes, against what the shop has. Never a clearance.
+#include <fmt/core.h>
+
+#include <set>
+
+#include "finish/vapour.h"
+#include "plan/vapour.h"
+#include "report/sections.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+constexpr int label_width = 10;
+
+Lines entry(const char* label, const Text& body, const Look& look) {
+  return hang("  " + padded(Text(label, Ink::faint), label_width), body, look);
+}
+
+std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, const Look& look) {
+  std::set<std::string> names;
+  for (const std::size_t i : most.events) names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].load));
+  return fmt::format("{} on {}: {}", unbroken(format_airflow(most.airflow, look.units)), instant_words(most.at, plan.shop.zone),
+                     listed({names.begin(), names.end()}));
+}
+
+std::string shop_words(const shop::Ventilation& shop, const Look& look) {
+  if (!shop.airflow) return "no airflow is stated in the shop file (ventilation: {airflow: ...}), so nothing is compared";
+  return unbroken(format_airflow(*shop.airflow, look.units)) + " is stated; coats are spread over time to stay within it";
+}
+
+std::string limit_words(double share) {
+  std::string words = fmt::format("under {:.3g} % of the lower explosive limit", 100 * share);
+  if (share == finish::federal_limit)
+    words += " (29 CFR 1910.94(c)(6)(ii): \"at least 25 percent of the lower explosive limit\", from memory)";
+  if (share == finish::california_limit) words += " (8 CCR 5153(d): \"less than 20 percent of their lower explosive limit\")";
+  return words;
+}
+
+std::string solvents_words(const plan::Plan& plan) {
+  std::set<std::string> used;
+  for (const plan::Event& event : plan.events) {
+    if (event.vapour) used.insert(event.product);
+  }
+  std::vector<std::string> words;
+  for (const std::string& id : used) {
+    const finish::Product& product = plan.products.at(id);
+    words.push_back(fmt::format("{} as {}{}", product.name, finish::solvent_of(product).name, product.solvent ? "" : " (assumed)"));
+  }
+  return listed(words);
+}
+
+}  // namespace
+
+std::string vapour_words(const plan::Event& event, Units units) {
+  if (!event.vapour) return "";
+  const plan::Vapour& vapour = *event.vapour;
+  std::string words = fmt::format("{} of solvent: {} of fresh air, no clearance", volume_words(vapour.solvent, units),
+                                  unbroken(format_airflow(vapour.airflow, units)));
+  if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
+  return words;
+}
+
+Lines vapour(const plan::Plan& plan, const Look& look) {
+  const auto most = plan.status == plan::Status::feasible ? plan::most_vapour(plan) : std::nullopt;
+  if (!most) return {};
+  Lines lines{Text("Solvent vapour", Ink::strong)};
+  append(lines, entry("most air", most_words(plan, *most, look), look));
+  append(lines, entry("exhaust", shop_words(plan.shop.ventilation, look), look));
+  append(lines, entry("reckoned",
+                      "air to stay " + limit_words(plan.shop.ventilation.limit) +
+                          ", as if a coat's solvent left while it is put on; it counts until it is tack-free",
+                      look));
+  append(lines, entry("solvents", solvents_words(plan), look));
+  append(lines,
+         hang(Text("  ! ", Ink::heed),
+              "A reckoning, never a clearance: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
+              "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged.",
+              look));
+  return lines;
+}
+
+}  // namespace coatday::report

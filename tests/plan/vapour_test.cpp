@@ -1,0 +1,188 @@
+// Solvent vapour: what a coat takes, coats together within the exhaust, and what is refused.
+
+#include "plan/vapour.h"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <algorithm>
+
+#include "plan/check.h"
+#include "plan/planner.h"
+#include "tests/plan/small_plan.h"
+#include "tests/support/jobs.h"
+
+namespace coatday::plan {
+namespace {
+
+using tests::JobKnobs;
+using tests::make_job;
+using tests::monday;
+
+/// Two people, two tables, and a clear that is mostly toluene.
+Job job_with(std::optional<CubicMetresPerHour> airflow) {
+  JobKnobs knobs;
+  knobs.people = 2;
+  knobs.pieces = 2;
+  Job job = make_job(knobs);
+  finish::Product& clear = job.catalogue.products.at("clear");
+  clear.base = finish::Base::lacquer_thinner;
+  clear.solvent = *finish::solvent("toluene");
+  clear.voc = GramsPerLitre(600);
+  job.shop.ventilation.airflow = airflow;
+  return job;
+}
+
+Plan planned(const Job& job) {
+  Plan plan = make_plan(job, {monday()});
+  for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+  return plan;
+}
+
+CubicMetresPerHour most_of_one(const Plan& plan) {
+  CubicMetresPerHour most;
+  for (const Event& event : plan.events) most = event.vapour ? std::max(most, event.vapour->airflow) : most;
+  return most;
+}
+
+Minutes pauses(const Plan& plan) {
+  Minutes sum{0};
+  for (const Event& event : plan.events) sum += event.vapour ? event.vapour->pauses : Minutes(0);
+  return sum;
+}
+
+TEST(Vapour, OfACoatIsToldWithoutAnAirflow) {
+  const Plan plan = planned(job_with({}));
+  ASSERT_EQ(plan.status, Status::feasible);
+  for (const Event& event : plan.events) {
+    ASSERT_EQ(event.vapour.has_value(), !event.product.empty()) << event.id;
+    if (!event.vapour) continue;
+    // 600 g of toluene a litre, 867 g/l; 8564 ft3 of air a gallon (29 CFR 1910.94(c)(6)(ii), worked example) are 64.06 m3 a litre.
+    const double litres = event.volume->value() * 600 / 867;
+    EXPECT_NEAR(event.vapour->solvent.value(), litres, 1e-9);
+    EXPECT_NEAR(event.vapour->air.value(), litres * 8564 * 0.0283168466 / 3.785411784, 0.001);
+    const double hours = (Hours(event.end - event.start) - event.set_up - event.clean_up).count();
+    EXPECT_NEAR(event.vapour->airflow.value(), event.vapour->air.value() / hours, 1e-9);
+  }
+  EXPECT_EQ(pauses(plan), Minutes(0));
+  ASSERT_TRUE(most_vapour(plan));
+  EXPECT_GT(most_vapour(plan)->airflow, most_of_one(plan));  // two at once
+}
+
+TEST(Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
+  const CubicMetresPerHour enough_for_one = most_of_one(planned(job_with({}))) * 1.05;
+  const Plan plan = planned(job_with(enough_for_one));
+  ASSERT_EQ(plan.status, Status::feasible);
+  EXPECT_LE(most_vapour(plan)->airflow, enough_for_one);
+  EXPECT_EQ(pauses(plan), Minutes(0));
+}
+
+TEST(Vapour, SpreadsACoatThatIsTooMuchByItself) {
+  const CubicMetresPerHour too_little = most_of_one(planned(job_with({}))) * 0.8;
+  const Plan plan = planned(job_with(too_little));
+  ASSERT_EQ(plan.status, Status::feasible);
+  EXPECT_LE(most_vapour(plan)->airflow, too_little);
+  EXPECT_GT(pauses(plan), Minutes(0));
+}
+
+TEST(Vapour, IsRefusedWhereOneItemIsFarTooMuch) {
+  const Plan plan = make_plan(job_with(CubicMetresPerHour(5)), {monday()});
+  EXPECT_EQ(plan.status, Status::infeasible);
+  const auto too_much = [](const Finding& f) { return f.code == "too-much-vapour" && f.severity == Severity::error; };
+  EXPECT_TRUE(std::any_of(plan.findings.begin(), plan.findings.end(), too_much));
+}
+
+TEST(Vapour, AtTwentyPercentTakesAQuarterMoreAir) {
+  Job job = job_with({});
+  const Plan federal = planned(job);
+  job.shop.ventilation.limit = finish::california_limit;
+  const Plan california = planned(job);
+  for (std::size_t i = 0; i < federal.events.size(); ++i) {
+    if (federal.events[i].vapour) EXPECT_NEAR(california.events[i].vapour->air / federal.events[i].vapour->air, 1.25, 1e-9);
+  }
+}
+
+TEST(Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
+  Job job = job_with({});
+  const Plan before = planned(job);
+  const CubicMetresPerHour little = most_of_one(before) * 0.8;
+  for (const Event& event : before.events) {
+    if (event.end <= most_vapour(before)->at + std::chrono::hours(1)) job.order.history.push_back({event.id, event.start, event.end, {}});
+  }
+  job.shop.ventilation.airflow = little;
+  Plan plan = make_plan(job, {job.order.history.back().end});
+  EXPECT_EQ(plan.status, Status::feasible);
+  for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+}
+
+std::vector<std::string> codes(const test::Small& small) {
+  std::vector<std::string> all;
+  for (const Breach& breach : check(small.plan, small.job)) {
+    if (all.empty() || all.back() != breach.code) all.push_back(breach.code);
+  }
+  return all;
+}
+
+/// The small plan with solvent in its finish, told as more than enough.
+test::Small with_solvent() {
+  test::Small small = test::small_plan();
+  small.product().voc = GramsPerLitre(500);
+  for (Event& event : small.plan.events) {
+    if (!event.product.empty()) event.vapour = Vapour{Litres(1), Grams(900), CubicMetres(1e6), CubicMetresPerHour(1e6), {}};
+  }
+  return small;
+}
+
+TEST(CheckVapour, IsContentWithMoreAirThanItTakes) {
+  test::Small small = with_solvent();
+  small.job.shop.ventilation.airflow = CubicMetresPerHour(1e5);
+  EXPECT_EQ(codes(small), std::vector<std::string>());
+}
+
+TEST(CheckVapour, TellsWhatIsLeftOutOrTooLow) {
+  test::Small small = with_solvent();
+  small.event("table/leg/clear-1").vapour.reset();
+  EXPECT_EQ(codes(small), std::vector<std::string>{"vapour-understated"});
+  small = with_solvent();
+  small.event("table/leg/clear-1").vapour->airflow = CubicMetresPerHour(1);
+  EXPECT_EQ(codes(small), std::vector<std::string>{"vapour-understated"});
+}
+
+TEST(CheckVapour, TellsTooLittleAir) {
+  test::Small small = with_solvent();
+  small.job.shop.ventilation.airflow = CubicMetresPerHour(10);
+  EXPECT_EQ(codes(small), std::vector<std::string>{"too-little-air"});
+}
+
+/// A coat of so much, wet from an hour until another.
+Event coat(double airflow, int from, int until) {
+  Event event;
+  event.product = "clear";
+  event.start = monday() + std::chrono::hours(from);
+  event.end = event.start + Minutes(30);
+  event.stages[finish::Stage::tack_free] = monday() + std::chrono::hours(until);
+  event.vapour = Vapour{Litres(1), Grams(800), CubicMetres(60), CubicMetresPerHour(airflow), {}};
+  return event;
+}
+
+RC_GTEST_PROP(MostVapour, IsNeverLessWithOneCoatMore, ()) {
+  Plan plan;
+  finish::Product clear;
+  clear.rows.resize(1);
+  clear.rows.front().hours[finish::Stage::tack_free] = Hours(1);
+  plan.products["clear"] = clear;
+  CubicMetresPerHour before;
+  for (int n = *rc::gen::inRange(1, 12); n > 0; --n) {
+    const int from = *rc::gen::inRange(0, 20);
+    const Event next = coat(*rc::gen::inRange(1, 500), from, from + *rc::gen::inRange(1, 10));
+    plan.events.push_back(next);
+    const auto most = most_vapour(plan);
+    RC_ASSERT(most.has_value());
+    RC_ASSERT(most->airflow >= before);
+    RC_ASSERT(most->airflow >= next.vapour->airflow);
+    before = most->airflow;
+  }
+}
+
+}  // namespace
+}  // namespace coatday::plan
