@@ -19,7 +19,7 @@ Lines entry(const char* label, const Text& body, const Look& look) {
 
 std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, const Look& look) {
   std::set<std::string> names;
-  for (const std::size_t i : most.events) names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].load));
+  for (const std::size_t i : most.events) names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].whose));
   return fmt::format("{} on {}: {}", unbroken(format_airflow(most.airflow, look.units)), instant_words(most.at, plan.shop.zone),
                      listed({names.begin(), names.end()}));
 }
