@@ -60,8 +60,8 @@ TEST(Vapour, OfACoatIsToldWithoutAnAirflow) {
     // 600 g of toluene a litre, 867 g/l; 8564 ft3 of air a gallon (29 CFR 1910.94(c)(6)(ii), worked example) are 64.06 m3 a litre.
     const double litres = event.volume->value() * 600 / 867;
     EXPECT_NEAR(event.vapour->solvent.value(), litres, 1e-9);
-    EXPECT_NEAR(event.vapour->air.value(), litres * 8564 * 0.0283168466 / 3.785411784, 0.001);
-    const double hours = (Hours(event.end - event.start) - event.set_up - event.clean_up).count();
+    EXPECT_NEAR(event.vapour->air.value(), litres * 8564 * 0.0283168466 / 3.785411784, 2e-5 * event.vapour->air.value());
+    const double hours = Hours(Hours(event.end - event.start) - event.set_up - event.clean_up).count();
     EXPECT_NEAR(event.vapour->airflow.value(), event.vapour->air.value() / hours, 1e-9);
   }
   EXPECT_EQ(pauses(plan), Minutes(0));
