@@ -180,7 +180,7 @@ class Judge {
     if (!job_.shop.ventilation.airflow) return;
     const Loads single = make_loads(job_, Split::single);
     std::set<std::pair<std::size_t, std::string>> told;  // of a part: its first product that is too much
-    for (const Task& task : make_tasks(job_, single).tasks) {
+    for (const Task& task : make_tasks(job_, single, {}).tasks) {
       if (!task.vapour || task.vapour->pauses <= longest_pause || recorded(task)) continue;
       if (told.insert({*task.load, task.product->id}).second) too_much_vapour(single.loads[*task.load], task);
     }
