@@ -52,7 +52,7 @@ void add_rule(Small& s, finish::Verdict verdict, Hours wait) {
 
 /// The recoat window closes between the two coats of the underside alone.
 void narrow_window(Small& s) {
-  s.product().rows.front().hours[Stage::recoat_close] = Hours(4);
+  s.product().rows.front().hours[Stage::recoat_close] = Hours(4 * 1.4);  // 4 h by the early side
   s.settle();
 }
 
