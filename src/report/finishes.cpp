@@ -17,7 +17,7 @@ class Facts {
  public:
   Facts(const Text& title, const Look& look) : look_(look), lines_(wrap(title, look.columns)) {}
   void add(const char* label, const Text& body) {
-    if (!body.empty()) append(lines_, hang("  " + padded(Text(label, Ink::faint), label_width), body, look_));
+    if (!body.empty()) append(lines_, labelled(label, label_width, body, look_));
   }
   Lines& lines() { return lines_; }
 

@@ -103,6 +103,10 @@ Lines hang(const Text& head, const Text& body, const Look& look) {
   return lines;
 }
 
+Lines labelled(std::string_view label, int label_width, const Text& body, const Look& look) {
+  return hang("  " + padded(Text(label, Ink::faint), label_width), body, look);
+}
+
 Text padded(const Text& text, int width, Align align) {
   const Text fill = spaces(width - text.width());
   return align == Align::left ? text + fill : fill + text;

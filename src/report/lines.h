@@ -56,6 +56,8 @@ using Lines = std::vector<Text>;
 [[nodiscard]] int longest_word(const Text&);
 /// Wrapped in the page: the first line after `head`, the others as far from the left.
 [[nodiscard]] Lines hang(const Text& head, const Text& body, const Look&);
+/// One of several facts below each other: the label, faint, in a column of this width, then the body.
+[[nodiscard]] Lines labelled(std::string_view label, int label_width, const Text& body, const Look&);
 enum class Align { left, right };
 /// Filled up with spaces to this width.
 [[nodiscard]] Text padded(const Text&, int width, Align = Align::left);

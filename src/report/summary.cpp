@@ -10,11 +10,7 @@
 namespace coatday::report {
 namespace {
 
-constexpr int label_width = 10;
-
-Lines entry(const char* label, const Text& body, const Look& look) {
-  return hang("  " + padded(Text(label, Ink::faint), label_width), body, look);
-}
+Lines entry(std::string_view label, const Text& body, const Look& look) { return labelled(label, 10, body, look); }
 
 bool same_result(const plan::PieceResult& a, const plan::PieceResult& b) {
   return a.due == b.due && a.ready.deliver == b.ready.deliver && a.ready_late.deliver == b.ready_late.deliver && a.slack == b.slack;

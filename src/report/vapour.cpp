@@ -11,11 +11,7 @@
 namespace coatday::report {
 namespace {
 
-constexpr int label_width = 10;
-
-Lines entry(const char* label, const Text& body, const Look& look) {
-  return hang("  " + padded(Text(label, Ink::faint), label_width), body, look);
-}
+Lines entry(std::string_view label, const Text& body, const Look& look) { return labelled(label, 10, body, look); }
 
 std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, const Look& look) {
   std::set<std::string> names;

@@ -35,8 +35,7 @@ Lines air_lines(const plan::Plan& plan, const plan::Event& event, const Look& lo
   const auto air = air_words(plan.air, event.start, std::max(event.end, event.start + Minutes(1)), look.units);
   if (!air) return {};
   const Celsius dew_point = plan.air.at(std::max(event.start, plan.air.begin())).dew_point;
-  return hang("  " + padded(Text("air", Ink::faint), label_width),
-              *air + ", dew point " + unbroken(format_temperature(dew_point, look.units)), look);
+  return labelled("air", label_width, *air + ", dew point " + unbroken(format_temperature(dew_point, look.units)), look);
 }
 
 Lines stage_lines(const plan::Plan& plan, const plan::Event& event, const Look& look) {
@@ -58,9 +57,7 @@ std::optional<std::string> why_text(const plan::Plan& plan, const std::string& i
   if (event == nullptr) return std::nullopt;
   const std::string subject = event->faces.empty() ? event->load : face_words(plan, event->faces);
   Lines lines = hang("", Text(event->name, Ink::strong) + (subject.empty() ? "" : ", " + subject), look);
-  const auto entry = [&](const char* label, const Text& body) {
-    append(lines, hang("  " + padded(Text(label, Ink::faint), label_width), body, look));
-  };
+  const auto entry = [&](const char* label, const Text& body) { append(lines, labelled(label, label_width, body, look)); };
   entry("id", event->id);
   entry("from", instant_words(event->start, plan.shop.zone) + " to " +
                     instant_words(event->end, plan.shop.zone, local_day(event->start, plan.shop.zone)));

@@ -6,8 +6,7 @@
 #include <algorithm>
 
 #include "plan/check.h"
-#include "plan/planner.h"
-#include "tests/support/jobs.h"
+#include "tests/plan/planned.h"
 
 namespace coatday::plan {
 namespace {
@@ -25,9 +24,8 @@ Starts starts_of(const Plan& plan) {
 Plan again(const Job& job, const Plan& earlier, Instant from = monday()) {
   Request request{from};
   request.keep = starts_of(earlier);
-  Plan plan = make_plan(job, request);
+  Plan plan = planned(job, request);
   EXPECT_EQ(plan.status, Status::feasible);
-  for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
   return plan;
 }
 

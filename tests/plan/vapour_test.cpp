@@ -8,9 +8,8 @@
 #include <algorithm>
 
 #include "plan/check.h"
-#include "plan/planner.h"
+#include "tests/plan/planned.h"
 #include "tests/plan/small_plan.h"
-#include "tests/support/jobs.h"
 
 namespace coatday::plan {
 namespace {
@@ -31,12 +30,6 @@ Job job_with(std::optional<CubicMetresPerHour> airflow) {
   clear.voc = GramsPerLitre(600);
   job.shop.ventilation.airflow = airflow;
   return job;
-}
-
-Plan planned(const Job& job) {
-  Plan plan = make_plan(job, {monday()});
-  for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
-  return plan;
 }
 
 CubicMetresPerHour most_of_one(const Plan& plan) {
@@ -111,9 +104,7 @@ TEST(Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
     if (event.end <= most_vapour(before)->at + std::chrono::hours(1)) job.order.history.push_back({event.id, event.start, event.end, {}});
   }
   job.shop.ventilation.airflow = little;
-  Plan plan = make_plan(job, {job.order.history.back().end});
-  EXPECT_EQ(plan.status, Status::feasible);
-  for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+  EXPECT_EQ(planned(job, {job.order.history.back().end}).status, Status::feasible);
 }
 
 std::vector<std::string> codes(const test::Small& small) {

@@ -4,9 +4,7 @@
 
 #include <algorithm>
 
-#include "plan/check.h"
-#include "plan/planner.h"
-#include "tests/support/jobs.h"
+#include "tests/plan/planned.h"
 
 namespace coatday::plan {
 namespace {
@@ -28,14 +26,6 @@ Job job_with_a_thin_underside() {
     if (part.id == "top") part.exceptions.push_back({"underside", 1, "lies on a stable core", {}});
   }
   return job;
-}
-
-Plan planned(const Job& job, const Request& request) {
-  Plan plan = make_plan(job, request);
-  if (plan.status == Status::feasible) {
-    for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
-  }
-  return plan;
 }
 
 bool shows_first(const Plan& plan) {
