@@ -27,7 +27,8 @@ Effort coat_effort(const finish::Product& product, finish::Method method, Square
   const Hours by_hand(rate == product.work_rates.end() ? 0 : area.value() / rate->second.value());
   const Hours applying = std::max(at_least, by_hand + Hours(shop.handling) * items);
   Effort effort;
-  if (product.pot_life) effort.mixes = std::max(1, static_cast<int>(std::ceil(applying / mixing.pot_life - 1e-9)));
+  constexpr double most_mixes = 10'000;  // far more than fit a shift
+  if (product.pot_life) effort.mixes = static_cast<int>(std::clamp(std::ceil(applying / mixing.pot_life - 1e-9), 1.0, most_mixes));
   effort.hands_on = on_grid(applying + product.stand.value_or(Hours(0)));
   const Hours set_up = (product.set_up + mixing.induction) * std::max(1, effort.mixes);
   effort.set_up = Grid::steps(set_up) * grid_step;

@@ -1,6 +1,7 @@
 #pragma once
 // Instants on the planner's grid of five minutes, and back.
 
+#include <algorithm>
 #include <chrono>
 
 #include "quantity/time.h"
@@ -18,8 +19,11 @@ class Grid {
   [[nodiscard]] Instant instant(solver::Time t) const { return Instant(origin_ + t * Step(1)); }
   [[nodiscard]] solver::Time down(Instant t) const { return static_cast<solver::Time>((std::chrono::floor<Step>(t) - origin_).count()); }
   [[nodiscard]] solver::Time up(Instant t) const { return static_cast<solver::Time>((std::chrono::ceil<Step>(t) - origin_).count()); }
-  /// A span in steps, rounded up.
-  [[nodiscard]] static solver::Time steps(Hours h) { return static_cast<solver::Time>(std::chrono::ceil<Step>(h).count()); }
+  /// A span in steps, rounded up; beyond 100 years as 100 years.
+  [[nodiscard]] static solver::Time steps(Hours h) {
+    constexpr Hours longest = std::chrono::hours(100 * 366 * 24);
+    return static_cast<solver::Time>(std::chrono::ceil<Step>(std::clamp(h, -longest, longest)).count());
+  }
 
  private:
   using Step = std::chrono::duration<std::int64_t, std::ratio<300>>;

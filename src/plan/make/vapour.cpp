@@ -33,7 +33,8 @@ CubicMetresPerHour airflow_within(const Vapour& vapour, Hours time) {
 
 int parts_of_airflow(const Vapour& vapour, CubicMetresPerHour shop) {
   constexpr double rounding = 1e-6;
-  return std::min(airflow_parts, static_cast<int>(std::ceil(vapour.airflow / shop * airflow_parts - rounding)));
+  const double share = std::min(1.0, vapour.airflow / shop);
+  return static_cast<int>(std::ceil(share * airflow_parts - rounding));
 }
 
 }  // namespace coatday::plan
