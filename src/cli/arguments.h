@@ -10,6 +10,7 @@
 #include "cli/outcome.h"
 #include "climate/air.h"
 #include "quantity/text.h"
+#include "wood/movement.h"
 
 namespace coatday::cli {
 
@@ -17,13 +18,22 @@ struct Command;
 enum class Format { text, json };
 enum class Colour { never, automatic, always };
 
+/// A board that comes from another air; its four belong together.
+struct BoardAsked {
+  std::string species;  ///< its id
+  std::optional<Metres> width;
+  std::optional<wood::RingAngle> cut;
+  std::optional<climate::Air> from;
+};
+
 struct Arguments {
   const Command* command = nullptr;
   std::vector<std::string> orders;  ///< paths of the order files, planned together
-  std::optional<climate::Air> at;   ///< the air that a finish is asked about
-  std::string name;                 ///< event, finish or schedule; empty: all of them
-  std::vector<std::string> own;     ///< files with finishes of the user's own
-  std::vector<std::string> set;     ///< keys of the order or the shop with other values, "air.night=13 C"
+  std::optional<climate::Air> at;   ///< the air that a finish or wood is asked about
+  BoardAsked board;
+  std::string name;              ///< event, finish or schedule; empty: all of them
+  std::vector<std::string> own;  ///< files with finishes of the user's own
+  std::vector<std::string> set;  ///< keys of the order or the shop with other values, "air.night=13 C"
   Format format = Format::text;
   std::optional<LocalTime> from;  ///< in the shop's zone
   std::optional<Units> units;

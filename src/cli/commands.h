@@ -13,6 +13,7 @@ namespace coatday::cli {
 [[nodiscard]] Command area_command();
 [[nodiscard]] Command finishes_command();
 [[nodiscard]] Command schedules_command();
+[[nodiscard]] Command wood_command();
 
 /// All of them, in the order of the program's help.
 [[nodiscard]] const std::vector<Command>& commands();

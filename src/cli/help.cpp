@@ -16,6 +16,7 @@ Usage: coatday COMMAND ...
   area ORDER.yaml          the area of every face that is coated
   finishes [NAME]          the finish products, or all about one of them
   schedules [NAME]         the finishing schedules, or the steps of one of them
+  wood --at AIR            the moisture of wood in an air, and how a board moves
 
   -h, --help               this text; after a command, all about that command
   --version                the version of the program

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "input/amounts.h"
+#include "input/wood.h"
 #include "quantity/nearest.h"
 
 namespace coatday::cli {
@@ -80,6 +81,30 @@ Read read_at(const Words& typed, Arguments& arguments) {
   return {};
 }
 
+Parsed<wood::RingAngle> parse_ring_angle(std::string_view typed) {
+  const std::string_view text = input::trim(typed);
+  if (text == "flat") return wood::flat_cut;
+  if (text == "quarter") return wood::quarter_cut;
+  for (const std::string_view unit : {"deg", "°"}) {
+    if (!text.ends_with(unit)) continue;
+    const auto degrees = parse_number(input::trim(text.substr(0, text.size() - unit.size())));
+    if (degrees && *degrees >= 0 && *degrees <= 90) return wood::RingAngle(*degrees);
+  }
+  return wrong("expected flat, quarter or an angle between rings and face from 0 to 90 deg, such as 35 deg, found '" + std::string(typed) +
+               "'" + suggestion(std::string(text), {"flat", "quarter"}));
+}
+
+/// A property of a board, as `parse` reads it.
+template <class Parse, class Member>
+Option of_board(const std::string& name, Parse parse, Member member) {
+  return {name, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
+            const auto value = parse(typed.front());
+            if (!value) return wrong(name + " " + value.error());
+            arguments.board.*member = *value;
+            return {};
+          }};
+}
+
 bool is_yaml(const std::string& word) { return word.ends_with(".yaml") || word.ends_with(".yml"); }
 
 // After the first word, which is an order whatever its name: more orders, then perhaps a step.
@@ -115,6 +140,10 @@ Option name() { return kept("NAME", &Arguments::name); }
 Option format() { return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}}); }
 Option from() { return {"--from", Takes::word, read_from}; }
 Option at() { return {"--at", Takes::word, read_at}; }
+Option species() { return of_board("--species", input::parse_species, &BoardAsked::species); }
+Option width() { return of_board("--width", parse_length, &BoardAsked::width); }
+Option cut() { return of_board("--cut", parse_ring_angle, &BoardAsked::cut); }
+Option from_air() { return of_board("--from", input::parse_air, &BoardAsked::from); }
 Option keep() { return kept("--keep", &Arguments::keep); }
 Option effort() { return {"--effort", Takes::word, read_effort}; }
 Option units() { return choice<Units>("--units", &Arguments::units, {{"us", Units::us}, {"metric", Units::metric}}); }

@@ -14,6 +14,10 @@ namespace coatday::cli {
 [[nodiscard]] Option format();  ///< text or json
 [[nodiscard]] Option from();
 [[nodiscard]] Option at();  ///< an air
+[[nodiscard]] Option species();
+[[nodiscard]] Option width();
+[[nodiscard]] Option cut();       ///< an angle of rings
+[[nodiscard]] Option from_air();  ///< --from, an air
 [[nodiscard]] Option keep();
 [[nodiscard]] Option effort();
 [[nodiscard]] Option units();

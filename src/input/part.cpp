@@ -7,7 +7,7 @@
 #include "input/amounts.h"
 #include "input/catalogue.h"
 #include "input/order_file.h"
-#include "wood/species.h"
+#include "input/wood.h"
 
 namespace coatday::input {
 namespace {
@@ -15,18 +15,6 @@ namespace {
 using piece::Part;
 
 const Keys part_keys{"part", "count", "shape", "species", "material", "schedule", "support", "mask", "except", "people to turn"};
-
-Parsed<std::string> parse_species(std::string_view typed) {
-  const wood::Species* found = wood::find_species(typed);
-  if (found != nullptr) return std::string(found->id);
-  std::vector<std::string> known;
-  for (const wood::Species& species : wood::all_species()) {
-    const std::string_view genus = species.id.substr(0, species.id.find('-'));
-    if (wood::find_species(genus) != nullptr) known.emplace_back(genus);  // its plain trade name: walnut, cherry
-    known.emplace_back(species.id);
-  }
-  return tl::make_unexpected(unknown("species", typed, known));
-}
 
 Parsed<bool> parse_steel(std::string_view typed) {
   const std::array<std::string_view, 1> words{"steel"};

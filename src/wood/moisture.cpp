@@ -12,6 +12,11 @@ MoistureContent equilibrium_moisture(const climate::Air& air) {
   return MoistureContent(18 / w * (kh / (1 - kh) + (hydrated + 2 * twice) / (1 + hydrated + twice)));
 }
 
+bool in_moisture_table(const climate::Air& air) {
+  const Celsius coldest(-1.12);  // 30 °F, but for rounding
+  return air.temperature >= coldest && air.humidity >= RelativeHumidity(0.05) && air.humidity <= RelativeHumidity(0.95);
+}
+
 Metres size_after(Metres initial, double coefficient, MoistureContent from, MoistureContent to) {
   return initial * (1 + coefficient * 100 * (to - from).value());
 }

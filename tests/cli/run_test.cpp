@@ -12,6 +12,7 @@ namespace coatday::cli {
 namespace {
 
 using Files = std::map<std::string, std::string>;
+using Words = std::vector<std::string>;
 
 const std::string shop = R"(shop: sample shop
 time zone: America/Chicago
@@ -149,6 +150,50 @@ TEST(Run, FinishInAnAirThatIsBeyondIt) {
   EXPECT_EQ(run({"finishes", "water-clear", "--at", "18 C"}, usual()).err, "coatday: error: --at expected a temperature and a humidity, such as 23 °C 50 %, found '18 C'\n");
   EXPECT_EQ(run({"finishes", "--at", "18 C 50 %", "--format", "json"}, usual()).err,
             "coatday: error: --format json needs the NAME of a finish and an air --at\n");
+}
+
+TEST(Run, WoodInAnAir) {
+  const Outcome json = run({"wood", "--at", "70 F 65 %", "--format", "json"}, usual());
+  EXPECT_EQ(json.status, done) << json.err;
+  EXPECT_NE(json.out.find("\"emc_percent\": 11.95"), std::string::npos) << json.out;  // table 4-2: 12.0
+  const Outcome text = run({"wood", "--at", "70 F 65 %", "--units", "us"}, usual());
+  EXPECT_TRUE(text.out.starts_with("wood at 70 °F, 65 % RH settles at 12.0 % of moisture\n")) << text.out;
+}
+
+TEST(Run, ABoardMoves) {
+  const Words board{"wood", "--at", "70 F 65 %", "--species", "red-oak", "--width", "22 in", "--cut", "flat", "--from", "70 F 35 %"};
+  const Outcome text = run(board, usual());
+  EXPECT_EQ(text.status, done) << text.err;
+  EXPECT_NE(text.out.find("grows by 10 mm to 569"), std::string::npos) << text.out;
+  Words back = board;
+  back[2] = "70 F 35 %";
+  back[10] = "70 F 65 %";
+  EXPECT_NE(run(back, usual()).out.find("shrinks by 10 mm"), std::string::npos);
+  Words asked = board;
+  asked.insert(asked.end(), {"--format", "json"});
+  const std::string json = run(asked, usual()).out;
+  for (const char* key : {"\"movement_mm\": 1", "\"width_mm\": 56", "\"coefficient_per_percent\": 0.00369", "\"from_emc_percent\": 6.9",
+                          "\"to_emc_percent\": 11.95"})
+    EXPECT_NE(json.find(key), std::string::npos) << key << json;
+}
+
+TEST(Run, AMovementThatIsNotKnownIsRefused) {
+  const auto with = [](const Words& more) {
+    Words words{"wood", "--at", "70 F 65 %"};
+    words.insert(words.end(), more.begin(), more.end());
+    return run(words, usual());
+  };
+  const Outcome dry = with({"--species", "red-oak", "--width", "22 in", "--cut", "flat", "--from", "70 F 20 %"});
+  EXPECT_EQ(dry.status, no_plan);
+  EXPECT_NE(dry.err.find("4.5 % of moisture is outside the 6 to 14 %"), std::string::npos) << dry.err;
+  EXPECT_EQ(run({"wood", "--at", "70 F 98 %"}, usual()).status, no_plan);
+  EXPECT_EQ(run({"wood", "--at", "-20 C 50 %"}, usual()).status, no_plan);
+  EXPECT_EQ(with({"--cut", "flat", "--width", "22 in"}).err,
+            "coatday: error: --width needs --species, --from beside it (coatday wood --help says more)\n");
+  EXPECT_EQ(with({"--species", "walnt"}).err.find("coatday: error: --species unknown species 'walnt'; did you mean 'walnut'?"), 0U);
+  EXPECT_EQ(with({"--cut", "rift"}).status, bad_input);
+  EXPECT_EQ(with({"--cut", "95 deg"}).status, bad_input);
+  EXPECT_EQ(with({"--width", "22"}).status, bad_input);
 }
 
 TEST(Run, UnknownFinishNamesTheNearest) {

@@ -1,0 +1,99 @@
+#include <fmt/core.h>
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "report/wood.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+std::string air_text(const climate::Air& air, Units units) {
+  return unbroken(format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity));
+}
+
+std::string percent(MoistureContent m) { return unbroken(fmt::format("{:.1f} %", 100 * m.value())); }
+
+std::string cut_words(wood::RingAngle cut) {
+  if (cut == wood::flat_cut) return "flat cut";
+  if (cut == wood::quarter_cut) return "quarter cut";
+  return fmt::format("rings at {:g}° to the face", cut.value());
+}
+
+struct Movement {
+  double coefficient;
+  MoistureContent from, to;
+  tl::expected<Metres, std::string> change;
+};
+
+Movement movement_of(const MovedBoard& board, const climate::Air& air) {
+  const double coefficient = wood::coefficient_across(*board.species, board.cut);
+  const MoistureContent from = wood::equilibrium_moisture(board.from), to = wood::equilibrium_moisture(air);
+  return {coefficient, from, to, wood::movement(board.width, coefficient, from, to)};
+}
+
+Json air_json(const climate::Air& air) {
+  return {{"temperature_c", air.temperature.value()},
+          {"relative_humidity", air.humidity.value()},
+          {"emc_percent", 100 * wood::equilibrium_moisture(air).value()}};
+}
+
+}  // namespace
+
+std::optional<std::string> no_wood_at(const climate::Air& air, const std::optional<MovedBoard>& board, Units units) {
+  for (const climate::Air& each : {air, board ? board->from : air}) {
+    if (wood::in_moisture_table(each)) continue;
+    return fmt::format("no moisture content at {}: the table of equilibria was compared from {} up and from 5 % to 95 % RH",
+                       air_text(each, units), format_temperature(Celsius(-1.1), units));
+  }
+  if (!board) return std::nullopt;
+  const Movement moved = movement_of(*board, air);
+  if (moved.change) return std::nullopt;
+  return fmt::format("no movement from {} to {}: {}", percent(moved.from), percent(moved.to), moved.change.error());
+}
+
+std::string wood_at_text(const climate::Air& air, const std::optional<MovedBoard>& board, const Look& look) {
+  const MoistureContent to = wood::equilibrium_moisture(air);
+  Lines lines =
+      wrap(Text("wood at " + air_text(air, look.units) + " settles at " + percent(to) + " of moisture", Ink::strong), look.columns);
+  append(lines, hang("  ", "a piece of it within about 1 % either way (common practice, no source)", look));
+  if (board) {
+    const Movement moved = movement_of(*board, air);
+    const Metres change = moved.change.value();
+    const std::string width = unbroken(format_length(board->width, look.units));
+    append(lines, wrap(Text(fmt::format("{}, {}, {} wide at {}", board->species->name, cut_words(board->cut), width,
+                                        air_text(board->from, look.units)),
+                            Ink::strong),
+                       look.columns));
+    const std::string verb = change < Metres(0) ? "shrinks" : "grows";
+    append(lines, hang("  ",
+                       fmt::format("{} by {} to {}, from {} to {} of moisture, all the way through", verb,
+                                   unbroken(format_length(Metres(std::abs(change.value())), look.units)),
+                                   unbroken(format_length(board->width + change, look.units)), percent(moved.from), percent(to)),
+                       look));
+    append(lines, hang("  ", fmt::format("coefficient {:.5f} for each 1 %", moved.coefficient), look));
+  }
+  return render(lines, look.colour);
+}
+
+std::string wood_at_json(const climate::Air& air, const std::optional<MovedBoard>& board) {
+  Json out{{"schema", "coatday-wood-at/1"}, {"air", air_json(air)}, {"emc_percent", 100 * wood::equilibrium_moisture(air).value()}};
+  if (board) {
+    const Movement moved = movement_of(*board, air);
+    out["species"] = board->species->id;
+    out["ring_angle_degrees"] = board->cut.value();
+    out["from_air"] = air_json(board->from);
+    out["from_emc_percent"] = 100 * moved.from.value();
+    out["to_emc_percent"] = 100 * moved.to.value();
+    out["coefficient_per_percent"] = moved.coefficient;
+    out["from_width_mm"] = 1000 * board->width.value();
+    out["width_mm"] = 1000 * (board->width + *moved.change).value();
+    out["movement_mm"] = 1000 * moved.change->value();
+  }
+  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace coatday::report
