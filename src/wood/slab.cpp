@@ -1,0 +1,97 @@
+#include "wood/slab.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <stdexcept>
+
+namespace coatday::wood {
+namespace {
+
+const double diagonal = 1 - std::sqrt(0.5);  // makes the scheme L-stable and of second order
+constexpr double most_growth = 5, least_growth = 0.2, caution = 0.9;
+constexpr int most_steps = 1'000'000;  // in one call: conditions that need more are no wood
+
+}  // namespace
+
+Slab::Slab(Metres thickness, MoistureContent initial, int cells)
+    : thickness_(thickness), moisture_(static_cast<std::size_t>(cells), initial.value()) {
+  if (!(thickness > Metres(0)) || cells < 2) throw std::invalid_argument("a slab needs a thickness and two cells");
+  for (auto* scratch : {&first_, &second_, &stage_, &pivot_}) scratch->resize(moisture_.size());
+}
+
+MoistureContent Slab::mean() const {
+  return MoistureContent(std::accumulate(moisture_.begin(), moisture_.end(), 0.0) / static_cast<double>(moisture_.size()));
+}
+
+Slab::Exchange Slab::exchange(const SlabConditions& conditions) const {
+  const double cell = thickness_.value() / static_cast<double>(moisture_.size()), diffusivity = conditions.diffusivity.value();
+  const auto open = [&](const FaceCondition& side) { return 1 / (cell * (side.film.value() + cell / (2 * diffusivity))); };
+  return {diffusivity / (cell * cell), open(conditions.back), open(conditions.face), conditions.back.equilibrium.value(),
+          conditions.face.equilibrium.value()};
+}
+
+void Slab::factorise(const Exchange& x, double weight) {
+  const std::size_t n = pivot_.size();
+  const double side = weight * x.between;
+  pivot_[0] = 1 / (1 + side + weight * x.back);
+  for (std::size_t i = 1; i < n; ++i) {
+    const double own = i + 1 < n ? 1 + 2 * side : 1 + side + weight * x.face;
+    pivot_[i] = 1 / (own - side * side * pivot_[i - 1]);
+  }
+  side_ = side;
+}
+
+void Slab::solve_rate(const Exchange& x, const std::vector<double>& from, std::vector<double>& rate) const {
+  const std::size_t n = from.size();
+  double below = x.back * (x.at_back - from[0]);  // what flows into the cell from behind
+  for (std::size_t i = 0; i < n; ++i) {
+    const double above = i + 1 < n ? x.between * (from[i + 1] - from[i]) : x.face * (x.at_face - from[i]);
+    rate[i] = (below + above + (i == 0 ? 0 : side_ * rate[i - 1])) * pivot_[i];
+    below = -above;
+  }
+  for (std::size_t i = n - 1; i-- > 0;) rate[i] += side_ * pivot_[i] * rate[i + 1];
+}
+
+double Slab::inflow(const Exchange& x, const std::vector<double>& at) const {
+  return (x.back * (x.at_back - at.front()) + x.face * (x.at_face - at.back())) / static_cast<double>(at.size());
+}
+
+Slab::Trial Slab::attempt(const Exchange& x, double step) {
+  const std::size_t n = moisture_.size();
+  factorise(x, diagonal * step);
+  solve_rate(x, moisture_, first_);
+  for (std::size_t i = 0; i < n; ++i) stage_[i] = moisture_[i] + (1 - diagonal) * step * first_[i];
+  solve_rate(x, stage_, second_);
+  double error = 0;
+  for (std::size_t i = 0; i < n; ++i) {
+    error = std::max(error, diagonal * step * std::abs(second_[i] - first_[i]));
+    stage_[i] += diagonal * step * second_[i];  // the scheme's last stage is its result
+  }
+  const double first_back = moisture_.front() + diagonal * step * first_.front();
+  const double first_face = moisture_.back() + diagonal * step * first_.back();
+  const double at_first = (x.back * (x.at_back - first_back) + x.face * (x.at_face - first_face)) / static_cast<double>(n);
+  return {error, step * ((1 - diagonal) * at_first + diagonal * inflow(x, stage_))};
+}
+
+MoistureContent Slab::advance(const SlabConditions& conditions, Seconds time, MoistureContent tolerance) {
+  if (!(conditions.diffusivity > Diffusivity(0)) || !(time >= Seconds(0)))
+    throw std::invalid_argument("a slab moves on in time, by diffusion");
+  const Exchange x = exchange(conditions);
+  double left = time.value(), gained = 0;
+  if (step_ <= 0) step_ = left;
+  for (int taken = 0; left > 0; ++taken) {
+    if (taken == most_steps) throw std::runtime_error("moisture through the thickness: too many steps");
+    const double step = step_ > 0.999 * left ? left : step_;
+    const Trial trial = attempt(x, step);
+    step_ = step * std::clamp(caution * std::sqrt(tolerance.value() / trial.error), least_growth, most_growth);
+    if (trial.error > tolerance.value()) continue;
+    moisture_.swap(stage_);
+    gained += trial.gained;
+    left -= step;
+    ++steps_;
+  }
+  return MoistureContent(gained);
+}
+
+}  // namespace coatday::wood
