@@ -22,6 +22,10 @@ AirSeries::AirSeries(const AirSource& source, Instant from, Instant until) {
   }
 }
 
+AirSeries AirSeries::since(Instant from) const {
+  return from >= end() ? AirSeries() : AirSeries({rows_.begin() + static_cast<std::ptrdiff_t>(index(from)), rows_.end()});
+}
+
 std::size_t AirSeries::index(Instant t) const {
   if (t < begin() || t >= end()) throw std::out_of_range("AirSeries: no row at that time");
   return static_cast<std::size_t>((t - begin()) / step);

@@ -7,6 +7,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "quantity/quantity.h"
@@ -62,6 +63,11 @@ class AirSeries {
   /// Rows from `from` (floored to the step) until `until` (rounded up to it), none where that is no time at all. Each takes the source's
   /// mean over it, whose humidity must be > 0, and the origin of its middle. Throws what the source throws.
   AirSeries(const AirSource& source, Instant from, Instant until);
+  /// Rows that are already known, each `step` after the one before.
+  explicit AirSeries(std::vector<AirRow> rows) : rows_(std::move(rows)) {}
+
+  /// The rows from the one that holds `from`, which must not lie before the series.
+  [[nodiscard]] AirSeries since(Instant from) const;
 
   /// Start of the row that holds `t`: rows begin on the hour and half hour of UTC.
   [[nodiscard]] static Instant row_start(Instant t) { return std::chrono::floor<std::chrono::duration<std::int64_t, std::ratio<1800>>>(t); }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "climate/air.h"
+#include "finish/conditions.h"
 #include "finish/product.h"
 
 namespace coatday::finish {
@@ -74,15 +75,14 @@ class CureClock {
   Integrals::Shared to_recoat_fast_;    // ... and the same for the window's end
 };
 
-/// May a coat go on from `start` until `end`, in all the air that it meets, and until `limits.hold` after? The words of the first limit
-/// that is broken, or nothing. Air that the series does not hold is refused.
-[[nodiscard]] std::optional<std::string> refused(const Product&, const climate::AirSeries&, Instant start, Instant end,
-                                                 Units = Units::metric);
-/// The words of the first row nearer its dew point than `limits.blush_warning`, or nothing.
-[[nodiscard]] std::optional<std::string> warned(const Product&, const climate::AirSeries&, Instant start, Instant end,
-                                                Units = Units::metric);
-/// For each row: may a coat be put on throughout it? The hold counts from the row's end. Where all rows of an application are allowed,
-/// refused() has nothing to say.
-[[nodiscard]] std::vector<bool> allowed_rows(const Product&, const climate::AirSeries&);
+/// May a coat go on from `start` until `end`, in all that it meets, and until `limits.hold` after? The words of the first limit that is
+/// broken, or nothing. Room and surfaces keep all limits, but that the humidity is the room's alone; the can keeps the coldest. Air that the
+/// series do not hold is refused.
+[[nodiscard]] std::optional<std::string> refused(const Product&, const Conditions&, Instant start, Instant end, Units = Units::metric);
+/// The words of the first row, in the room or at a surface, nearer its dew point than `limits.blush_warning`, or nothing.
+[[nodiscard]] std::optional<std::string> warned(const Product&, const Conditions&, Instant start, Instant end, Units = Units::metric);
+/// For each row of the room's air: may a coat be put on throughout it? The hold counts from the row's end. Where all rows of an application
+/// are allowed, refused() has nothing to say. All series have the same rows.
+[[nodiscard]] std::vector<bool> allowed_rows(const Product&, const Conditions&);
 
 }  // namespace coatday::finish

@@ -15,7 +15,8 @@ namespace {
 using plan::OrderPiece;
 using plan::OrderWork;
 
-const Keys piece_keys{"piece", "promised", "importance", "food contact", "schedule", "species", "material", "support", "parts", "work"};
+const Keys piece_keys{"piece",    "promised", "importance", "food contact", "schedule", "species",
+                      "material", "support",  "kept at",    "parts",        "work"};
 const Keys work_keys{"name", "when", "takes",     "rest",       "parts",     "stage", "people",
                      "hot",  "dust", "may pause", "not before", "not after", "start"};
 
@@ -135,8 +136,8 @@ void read_pieces(const Fields& fields, const Reader& reader, const Common& commo
 }  // namespace
 
 const Keys& order_keys() {
-  static const Keys keys{"order",   "shop",     "start",   "promised", "importance", "schedule",
-                         "species", "material", "support", "pieces",   "history",    "own finishes"};
+  static const Keys keys{"order",    "shop",    "start",   "promised", "importance", "schedule",    "species",
+                         "material", "support", "kept at", "pieces",   "history",    "own finishes"};
   return keys;
 }
 

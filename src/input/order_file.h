@@ -25,6 +25,7 @@ struct Common {
   std::optional<std::string> species;
   bool steel = false;
   std::optional<piece::Support> support;
+  std::optional<Celsius> kept_at;
   Location schedule_at;
   Location support_at;
 };

@@ -14,7 +14,7 @@ namespace {
 
 using piece::Part;
 
-const Keys part_keys{"part", "count", "shape", "species", "material", "schedule", "support", "mask", "except", "people to turn"};
+const Keys part_keys{"part", "count", "shape", "species", "material", "schedule", "support", "kept at", "mask", "except", "people to turn"};
 
 Parsed<bool> parse_steel(std::string_view typed) {
   const std::array<std::string_view, 1> words{"steel"};
@@ -80,6 +80,7 @@ void apply(const Common& common, const Fields& fields, Part& part, Mistakes& mis
   part.species = common.species;
   part.support = common.support.value_or(piece::Support::points);
   part.schedule = common.schedule.value_or("");
+  part.kept_at = common.kept_at;
   if (!common.schedule)
     mistakes.add(fields.where(), fmt::format("the part {} has no 'schedule', here or at its piece or order", in_quotes(part.name)));
   if (!common.species && !common.steel) {
@@ -110,6 +111,7 @@ Common over(Common outer, const Fields& fields, const Surroundings& around) {
     outer.species.emplace();
     fields.take("species", outer.species, parse_species);
   }
+  fields.take("kept at", outer.kept_at, parse_air_temperature);
   if (fields.take("support", outer.support, parse_support)) outer.support_at = fields.where("support");
   return outer;
 }

@@ -24,6 +24,12 @@ void must_be_less(const Fields& fields, std::string_view key, Metres is, Metres 
   if (is > Metres(0) && limit > Metres(0) && is >= limit) fields.mistake(key, fmt::format("'{}' is too large: {}", key, why));
 }
 
+std::optional<Metres> wall(const Fields& f, Metres across) {
+  std::optional<Metres> wall;
+  if (f.take("wall", wall, parse_length)) must_be_less(f, "wall", *wall * 2, across, "two walls must leave a hollow");
+  return wall;
+}
+
 Shape board(const Fields& f, Mistakes&) { return piece::Board{size(f, "length"), size(f, "width"), size(f, "thickness")}; }
 Shape round_top(const Fields& f, Mistakes&) { return piece::RoundTop{size(f, "diameter"), size(f, "thickness")}; }
 Shape tapered_leg(const Fields& f, Mistakes&) { return piece::TaperedLeg{size(f, "length"), size(f, "top"), size(f, "foot")}; }
@@ -46,14 +52,16 @@ Shape turned_leg(const Fields& f, Mistakes& mistakes) {
 }
 
 Shape round_tube(const Fields& f, Mistakes&) {
-  piece::RoundTube tube{size(f, "length"), size(f, "diameter"), false};
+  piece::RoundTube tube{size(f, "length"), size(f, "diameter")};
   f.take("closed ends", tube.closed_ends, parse_yes_no);
+  tube.wall = wall(f, tube.diameter);
   return tube;
 }
 
 Shape rect_tube(const Fields& f, Mistakes&) {
-  piece::RectTube tube{size(f, "length"), size(f, "width"), size(f, "height"), false};
+  piece::RectTube tube{size(f, "length"), size(f, "width"), size(f, "height")};
   f.take("closed ends", tube.closed_ends, parse_yes_no);
+  tube.wall = wall(f, std::min(tube.width, tube.height));
   return tube;
 }
 
@@ -94,7 +102,8 @@ void check_opposites(std::span<const Value> items, const std::vector<piece::Free
 }
 
 Shape free_area(const Fields& f, Mistakes& mistakes) {
-  piece::FreeArea area{{}, size(f, "length"), size(f, "width"), size(f, "height")};
+  piece::FreeArea area{{}, size(f, "length"), size(f, "width"), size(f, "height"), {}};
+  area.wall = wall(f, std::min({area.length, area.width, area.height}));
   f.need("faces");
   const auto items = f.list("faces");
   constexpr std::size_t most_faces = 100;
@@ -126,12 +135,12 @@ const std::array<Form, 10>& forms() {
       {"round top", {"diameter", "thickness"}, round_top},
       {"tapered leg", {"length", "top", "foot"}, tapered_leg},
       {"turned leg", {"profile"}, turned_leg},
-      {"round tube", {"length", "diameter", "closed ends"}, round_tube},
-      {"rect tube", {"length", "width", "height", "closed ends"}, rect_tube},
+      {"round tube", {"length", "diameter", "wall", "closed ends"}, round_tube},
+      {"rect tube", {"length", "width", "height", "wall", "closed ends"}, rect_tube},
       {"case", {"width", "height", "depth", "thickness"}, box},
       {"door", {"width", "height", "thickness", "frame", "recess"}, door},
       {"bowl", {"diameter", "height", "wall"}, bowl},
-      {"free", {"length", "width", "height", "faces"}, free_area},
+      {"free", {"length", "width", "height", "wall", "faces"}, free_area},
   }};
   return all;
 }

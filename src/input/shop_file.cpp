@@ -136,6 +136,7 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
   fields.take("handling", shop.handling, parse_minutes);
   fields.take("gap between parts", shop.gap, parse_distance);
   fields.take("sharing gap", shop.sharing_gap, parse_duration);
+  fields.take("finishes kept at", shop.finishes_kept_at, parse_air_temperature);
   fields.need("methods");
   for (const finish::Method method : each_text(fields.list("methods"), mistakes, parse_method)) shop.methods.emplace_back(word(method));
 }
@@ -143,13 +144,13 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
 }  // namespace
 
 const Keys& shop_keys() {
-  static const Keys keys{"shop",         "time zone",  "units",
-                         "currency",     "people",     "hours",
-                         "closed",       "methods",    "drying places",
-                         "air",          "dust",       "both faces within",
-                         "turning",      "handling",   "gap between parts",
-                         "sharing gap",  "stock",      "work",
-                         "own finishes", "ventilation"};
+  static const Keys keys{"shop",         "time zone",   "units",
+                         "currency",     "people",      "hours",
+                         "closed",       "methods",     "drying places",
+                         "air",          "dust",        "both faces within",
+                         "turning",      "handling",    "gap between parts",
+                         "sharing gap",  "stock",       "work",
+                         "own finishes", "ventilation", "finishes kept at"};
   return keys;
 }
 

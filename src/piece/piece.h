@@ -40,6 +40,7 @@ struct Part {
   std::vector<Mask> masks;
   std::vector<Exception> exceptions;
   int turning_people = 1;                            ///< who it takes to turn one over
+  std::optional<Celsius> kept_at;                    ///< where it is kept until it is carried in; none: in the shop
   Location where;
 
   [[nodiscard]] bool wood() const { return species.has_value(); }

@@ -15,8 +15,8 @@ struct RoundTop { Metres diameter, thickness; };
 struct TaperedLeg { Metres length, top, foot; };                     ///< square section, `top` wide above and `foot` wide below
 struct ProfilePoint { Metres at, diameter; };                        ///< distance from the top end
 struct TurnedLeg { std::vector<ProfilePoint> profile; };             ///< revolved about its length; at least two points, `at` increasing
-struct RoundTube { Metres length, diameter; bool closed_ends = false; };
-struct RectTube { Metres length, width, height; bool closed_ends = false; };
+struct RoundTube { Metres length, diameter; bool closed_ends = false; std::optional<Metres> wall{}; };  ///< no wall: not known
+struct RectTube { Metres length, width, height; bool closed_ends = false; std::optional<Metres> wall{}; };
 /// A carcase of boards, open in front: two sides, top, bottom and back, each with an inside and an outside.
 struct Case { Metres width, height, depth, thickness; };
 /// A frame of `frame` wide members around a panel that lies `recess` deep on both sides.
@@ -24,7 +24,8 @@ struct Door { Metres width, height, thickness, frame, recess; };
 /// A bowl: revolved wall, open above; the profile runs from the centre of the foot to the rim.
 struct Bowl { Metres diameter, height, wall; };
 struct FreeFace { std::string name; SquareMetres area; std::optional<std::string> opposite; bool end_grain = false; bool show = true; };
-struct FreeArea { std::vector<FreeFace> faces; Metres length, width, height; };  ///< areas as given; sizes for the drying place
+/// Areas as given; sizes for the drying place. The wall of what is hollow: a welded frame of tubes.
+struct FreeArea { std::vector<FreeFace> faces; Metres length, width, height; std::optional<Metres> wall{}; };
 
 using Shape = std::variant<Board, RoundTop, TaperedLeg, TurnedLeg, RoundTube, RectTube, Case, Door, Bowl, FreeArea>;
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "climate/air.h"
+#include "climate/surface.h"
 #include "finish/catalogue.h"
 #include "piece/piece.h"
 #include "plan/job.h"
@@ -20,6 +21,10 @@ enum class EventKind { prepare, fill, stain, seal, topcoat, prime, paint, scuff,
 [[nodiscard]] bool is_coat(EventKind);  ///< fill to paint: something wet goes on
 
 using StageInstants = finish::PerStage<std::optional<Instant>>;
+
+/// What a coat lies on, by time constant, in classes, each once: 0 follows the room's air. Its wait is over when it is on all of them, its
+/// window closes when it does on one.
+using Bodies = std::vector<Hours>;
 
 /// Must not start before another event's stage; `stage` is empty for the event's end (plus `rest`).
 struct AfterEvent {
@@ -74,6 +79,7 @@ struct Event {
   StageInstants stages;          ///< a coat's, nominal
   StageInstants late_stages;     ///< on the late side
   StageInstants early_stages;    ///< and on the early side
+  Bodies bodies;                 ///< of a coat
   std::optional<Litres> volume;  ///< from the can
   std::optional<Vapour> vapour;  ///< a coat's that has solvent in it
   int mixes = 0;                 ///< batches of a two-part product within its pot life
@@ -175,6 +181,7 @@ struct Plan {
   shop::Shop shop;
   std::vector<shop::WorkingTime> working;  ///< that the plan could use
   climate::AirSeries air;
+  std::map<Hours, climate::Surface> surfaces;       ///< what lags behind the air: wood, steel, cans, by time constant; over the same rows
   std::map<std::string, finish::Product> products;  ///< those in use
   std::vector<PieceResult> pieces;
   std::vector<FaceEntry> faces;

@@ -57,6 +57,7 @@ class Planner {
     if (!refused_by_judge()) {
       loads_ = make_loads(job_, ways_.split);
       if (!too_large()) {
+        know_bodies();
         breathe_until(plan_.from + horizons.front() + cures.front());
         graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides);
         unknown_history();
@@ -111,12 +112,34 @@ class Planner {
     return begin;
   }
 
-  /// The shop's air from the first record to the end of a cure, and the clocks over it.
+  /// What lags behind the air: parts, and cans of what goes on them.
+  void know_bodies() {
+    for (const Load& load : loads_.loads) {
+      for (const Hours body : load.bodies) {
+        if (body > Hours(0)) plan_.surfaces[body];
+      }
+      for (const finish::Step& step : load.schedule->steps) {
+        if (step.product) plan_.surfaces[finish::can_time_constant(*job_.catalogue.product(*step.product))];
+      }
+    }
+  }
+
+  /// A cold night before the first morning counts: so long before, the air no longer tells in a body.
+  Instant settled_before(Instant begin) const {
+    constexpr Hours day{24};
+    const Hours slowest = plan_.surfaces.empty() ? Hours(0) : plan_.surfaces.rbegin()->first;
+    return begin - std::chrono::ceil<std::chrono::hours>(std::max(day, 5 * slowest));
+  }
+
+  /// The shop's air from the first record to the end of a cure, what lags behind it, and the clocks over them.
   void breathe_until(Instant until) {
     if (!all_clocks_.empty() && until <= plan_.air.end()) return;
     const Instant begin = air_begin();
-    plan_.air = climate::AirSeries(*job_.air(begin, until + climate::AirSeries::step), begin, until);
-    all_clocks_.push_back(std::make_unique<Clocks>(plan_.air));  // a model made with earlier ones still asks those
+    const Instant before = settled_before(begin);
+    const climate::AirSeries air(*job_.air(before, until + climate::AirSeries::step), before, until);
+    plan_.air = air.since(begin);
+    for (auto& [time_constant, surface] : plan_.surfaces) surface = climate::Surface(air, time_constant, begin);
+    all_clocks_.push_back(std::make_unique<Clocks>(plan_.air, plan_.surfaces));  // a model made with earlier ones still asks those
     clocks_ = all_clocks_.back().get();
   }
 
@@ -255,10 +278,15 @@ class Planner {
     });
   }
 
+  finish::Conditions conditions(const Event& coat) const {
+    return clocks_->conditions(plan_.products.at(coat.product), coat.bodies, plan_.faces[coat.faces.front()].wood);
+  }
+
   void judge_air() {
     for (const Event& event : plan_.events) {
       if (event.product.empty()) continue;
-      if (const auto words = finish::warned(plan_.products.at(event.product), plan_.air, event.start, event.end, plan_.shop.units)) {
+      if (const auto words =
+              finish::warned(plan_.products.at(event.product), conditions(event), event.start, event.end, plan_.shop.units)) {
         plan_.findings.push_back({"blush",
                                   Severity::warning,
                                   fmt::format("{} on {}: {}", event.name, day_and_time(plan_.shop.zone.to_local(event.start)), *words),

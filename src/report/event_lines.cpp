@@ -163,6 +163,7 @@ Lines details(const plan::Plan& plan, const plan::Event& event, const Look& look
   const LocalDay today = local_day(event.start, plan.shop.zone);
   if (local_day(event.end, plan.shop.zone) != today) add("ends " + instant_words(event.end, plan.shop.zone));
   add(event.note);
+  add(surface_words(plan, event, look.units).value_or(""));
   add(wet_words(plan, event));
   const std::string next = next_words(plan, event);
   if (!next.empty()) add(Text("next: ", Ink::faint) + next);

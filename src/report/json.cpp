@@ -88,6 +88,18 @@ Json air_json(const plan::Plan& plan) {
   return out;
 }
 
+/// What lags behind the air, as rows of the air: their mean over each row, and where they start.
+Json surfaces_json(const plan::Plan& plan) {
+  Json out = Json::object();
+  for (const auto& [time_constant, surface] : plan.surfaces) {
+    Json temperatures = Json::array();
+    for (const climate::AirRow& row : surface.air().rows()) temperatures.push_back(row.air.temperature.value());
+    out[body_key(time_constant)] = {
+        {"time_constant_h", time_constant.count()}, {"start_c", surface.at_row(0).value()}, {"temperature_c", std::move(temperatures)}};
+  }
+  return out;
+}
+
 Json places_json(const plan::Plan& plan) {
   Json out = Json::array();
   for (const plan::PlaceUse& use : plan.places) {
@@ -115,6 +127,7 @@ Json document(const plan::Plan& plan, std::string_view version) {
            {"from", iso8601(plan.from, plan.shop.zone)},
            {"shop", shop_json(plan)},
            {"air", air_json(plan)}};
+  out["surfaces"] = surfaces_json(plan);
   Json& finishes = out["finishes"] = Json::object();
   for (const auto& [id, product] : plan.products) finishes[id] = finish_json(product);
   Json& pieces = out["pieces"] = Json::array();

@@ -1,3 +1,5 @@
+#include <fmt/core.h>
+
 #include <algorithm>
 
 #include "report/json_parts.h"
@@ -30,6 +32,13 @@ Json event_stages(const plan::Plan& plan, const plan::StageInstants& stages) {
   const auto& all = stages.values;
   if (std::none_of(all.begin(), all.end(), [](const auto& t) { return t.has_value(); })) return {};
   return stages_json(stages, [&plan](const std::optional<Instant>& t) { return instant_json(t, plan.shop.zone); });
+}
+
+/// Time constant 0: the room's air itself.
+Json surface_keys(const plan::Event& event) {
+  Json out = Json::array();
+  for (const Hours body : event.bodies) out.push_back(body > Hours(0) ? body_key(body) : "air");
+  return out;
 }
 
 Json caution_texts(const plan::Plan& plan, const plan::Event& event) {
@@ -69,6 +78,8 @@ Json face_json(const plan::Plan& plan, const plan::FaceEntry& face) {
 
 }  // namespace
 
+std::string body_key(Hours time_constant) { return fmt::format("{} h", time_constant.count()); }
+
 Json event_json(const plan::Plan& plan, const plan::Event& event) {
   const Zone& zone = plan.shop.zone;
   Json faces = Json::array();
@@ -84,6 +95,7 @@ Json event_json(const plan::Plan& plan, const plan::Event& event) {
            {"end", iso8601(event.end, zone)},
            {"people", event.people},
            {"film", event.film},
+           {"surfaces", surface_keys(event)},
            {"stages", event_stages(plan, event.stages)},
            {"stages_late_side", event_stages(plan, event.late_stages)},
            {"stages_early_side", event_stages(plan, event.early_stages)},

@@ -18,6 +18,8 @@ using Json = nlohmann::ordered_json;
 template <class T, class Convert>
 [[nodiscard]] Json stages_json(const finish::PerStage<T>& stages, const Convert& convert);
 [[nodiscard]] const char* stage_key(finish::Stage);
+/// The key of what lags behind the air by its time constant: "0.5 h".
+[[nodiscard]] std::string body_key(Hours time_constant);
 
 [[nodiscard]] Json finish_json(const finish::Product&);
 [[nodiscard]] Json event_json(const plan::Plan&, const plan::Event&);

@@ -35,7 +35,9 @@ Lines air_lines(const plan::Plan& plan, const plan::Event& event, const Look& lo
   const auto air = air_words(plan.air, event.start, std::max(event.end, event.start + Minutes(1)), look.units);
   if (!air) return {};
   const Celsius dew_point = plan.air.at(std::max(event.start, plan.air.begin())).dew_point;
-  return labelled("air", label_width, *air + ", dew point " + unbroken(format_temperature(dew_point, look.units)), look);
+  const auto surface = surface_words(plan, event, look.units);
+  const std::string dew = ", dew point " + unbroken(format_temperature(dew_point, look.units));
+  return labelled("air", label_width, *air + dew + (surface ? "; " + *surface : ""), look);
 }
 
 Lines stage_lines(const plan::Plan& plan, const plan::Event& event, const Look& look) {

@@ -79,6 +79,26 @@ std::optional<std::string> air_words(const climate::AirSeries& air, Instant from
   return unbroken(warmth) + ", " + unbroken(range(low->humidity.value() * 100, high->humidity.value() * 100, "% RH"));
 }
 
+std::optional<std::string> surface_words(const plan::Plan& plan, const plan::Event& coat, Units units) {
+  constexpr Kelvins noticeable{1};
+  std::optional<Celsius> low, high;
+  bool differs = false;
+  for (const Hours body : coat.bodies) {
+    const auto surface = plan.surfaces.find(body);
+    if (surface == plan.surfaces.end()) continue;
+    for (const climate::AirRow& row : surface->second.air().rows()) {
+      if (row.from + climate::AirSeries::step <= coat.start || row.from >= coat.end) continue;
+      const Celsius here = row.air.temperature, room = plan.air.at(row.from).air.temperature;
+      low = std::min(low.value_or(here), here);
+      high = std::max(high.value_or(here), here);
+      differs = differs || here - room >= noticeable || room - here >= noticeable;
+    }
+  }
+  if (!differs) return std::nullopt;
+  const std::string of = plan.faces.at(coat.faces.front()).wood ? "wood at " : "steel at ";
+  return of + unbroken(range(degrees(*low, units), degrees(*high, units), units == Units::us ? "°F" : "°C"));
+}
+
 std::string stage_words(finish::Stage stage) {
   switch (stage) {
     case finish::Stage::tack_free:

@@ -30,6 +30,9 @@ namespace coatday::report {
 /// "19-20 °C, 22-24 % RH" over [from, until); nothing where the series has no row of it.
 [[nodiscard]] std::optional<std::string> air_words(const climate::AirSeries&, Instant from, Instant until, Units);
 
+/// "steel at 15-17 °C" while a coat goes on; nothing where it is as warm as the air, within a degree.
+[[nodiscard]] std::optional<std::string> surface_words(const plan::Plan&, const plan::Event& coat, Units);
+
 [[nodiscard]] std::string stage_words(finish::Stage);  ///< "dry to recoat"
 /// The product's name, or its id when the plan does not hold it.
 [[nodiscard]] std::string product_name(const plan::Plan&, const std::string& id);

@@ -84,6 +84,8 @@ struct Shop {
   Minutes handling{0};          ///< per item and step: fetch, place
   Metres gap;                   ///< between things that dry side by side on one place
   Hours sharing_gap{0.5};       ///< coats of one product this close share their set-up
+  /// Where the cans stand until they are brought in; none: in the shop.
+  std::optional<Celsius> finishes_kept_at;
   std::string air_description;
   Ventilation ventilation;
 };

@@ -23,7 +23,7 @@ const std::map<std::string, std::set<std::string>>& arrows() {
       {"climate", {"quantity"}},
       {"wood", {"quantity", "climate"}},
       {"finish", {"quantity", "climate"}},
-      {"piece", {"quantity", "wood"}},
+      {"piece", {"quantity", "climate", "wood"}},
       {"shop", {"quantity", "climate"}},
       {"plan", {"quantity", "solver", "climate", "wood", "finish", "piece", "shop"}},
       {"input", {"quantity", "climate", "wood", "finish", "piece", "shop", "plan/job.h"}},

@@ -283,7 +283,7 @@ INSTANTIATE_TEST_SUITE_P(
               [](Small& s) { *s.event("table/leg/clear-1").early_stages[Stage::recoat] += Minutes(5); },
               {"stage-differs"}},
         Break{"a stage left out", [](Small& s) { s.event("table/leg/clear-1").stages[Stage::full_cure].reset(); }, {"stage-differs"}},
-        Break{"too cold to go on", [](Small& s) { s.product().limits.coldest = Celsius(24); }, {"air-outside-limits"}},
+        Break{"too cold to go on", [](Small& s) { s.product().limits.coldest = Celsius(24); }, {"air-outside-limits", "can-too-cold"}},
         Break{"too hot to go on", [](Small& s) { s.product().limits.hottest = Celsius(22); }, {"air-outside-limits"}},
         Break{"too damp to go on", [](Small& s) { s.product().limits.dampest = RelativeHumidity(0.4); }, {"air-outside-limits"}},
         Break{"too near the dew point", [](Small& s) { s.product().limits.dew_point_margin = Kelvins(12); }, {"air-outside-limits"}},
@@ -294,7 +294,7 @@ INSTANTIATE_TEST_SUITE_P(
                 s.product().limits.hold_above = Celsius(24);
               },
               {"too-cold-after"}},
-        Break{"in unknown air", [](Small& s) { s.plan.air = reference_air(at(0, 12), s.plan.until); }, {"no-air"}},
+        Break{"in unknown air", [](Small& s) { s.plan.air = reference_air(at(0, 12), s.plan.until); }, {"no-air", "surface-differs"}},
         Break{"dust in the air", [](Small& s) { s.job.shop.light_dust_settles = Hours(1); }, {"dust-on-wet"}},
         Break{"dust that the plan keeps quiet about",
               [](Small& s) { s.order_work("glue-up").work.dust = shop::Dust::heavy; },
@@ -307,6 +307,74 @@ INSTANTIATE_TEST_SUITE_P(
               },
               {"hot-near-vapour"}}),
     name_of);
+
+/// The legs come from elsewhere, are brought in after a sanding that may be done cold, and coated at half past ten.
+Event& carry_legs_in(Small& s, Celsius from, Instant start) {
+  for (piece::Part& part : s.job.order.pieces[0].piece.parts) {
+    if (part.id == "leg") part.kept_at = from;
+  }
+  Event& in = s.add_like("table/leg/sand", "table/leg/carry-in");
+  in.step.clear();
+  in.faces.clear();
+  in.dust = shop::Dust::none;
+  in.people = 0;
+  in.start = start;
+  in.end = start + Minutes(5);
+  return in;
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Surfaces, Broken,
+    testing::Values(
+        Break{"said to lag less than it does", [](Small& s) { s.event("table/leg/clear-1").bodies = {Hours(0.25)}; }, {"bodies-differ"}},
+        Break{"a surface warmer than its air",
+              [](Small& s) {
+                std::vector<climate::AirRow> rows(s.plan.air.rows().begin(), s.plan.air.rows().end());
+                rows[20].air.temperature = Celsius(25);
+                s.plan.surfaces[Hours(0.5)] = climate::Surface(climate::AirSeries(rows), Hours(0.5), s.plan.air.begin());
+              },
+              {"surface-differs"}},
+        Break{"a surface left out", [](Small& s) { s.plan.surfaces.erase(Hours(0.75)); }, {"surface-differs"}},
+        Break{"warm in good time", [](Small& s) { carry_legs_in(s, Celsius(18), at(0, 8, 30)); }, {}},  // 5 K exp(-1.92 h / 0.75 h)
+        Break{"carried in and coated cold", [](Small& s) { carry_legs_in(s, Celsius(16), at(0, 8, 30)); }, {"not-warm-yet"}},
+        Break{"kept in the cold and never carried in",
+              [](Small& s) {
+                carry_legs_in(s, Celsius(4), at(0, 8, 30));
+                s.plan.events.pop_back();
+              },
+              {"not-carried-in"}},
+        Break{"carried in after its coat", [](Small& s) { carry_legs_in(s, Celsius(18), at(0, 11, 30)); }, {"not-carried-in"}},
+        Break{"a can never brought in", [](Small& s) { s.job.shop.finishes_kept_at = Celsius(8); }, {"not-carried-in"}}),
+    name_of);
+
+/// Cold until the plan begins, and then as always.
+class ColdNight final : public climate::AirSource {
+ public:
+  [[nodiscard]] climate::Air at(Instant t) const override {
+    return t < test::at(0, 0) ? climate::Air{Celsius(5), RelativeHumidity(0.5)} : finish::reference_air;
+  }
+  [[nodiscard]] std::string describe(Units) const override { return "a cold night"; }
+};
+
+std::string breaches_after_a_cold_night(const std::function<void(Small&)>& mutate) {
+  Small small = small_plan();
+  small.job.air = [](Instant, Instant) { return std::make_unique<ColdNight>(); };
+  mutate(small);
+  std::string codes;
+  for (const Breach& breach : check(small.plan, small.job)) codes += breach.code + " ";
+  return codes;
+}
+
+TEST(Check, JudgesSurfaceAndCanAfterAColdNight) {
+  const auto thick = [](Small& s) {  // 80 mm: 1.8 h, in the class of 2 h; at 10:00 still 0.1 K behind
+    s.job.order.pieces[0].piece.parts[1].shape = piece::TaperedLeg{Metres(0.7), Metres(0.16), Metres(0.03)};
+    s.product().limits.coldest = Celsius(22.95);
+  };
+  EXPECT_NE(breaches_after_a_cold_night(thick).find("air-outside-limits"), std::string::npos);
+  const auto cold_can = [](Small& s) { s.product().limits.coldest = Celsius(22.7); };  // 18 K x exp(-10 h / 3 h) behind
+  EXPECT_NE(breaches_after_a_cold_night(cold_can).find("can-too-cold"), std::string::npos);
+  EXPECT_EQ(breaches_after_a_cold_night([](Small&) {}).find("can-too-cold"), std::string::npos);
+}
 
 INSTANTIATE_TEST_SUITE_P(
     Resources, Broken,

@@ -346,6 +346,15 @@ void settle_stages(Event& coat, const finish::Product& product) {
   }
 }
 
+/// 762 kg/m3 x 1619 J/(kg K) x 0.13 m2K/W x 10 mm of the top, 12.5 mm of a leg: 1604 s and 2005 s. A litre can, 18.1 mm of water: 9814 s.
+void settle_bodies(Plan& plan, const climate::AirSeries& air) {
+  const Hours top(0.5), leg(0.75), can(3);
+  for (Event& e : plan.events) {
+    if (!e.product.empty()) e.bodies = {plan.faces[e.faces.front()].part_id == "top" ? top : leg};
+  }
+  for (const Hours body : {top, leg, can}) plan.surfaces[body] = climate::Surface(air, body, plan.air.begin());
+}
+
 HandOver dates(const Plan& plan, StageInstants Event::*stages) {
   std::map<Stage, Instant> last;
   for (const Event& e : plan.events) {
@@ -370,6 +379,7 @@ void Small::settle() {
     row.need += *e.volume;
     settle_stages(e, product());
   }
+  settle_bodies(plan, plan.air);
   row.buy = {{Litres(1), 1, Money(30)}};
   row.left_over = Litres(1) - row.need;
   plan.purchase = {row};

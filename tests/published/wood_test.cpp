@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "tests/published/values.h"
+#include "wood/heat.h"
 #include "wood/moisture.h"
 
 namespace coatday::published {
@@ -27,6 +28,10 @@ double size_after_mm(const Value& v) {
   return 1000 * wood::size_after(Metres(v.number("initial_mm") / 1000), v.number("coefficient"), pct("from_pct"), pct("to_pct")).value();
 }
 
+double specific_heat(const Value& v) {
+  return wood::specific_heat(Celsius(v.number("t_C")), MoistureContent(v.number("mc_pct") / 100)) / 1000;
+}
+
 /// Shrinkage S in percent behind a coefficient of change C = S / (3000 - 20 S): fibre saturation at 30 %, size taken at 10 %.
 double shrinkage_pct(double coefficient) { return 3000 * coefficient / (1 + 20 * coefficient); }
 
@@ -37,11 +42,13 @@ const Computations computations{
     {"radial_shrinkage", [](const Value& v) { return shrinkage_pct(species(v).radial); }},
     {"tangential_shrinkage", [](const Value& v) { return shrinkage_pct(species(v).tangential); }},
     {"size_after", size_after_mm},
+    {"specific_heat_of_wood", specific_heat},
 };
 
 class Wood : public testing::TestWithParam<Group> {};
 TEST_P(Wood, Agrees) { check(GetParam(), computations); }
-INSTANTIATE_TEST_SUITE_P(Published, Wood, testing::ValuesIn(group({"dimensional_change.csv", "equilibrium_moisture.csv", "shrinkage.csv"})),
+INSTANTIATE_TEST_SUITE_P(Published, Wood,
+                         testing::ValuesIn(group({"dimensional_change.csv", "equilibrium_moisture.csv", "heat.csv", "shrinkage.csv"})),
                          group_name);
 
 }  // namespace

@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "tests/report/sample_plan.h"
@@ -31,8 +32,8 @@ const Keys hand_over{"handle", "pack", "deliver", "light_use", "full_cure"};
 
 TEST(Json, Keys) {
   const plan::Plan plan = sample::table();
-  EXPECT_EQ(keys_at(plan, ""),
-            (Keys{"schema", "program", "from", "shop", "air", "finishes", "pieces", "events", "places", "purchase", "warnings", "result"}));
+  EXPECT_EQ(keys_at(plan, ""), (Keys{"schema", "program", "from", "shop", "air", "surfaces", "finishes", "pieces", "events", "places",
+                                     "purchase", "warnings", "result"}));
   EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
   EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "ventilation", "working"}));
   EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
@@ -78,6 +79,7 @@ TEST(Json, KeysOfPiecesAndEvents) {
                                               "end",
                                               "people",
                                               "film",
+                                              "surfaces",
                                               "stages",
                                               "stages_late_side",
                                               "stages_early_side",
@@ -137,6 +139,24 @@ TEST(Json, AirIsAtMostAnHourApartAndCoversThePlan) {
   const Json air = parsed(plan)["air"];
   EXPECT_EQ(air.size(), static_cast<std::size_t>((plan.until - plan.from) / climate::AirSeries::step));
   EXPECT_EQ(air[0]["source"], "constant");
+}
+
+/// Another program takes start, time constant and air, and finds the same: each row's mean of the exponential, with figures from the text.
+TEST(Json, SurfacesFollowFromTheAir) {
+  plan::Plan plan = sample::table();
+  plan.surfaces[Hours(0.75)] = climate::Surface(plan.air, Hours(0.75), plan.air.begin());
+  plan.events[3].bodies = {Hours(0), Hours(0.75)};
+  const Json json = parsed(plan);
+  EXPECT_EQ(json["events"][3]["surfaces"], (Json{"air", "0.75 h"}));
+  const Json& surface = json["surfaces"]["0.75 h"];
+  const double tau = surface["time_constant_h"];
+  double body = surface["start_c"];
+  ASSERT_EQ(surface["temperature_c"].size(), json["air"].size());
+  for (std::size_t r = 0; r < json["air"].size(); ++r) {
+    const double room = json["air"][r]["temperature_c"], left = std::exp(-0.5 / tau);
+    EXPECT_NEAR(surface["temperature_c"][r].get<double>(), room + (body - room) * tau / 0.5 * (1 - left), 1e-9);
+    body = room + (body - room) * left;
+  }
 }
 
 TEST(Json, HostileTextIsStillJson) {

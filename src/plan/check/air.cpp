@@ -26,6 +26,60 @@ std::optional<std::string> refusal(const finish::Limits& limits, const climate::
   return std::nullopt;
 }
 
+/// Limits a hair wider, and none on the humidity: that is the room's.
+finish::Limits at_surface(finish::Limits limits) {
+  limits.coldest = limits.coldest - surface_slack;
+  limits.hottest = limits.hottest + surface_slack;
+  limits.dampest = RelativeHumidity(1);
+  limits.dew_point_margin -= surface_slack;
+  if (limits.blush_margin) *limits.blush_margin -= surface_slack;
+  limits.hold_above = limits.hold_above - surface_slack;
+  return limits;
+}
+
+/// Whether a coat keeps the limits in one series of air: the room's, or that at a surface.
+class AirJudge {
+ public:
+  AirJudge(const Facts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), e_(facts.event(coat)), out_(out) {}
+
+  void judge(const std::string& where, const climate::AirSeries& air, const finish::Limits& limits) {
+    const Instant wet_from = e_.start + e_.set_up;
+    const Instant wet_until = std::max(e_.end - e_.clean_up, wet_from);
+    const Instant hold_until = later(e_.end, limits.hold);
+    for (const climate::AirRow& row : air.rows()) {
+      const Instant row_end = row.from + climate::AirSeries::step;
+      if (row_end > wet_from && row.from < wet_until) {
+        if (const auto words = refusal(limits, row)) return tell("air-outside-limits", where, row, *words);
+      }
+      if (row_end > e_.end && row.from < hold_until && row.air.temperature < limits.hold_above) {
+        return tell("too-cold-after", where, row,
+                    fmt::format("{:.1f} °C is colder than {:.1f} °C", row.air.temperature.value(), limits.hold_above.value()));
+      }
+    }
+  }
+
+  void judge_can() {
+    const Hours own = own_time_constant(*facts_.events[i_].product);
+    if (own <= Hours(0)) return;
+    const Celsius coldest = at_surface(facts_.events[i_].product->limits).coldest;
+    for (const climate::AirRow& row : facts_.surfaces.at(own).air().rows()) {
+      const bool meets = row.from + climate::AirSeries::step > e_.start + e_.set_up && row.from < e_.end - e_.clean_up;
+      if (!meets || row.air.temperature >= coldest) continue;
+      return tell("can-too-cold", "in the can ", row, fmt::format("{:.1f} °C is colder than its limit", row.air.temperature.value()));
+    }
+  }
+
+ private:
+  void tell(std::string code, const std::string& where, const climate::AirRow& row, const std::string& words) {
+    out_.push_back({std::move(code), fmt::format("{}: at {} {}{}", facts_.name(i_), facts_.when(row.from), where, words)});
+  }
+
+  const Facts& facts_;
+  std::size_t i_;
+  const Event& e_;
+  Breaches& out_;
+};
+
 void check_coat_air(const Facts& facts, std::size_t i, Breaches& out) {
   const finish::Limits& limits = facts.events[i].product->limits;
   const Event& e = facts.event(i);
@@ -33,23 +87,13 @@ void check_coat_air(const Facts& facts, std::size_t i, Breaches& out) {
     out.push_back({"no-air", facts.name(i) + ": the plan does not know the air"});
     return;
   }
-  const Instant wet_from = e.start + e.set_up;
-  const Instant wet_until = std::max(e.end - e.clean_up, wet_from);
-  const Instant hold_until = later(e.end, limits.hold);
-  for (const climate::AirRow& row : facts.plan.air.rows()) {
-    const Instant row_end = row.from + climate::AirSeries::step;
-    if (row_end > wet_from && row.from < wet_until) {
-      if (const auto words = refusal(limits, row)) {
-        out.push_back({"air-outside-limits", fmt::format("{}: at {} {}", facts.name(i), facts.when(row.from), *words)});
-        return;
-      }
-    }
-    if (row_end > e.end && row.from < hold_until && row.air.temperature < limits.hold_above) {
-      out.push_back({"too-cold-after", fmt::format("{}: at {} {:.1f} °C is colder than {:.1f} °C", facts.name(i), facts.when(row.from),
-                                                   row.air.temperature.value(), limits.hold_above.value())});
-      return;
-    }
+  AirJudge judge(facts, i, out);
+  const std::size_t told = out.size();
+  judge.judge("", facts.plan.air, limits);
+  for (const Hours body : facts.events[i].bodies) {
+    if (body > Hours(0) && out.size() == told) judge.judge("at the surface ", facts.surfaces.at(body).air(), at_surface(limits));
   }
+  judge.judge_can();
 }
 
 Hours settling(const shop::Shop& shop, shop::Dust dust) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include <fmt/core.h>
 
@@ -18,7 +19,8 @@ const piece::Part* find_part(const Job& job, const FaceEntry& entry) {
 
 /// The load's id is what the event's id says between the first slashes: piece/load/step[/pass].
 std::string load_of(const Event& event) {
-  if (event.step.empty() && event.kind != EventKind::turn) return "";
+  const bool carried = event.id.ends_with("/carry-in");
+  if (event.step.empty() && event.kind != EventKind::turn && !carried) return "";
   const auto first = event.id.find('/');
   return event.id.substr(0, event.id.find('/', first + 1));
 }
@@ -37,6 +39,7 @@ Facts::Facts(const Plan& p, const Job& j) : plan(p), job(j), clocks(p.air) {
   look_up_events();
   gather_loads();
   find_work();
+  feel_surfaces();
   time_events();
 }
 
@@ -127,6 +130,59 @@ void Facts::find_work() {
   for (const shop::Work& work : job.shop.work) shop_work.push_back(find(std::nullopt, work));
 }
 
+void Facts::feel_surfaces() {
+  for (std::size_t i = 0; i < events.size(); ++i) {
+    if (!coat(i)) continue;
+    std::set<Hours> own;
+    for (const std::size_t face : event(i).faces) own.insert(own_time_constant(*faces[face].part));
+    events[i].bodies = {own.begin(), own.end()};
+    own.insert(own_time_constant(*events[i].product));
+    for (const Hours body : own) {
+      if (body > Hours(0)) surfaces.emplace(body, Body({}, body, {}));
+    }
+  }
+  if (surfaces.empty()) return;
+  const Instant begin = plan.air.begin();
+  const Instant before = begin - std::chrono::ceil<std::chrono::hours>(std::max(Hours(24), 5 * surfaces.rbegin()->first));
+  std::vector<climate::AirRow> rows;
+  if (job.air) {
+    const climate::AirSeries earlier(*job.air(before, begin + climate::AirSeries::step), before, begin);
+    rows.assign(earlier.rows().begin(), earlier.rows().end());
+  }
+  rows.insert(rows.end(), plan.air.rows().begin(), plan.air.rows().end());
+  const climate::AirSeries air(std::move(rows));
+  for (auto& [time_constant, body] : surfaces) {
+    body = Body(air, time_constant, begin);
+    const auto said = plan.surfaces.find(time_constant);
+    const bool agreed = said != plan.surfaces.end() && !first_off(said->second.air(), body.air());
+    const climate::AirSeries& there = agreed ? said->second.air() : body.air();
+    lagging.emplace(time_constant, Clocks(felt.emplace(time_constant, at_temperatures(plan.air, there)).first->second));
+  }
+}
+
+std::optional<Instant> Facts::clock(std::size_t i, finish::Stage stage, Estimate estimate) const {
+  const bool closes = stage == finish::Stage::recoat_close;
+  std::optional<Instant> all, any;
+  for (const Hours body : events[i].bodies) {
+    const auto here = clocks_on(body).reached(*events[i].product, stage, event(i).end, estimate);
+    if (!here && !closes) return std::nullopt;
+    if (!here) continue;
+    all = std::max(all.value_or(*here), *here);
+    any = std::min(any.value_or(*here), *here);
+  }
+  return closes ? any : all;
+}
+
+std::optional<Instant> Facts::dried(std::size_t i, Hours hours, Estimate estimate) const {
+  Instant all = event(i).end;
+  for (const Hours body : events[i].bodies) {
+    const auto here = clocks_on(body).dried(*events[i].product, hours, event(i).end, estimate);
+    if (!here) return std::nullopt;
+    all = std::max(all, *here);
+  }
+  return all;
+}
+
 void Facts::time_events() {
   Instant first = plan.from;
   Instant last = plan.from;
@@ -144,9 +200,9 @@ void Facts::time_events() {
     }
     for (std::size_t s = 0; s < finish::stage_count; ++s) {
       const auto stage = static_cast<finish::Stage>(s);
-      events[i].stages[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::nominal);
-      events[i].late[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::late);
-      events[i].early[stage] = clocks.reached(*events[i].product, stage, e.end, Estimate::early);
+      events[i].stages[stage] = clock(i, stage, Estimate::nominal);
+      events[i].late[stage] = clock(i, stage, Estimate::late);
+      events[i].early[stage] = clock(i, stage, Estimate::early);
     }
   }
   working = shop::working_time(job.shop, first - std::chrono::hours(24), last + std::chrono::hours(24));

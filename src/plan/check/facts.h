@@ -9,6 +9,7 @@
 
 #include "plan/check.h"
 #include "plan/check/clock.h"
+#include "plan/check/surface.h"
 
 namespace coatday::plan::checking {
 
@@ -37,6 +38,7 @@ struct EventFacts {
   shop::Dust dust = shop::Dust::none;        ///< as the plan or the job says, the dustier
   bool hot = false;
   StageInstants stages, late, early;  ///< by the checker's own clocks
+  Bodies bodies;                      ///< of a coat: what it goes on, from the parts' shapes
   bool own_clock = false;             ///< false: no coat, or its end lies before the air; then the plan's word is taken
 };
 
@@ -66,10 +68,18 @@ struct Facts {
   std::vector<OrderWorkFacts> order_work;
   std::vector<std::optional<std::size_t>> shop_work;  ///< as Shop::work: its event
   std::vector<shop::WorkingTime> working;
-  Clocks clocks;
+  Clocks clocks;                   ///< in the room's air
+  std::map<Hours, Body> surfaces;  ///< all that lags behind it, cans too
+  /// The air there: at the temperatures that the plan gives, where they agree, since limits and factors have steps.
+  std::map<Hours, climate::AirSeries> felt;
+  std::map<Hours, Clocks> lagging;  ///< the clocks in it
 
   [[nodiscard]] const Event& event(std::size_t i) const { return plan.events[i]; }
   [[nodiscard]] bool coat(std::size_t i) const { return events[i].product != nullptr; }
+  /// When a coat reaches a stage on all that it lies on; its window closes on the first of them.
+  [[nodiscard]] std::optional<Instant> clock(std::size_t coat, finish::Stage, Estimate) const;
+  /// When the drying clock of a coat shows so many hours wherever it lies.
+  [[nodiscard]] std::optional<Instant> dried(std::size_t coat, Hours, Estimate) const;
   /// When a coat reaches the first of these stages that its product has: `never` when the air ends first, the coat's end when it has none.
   [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>, Estimate = Estimate::nominal) const;
   /// The coat that lies on a face when an event comes to it.
@@ -94,7 +104,9 @@ struct Facts {
   void look_up_events();
   void gather_loads();
   void find_work();
+  void feel_surfaces();
   void time_events();
+  [[nodiscard]] const Clocks& clocks_on(Hours body) const { return body > Hours(0) ? lagging.at(body) : clocks; }
 };
 
 /// What keeps the rest from being judged: indices and names that lead nowhere.
@@ -109,7 +121,9 @@ void check_stages(const Facts&, Breaches&);  ///< the plan's stages against the 
 void check_waits(const Facts&, Breaches&);   ///< not too early, no window missed
 void check_turns(const Facts&, Breaches&);
 void check_places(const Facts&, Breaches&);
-void check_limits(const Facts&, Breaches&);  ///< the air while a coat goes on, and after
+void check_limits(const Facts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after
+void check_surfaces(const Facts&, Breaches&);  ///< the plan's temperatures of surfaces against the checker's own
+void check_warming(const Facts&, Breaches&);   ///< what is kept elsewhere is carried in, and warm before it is coated
 void check_dust_and_heat(const Facts&, Breaches&);
 void check_hours(const Facts&, Breaches&);  ///< shifts, grid, earliest start, time enough
 void check_people(const Facts&, Breaches&);

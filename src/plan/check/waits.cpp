@@ -45,7 +45,7 @@ std::optional<Bound> longer_wait(const Facts& facts, std::size_t i, std::size_t 
   const finish::Product& under = *facts.events[below].product;
   const finish::OverRule* rule = facts.job.catalogue.over_rule(upper, under);
   if (rule == nullptr || rule->verdict != finish::Verdict::longer_wait || !facts.events[below].own_clock) return std::nullopt;
-  const auto dried = facts.clocks.dried(under, rule->wait, facts.event(below).end, Estimate::late);
+  const auto dried = facts.dried(below, rule->wait, Estimate::late);
   return Bound{dried.value_or(never), fmt::format("{} over {} waits {}", upper.name, under.name, format_span(rule->wait))};
 }
 

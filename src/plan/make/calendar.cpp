@@ -80,9 +80,10 @@ solver::Intervals Calendar::pausing(solver::Time steps) const {
 
 solver::Function Calendar::pausing_end(solver::Time steps) const { return std::make_shared<PausingEnd>(working_, steps); }
 
-solver::Intervals air_allows(const finish::Product& product, const Mixing* mixing, const climate::AirSeries& air, const Grid& grid,
+solver::Intervals air_allows(const finish::Product& product, const Mixing* mixing, const finish::Conditions& met, const Grid& grid,
                              solver::Time steps) {
-  const std::vector<bool> rows = finish::allowed_rows(product, air);
+  const climate::AirSeries& air = *met.room;
+  const std::vector<bool> rows = finish::allowed_rows(product, met);
   solver::Intervals open;
   for (std::size_t r = 0; r < rows.size(); ++r) {
     if (!rows[r] || (mixing != nullptr && !keeps_to(*mixing, product, air.rows()[r].air))) continue;

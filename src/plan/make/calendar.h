@@ -26,8 +26,8 @@ class Calendar {
 };
 
 /// Starts from which a coat of so many steps stays within the product's limits, the hold after it included, and, where it is mixed, in air
-/// that its mixing is made for.
-[[nodiscard]] solver::Intervals air_allows(const finish::Product&, const Mixing*, const climate::AirSeries&, const Grid&,
+/// of the room that its mixing is made for.
+[[nodiscard]] solver::Intervals air_allows(const finish::Product&, const Mixing*, const finish::Conditions&, const Grid&,
                                            solver::Time steps);
 
 [[nodiscard]] solver::Intervals intersection(const solver::Intervals&, const solver::Intervals&);

@@ -1,15 +1,15 @@
 #include "plan/make/clocks.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace coatday::plan {
 
 namespace {
 
-/// A clock's stage or a drying wait, seen from the grid.
-class ClockFunction final : public solver::Monotone {
+/// A function of the grid that remembers what it was asked: a search asks for the same again and again.
+class Remembering : public solver::Monotone {
  public:
-  ClockFunction(Clocks& clocks, const Grid& grid, Wait wait, const finish::Product* product, finish::Estimate estimate, Rounding rounding)
-      : clocks_(clocks), grid_(grid), wait_(wait), product_(product), estimate_(estimate), rounding_(rounding) {}
-
   [[nodiscard]] solver::Time at(solver::Time t) const override {
     if (t < 0 || t > most_known) return asked(t);
     if (known_.size() <= static_cast<std::size_t>(t)) known_.resize(static_cast<std::size_t>(t) + 512, unknown);
@@ -20,55 +20,131 @@ class ClockFunction final : public solver::Monotone {
 
  private:
   static constexpr solver::Time unknown = -solver::never, most_known = 1 << 20;
+  [[nodiscard]] virtual solver::Time asked(solver::Time) const = 0;
 
-  [[nodiscard]] solver::Time asked(solver::Time t) const {
+  mutable std::vector<solver::Time> known_;  // by t
+};
+
+/// A clock's stage or a drying wait.
+class ClockFunction final : public Remembering {
+ public:
+  ClockFunction(Clocks& clocks, const Grid& grid, Wait wait, const Task& coat, finish::Estimate estimate, Rounding rounding)
+      : clocks_(clocks), grid_(grid), wait_(std::move(wait)), estimate_(estimate), rounding_(rounding) {
+    coat_.product = coat.product;
+    coat_.bodies = coat.bodies;
+  }
+
+ private:
+  [[nodiscard]] solver::Time asked(solver::Time t) const override {
     const Instant applied = grid_.instant(t);
     if (applied >= clocks_.air().end()) return solver::never;
-    const auto end = clocks_.ends(wait_, product_, applied, estimate_);
+    const auto end = clocks_.ends(wait_, coat_, applied, estimate_);
     if (!end) return solver::never;
     return rounding_ == Rounding::up ? grid_.up(*end) : grid_.down(*end);
   }
 
-  mutable std::vector<solver::Time> known_;  // by t: a search asks for the same again and again
   Clocks& clocks_;
   Grid grid_;
   Wait wait_;
-  const finish::Product* product_;
+  Task coat_;  // the task asked about may be gone
   finish::Estimate estimate_;
   Rounding rounding_;
 };
 
+/// What is carried in later is not warm sooner: where the room would have it so, as it warms, the latest of what was carried in before counts.
+class WarmingFunction final : public solver::Monotone {
+ public:
+  WarmingFunction(Clocks& clocks, const Grid& grid, Wait wait) : clocks_(clocks), grid_(grid), wait_(std::move(wait)) {}
+
+  [[nodiscard]] solver::Time at(solver::Time t) const override {
+    if (t < 0) return asked(t);
+    for (auto next = static_cast<solver::Time>(latest_.size()); next <= t; ++next) {
+      if (grid_.instant(next) >= clocks_.air().end()) return solver::never;
+      latest_.push_back(std::max(asked(next), latest_.empty() ? 0 : latest_.back()));
+    }
+    return latest_[static_cast<std::size_t>(t)];
+  }
+
+ private:
+  [[nodiscard]] solver::Time asked(solver::Time t) const {
+    return grid_.up(*clocks_.ends(wait_, Task{}, grid_.instant(t), finish::Estimate::nominal));
+  }
+
+  mutable std::vector<solver::Time> latest_;  // by t
+  Clocks& clocks_;
+  Grid grid_;
+  Wait wait_;
+};
+
 }  // namespace
 
-const finish::CureClock& Clocks::of(const finish::Product& product, finish::Estimate estimate) {
-  std::unique_ptr<finish::CureClock>& clock = clocks_[{&product, estimate}];
-  if (!clock) clock = std::make_unique<finish::CureClock>(product, integrals_, estimate);
+finish::Conditions Clocks::conditions(const finish::Product& product, const Bodies& bodies, bool on_wood) const {
+  finish::Conditions met(air_);
+  for (const Hours body : bodies) {
+    if (body > Hours(0)) met.surfaces.push_back({on_wood ? "the wood" : "the steel", &surfaces_.at(body).air()});
+  }
+  met.can = &surfaces_.at(finish::can_time_constant(product)).air();
+  return met;
+}
+
+const finish::CureClock& Clocks::clock(const finish::Product& product, Hours body, finish::Estimate estimate) {
+  std::unique_ptr<finish::CureClock>& clock = clocks_[{&product, body, estimate}];
+  if (!clock) {
+    const climate::AirSeries& air = body > Hours(0) ? surfaces_.at(body).air() : air_;
+    clock = std::make_unique<finish::CureClock>(product, integrals_.try_emplace(body, air).first->second, estimate);
+  }
   return *clock;
 }
 
-StageInstants Clocks::stages(const finish::Product& product, Instant applied, finish::Estimate estimate) {
-  StageInstants result;
-  for (std::size_t s = 0; s < finish::stage_count; ++s) {
-    const auto stage = static_cast<finish::Stage>(s);
-    result[stage] = of(product, estimate).reached(stage, applied);
+std::optional<Instant> Clocks::reached(const Task& coat, finish::Stage stage, Instant applied, finish::Estimate estimate) {
+  const bool closes = stage == finish::Stage::recoat_close;
+  std::optional<Instant> result;
+  for (const Hours body : coat.bodies) {
+    const std::optional<Instant> here = clock(*coat.product, body, estimate).reached(stage, applied);
+    if (!here && !closes) return std::nullopt;
+    if (here) result = !result ? *here : closes ? std::min(*result, *here) : std::max(*result, *here);
   }
   return result;
 }
 
-std::optional<Instant> Clocks::ends(const Wait& wait, const finish::Product* product, Instant applied, finish::Estimate estimate) {
-  if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return later(applied, elapsed->hours);
-  if (product == nullptr) return applied;
-  if (const auto* stage = std::get_if<StageOf>(&wait)) return of(*product, estimate).reached(stage->stage, applied);
-  return of(*product, estimate).dried(std::get<Dried>(wait).need, applied);
+StageInstants Clocks::stages(const Task& coat, Instant applied, finish::Estimate estimate) {
+  StageInstants result;
+  for (std::size_t s = 0; s < finish::stage_count; ++s) {
+    const auto stage = static_cast<finish::Stage>(s);
+    result[stage] = reached(coat, stage, applied, estimate);
+  }
+  return result;
 }
 
-solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const finish::Product* product, finish::Estimate estimate,
-                                       Rounding rounding) {
+Instant Clocks::warm(const WarmedUp& wait, Instant carried_in) const {
+  Instant result = carried_in;
+  for (const Hours body : wait.bodies) {
+    if (body > Hours(0)) result = std::max(result, surfaces_.at(body).warm(carried_in, wait.from));
+  }
+  return result;
+}
+
+std::optional<Instant> Clocks::ends(const Wait& wait, const Task& task, Instant end, finish::Estimate estimate) {
+  if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return later(end, elapsed->hours);
+  if (const auto* warmed = std::get_if<WarmedUp>(&wait)) return warm(*warmed, end);
+  if (task.product == nullptr) return end;
+  if (const auto* stage = std::get_if<StageOf>(&wait)) return reached(task, stage->stage, end, estimate);
+  Instant latest = end;
+  for (const Hours body : task.bodies) {
+    const auto dried = clock(*task.product, body, estimate).dried(std::get<Dried>(wait).need, end);
+    if (!dried) return std::nullopt;
+    latest = std::max(latest, *dried);
+  }
+  return latest;
+}
+
+solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const Task& task, finish::Estimate estimate, Rounding rounding) {
   if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return solver::shift(Grid::steps(elapsed->hours));
+  if (std::holds_alternative<WarmedUp>(wait)) return std::make_shared<WarmingFunction>(*this, grid, wait);
   const auto* stage = std::get_if<StageOf>(&wait);
   const double what = stage != nullptr ? static_cast<double>(stage->stage) : std::get<Dried>(wait).need.count();
-  solver::Function& known = functions_[{product, wait.index(), what, estimate, rounding}];
-  if (!known) known = std::make_shared<ClockFunction>(*this, grid, wait, product, estimate, rounding);
+  solver::Function& known = functions_[{task.product, task.bodies, wait.index(), what, estimate, rounding}];
+  if (!known) known = std::make_shared<ClockFunction>(*this, grid, wait, task, estimate, rounding);
   return known;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// The clocks of all products in use over the shop's air, as instants and as functions on the grid.
+// The clocks of all products in use over the shop's air and what lags behind it, as instants and as functions on the grid.
 
 #include <map>
 #include <memory>
@@ -16,23 +16,34 @@ enum class Rounding { up, down };
 
 class Clocks {
  public:
-  explicit Clocks(const climate::AirSeries& air) : integrals_(air) {}
+  using Surfaces = std::map<Hours, climate::Surface>;
+  /// All of them over the same rows.
+  Clocks(const climate::AirSeries& air, const Surfaces& surfaces) : air_(air), surfaces_(surfaces) {}
 
-  [[nodiscard]] const climate::AirSeries& air() const { return integrals_.air(); }
-  [[nodiscard]] const finish::CureClock& of(const finish::Product&, finish::Estimate);
-  /// All stages of a coat finished at `applied`.
-  [[nodiscard]] StageInstants stages(const finish::Product&, Instant applied, finish::Estimate);
-  /// When the wait after a coat of this product (null: dry work, elapsed time only) ends.
-  [[nodiscard]] std::optional<Instant> ends(const Wait&, const finish::Product*, Instant applied, finish::Estimate);
+  [[nodiscard]] const climate::AirSeries& air() const { return air_; }
+  /// What a coat of this product meets on these bodies, of wood or else of steel.
+  [[nodiscard]] finish::Conditions conditions(const finish::Product&, const Bodies&, bool on_wood) const;
+  [[nodiscard]] finish::Conditions conditions(const Task& coat) const { return conditions(*coat.product, coat.bodies, coat.on_wood); }
+
+  /// When a coat finished at `applied` reaches the stage.
+  [[nodiscard]] std::optional<Instant> reached(const Task& coat, finish::Stage, Instant applied, finish::Estimate);
+  [[nodiscard]] StageInstants stages(const Task& coat, Instant applied, finish::Estimate);
+  /// When the wait after this task ends; after dry work, elapsed time and warming only.
+  [[nodiscard]] std::optional<Instant> ends(const Wait&, const Task&, Instant end, finish::Estimate);
 
   /// One for all that ask the same.
-  [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const finish::Product*, finish::Estimate, Rounding);
+  [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const Task&, finish::Estimate, Rounding);
 
  private:
-  using Question = std::tuple<const finish::Product*, std::size_t, double, finish::Estimate,
+  using Question = std::tuple<const finish::Product*, Bodies, std::size_t, double, finish::Estimate,
                               Rounding>;  ///< what is waited for, by kind and value
-  using Key = std::pair<const finish::Product*, finish::Estimate>;
-  finish::Integrals integrals_;
+  using Key = std::tuple<const finish::Product*, Hours, finish::Estimate>;
+  [[nodiscard]] const finish::CureClock& clock(const finish::Product&, Hours body, finish::Estimate);
+  [[nodiscard]] Instant warm(const WarmedUp&, Instant) const;
+
+  const climate::AirSeries& air_;
+  const Surfaces& surfaces_;
+  std::map<Hours, finish::Integrals> integrals_;
   std::map<Key, std::unique_ptr<finish::CureClock>> clocks_;
   std::map<Question, solver::Function> functions_;
 };

@@ -87,9 +87,10 @@ class Writer {
     event.product = task.product->id;
     event.film = task.product->film;
     event.mixes = task.mixes;
-    event.stages = clocks_.stages(*task.product, event.end, finish::Estimate::nominal);
-    event.late_stages = clocks_.stages(*task.product, event.end, finish::Estimate::late);
-    event.early_stages = clocks_.stages(*task.product, event.end, finish::Estimate::early);
+    event.stages = clocks_.stages(task, event.end, finish::Estimate::nominal);
+    event.late_stages = clocks_.stages(task, event.end, finish::Estimate::late);
+    event.early_stages = clocks_.stages(task, event.end, finish::Estimate::early);
+    event.bodies = task.bodies;
     plan_.products.emplace(task.product->id, *task.product);
     if (task.stand) event.wipe_by = event.end - event.clean_up;
     event.volume = task.volume;
@@ -102,10 +103,12 @@ class Writer {
       const auto other = event_of_task_.find(after.other);
       if (task == event_of_task_.end() || other == event_of_task_.end()) continue;
       const Event& before = plan_.events[other->second];
-      const finish::Product* product = graph_.tasks[after.other].product;
-      const auto earliest = clocks_.ends(after.wait, product, before.end, after.late ? finish::Estimate::late : finish::Estimate::nominal);
+      const auto side = after.late ? finish::Estimate::late : finish::Estimate::nominal;
+      const auto earliest = clocks_.ends(after.wait, graph_.tasks[after.other], before.end, side);
       if (!earliest) continue;
-      plan_.events[task->second].after.push_back({before.id, stage_of(after.wait), *earliest, after.reason, after.late});
+      std::string reason = after.reason;
+      if (std::holds_alternative<WarmedUp>(after.wait)) reason += fmt::format(" for {} and is warm", format_span(*earliest - before.end));
+      plan_.events[task->second].after.push_back({before.id, stage_of(after.wait), *earliest, std::move(reason), after.late});
     }
     for (const Before& limit : graph_.before) {
       const auto task = event_of_task_.find(limit.task);
@@ -116,7 +119,7 @@ class Writer {
         say_no_window(plan_.events[event_of_task_.at(*limit.remedy)], before);
         continue;
       }
-      const auto latest = clocks_.ends(limit.limit, graph_.tasks[limit.other].product, before.end, finish::Estimate::early);
+      const auto latest = clocks_.ends(limit.limit, graph_.tasks[limit.other], before.end, finish::Estimate::early);
       if (latest) plan_.events[task->second].before.push_back({before.id, stage_of(limit.limit), *latest, limit.reason});
     }
   }

@@ -85,9 +85,9 @@ class Explainer {
       return shift.begin <= wanted && wanted + (event.end - event.start) <= shift.end;
     });
     if (fits && !event.product.empty()) {
-      if (const auto air = finish::refused(plan_.products.at(event.product), clocks_.air(), wanted, wanted + (event.end - event.start),
+      if (const auto air = finish::refused(plan_.products.at(event.product), conditions(event), wanted, wanted + (event.end - event.start),
                                            plan_.shop.units)) {
-        return "the air holds it up: " + *air;
+        return "it has to wait: " + *air;
       }
     }
     const auto next =
@@ -100,10 +100,10 @@ class Explainer {
   }
 
   std::string air_at(const Event& event, Instant opening) {
-    const auto air =
-        finish::refused(plan_.products.at(event.product), clocks_.air(), opening, opening + (event.end - event.start), plan_.shop.units);
+    const auto air = finish::refused(plan_.products.at(event.product), conditions(event), opening, opening + (event.end - event.start),
+                                     plan_.shop.units);
     if (!air) return "it fits into no earlier shift";
-    return fmt::format("the shop is closed, and at {} the air holds it up: {}", when(opening), *air);
+    return fmt::format("the shop is closed, and at {} it has to wait: {}", when(opening), *air);
   }
 
   /// What stood in the way of beginning at that moment.
@@ -151,6 +151,8 @@ class Explainer {
     return together > *airflow;
   }
 
+  finish::Conditions conditions(const Event& coat) const { return clocks_.conditions(graph_.tasks[task_by_id_.at(coat.id)]); }
+
   static bool overlaps(Instant a, Instant a_end, Instant b, Instant b_end) { return a < b_end && b < a_end; }
 
   std::chrono::seconds settles(shop::Dust dust) const {
@@ -165,7 +167,7 @@ class Explainer {
   Instant wet_from(const Event& event, Instant at) const {
     const finish::Product& product = plan_.products.at(event.product);
     const Instant end = at + (event.end - event.start);
-    return clocks_.of(product, finish::Estimate::nominal).reached(wet_until(product), end).value_or(end);
+    return clocks_.reached(graph_.tasks[task_by_id_.at(event.id)], wet_until(product), end, finish::Estimate::nominal).value_or(end);
   }
 
   const Plan& plan_;

@@ -40,6 +40,7 @@ struct Load {
   std::vector<std::size_t> faces;    ///< indices into the face entries
   int items = 0;
   int turning_people = 1;
+  Bodies bodies;  ///< of its parts
 };
 
 /// A kind of place as it is shared: by stretches of its length, which is its width where that leaves more room.

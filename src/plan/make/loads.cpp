@@ -7,6 +7,7 @@
 
 #include <fmt/core.h>
 
+#include "piece/heat.h"
 #include "plan/make/effort.h"
 #include "plan/make/load.h"
 #include "plan/make/vapour.h"
@@ -229,6 +230,9 @@ class Gatherer {
     load.label += (load.label.empty() ? "" : ", ") + entry.label;
     load.items += batch.count;
     load.turning_people = std::max(load.turning_people, part.turning_people);
+    const Hours body = piece::time_constant(part);
+    const auto at = std::lower_bound(load.bodies.begin(), load.bodies.end(), body);
+    if (at == load.bodies.end() || *at != body) load.bodies.insert(at, body);
     const std::size_t begin = out_.faces.size();
     for (const piece::PartFace& face : piece::faces_of(part)) {
       FaceEntry row;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "plan/make/exhaust.h"
 #include "plan/make/stages.h"
@@ -147,12 +148,12 @@ class Builder {
   solver::Intervals starts(const Task& task, Time steps) {
     solver::Intervals open = window(task, calendar_.unbroken(steps), steps);
     if (task.product == nullptr) return open;
-    const auto key = std::pair(task.product, steps);
+    const auto key = std::tuple(task.product, task.bodies, steps);
     auto allowed = air_.find(key);
     if (allowed == air_.end()) {
       const auto mixing = graph_.mixings.find(task.product);
       const Mixing* mixed = mixing == graph_.mixings.end() ? nullptr : &mixing->second;
-      allowed = air_.emplace(key, air_allows(*task.product, mixed, clocks_.air(), grid_, steps)).first;
+      allowed = air_.emplace(key, air_allows(*task.product, mixed, clocks_.conditions(task), grid_, steps)).first;
     }
     return intersection(open, allowed->second);
   }
@@ -169,7 +170,7 @@ class Builder {
     const After& after = graph_.after[i];
     if (graph_.tasks[after.task].done) return;  // what is done is done
     const auto estimate = after.late ? finish::Estimate::late : finish::Estimate::nominal;
-    const solver::Function wait = clocks_.wait_function(grid_, after.wait, graph_.tasks[after.other].product, estimate, Rounding::up);
+    const solver::Function wait = clocks_.wait_function(grid_, after.wait, graph_.tasks[after.other], estimate, Rounding::up);
     const solver::Tag why = tag(Requirement::Kind::after, i);
     for (const int other : activities(after.other)) {
       for (const int task : activities(after.task)) problem().minimum_lags.push_back({{other, solver::Edge::end}, task, wait, why});
@@ -183,12 +184,11 @@ class Builder {
     // A window that has a remedy does not bind, and a shorter one in a warmer shop must not move the bound.
     const bool closes = std::holds_alternative<StageOf>(before.limit);
     if (!whole_ && closes) return;
-    solver::MaximumLag lag{
-        {static_cast<int>(before.other), solver::Edge::end},
-        static_cast<int>(before.task),
-        clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other].product, finish::Estimate::early, Rounding::down),
-        tag(Requirement::Kind::before, i),
-        std::nullopt};
+    solver::MaximumLag lag{{static_cast<int>(before.other), solver::Edge::end},
+                           static_cast<int>(before.task),
+                           clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other], finish::Estimate::early, Rounding::down),
+                           tag(Requirement::Kind::before, i),
+                           std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
     for (const int other : activities(before.other)) {
       for (const int task : activities(before.task)) {
@@ -207,20 +207,19 @@ class Builder {
     hold.first = static_cast<int>(keep.coat);
     if (keep.until) hold.until = activities(*keep.until);
     hold.limit_from = {hold.first, solver::Edge::end};
-    hold.limit = stage_function(*coat.product, stackable(*coat.product));
+    hold.limit = stage_function(coat, stackable(*coat.product));
     for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
     hold.tag = tag(Requirement::Kind::place, load.choices.empty() ? 0 : load.choices.front().place);
     model_.keep_of_hold.push_back(i);
     problem().holds.push_back(std::move(hold));
   }
 
-  solver::Function stage_function(const finish::Product& product, Stage stage) {
-    return clocks_.wait_function(grid_, StageOf{stage}, &product, finish::Estimate::nominal, Rounding::up);
+  solver::Function stage_function(const Task& coat, Stage stage) {
+    return clocks_.wait_function(grid_, StageOf{stage}, coat, finish::Estimate::nominal, Rounding::up);
   }
 
   solver::Span span_until(std::size_t t, Stage stage) {
-    const finish::Product& product = *graph_.tasks[t].product;
-    return {static_cast<int>(t), 0, solver::compose(stage_function(product, stage), problem().activities[t].end)};
+    return {static_cast<int>(t), 0, solver::compose(stage_function(graph_.tasks[t], stage), problem().activities[t].end)};
   }
 
   void keep_dust_off() {
@@ -268,7 +267,7 @@ class Builder {
   bool whole_;
   Model model_;
   std::map<const finish::Product*, int> families_;
-  std::map<std::pair<const finish::Product*, Time>, solver::Intervals> air_;
+  std::map<std::tuple<const finish::Product*, Bodies, Time>, solver::Intervals> air_;
 };
 
 }  // namespace

@@ -27,6 +27,8 @@ struct Task {
   std::vector<std::size_t> faces;
   std::string step;
   const finish::Product* product = nullptr;
+  Bodies bodies;        ///< that a coat goes on
+  bool on_wood = true;  ///< these are of wood; else of steel
   std::optional<finish::Method> method;
   int coat = 0;
   bool bare = false;    ///< a coat on faces that have none yet
@@ -41,7 +43,8 @@ struct Task {
   shop::Dust dust = shop::Dust::none;
   bool hot = false;
   bool may_pause = false;
-  bool optional = false;               ///< a scuff that only a missed window calls for
+  bool optional = false;               ///< a scuff that only a missed window calls for, or carrying in what is here already
+  bool carries_in = false;             ///< brings in what is kept elsewhere
   bool milestone = false;              ///< takes no time and nobody: "may be delivered"
   std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
   std::optional<Instant> not_before, not_after;
@@ -64,7 +67,12 @@ struct Dried {
 struct Elapsed {
   Hours hours{0};
 };  ///< after its end
-using Wait = std::variant<StageOf, Dried, Elapsed>;
+/// Until what was kept elsewhere is as warm as what was always here.
+struct WarmedUp {
+  Celsius from;
+  Bodies bodies;
+};
+using Wait = std::variant<StageOf, Dried, Elapsed, WarmedUp>;
 
 struct After {  ///< `task` starts no earlier than `wait` after the end of `other`
   std::size_t task = 0, other = 0;

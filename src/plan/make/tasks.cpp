@@ -4,6 +4,7 @@
 
 #include <fmt/core.h>
 
+#include "plan/make/carry_in.h"
 #include "plan/make/coats.h"
 #include "plan/make/effort.h"
 #include "plan/make/grid.h"
@@ -63,6 +64,8 @@ class LoadWalk {
         films_(loads.faces.size(), 0) {}
 
   void run() {
+    carried_in_ = carry_in(job_, loads_, index_, graph_);
+    if (carried_in_) previous_ = first_ = {carried_in_->task};
     for (const finish::Step& step : load_.schedule->steps) {
       if (step.product) {
         coat_step(step, *job_.catalogue.product(*step.product));
@@ -106,7 +109,7 @@ class LoadWalk {
   }
 
   void after(std::size_t task, std::size_t other, Wait wait, std::string reason) {
-    graph_.after.push_back({task, other, wait, false, std::move(reason)});
+    graph_.after.push_back({task, other, std::move(wait), false, std::move(reason)});
   }
 
   SquareMetres area(const std::vector<std::size_t>& faces) const {
@@ -132,6 +135,15 @@ class LoadWalk {
       }
     }
     if (previous_.empty()) first_.push_back(task);
+  }
+
+  void warm_enough(std::size_t coat) {
+    if (!carried_in_) return;
+    for (After& wait : carried_in_->warming) {
+      wait.task = coat;
+      graph_.after.push_back(std::move(wait));
+    }
+    carried_in_.reset();
   }
 
   void dry_step(const finish::Step& step) {
@@ -186,6 +198,7 @@ class LoadWalk {
       const std::size_t id = coat(step, product, passes[pass], one_pass ? "" : pass_suffix(pass));
       over_what_lies_below(step, product, id, pass, remedy);
       if (done.empty()) {
+        warm_enough(id);
         chain(id, step);
         close_keeps(id);
         if (turn_back) after(id, *turn_back, Elapsed{}, "");
@@ -220,6 +233,8 @@ class LoadWalk {
     task.product = &product;
     task.method = method_of(step, product, job_.shop);
     task.support = load_.support;
+    task.bodies = load_.bodies;
+    task.on_wood = wood();
     task.stand = product.stand;
     if (suffix == "/show") {
       task.note += task.note.empty() ? "" : "; ";
@@ -350,7 +365,8 @@ class LoadWalk {
   TaskGraph& graph_;
   std::array<std::size_t, 2> order_;
   std::array<SideState, 2> sides_;
-  std::optional<std::size_t> up_;  // the side that lies up, freshly coated
+  std::optional<CarriedIn> carried_in_;  // until its first coat
+  std::optional<std::size_t> up_;        // the side that lies up, freshly coated
   std::vector<int> films_;
   std::map<std::pair<std::size_t, std::string>, int> counts_;
   std::map<std::size_t, int> touched_;
@@ -531,9 +547,11 @@ TaskGraph make_tasks(const Job& job, const Loads& loads, Mixings mixings, Sides 
   TaskGraph graph;
   graph.mixings = std::move(mixings);
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) PieceWalk(job, loads, sides, p, graph).run();
+  bring_in_cans(job, graph);
   WorkWalk works(graph);
   for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "shop/");
   apply_history(job, graph);
+  leave_where_it_is(graph);
   apply_start(job, graph);
   return graph;
 }

@@ -98,7 +98,7 @@ class Words {
                       : fits       ? "no hours until then suit it"
                                    : "too little is left of the hours until then";
     if (fits && task.product != nullptr) {
-      if (const auto air = finish::refused(*task.product, clocks_.air(), wanted, wanted + takes, job_.shop.units)) why = *air;
+      if (const auto air = finish::refused(*task.product, clocks_.conditions(task), wanted, wanted + takes, job_.shop.units)) why = *air;
     }
     return fmt::format("{} may begin at {}, but not before {}: {}", name(t), when(from), when(*start), why);
   }
@@ -132,7 +132,7 @@ class Words {
       const Instant end = start + steps * grid_step;
       if (end > shift.end || end > clocks_.air().end()) continue;
       if (task.product == nullptr) continue;
-      if (const auto reason = finish::refused(*task.product, clocks_.air(), start, end, job_.shop.units)) {
+      if (const auto reason = finish::refused(*task.product, clocks_.conditions(task), start, end, job_.shop.units)) {
         return fmt::format("{}: the air never suits {} in working hours; on {} {}", name(t), task.product->name,
                            day_and_time(job_.shop.zone.to_local(start)), *reason);
       }

@@ -1,0 +1,153 @@
+// What lags behind the air, and what is carried in: every plan is judged by the checker, then looked at for what the case is about.
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "climate/shop_air.h"
+#include "plan/check.h"
+#include "plan/planner.h"
+#include "tests/support/jobs.h"
+
+namespace coatday::plan {
+namespace {
+
+using tests::JobKnobs;
+using tests::make_job;
+using tests::monday;
+
+/// Heated from seven in the morning to six in the evening, UTC; at once cold and at once warm, which no room is.
+class HeatedByDay final : public climate::AirSource {
+ public:
+  explicit HeatedByDay(Celsius night) : night_(night) {}
+  [[nodiscard]] climate::Air at(Instant t) const override {
+    const auto hour = (t - std::chrono::floor<date::days>(t)) / std::chrono::hours(1);
+    return {hour >= 7 && hour < 18 ? Celsius(20) : night_, RelativeHumidity(0.4)};
+  }
+  [[nodiscard]] std::string describe(Units) const override { return "heated by day"; }
+
+ private:
+  Celsius night_;
+};
+
+Job heated_by_day(double night) {
+  Job job = make_job();
+  job.air = [night](Instant, Instant) { return std::make_unique<HeatedByDay>(Celsius(night)); };
+  for (auto& [id, product] : job.catalogue.products) product.limits.hold = Hours(0);
+  return job;
+}
+
+Plan planned(const Job& job) {
+  Plan plan = make_plan(job, {monday()});
+  EXPECT_EQ(plan.status, Status::feasible);
+  for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+  return plan;
+}
+
+const Event& find(const Plan& plan, const std::string& id) {
+  const auto found = std::find_if(plan.events.begin(), plan.events.end(), [&](const Event& e) { return e.id == id; });
+  if (found == plan.events.end()) throw std::logic_error("no event " + id);
+  return *found;
+}
+
+bool has(const Plan& plan, const std::string& id) {
+  return std::any_of(plan.events.begin(), plan.events.end(), [&](const Event& e) { return e.id == id; });
+}
+
+void keep_at(Job& job, const std::string& part_id, Celsius kept_at) {
+  for (OrderPiece& piece : job.order.pieces) {
+    for (piece::Part& part : piece.piece.parts) {
+      if (part.id == part_id) part.kept_at = kept_at;
+    }
+  }
+}
+
+/// At 7:00 the room is warm; 100 mm of wood (2.2 h, in the class of 3 h) is not at 8:00: 20 - 16 exp(-1/3) = 8.5 °C.
+TEST(Warming, ThickWoodWaitsInTheMorningAfterAColdNight) {
+  Job job = heated_by_day(4);
+  job.catalogue.schedules.at("two-coats").steps.erase(job.catalogue.schedules.at("two-coats").steps.begin());  // no sanding before
+  for (auto& [id, product] : job.catalogue.products) product.cans = {{Litres(0.001), {}}};                     // no can lags so long
+  const Plan thin = planned(job);
+  for (piece::Part& part : job.order.pieces[0].piece.parts) part.shape = piece::Board{Metres(1.2), Metres(0.6), Metres(0.1)};
+  const Plan thick = planned(job);
+  const auto first_coat = [](const Plan& plan) {
+    return std::find_if(plan.events.begin(), plan.events.end(), [](const Event& e) { return !e.product.empty(); });
+  };
+  EXPECT_EQ(first_coat(thin)->start, monday());
+  // The first half hour whose mean is 10 °C: from 8:30 on, 20 - 16 x 6 (exp(-1/2) - exp(-2/3)) = 11.1 °C.
+  EXPECT_EQ(first_coat(thick)->start, monday() + Minutes(30));
+  EXPECT_NE(first_coat(thick)->why.find("the wood is at 9"), std::string::npos) << first_coat(thick)->why;
+}
+
+TEST(Warming, AColdCanWaitsToo) {
+  Job job = heated_by_day(4);
+  job.catalogue.schedules.at("two-coats").steps.erase(job.catalogue.schedules.at("two-coats").steps.begin());
+  for (auto& [id, product] : job.catalogue.products) product.cans = {{Litres(10), {}}};  // 5.9 h, in the class of 6 h
+  const Plan plan = planned(job);
+  const auto coat = std::find_if(plan.events.begin(), plan.events.end(), [](const Event& e) { return !e.product.empty(); });
+  EXPECT_EQ(coat->start, monday() + Minutes(60)) << "5.6 °C at seven; 20 - 14.4 exp(-t / 6) is 10 °C after 2.2 h";
+  EXPECT_NE(coat->why.find("the can is at"), std::string::npos) << coat->why;
+}
+
+TEST(Warming, ABoardJustCarriedInWarmsUpFirst) {
+  Job job = make_job();
+  keep_at(job, "top", Celsius(4));
+  const Plan plan = planned(job);
+  const Event& in = find(plan, "table-1/top/carry-in");
+  const Event& coat = find(plan, "table-1/top/clear 1/first");
+  EXPECT_EQ(in.kind, EventKind::prepare);
+  EXPECT_EQ(in.start, monday());
+  EXPECT_TRUE(has(plan, "table-1/top/sand"));
+  EXPECT_FALSE(has(plan, "table-1/leg/carry-in"));
+  // 25 mm of walnut are reckoned as 762 kg/m3 x 1619 J/(kg K) x 12.5 mm x 0.13 m2K/W = 0.56 h, in the class of 0.75 h; from 19 K to 0.5 K:
+  const Hours warming(0.75 * std::log(19 / 0.5));
+  EXPECT_GE(Hours(coat.start - in.end), warming);
+  const auto wait = std::find_if(coat.after.begin(), coat.after.end(), [&](const AfterEvent& a) { return a.event == in.id; });
+  ASSERT_NE(wait, coat.after.end());
+  EXPECT_NEAR(Hours(wait->earliest - in.end).count(), warming.count(), 1e-3);
+  EXPECT_EQ(wait->reason, "wood 25 mm thick from 4 °C warms up for 2 h 44 min and is warm");
+}
+
+TEST(Warming, ACanKeptElsewhereIsBroughtIn) {
+  Job job = make_job();
+  job.shop.finishes_kept_at = Celsius(12);
+  const Plan plan = planned(job);
+  const Event& in = find(plan, "cans/clear");
+  for (const Event& event : plan.events) {
+    if (event.product.empty()) continue;
+    EXPECT_GE(Hours(event.start - in.end), Hours(2 * std::log(11 / 0.5))) << "a quarter of a litre: 1.7 h, in the class of 2 h";
+  }
+}
+
+TEST(Warming, WhatIsBegunWasCarriedIn) {
+  Job job = make_job();
+  keep_at(job, "top", Celsius(4));
+  job.order.history = {{"table-1/top/sand", monday() - std::chrono::hours(2), monday() - std::chrono::hours(1), {}}};
+  EXPECT_FALSE(has(planned(job), "table-1/top/carry-in"));
+}
+
+TEST(Warming, BothFacesStayAlike) {
+  Job job = heated_by_day(6);
+  keep_at(job, "top", Celsius(-5));
+  keep_at(job, "leg", Celsius(2));
+  job.shop.finishes_kept_at = Celsius(5);
+  const Plan plan = planned(job);
+  for (const FaceEntry& face : plan.faces) EXPECT_EQ(face.coats, 2) << face.id;
+}
+
+RC_GTEST_PROP(Warming, AColderStoreNeverMovesTheBoundForward, ()) {
+  Job job = heated_by_day(*rc::gen::inRange(8, 20));
+  const int store = *rc::gen::inRange(-15, 8);
+  keep_at(job, "top", Celsius(store));
+  const Plan warmer = make_plan(job, {monday()});
+  keep_at(job, "top", Celsius(store - *rc::gen::inRange(1, 10)));
+  const Plan colder = make_plan(job, {monday()});
+  for (const Breach& breach : check(colder, job)) RC_FAIL(breach.code + ": " + breach.message);
+  RC_PRE(warmer.ready_bound && colder.ready_bound);
+  RC_ASSERT(*colder.ready_bound >= *warmer.ready_bound);
+}
+
+}  // namespace
+}  // namespace coatday::plan
