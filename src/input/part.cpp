@@ -58,9 +58,7 @@ void read_deviations(const Fields& fields, Part& part, Mistakes& mistakes) {
 Keys keys_for(const Value& part) {
   Keys keys = part_keys;
   const auto add = [&keys](std::string_view shape) {
-    for (const std::string_view key : shape_keys(shape)) {
-      if (std::ranges::find(keys, key) == keys.end()) keys.push_back(key);
-    }
+    for (const std::string_view key : shape_keys(shape)) keys.push_back(key);
   };
   const auto given = std::ranges::find(part.entries, "shape", &Entry::key);
   const auto shape = choose(given == part.entries.end() ? "" : given->value.text, "shape", shape_words());

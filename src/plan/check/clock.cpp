@@ -9,17 +9,29 @@ using finish::Product;
 using finish::Side;
 using finish::Stage;
 
+const std::vector<double>& Clocks::bare(const finish::Law& law, const climate::Air& reference, Side side) const {
+  for (const Bare& known : bare_) {
+    const bool same_air = known.reference.temperature == reference.temperature && known.reference.humidity == reference.humidity;
+    if (known.law == law && known.side == side && same_air) return known.rates;
+  }
+  const finish::Rate rate(law, reference, side);
+  Bare fresh{law, reference, side, {}};
+  for (const climate::AirRow& row : air_.rows()) fresh.rates.push_back(rate(row.air));
+  bare_.push_back(std::move(fresh));
+  return bare_.back().rates;
+}
+
 const std::vector<double>* Clocks::rates(const Key& key) const {
   const auto found = rates_.find(key);
   if (found != rates_.end()) return &found->second;
   const auto& [product, stage, side, estimate] = key;
   const auto law = stage ? product->law(*stage) : product->law(Clock::drying);
   if (!law) return nullptr;
-  const finish::Rate rate(*law, product->reference().air, side);
+  const std::vector<double>& bare_rates = bare(*law, product->reference().air, side);
   std::vector<double> values;
-  for (const climate::AirRow& row : air_.rows()) {
-    const double unsure = finish::uncertainty(row.air);
-    values.push_back(rate(row.air) * (estimate == Estimate::late ? 1 / unsure : estimate == Estimate::early ? unsure : 1));
+  for (std::size_t r = 0; r < bare_rates.size(); ++r) {
+    const double unsure = finish::uncertainty(air_.rows()[r].air);
+    values.push_back(bare_rates[r] * (estimate == Estimate::late ? 1 / unsure : estimate == Estimate::early ? unsure : 1));
   }
   return &rates_.emplace(key, std::move(values)).first->second;
 }

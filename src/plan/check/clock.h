@@ -29,7 +29,17 @@ class Clocks {
   [[nodiscard]] const std::vector<double>* rates(const Key&) const;
   [[nodiscard]] std::optional<Instant> run(const Key&, Instant from, Hours need) const;
 
+  /// One law's rates, row by row, before what is unsure of them.
+  struct Bare {
+    finish::Law law;
+    climate::Air reference;
+    finish::Side side;
+    std::vector<double> rates;
+  };
+  [[nodiscard]] const std::vector<double>& bare(const finish::Law&, const climate::Air& reference, finish::Side) const;
+
   const climate::AirSeries& air_;
+  mutable std::vector<Bare> bare_;
   mutable std::map<Key, std::vector<double>> rates_;
 };
 
