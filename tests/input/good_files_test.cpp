@@ -99,7 +99,7 @@ TEST(EveryKey, Parts) {
   EXPECT_NEAR(parts[0].masks[1].area.value(), 4 * 0.00064516, 1e-9);  // 1/2 in x 8 in
   ASSERT_EQ(parts[0].exceptions.size(), 1U);
   EXPECT_EQ(parts[0].exceptions[0].coats, 1);
-  EXPECT_EQ(parts[0].where.line, 19);
+  EXPECT_EQ(parts[0].where.line, 20);
   EXPECT_EQ(parts[2].support, piece::Support::hooks);
   EXPECT_EQ(std::get<piece::TurnedLeg>(parts[3].shape).profile.size(), 3U);
   EXPECT_FALSE(parts[4].wood());
