@@ -1,0 +1,170 @@
+// The tasks that a load's steps make: what each of them takes.
+#include "plan/make/load_walk.h"
+
+#include <algorithm>
+
+#include "plan/make/effort.h"
+#include "plan/make/grid.h"
+#include "plan/make/stages.h"
+#include "plan/make/vapour.h"
+
+namespace coatday::plan {
+
+namespace {
+
+EventKind event_kind(finish::StepKind kind) {
+  switch (kind) {
+    case finish::StepKind::prepare:
+      return EventKind::prepare;
+    case finish::StepKind::fill:
+      return EventKind::fill;
+    case finish::StepKind::stain:
+      return EventKind::stain;
+    case finish::StepKind::seal:
+      return EventKind::seal;
+    case finish::StepKind::topcoat:
+      return EventKind::topcoat;
+    case finish::StepKind::prime:
+      return EventKind::prime;
+    case finish::StepKind::paint:
+      return EventKind::paint;
+    case finish::StepKind::scuff:
+      return EventKind::scuff;
+    case finish::StepKind::bake:
+      return EventKind::bake;
+    case finish::StepKind::other:
+      break;
+  }
+  return EventKind::other;
+}
+
+}  // namespace
+
+Task LoadWalk::base_task(const finish::Step& step, const std::string& suffix) const {
+  Task task;
+  task.id = load_.id + "/" + step.id + suffix;
+  task.kind = event_kind(step.kind);
+  task.name = step.name;
+  task.piece = load_.piece;
+  task.load = index_;
+  task.step = step.id;
+  task.grit = step.grit;
+  task.hot = step.hot;
+  task.note = step.note;
+  task.dust = step.dusty ? shop::Dust::light : shop::Dust::none;
+  return task;
+}
+
+SquareMetres LoadWalk::area(const std::vector<std::size_t>& faces) const {
+  SquareMetres sum;
+  for (const std::size_t face : faces) sum += loads_.faces[face].area;
+  return sum;
+}
+
+std::vector<finish::Surface> LoadWalk::surfaces(const std::vector<std::size_t>& faces) const {
+  std::vector<finish::Surface> all;
+  for (const std::size_t face : faces) all.push_back({loads_.faces[face].area, loads_.faces[face].end_grain});
+  return all;
+}
+
+std::size_t LoadWalk::coat(const finish::Step& step, const finish::Product& product, const std::vector<std::size_t>& faces,
+                           const std::string& suffix) {
+  Task task = base_task(step, suffix);
+  task.faces = faces;
+  task.product = &product;
+  task.method = method_of(step, product, job_.shop);
+  task.support = load_.support;
+  task.bodies = load_.bodies;
+  task.on_wood = wood();
+  task.stand = product.stand;
+  if (suffix == "/show") {
+    task.note += task.note.empty() ? "" : "; ";
+    task.note += "the side that shows goes first, since all is less late or ready earlier so; mind the marks of what it lies on";
+  }
+  task.bare = std::all_of(faces.begin(), faces.end(), [&](std::size_t f) { return touched_.count(f) == 0; });
+  for (const std::size_t face : faces) {
+    touched_.insert({face, 0});
+    task.coat = ++counts_[{face, product.id}];
+  }
+  const finish::Method method = task.method.value_or(finish::Method::brush);
+  task.volume = finish::need(product, method, surfaces(faces), task.bare && wood());
+  task.vapour = vapour_of(product, *task.volume, product.thinner_share + step.thinner_share, job_.shop.ventilation);
+  const auto mixing = graph_.mixings.find(&product);
+  const Effort effort = vented_effort(task.vapour, product, method, area(faces), load_.items, job_.shop,
+                                      mixing == graph_.mixings.end() ? as_recorded(product) : mixing->second);
+  task.hands_on = effort.hands_on;
+  task.set_up = effort.set_up;
+  task.clean_up = effort.clean_up;
+  task.mixes = effort.mixes;
+  return add(std::move(task));
+}
+
+std::optional<std::size_t> LoadWalk::remedy_scuff(const finish::Step& step, const std::array<std::vector<std::size_t>, 2>& passes) {
+  std::vector<std::size_t> below;
+  std::vector<std::size_t> faces;
+  for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
+    const SideState& side = sides_[pass];
+    if (passes[pass].empty() || !side.coat || side.abraded) continue;
+    const finish::Product& product = *graph_.tasks[*side.coat].product;
+    if (!has_stage(product, finish::Stage::recoat_close)) continue;
+    if (!has_stage(product, finish::Stage::sand)) return std::nullopt;
+    below.push_back(*side.coat);
+    faces.insert(faces.end(), passes[pass].begin(), passes[pass].end());
+  }
+  if (below.empty()) return std::nullopt;
+  Task task = base_task(step, "-scuff");
+  task.kind = EventKind::scuff;
+  task.name = "scuff before " + step.name;
+  task.step = step.id + "-scuff";
+  task.grit = scuff_grit;
+  task.faces = faces;
+  task.dust = shop::Dust::light;
+  task.optional = true;
+  finish::Step effort;
+  effort.work_rate = scuff_rate;
+  task.hands_on = dry_effort(effort, area(faces), load_.items, job_.shop).hands_on;
+  task.may_pause = task.hands_on > shortest_shift();
+  task.note = "the recoat window was missed";
+  const std::size_t id = add(std::move(task));
+  for (const std::size_t coat : below) after(id, coat, StageOf{finish::Stage::sand}, dry_to(finish::Stage::sand));
+  return id;
+}
+
+std::size_t LoadWalk::turn(const finish::Step& step, const std::string& suffix, std::size_t wet_pass) {
+  Task task = base_task(step, suffix);
+  task.kind = EventKind::turn;
+  task.name = "turn";
+  task.faces.clear();
+  task.people = load_.turning_people;
+  task.dust = shop::Dust::none;
+  task.hot = false;
+  task.note.clear();
+  task.grit.reset();
+  task.support = load_.support;
+  task.hands_on = turning_effort(load_.items, job_.shop);
+  const std::size_t id = add(std::move(task));
+  if (const auto wet = sides_[wet_pass].coat) {
+    const finish::Stage stage = turnable(*graph_.tasks[*wet].product, load_.support);
+    after(id, *wet, StageOf{stage}, dry_to(stage));
+  }
+  return id;
+}
+
+std::optional<Crew> LoadWalk::crew(Minutes alone) const {
+  if (job_.shop.people < 2 || alone < long_work) return std::nullopt;
+  const Minutes together = on_grid(Hours(alone) / 2);
+  return Crew{2, together, together > shortest_shift()};
+}
+
+const char* LoadWalk::pass_suffix(std::size_t pass) const {
+  if (order_[0] == hidden) return pass == hidden ? "/first" : "/second";
+  return pass == hidden ? "/hidden" : "/show";
+}
+
+Minutes LoadWalk::shortest_shift() const {
+  Minutes shortest{24 * 60};
+  for (const shop::Shift& shift : job_.shop.week) shortest = std::min(shortest, shift.until - shift.from);
+  return shortest;
+}
+
+}  // namespace coatday::plan
