@@ -12,17 +12,17 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Shows what the shop's air will be, day by day: temperatures while it is open and
-while it is closed, humidity, dew point, what condenses and what the figures rest
+constexpr std::string_view help_text = R"(Shows what the shop's air will be, day by day: temperatures while it is open
+and while it is closed, humidity, dew point, what condenses, and what these rest
 on; and for each finish the half hours of each day in which it may go on.
 
 Usage: coatday air SHOP.yaml [ORDER.yaml...] [options]
 
   SHOP.yaml         the shop's file
-  ORDER.yaml        orders whose finishes are shown (default: the finishes on the
-                    shop's shelf and its own)
-  --fit LOG.csv     finds the room's time constant and moisture gain from a logger's
-                    readings of a night or more, in place of all else
+  ORDER.yaml        orders whose finishes are shown (default: the finishes on
+                    the shop's shelf and its own)
+  --fit LOG.csv     finds the room's time constant and moisture gain from a
+                    logger's readings of a night or more, in place of all else
   --finish NAME     a finish to show in place of those; may be repeated
   --from TIME       the first day, as in "2027-01-11 08:00", in the shop's time
                     zone (default: the order's start, else today)

@@ -28,11 +28,11 @@ const std::string room = R"(air:
   time constant: 12 h
   timetable:
     - {days: mon-fri, heated: 07:00-17:00 at 20 °C}
-  heater: {lifts: 28 K, power: 8 kW}
+  heater: {lifts: 60 K, power: 12 kW}
   energy price: 0.15
   volume: 150 m3
   air changes: 0.4
-  moisture gain: 900 g/h
+  moisture gain: 250 g/h
 )";
 const std::string order = R"(order: shelf
 shop: shop.yaml
@@ -130,7 +130,7 @@ std::string night_log() {
     const bool heated = hour >= 7 && hour < 17;
     t = heated ? 20 : t * std::exp(-0.25 / 10);
     text += "2027-01-" + std::to_string(11 + quarter / 96) + " " + (hour < 10 ? "0" : "") + std::to_string(hour) + ":" +
-            (quarter % 4 == 0 ? "00" : std::to_string(quarter % 4 * 15)) + "," + std::to_string(t) + ",40\n";
+            (quarter % 4 == 0 ? "00" : std::to_string(quarter % 4 * 15)) + "," + std::to_string(t) + "," + std::to_string(60 - t) + "\n";
   }
   return text;
 }
