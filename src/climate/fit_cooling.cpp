@@ -156,10 +156,10 @@ double passes(const Cooling& cooling, double from, double limit, double end) {
   return inside;
 }
 
-std::string none_left(const std::vector<FitRow>& rows, const std::vector<FitSpan>& spans) {
-  if (spans.empty())
-    return "the heater is on all the time: nowhere in the log is it off for 2 h (by the timetable, or with the room 1 K above its set "
-           "point)";
+std::string none_left(const std::vector<FitRow>& rows, const std::vector<FitSpan>& spans, const std::function<bool(const FitRow&)>& off) {
+  if (std::none_of(rows.begin(), rows.end(), off))
+    return "the heater is on all the time: by the timetable, and nowhere is the room 1 K above its set point";
+  if (spans.empty()) return "nowhere in the log is the heater off for 2 h on end with readings no more than 3 h apart";
   return fmt::format("the heater is off for {} of the log; at least {} are needed", format_span(hours_of(rows, spans)),
                      format_span(fewest_hours));
 }
@@ -187,11 +187,12 @@ std::string unbounded(double low, double high) {
 
 tl::expected<Fitted, std::string> fit_time_constant(const KnownRoom& known, const Zone& zone, RoomFit& fit) {
   std::vector<FitRow>& rows = fit.rows;
-  const std::vector<FitSpan> spans = fit_spans(rows, [&](const FitRow& row) {
+  const auto off = [&](const FitRow& row) {
     const auto set_point = known.heating.set_point(zone.to_local(row.measured.time));
     return !set_point || row.measured.temperature > *set_point + above_set_point;
-  });
-  if (hours_of(rows, spans) < fewest_hours) return tl::make_unexpected(none_left(rows, spans));
+  };
+  const std::vector<FitSpan> spans = fit_spans(rows, off);
+  if (hours_of(rows, spans) < fewest_hours) return tl::make_unexpected(none_left(rows, spans, off));
   if (drive(rows, spans) < least_difference) {
     return tl::make_unexpected(fmt::format("no temperature difference: with the heater off the room is never more than {:.1f} K {}",
                                            drive(rows, spans).value(), known.outdoors ? "from outdoors" : "from where it began"));
