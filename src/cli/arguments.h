@@ -15,7 +15,7 @@
 namespace coatday::cli {
 
 struct Command;
-enum class Format { text, json };
+enum class Format { text, json, csv };
 enum class Colour { never, automatic, always };
 
 /// A board that comes from another air; its four belong together.
@@ -31,9 +31,13 @@ struct Arguments {
   std::vector<std::string> orders;  ///< paths of the order files, planned together
   std::optional<climate::Air> at;   ///< the air that a finish or wood is asked about
   BoardAsked board;
-  std::string name;              ///< event, finish or schedule; empty: all of them
-  std::vector<std::string> own;  ///< files with finishes of the user's own
-  std::vector<std::string> set;  ///< keys of the order or the shop with other values, "air.night=13 C"
+  std::string name;                   ///< event, finish or schedule; empty: all of them
+  std::string shop;                   ///< path of a shop file, with or without orders
+  std::vector<std::string> finishes;  ///< ids of products
+  std::string fit;                    ///< path of a logger's table; empty: none
+  int days = 7;                       ///< to show
+  std::vector<std::string> own;       ///< files with finishes of the user's own
+  std::vector<std::string> set;       ///< keys of the order or the shop with other values, "air.night=13 C"
   Format format = Format::text;
   std::optional<LocalTime> from;  ///< in the shop's zone
   std::optional<Units> units;

@@ -12,6 +12,7 @@ Usage: coatday COMMAND ...
   buy ORDER.yaml           what has to be bought for it
   why ORDER.yaml [EVENT]   why a step of the plan starts when it does
   what-if ORDER.yaml       what a change would do, or which change helps most
+  air SHOP.yaml            the shop's air, day by day, and what may go on in it
   check ORDER.yaml         judges the order without planning it
   area ORDER.yaml          the area of every face that is coated
   finishes [NAME]          the finish products, or all about one of them

@@ -121,6 +121,21 @@ Read read_event(const Words& typed, Arguments& arguments) {
   return {};
 }
 
+Read read_shop(const Words& typed, Arguments& arguments) {
+  arguments.shop = typed.front();
+  arguments.orders.assign(typed.begin() + 1, typed.end());
+  return {};
+}
+
+constexpr int most_days = 366;
+
+Read read_days(const Words& typed, Arguments& arguments) {
+  const auto days = parse_count(typed.front());
+  if (!days || *days < 1 || *days > most_days) return wrong("--days '" + typed.front() + "': expected a count from 1 to 366");
+  arguments.days = *days;
+  return {};
+}
+
 Option needed(Option option) {
   option.needed = true;
   return option;
@@ -135,9 +150,16 @@ std::string suggestion(const std::string& typed, const Words& known) {
 
 Option orders() { return needed(kept("ORDER.yaml", &Arguments::orders)); }
 Option orders_and_event() { return needed({"ORDER.yaml", Takes::words, read_event}); }
+Option shop_and_orders() { return needed({"SHOP.yaml", Takes::words, read_shop}); }
 Option name() { return kept("NAME", &Arguments::name); }
 
 Option format() { return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}}); }
+Option format_or_table() {
+  return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}});
+}
+Option days() { return {"--days", Takes::word, read_days}; }
+Option finish() { return kept("--finish", &Arguments::finishes); }
+Option fit() { return kept("--fit", &Arguments::fit); }
 Option from() { return {"--from", Takes::word, read_from}; }
 Option at() { return {"--at", Takes::word, read_at}; }
 Option species() { return of_board("--species", input::parse_species, &BoardAsked::species); }

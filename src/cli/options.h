@@ -10,8 +10,14 @@ namespace coatday::cli {
 [[nodiscard]] Option orders_and_event();  ///< ORDER.yaml... [EVENT]
 [[nodiscard]] Option name();              ///< [NAME]
 
+[[nodiscard]] Option shop_and_orders();  ///< SHOP.yaml [ORDER.yaml...]
+
 // Options.
-[[nodiscard]] Option format();  ///< text or json
+[[nodiscard]] Option format();           ///< text or json
+[[nodiscard]] Option format_or_table();  ///< text, json or csv
+[[nodiscard]] Option days();
+[[nodiscard]] Option finish();
+[[nodiscard]] Option fit();
 [[nodiscard]] Option from();
 [[nodiscard]] Option at();  ///< an air
 [[nodiscard]] Option species();

@@ -41,6 +41,19 @@ tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& w
   return std::move(*loaded.job);
 }
 
+tl::expected<plan::Job, Outcome> load_shop(const Arguments& arguments, const World& world) {
+  if (!world.schedules) return tl::make_unexpected(no_schedules());
+  input::Loaded loaded = input::load_shop(arguments.shop, *world.schedules, world.read, arguments.set);
+  if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
+  return std::move(*loaded.job);
+}
+
+tl::expected<climate::Log, Outcome> load_log(const std::string& file, const Zone& zone, const World& world) {
+  input::LoadedLog loaded = input::load_log(file, zone, world.read);
+  if (!loaded.mistakes.empty()) return tl::make_unexpected(told(loaded.mistakes));
+  return std::move(loaded.log);
+}
+
 tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& arguments, const World& world) {
   if (!world.schedules) return tl::make_unexpected(no_schedules());
   const std::vector<std::filesystem::path> own(arguments.own.begin(), arguments.own.end());

@@ -13,6 +13,9 @@ namespace coatday::cli {
 
 /// With the keys that the arguments set.
 [[nodiscard]] tl::expected<plan::Job, Outcome> load(const Arguments&, const World&);
+/// A shop without an order.
+[[nodiscard]] tl::expected<plan::Job, Outcome> load_shop(const Arguments&, const World&);
+[[nodiscard]] tl::expected<climate::Log, Outcome> load_log(const std::string& file, const Zone&, const World&);
 [[nodiscard]] tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments&, const World&);
 
 struct Planned {

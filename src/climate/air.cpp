@@ -13,12 +13,20 @@ std::string_view word(Origin origin) {
   return words.at(static_cast<std::size_t>(origin));
 }
 
+RoomWork& RoomWork::operator+=(const RoomWork& other) {
+  heating += other.heating;
+  removed += other.removed;
+  condensed += other.condensed;
+  condensing += other.condensing;
+  return *this;
+}
+
 AirSeries::AirSeries(const AirSource& source, Instant from, Instant until) {
   const Instant first = row_start(from);
   if (until > first) rows_.reserve(static_cast<std::size_t>((until - first) / step) + 1);
   for (Instant t = first; t < until; t += step) {
     const Air air = source.mean(t, t + step);
-    rows_.push_back({t, air, dew_point(air), source.origin(t + step / 2)});
+    rows_.push_back({t, air, dew_point(air), source.origin(t + step / 2), source.work(t, t + step)});
   }
 }
 

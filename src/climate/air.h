@@ -4,6 +4,7 @@
 #include <chrono>
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -33,6 +34,16 @@ enum class Origin : std::uint8_t {
 };
 [[nodiscard]] std::string_view word(Origin);
 
+/// What the equipment of a room, and its damp, do over a span of time.
+struct RoomWork {
+  Hours heating{0};     ///< the heater's, as hours of its full output
+  Kilograms removed;    ///< water, by the dehumidifier
+  Kilograms condensed;  ///< water that the air could not hold
+  Hours condensing{0};
+
+  RoomWork& operator+=(const RoomWork&);
+};
+
 /// Temperature and humidity at any instant.
 class AirSource {
  public:
@@ -41,6 +52,8 @@ class AirSource {
   /// The mean over a span of time that is not empty; where a source does not say otherwise, the air at its middle.
   [[nodiscard]] virtual Air mean(Instant from, Instant until) const { return at(from + (until - from) / 2); }
   [[nodiscard]] virtual Origin origin(Instant) const { return Origin::constant; }
+  /// None where the source does not come from what the room does.
+  [[nodiscard]] virtual std::optional<RoomWork> work(Instant /*from*/, Instant /*until*/) const { return std::nullopt; }
   /// One line for the report: "20 °C in the heated hours, otherwise off; outdoor air of a typical year".
   [[nodiscard]] virtual std::string describe(Units) const = 0;
 };
@@ -51,6 +64,7 @@ struct AirRow {
   Air air;
   Celsius dew_point;
   Origin origin = Origin::constant;
+  std::optional<RoomWork> work{};
 };
 
 /// The air as the whole program sees it: rows of equal length, constant within a row, so that every integral over it is exact and

@@ -123,6 +123,11 @@ Origin LoggedAir::origin(Instant t) const {
   return share.before + share.after > hardly_any ? Origin::blend : next_->origin(t);
 }
 
+std::optional<RoomWork> LoggedAir::work(Instant from, Instant until) const {
+  if (temperature_.at(from + (until - from) / 2)) return std::nullopt;
+  return next_->work(from, until);
+}
+
 std::string LoggedAir::describe(Units units) const { return "readings of " + log_->name + "; beyond them " + next_->describe(units); }
 
 }  // namespace coatday::climate

@@ -50,6 +50,8 @@ class LoggedAir final : public AirSource {
   /// Exact for the straight lines between readings.
   [[nodiscard]] Air mean(Instant from, Instant until) const override;
   [[nodiscard]] Origin origin(Instant) const override;
+  /// The next source's, where no reading says what the air was.
+  [[nodiscard]] std::optional<RoomWork> work(Instant from, Instant until) const override;
   [[nodiscard]] std::string describe(Units) const override;
 
  private:

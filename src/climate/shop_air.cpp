@@ -61,40 +61,79 @@ std::string TimetableAir::describe(Units units) const {
   return constant_ ? text + "; on other days " + air_text(*constant_, units) : text;
 }
 
-HeatedShopAir::HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours time_constant, Zone zone, Instant from, Instant until)
+HeatedShopAir::HeatedShopAir(OutdoorYear outdoors, Timetable timetable, const Room& room, Zone zone, Instant from, Instant until)
     : outdoors_(std::move(outdoors)),
       timetable_(std::move(timetable)),
-      time_constant_(time_constant),
+      room_(room),
       zone_(std::move(zone)),
       begin_(AirSeries::row_start(from)) {
-  if (!(time_constant_ > Hours(0))) throw std::invalid_argument("HeatedShopAir: the time constant must be > 0");
+  if (!(room_.time_constant > Hours(0))) throw std::invalid_argument("HeatedShopAir: the time constant must be > 0");
+  if (room_.heater && !(room_.heater->lift > Kelvins(0))) throw std::invalid_argument("HeatedShopAir: the heater's lift must be > 0");
+  if (room_.moisture && !(room_.moisture->volume > CubicMetres(0) && room_.moisture->air_changes > 0))
+    throw std::invalid_argument("HeatedShopAir: volume and air changes must be > 0");
   const Instant end = AirSeries::row_start(until) + AirSeries::step;
   Instant t = begin_ - spin_up;
-  Celsius temperature = outdoors_.at(t).temperature;
-  for (; t < begin_; t += step) temperature = next(temperature, t, t + step);
-  temperatures_.push_back(temperature);
-  for (; t < end; t += step) temperatures_.push_back(next(temperatures_.back(), t, t + step));
+  RoomState state{outdoors_.at(t).temperature, humidity_ratio(outdoors_.at(t), outdoors_.pressure())};
+  RoomWork ignored;
+  for (; t < begin_; t += step) state = next(state, t, t + step, ignored);
+  for (; t < end; t += step) {
+    states_.push_back(state);
+    state = next(state, t, t + step, works_.emplace_back());
+  }
+  states_.push_back(state);
 }
 
-/// The shop at `t`, within a step after a known temperature: Newton's law of cooling against the heater, whose setting at the step's
-/// start lasts until the step's end and whose setting at `t` counts at once.
-Celsius HeatedShopAir::next(Celsius at_step, Instant step_start, Instant t) const {
-  const Celsius outside = outdoors_.at(step_start + step / 2).temperature;
-  Celsius temperature = outside + (at_step - outside) * std::exp(-Hours(t - step_start) / time_constant_);
+/// Newton's law of cooling against a heater without a limit, whose setting at the step's start lasts until the step's end and whose setting
+/// at `t` counts at once.
+Celsius HeatedShopAir::held(Celsius at_step, Celsius outside, Instant step_start, Instant t) const {
+  Celsius temperature = outside + (at_step - outside) * std::exp(-Hours(t - step_start) / room_.time_constant);
   for (const Instant setting : {step_start, t})
     if (const auto set_point = timetable_.set_point(zone_.to_local(setting))) temperature = std::max(temperature, *set_point);
   return temperature;
 }
 
-Air HeatedShopAir::at(Instant t) const {
-  const Instant end = begin_ + static_cast<int>(temperatures_.size() - 1) * step;
-  if (t < begin_ || t > end) throw std::out_of_range("HeatedShopAir: no air at that time");
-  const auto steps = (t - begin_) / step;
-  const Celsius temperature = next(temperatures_[static_cast<std::size_t>(steps)], begin_ + steps * step, t);
-  const HumidityRatio outside = humidity_ratio(outdoors_.at(t), outdoors_.pressure());
-  return {temperature, std::min(relative_humidity(temperature, outside, outdoors_.pressure()), RelativeHumidity(1))};
+/// The shop at `t`, within a step after a known state.
+RoomState HeatedShopAir::next(const RoomState& at_step, Instant step_start, Instant t, RoomWork& work) const {
+  const Air air = outdoors_.at(step_start + step / 2);
+  Surroundings around{air.temperature, {}, outdoors_.pressure(), {}};
+  RoomState state = at_step;
+  if (room_.heater) {
+    around.set_point = timetable_.set_point(zone_.to_local(step_start));
+    state.temperature = heated(room_, at_step.temperature, around, Hours(t - step_start), work.heating);
+  } else {
+    state.temperature = held(at_step.temperature, air.temperature, step_start, t);
+  }
+  if (room_.moisture && t > step_start) {
+    around.water = humidity_ratio(air, outdoors_.pressure());
+    state.water = dried(*room_.moisture, at_step.water, state.temperature, around, Hours(t - step_start), work);
+  }
+  return state;
 }
 
-std::string HeatedShopAir::describe(Units units) const { return timetable_text(timetable_, units) + "; " + outdoors_.describe(units); }
+Air HeatedShopAir::at(Instant t) const {
+  const Instant end = begin_ + static_cast<int>(states_.size() - 1) * step;
+  if (t < begin_ || t > end) throw std::out_of_range("HeatedShopAir: no air at that time");
+  const auto steps = (t - begin_) / step;
+  RoomWork ignored;
+  const RoomState state = next(states_[static_cast<std::size_t>(steps)], begin_ + steps * step, t, ignored);
+  const HumidityRatio water = room_.moisture ? state.water : humidity_ratio(outdoors_.at(t), outdoors_.pressure());
+  return {state.temperature, std::min(relative_humidity(state.temperature, water, outdoors_.pressure()), RelativeHumidity(1))};
+}
+
+std::optional<RoomWork> HeatedShopAir::work(Instant from, Instant until) const {
+  RoomWork sum;
+  const Instant first = std::max(from, begin_);
+  for (auto i = (first - begin_ + step - std::chrono::seconds(1)) / step; begin_ + i * step < until; ++i) {
+    if (static_cast<std::size_t>(i) >= works_.size()) break;
+    sum += works_[static_cast<std::size_t>(i)];
+  }
+  return sum;
+}
+
+std::string HeatedShopAir::describe(Units units) const {
+  std::string text = timetable_text(timetable_, units);
+  if (room_.moisture && room_.moisture->dehumidifier) text += "; dried to " + format_humidity(room_.moisture->dehumidifier->set_point);
+  return text + "; " + outdoors_.describe(units);
+}
 
 }  // namespace coatday::climate

@@ -6,9 +6,17 @@
 #include <vector>
 
 #include "climate/outdoor.h"
+#include "climate/room.h"
 #include "climate/timetable.h"
 
 namespace coatday::climate {
+
+/// What is told of a room, so that more of it can be found from a logger's readings.
+struct KnownRoom {
+  std::optional<OutdoorYear> outdoors;
+  Timetable heating;
+  Room room;  ///< nothing in it without outdoors
+};
 
 /// Always the same.
 class ConstantAir final : public AirSource {
@@ -39,29 +47,33 @@ class TimetableAir final : public AirSource {
 };
 
 /// Outdoor air let in and warmed at constant humidity ratio, so its relative humidity falls; without heat the shop falls back to outdoors
-/// exponentially with the time constant. The heater holds its set point from the first minute; it never cools. Above saturation the
-/// humidity is capped at 1 (the rest condenses).
+/// exponentially with the time constant. A heater without a limit holds its set point from the first minute; none ever cools. Above
+/// saturation the humidity is capped at 1 (the rest condenses). With a moisture balance the room's own water counts in place of outdoors'.
 class HeatedShopAir final : public AirSource {
  public:
-  /// Computes the shop's temperature from `from` less a fortnight (to forget the starting value) until `until`, both widened to whole
-  /// rows of an AirSeries. Throws std::invalid_argument unless the time constant is > 0.
-  HeatedShopAir(OutdoorYear outdoors, Timetable timetable, Hours time_constant, Zone zone, Instant from, Instant until);
+  /// Computes the shop's air from `from` less a fortnight (to forget the starting value) until `until`, both widened to whole
+  /// rows of an AirSeries. Throws std::invalid_argument unless the time constant is > 0, and lift, volume and air changes where given.
+  HeatedShopAir(OutdoorYear outdoors, Timetable timetable, const Room& room, Zone zone, Instant from, Instant until);
   /// Throws std::out_of_range outside that span.
   [[nodiscard]] Air at(Instant) const override;
   [[nodiscard]] Origin origin(Instant) const override { return Origin::weather; }
+  /// Of whole steps that begin in the span. Heating is 0 for a heater without a limit, of which nothing is known.
+  [[nodiscard]] std::optional<RoomWork> work(Instant from, Instant until) const override;
   [[nodiscard]] std::string describe(Units) const override;
 
   static constexpr Minutes step{10};  ///< outdoor air is held at its middle's value within a step
 
  private:
-  [[nodiscard]] Celsius next(Celsius at_step, Instant step_start, Instant t) const;
+  [[nodiscard]] RoomState next(const RoomState& at_step, Instant step_start, Instant t, RoomWork&) const;
+  [[nodiscard]] Celsius held(Celsius at_step, Celsius outside, Instant step_start, Instant t) const;
 
   OutdoorYear outdoors_;
   Timetable timetable_;
-  Hours time_constant_;
+  Room room_;
   Zone zone_;
   Instant begin_;
-  std::vector<Celsius> temperatures_;  // one each `step`, heater included
+  std::vector<RoomState> states_;  // one each `step`, heater included
+  std::vector<RoomWork> works_;    // of the step that begins there
 };
 
 }  // namespace coatday::climate

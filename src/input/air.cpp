@@ -8,6 +8,7 @@
 #include "climate/logged_air.h"
 #include "climate/shop_air.h"
 #include "input/air_log.h"
+#include "input/room.h"
 #include "input/shop_file.h"
 
 namespace coatday::input {
@@ -71,9 +72,10 @@ climate::Air read_constant(const Fields& air) {
 }
 
 /// What a timetable leaves open, hours, humidities and whole days, is as the constant air says.
-plan::AirMaker timetable_over_constant(const Fields& air, const Zone& zone, Mistakes& mistakes) {
+plan::AirMaker timetable_over_constant(const Fields& air, const Zone& zone, climate::KnownRoom& known, Mistakes& mistakes) {
   const climate::Air always = read_constant(air);
   Timetable table = read_timetable(air, Beside::constant, mistakes);
+  known.heating = table;
   for (HeatingRule& rule : table.rules) {
     if (!rule.otherwise) rule.otherwise = always.temperature;
     if (!rule.humidity) rule.humidity = always.humidity;
@@ -103,21 +105,32 @@ std::optional<climate::OutdoorYear> read_outdoors(const Fields& air, const std::
   return *std::move(year);
 }
 
-plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files, AirNotes& notes,
+/// What heat costs, where that is known.
+std::optional<shop::HeatingCost> read_heating(const Fields& air, const climate::Room& room) {
+  const bool known = room.heater && room.heater->power;
+  Money price;
+  const bool priced = air.take("energy price", price, parse_price);
+  if (priced && !known) air.mistake("energy price", "a price of energy needs the 'power' of the 'heater'");
+  if (!known) return std::nullopt;
+  return shop::HeatingCost{*room.heater->power, priced ? std::optional(price) : std::nullopt};
+}
+
+plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files, ShopAir& result,
                         Mistakes& mistakes) {
-  Hours time_constant{0};
-  air.must("time constant", time_constant, parse_some_time);
-  Timetable table = read_timetable(air, Beside::outdoors, mistakes);
-  auto year = read_outdoors(air, shop, files, notes, mistakes);
-  if (!year) return {};
-  return [year = *std::move(year), table = std::move(table), time_constant, zone](Instant from, Instant until) {
-    return std::make_unique<climate::HeatedShopAir>(year, table, time_constant, zone, from, until);
+  climate::KnownRoom& known = result.room;
+  known.room = read_room(air);
+  result.heating = read_heating(air, known.room);
+  known.heating = read_timetable(air, Beside::outdoors, mistakes);
+  known.outdoors = read_outdoors(air, shop, files, result.notes, mistakes);
+  if (!known.outdoors) return {};
+  return [known, zone](Instant from, Instant until) {
+    return std::make_unique<climate::HeatedShopAir>(*known.outdoors, known.heating, known.room, zone, from, until);
   };
 }
 
-plan::AirMaker timetable(const Fields& air, const Zone& zone, Mistakes& mistakes) {
-  Timetable table = read_timetable(air, Beside::nothing, mistakes);
-  return [table = std::move(table), zone](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, zone); };
+plan::AirMaker timetable(const Fields& air, const Zone& zone, climate::KnownRoom& known, Mistakes& mistakes) {
+  known.heating = read_timetable(air, Beside::nothing, mistakes);
+  return [table = known.heating, zone](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, zone); };
 }
 
 plan::AirMaker logged(std::shared_ptr<const climate::Log> log, plan::AirMaker next) {
@@ -131,18 +144,20 @@ plan::AirMaker logged(std::shared_ptr<const climate::Log> log, plan::AirMaker ne
 
 ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zone& zone, Files& files, Mistakes& mistakes) {
   if (shop.need("air") == nullptr) return {};
-  const auto air = shop.map("air", "the air", {"log", "outdoors", "time constant", "timetable", "night", "constant"});
+  Keys keys{"log", "outdoors", "timetable", "night", "constant"};
+  keys.insert(keys.begin() + 2, room_keys().begin(), room_keys().end());
+  const auto air = shop.map("air", "the air", keys);
   if (shop.find("air")->kind != Value::Kind::map) return {};
   const bool has_constant = air->has("constant"), has_timetable = air->has("timetable"), from_outdoors = air->has("outdoors");
   if (has_constant && from_outdoors) air->mistake("constant", "'outdoors' leaves no hour to 'constant'; leave one of them out");
   if (has_constant && !has_timetable && !from_outdoors && air->has("night"))
     air->mistake("night", "constant air has no 'night'; give a 'timetable' in place of 'constant'");
-  if (!from_outdoors && air->has("time constant")) air->mistake("time constant", "'time constant' goes with 'outdoors'");
+  if (!from_outdoors) refuse_room_keys(*air);
   ShopAir result;
   if (from_outdoors) {
-    result.maker = outdoors(*air, file, zone, files, result.notes, mistakes);
+    result.maker = outdoors(*air, file, zone, files, result, mistakes);
   } else if (has_timetable) {
-    result.maker = has_constant ? timetable_over_constant(*air, zone, mistakes) : timetable(*air, zone, mistakes);
+    result.maker = has_constant ? timetable_over_constant(*air, zone, result.room, mistakes) : timetable(*air, zone, result.room, mistakes);
   } else if (has_constant) {
     result.maker = constant(*air);
   } else if (air->has("log")) {

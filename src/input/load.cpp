@@ -67,15 +67,24 @@ finish::Catalogue read_all_finishes(const fs::path& schedules, const std::vector
   return read_catalogue(files, reading.mistakes);
 }
 
-// The shop's file with its keys, or nothing after a mistake.
-std::optional<Fields> open_shop(const Fields& order, const fs::path& order_file, fs::path& file, Reading& reading) {
+struct OpenedShop {
+  fs::path file;
+  std::optional<Fields> fields;  // nothing after a mistake
+};
+
+// The shop's file with its keys; keys that orders have, too, are set in those.
+OpenedShop open_shop(const fs::path& file, const Location& named, const Keys& of_orders, Reading& reading) {
+  const Value* value = reading.files.values(file, named, reading.mistakes);
+  if (value == nullptr) return {file, {}};
+  return {file,
+          Fields(reading.overrides.on(*value, shop_keys(), of_orders, reading.mistakes), "a shop file", shop_keys(), reading.mistakes)};
+}
+
+OpenedShop shop_of(const Fields& order, const fs::path& order_file, Reading& reading) {
   const Value* name = order.need("shop");
   const std::string* text = order.text("shop");
-  if (name == nullptr || text == nullptr) return std::nullopt;
-  file = beside(order_file, *text);
-  const Value* value = reading.files.values(file, name->where(), reading.mistakes);
-  if (value == nullptr) return std::nullopt;
-  return Fields(reading.overrides.on(*value, shop_keys(), order_keys(), reading.mistakes), "a shop file", shop_keys(), reading.mistakes);
+  if (name == nullptr || text == nullptr) return {};
+  return open_shop(beside(order_file, *text), name->where(), order_keys(), reading);
 }
 
 // Any hour of any year will do to describe the air.
@@ -123,26 +132,35 @@ plan::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_
       one.fields.mistake("order", fmt::format("two of the orders have the name {}", in_quotes(name)));
     }
   }
-  return together(std::move(orders));
+  return orders.empty() ? plan::Order() : together(std::move(orders));
 }
 
-void read_job(const std::vector<Opened>& orders, const fs::path& schedules, Reading& reading, plan::Job& job) {
+void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const fs::path& schedules, Reading& reading, plan::Job& job) {
   Mistakes& mistakes = reading.mistakes;
-  fs::path shop_file;
-  const std::optional<Fields> shop = open_shop(orders.front().fields, orders.front().file, shop_file, reading);
   std::vector<Named> own;
-  if (shop) own_finishes(&*shop, shop_file, own, mistakes);
+  if (shop.fields) own_finishes(&*shop.fields, shop.file, own, mistakes);
   for (const Opened& order : orders) own_finishes(&order.fields, order.file, own, mistakes);
   job.catalogue = read_all_finishes(schedules, own, reading);
   const std::size_t before = mistakes.count();
-  if (shop) {
-    job.shop = read_shop(*shop, job.catalogue, mistakes);
-    ShopAir air = read_air(*shop, shop_file, job.shop.zone, reading.files, mistakes);
+  if (shop.fields) {
+    job.shop = read_shop(*shop.fields, job.catalogue, mistakes);
+    ShopAir air = read_air(*shop.fields, shop.file, job.shop.zone, reading.files, mistakes);
     job.air = std::move(air.maker);
     job.air_notes = std::move(air.notes);
+    job.shop.heating = air.heating;
+    job.room = std::make_shared<const climate::KnownRoom>(std::move(air.room));
   }
-  const bool has_shop = shop && mistakes.count() == before;
-  job.order = read_orders(orders, shop_file, {job.catalogue, has_shop ? &job.shop : nullptr}, mistakes);
+  const bool has_shop = shop.fields && mistakes.count() == before;
+  job.order = read_orders(orders, shop.file, {job.catalogue, has_shop ? &job.shop : nullptr}, mistakes);
+}
+
+// The job, where there is no mistake.
+Loaded finished(plan::Job job, Reading& reading) {
+  Loaded loaded{std::nullopt, reading.told()};
+  if (!loaded.mistakes.empty()) return loaded;
+  job.shop.air_description = describe(job.air, job.shop.units);
+  loaded.job = std::move(job);
+  return loaded;
 }
 
 }  // namespace
@@ -153,15 +171,31 @@ Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules
   reading.overrides.check_first_keys(order_keys(), shop_keys(), files.size(), reading.mistakes);
   plan::Job job;
   const std::vector<Opened> orders = open_orders(files, reading);
-  if (!orders.empty()) read_job(orders, schedules, reading, job);
-  Loaded loaded{std::nullopt, reading.told()};
-  if (!loaded.mistakes.empty()) return loaded;
-  job.shop.air_description = describe(job.air, job.shop.units);
-  loaded.job = std::move(job);
-  return loaded;
+  if (!orders.empty()) read_job(shop_of(orders.front().fields, orders.front().file, reading), orders, schedules, reading, job);
+  return finished(std::move(job), reading);
 }
 
 Loaded load_order(const fs::path& order, const fs::path& schedules, const ReadFile& read) { return load_orders({order}, schedules, read); }
+
+Loaded load_shop(const fs::path& file, const fs::path& schedules, const ReadFile& read, const std::vector<std::string>& set) {
+  Reading reading(read, set);
+  reading.overrides.check_first_keys({}, shop_keys(), 1, reading.mistakes);
+  plan::Job job;
+  read_job(open_shop(file, file_itself(file), {}, reading), {}, schedules, reading, job);
+  return finished(std::move(job), reading);
+}
+
+LoadedLog load_log(const fs::path& file, const Zone& zone, const ReadFile& read) {
+  Reading reading(read);
+  LoadedLog loaded;
+  if (const Source* csv = reading.files.text(file, file_itself(file), reading.mistakes)) {
+    auto log = climate::read_log(csv->text(), file.filename().string(), {}, zone);
+    if (log) loaded.log = *std::move(log);
+    if (!log) reading.mistakes.add({csv->name(), log.error().line, log.error().column}, log.error().message);
+  }
+  loaded.mistakes = reading.told();
+  return loaded;
+}
 
 LoadedCatalogue load_catalogue(const fs::path& schedules, const std::vector<fs::path>& own, const ReadFile& read) {
   Reading reading(read);

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "climate/log.h"
 #include "plan/job.h"
 
 namespace coatday::input {
@@ -34,6 +35,17 @@ struct Loaded {
 [[nodiscard]] Loaded load_orders(const std::vector<std::filesystem::path>& orders, const std::filesystem::path& schedules, const ReadFile&,
                                  const std::vector<std::string>& set = {});
 [[nodiscard]] Loaded load_order(const std::filesystem::path& order, const std::filesystem::path& schedules, const ReadFile&);
+
+/// A shop alone, with its air and the finishes that it names: a job without an order.
+[[nodiscard]] Loaded load_shop(const std::filesystem::path& shop, const std::filesystem::path& schedules, const ReadFile&,
+                               const std::vector<std::string>& set = {});
+
+struct LoadedLog {
+  climate::Log log;
+  std::vector<Diagnostic> mistakes;  ///< no log where there is one
+};
+/// A logger's table, its form found in it.
+[[nodiscard]] LoadedLog load_log(const std::filesystem::path& file, const Zone&, const ReadFile&);
 
 struct LoadedCatalogue {
   finish::Catalogue catalogue;

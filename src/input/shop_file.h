@@ -17,6 +17,8 @@ namespace coatday::input {
 struct ShopAir {
   plan::AirMaker maker;  ///< empty after a mistake
   std::vector<plan::AirNote> notes;
+  std::optional<shop::HeatingCost> heating;
+  climate::KnownRoom room;
 };
 /// The air of the shop's file. What comes first in the list counts first: log, outdoors, timetable, constant.
 [[nodiscard]] ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zone&, Files&, Mistakes&);

@@ -42,11 +42,26 @@ void compare_air(const Plan& before, const Plan& after, Comparison& result) {
 
 }  // namespace
 
+std::optional<Heat> heat_used(const Plan& plan, Instant from, Instant until) {
+  if (!plan.shop.heating) return std::nullopt;
+  Hours full_output{0};
+  for (const climate::AirRow& row : plan.air.rows()) {
+    if (row.from < from || row.from >= until) continue;
+    if (!row.work) return std::nullopt;
+    full_output += row.work->heating;
+  }
+  Heat heat{plan.shop.heating->power.value() * full_output.count(), {}};
+  if (plan.shop.heating->energy) heat.cost = *plan.shop.heating->energy * heat.kilowatt_hours;
+  return heat;
+}
+
 Comparison compare(const Plan& before, const Plan& after) {
   Comparison result;
   if (before.status != Status::feasible || after.status != Status::feasible) return result;
   compare_coats(before, after, result);
   compare_air(before, after, result);
+  result.heat_before = heat_used(before, result.air_from, result.air_until);
+  result.heat_after = heat_used(after, result.air_from, result.air_until);
   return result;
 }
 

@@ -5,6 +5,15 @@
 
 namespace coatday::plan {
 
+/// What the heater uses.
+struct Heat {
+  double kilowatt_hours = 0;
+  std::optional<Money> cost;  ///< none where the shop tells no price
+};
+/// By the shop's room, while its air comes from it: none where the shop does not tell what its heater can do, or a logger tells the air in
+/// some of those hours.
+[[nodiscard]] std::optional<Heat> heat_used(const Plan&, Instant from, Instant until);
+
 struct Comparison {
   std::vector<Move> moved;      ///< coats of the second plan that had another start in the first, by their new start
   std::size_t stayed = 0;       ///< coats that did not move
@@ -14,6 +23,7 @@ struct Comparison {
   double warmer = 0;            ///< K h by which the air of the second is warmer, summed over the half hours in which it is
   double cooler = 0;            ///< and by which it is colder
   Hours differs{0};             ///< so long the temperatures differ
+  std::optional<Heat> heat_before, heat_after;
 };
 
 /// Coats are told apart by their ids. Air is compared where both plans have it, and not at all where one of them is no plan.

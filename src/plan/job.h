@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "climate/shop_air.h"
 #include "finish/catalogue.h"
 #include "piece/piece.h"
 #include "shop/shop.h"
@@ -67,6 +68,7 @@ struct Job {
   Order order;
   AirMaker air;
   std::vector<AirNote> air_notes;
+  std::shared_ptr<const climate::KnownRoom> room;  ///< what the shop's file tells of it; null after a mistake
 };
 
 }  // namespace coatday::plan

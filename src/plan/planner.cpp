@@ -9,6 +9,7 @@
 #include "plan/buy/buying.h"
 #include "plan/make/bound.h"
 #include "plan/make/changes.h"
+#include "plan/make/condensation.h"
 #include "plan/make/events.h"
 #include "plan/make/misfit.h"
 #include "plan/make/missed.h"
@@ -257,6 +258,7 @@ class Planner {
     explain_starts(plan_, graph_, model, *clocks_, grid_);
     write_purchase(plan_, job_);
     judge_air();
+    write_condensation(plan_);
     const std::vector<Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {

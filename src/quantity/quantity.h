@@ -50,6 +50,9 @@ using HumidityRatio = Quantity<struct HumidityRatioTag>;        ///< kg of water
 using MoistureContent = Quantity<struct MoistureContentTag>;    ///< a fraction of the oven-dry mass
 using Kelvins = Quantity<struct KelvinsTag>;                    ///< a difference of temperature
 using KilojoulesPerMole = Quantity<struct KilojoulesPerMoleTag>;
+using Kilograms = Quantity<struct KilogramsTag>;
+using KilogramsPerHour = Quantity<struct KilogramsPerHourTag>;
+using Kilowatts = Quantity<struct KilowattsTag>;
 using Money = Quantity<struct MoneyTag>;  ///< in the shop's own currency
 
 constexpr SquareMetres operator*(Metres a, Metres b) { return SquareMetres(a.value() * b.value()); }

@@ -28,6 +28,9 @@ using Parsed = tl::expected<T, std::string>;
 [[nodiscard]] Parsed<GramsPerLitre> parse_density(std::string_view);                ///< 867 g/l, 0.87 kg/l, 7.2 lb/gal; > 0
 [[nodiscard]] Parsed<CubicMetresPerHour> parse_airflow(std::string_view);           ///< 850 m3/h, 240 l/s, 500 cfm; > 0
 [[nodiscard]] Parsed<CubicMetresPerLitre> parse_vapour(std::string_view);           ///< 30.4 ft3/gal, 0.227 m3/l, of a liquid; > 0
+[[nodiscard]] Parsed<CubicMetres> parse_room_volume(std::string_view);              ///< 150 m3, m³, 5000 ft3, cu ft; > 0
+[[nodiscard]] Parsed<KilogramsPerHour> parse_water_rate(std::string_view);          ///< 100 g/h, 12 l/day, 25 pt/day (US); >= 0
+[[nodiscard]] Parsed<Kilowatts> parse_power(std::string_view);                      ///< 5 kW, 5000 W, 17000 BTU/h; > 0
 [[nodiscard]] Parsed<Celsius> parse_temperature(std::string_view);                  ///< 18 °C, 18 C, 65 °F, 65 F
 [[nodiscard]] Parsed<Kelvins> parse_temperature_difference(std::string_view);       ///< 3 K, 5 °F
 [[nodiscard]] Parsed<Hours> parse_duration(std::string_view);                       ///< 2 h 30 min, 90 min, 3 days, 2 weeks; >= 0

@@ -82,6 +82,17 @@ constexpr std::array airflow_units{Unit{"m3/h"},
 
 constexpr std::array vapour_units{Unit{"m3/l"}, Unit{"m3/L"}, Unit{"l/l", 1, 1000}, Unit{"ft3/gal", 28316846.592, litre_per_gallon_e9}};
 
+constexpr std::array room_units{Unit{"m3"}, Unit{"cu m"}, Unit{"ft3", 28316846592, 1e12}, Unit{"cu ft", 28316846592, 1e12}};
+
+// A litre of water is a kilogram.
+constexpr std::array water_units{
+    Unit{"g/h", 1, 1000},        Unit{"kg/h"},         Unit{"l/h"},          Unit{"g/day", 1, 24'000},
+    Unit{"kg/day", 1, 24},       Unit{"l/day", 1, 24}, Unit{"L/day", 1, 24}, Unit{"pt/day", litre_per_gallon_e9, 24 * 8e9},
+    Unit{"lb/h", 453592370, 1e9}};
+
+// The British thermal unit of the International Table, per hour: 0.293 071 1 W.
+constexpr std::array power_units{Unit{"kW"}, Unit{"W", 1, 1000}, Unit{"BTU/h", 2930711, 1e10}, Unit{"Btu/h", 2930711, 1e10}};
+
 constexpr std::array temperature_units{Unit{"°C"}, Unit{"C"}, Unit{"°F", 5, 9, 32}, Unit{"F", 5, 9, 32}};
 
 constexpr std::array difference_units{Unit{"K"}, Unit{"°C"}, Unit{"C"}, Unit{"°F", 5, 9}, Unit{"F", 5, 9}};
@@ -231,6 +242,35 @@ Parsed<CubicMetresPerLitre> parse_vapour(std::string_view typed) {
                       .bound = Low::excluded,
                       .range = "above 0 and up to 2 m3/l"};
   return as<CubicMetresPerLitre>(parse(typed, kind));
+}
+
+Parsed<CubicMetres> parse_room_volume(std::string_view typed) {
+  constexpr Kind kind{.name = "the volume of a room",
+                      .example = "150 m3 or 5000 ft3",
+                      .units = room_units,
+                      .high = 100'000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 100000 m3"};
+  return as<CubicMetres>(parse(typed, kind));
+}
+
+Parsed<KilogramsPerHour> parse_water_rate(std::string_view typed) {
+  constexpr Kind kind{.name = "an amount of water over time",
+                      .example = "100 g/h, 12 l/day or 25 pt/day",
+                      .units = water_units,
+                      .high = 100,
+                      .range = "from 0 to 100 kg/h"};
+  return as<KilogramsPerHour>(parse(typed, kind));
+}
+
+Parsed<Kilowatts> parse_power(std::string_view typed) {
+  constexpr Kind kind{.name = "a power",
+                      .example = "5 kW, 1500 W or 17000 BTU/h",
+                      .units = power_units,
+                      .high = 1000,
+                      .bound = Low::excluded,
+                      .range = "above 0 and up to 1000 kW"};
+  return as<Kilowatts>(parse(typed, kind));
 }
 
 Parsed<Celsius> parse_temperature(std::string_view typed) {

@@ -24,6 +24,11 @@ Json side_json(const plan::Plan& plan) {
           {"result", result_json(plan)}};
 }
 
+Json heat_json(const std::optional<plan::Heat>& heat) {
+  if (!heat) return nullptr;
+  return {{"energy_kwh", heat->kilowatt_hours}, {"cost", heat->cost ? Json(heat->cost->value()) : Json()}};
+}
+
 Json head(const char* schema, std::string_view version) {
   return {{"schema", schema}, {"program", {{"name", "coatday"}, {"version", version}}}};
 }
@@ -39,11 +44,9 @@ std::string what_if_json(const plan::Plan& before, const plan::Plan& after, cons
   out["after"] = side_json(after);
   const plan::Comparison found = plan::compare(before, after);
   const bool planned = before.status == plan::Status::feasible && after.status == plan::Status::feasible;
-  out["heat"] = !planned ? Json()
-                         : Json{{"warmer_k_h", found.warmer},
-                                {"cooler_k_h", found.cooler},
-                                {"hours", found.differs.count()},
-                                {"until", iso8601(found.air_until, after.shop.zone)}};
+  out["heat"] = !planned ? Json() : Json{{"warmer_k_h", found.warmer},           {"cooler_k_h", found.cooler},
+                                         {"hours", found.differs.count()},       {"before", heat_json(found.heat_before)},
+                                         {"after", heat_json(found.heat_after)}, {"until", iso8601(found.air_until, after.shop.zone)}};
   Json& moved = out["moved"] = Json::array();
   for (const plan::Move& move : found.moved) {
     const plan::Event& event = after.events.at(move.event);

@@ -113,15 +113,25 @@ std::string degree_hours(double kelvin_hours, Units units) {
   return units == Units::us ? fmt::format("{:.0f} °F h", kelvin_hours * 9 / 5) : fmt::format("{:.0f} K h", kelvin_hours);
 }
 
+std::string heat_words(const plan::Comparison& found, const plan::Plan& after) {
+  const auto &was = found.heat_before, &now = found.heat_after;
+  if (!was && !now) return "what that costs is not known: the shop file tells no heater's power and no price of heat";
+  if (!was || !now) return "what that costs is not known: only one of the two tells what its heater can do";
+  std::string words = fmt::format("the heater uses {:.0f} kWh in place of {:.0f} kWh", now->kilowatt_hours, was->kilowatt_hours);
+  if (!was->cost || !now->cost || after.shop.currency.empty()) return words + "; the shop file tells no price of a kWh or no currency";
+  const Money more = *now->cost - *was->cost;
+  if (std::abs(more.value()) < 0.005) return words + ", for the same money";
+  return words + ", for " + money_words(Money(std::abs(more.value())), after.shop.currency) + (more.value() > 0 ? " more" : " less");
+}
+
 Lines heat(const plan::Comparison& found, const plan::Plan& after, const Look& look) {
   const Text head("  heat  ", Ink::faint);
   if (found.differs.count() == 0) return hang(head, "the shop is as warm as before", look);
   std::string words;
   if (found.warmer > 0) words = "warmer by " + degree_hours(found.warmer, look.units);
   if (found.cooler > 0) words += (words.empty() ? "" : ", ") + ("colder by " + degree_hours(found.cooler, look.units));
-  words += fmt::format(
-      " (degrees times hours) in {} until {}; what that costs is not known: the shop file tells no heater's power and no price of heat",
-      format_span(found.differs), instant_words(found.air_until, after.shop.zone));
+  words += fmt::format(" (degrees times hours) in {} until {}; {}", format_span(found.differs),
+                       instant_words(found.air_until, after.shop.zone), heat_words(found, after));
   return hang(head, words, look);
 }
 

@@ -44,6 +44,12 @@ struct StockItem {
 /// Heavy dust hangs for hours after machining; light dust is gone after sanding by hand, vacuum and tack cloth.
 enum class Dust { none, light, heavy };
 
+/// What running the heater costs.
+struct HeatingCost {
+  Kilowatts power;              ///< at the heater's full output
+  std::optional<Money> energy;  ///< a kWh
+};
+
 /// Work that is no coat: milling, welding, glue-up, another delivery. Fixed (start given) or movable.
 struct Work {
   std::string id;
@@ -88,6 +94,7 @@ struct Shop {
   std::optional<Celsius> finishes_kept_at;
   std::string air_description;
   Ventilation ventilation;
+  std::optional<HeatingCost> heating;  ///< none where the file does not say what the heater can do
 };
 
 /// An uninterrupted stretch of working time.

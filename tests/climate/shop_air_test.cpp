@@ -20,7 +20,7 @@ Timetable working_hours(double set_point, std::optional<Celsius> otherwise = {})
 }
 
 HeatedShopAir shop(const std::string& outdoors, Timetable timetable, Hours time_constant = Hours(6)) {
-  return HeatedShopAir(constant_year(outdoors), std::move(timetable), time_constant, Zone(), monday, monday + hours(72));
+  return HeatedShopAir(constant_year(outdoors), std::move(timetable), {time_constant}, Zone(), monday, monday + hours(72));
 }
 
 double temperature(const HeatedShopAir& air, Hours after_midnight) { return air.at(later(monday, after_midnight)).temperature.value(); }
@@ -59,26 +59,26 @@ TEST(HeatedShopAir, CapsHumidityAtSaturation) {
   // Outdoors turns from cold to warm and damp at noon: the unheated shop lags behind and is colder than the dew point.
   const auto text =
       year_text("# utc_offset_h 0", "month,day,hour,t_C,rh_pct", [](int, int, int hour) { return hour <= 12 ? "0,90" : "20,95"; });
-  const HeatedShopAir air(OutdoorYear::parse(text, "x").value(), {}, Hours(12), Zone(), monday, monday + hours(24));
+  const HeatedShopAir air(OutdoorYear::parse(text, "x").value(), {}, {Hours(12)}, Zone(), monday, monday + hours(24));
   EXPECT_EQ(air.at(monday + hours(14)).humidity, RelativeHumidity(1));
   EXPECT_LT(air.at(monday + hours(12) - Minutes(45)).humidity, RelativeHumidity(1));
 }
 
 TEST(HeatedShopAir, WallTimeOfTheShop) {
   const Zone chicago = Zone::find("America/Chicago").value();
-  const HeatedShopAir air(constant_year("0,50"), working_hours(20), Hours(0.5), chicago, monday, monday + hours(24));
+  const HeatedShopAir air(constant_year("0,50"), working_hours(20), {Hours(0.5)}, chicago, monday, monday + hours(24));
   EXPECT_NEAR(air.at(monday + hours(14)).temperature.value(), 20, 1e-9);  // 08:00 CST
   EXPECT_LT(air.at(monday + hours(14) - std::chrono::seconds(1)).temperature.value(), 1);
 }
 
 TEST(HeatedShopAir, ForgetsWhereItStarted) {
-  const HeatedShopAir later_start(constant_year("-5,80"), working_hours(20), Hours(24), Zone(), monday + hours(48), monday + hours(72));
+  const HeatedShopAir later_start(constant_year("-5,80"), working_hours(20), {Hours(24)}, Zone(), monday + hours(48), monday + hours(72));
   const HeatedShopAir air = shop("-5,80", working_hours(20), Hours(24));
   EXPECT_NEAR(temperature(air, Hours(50)), temperature(later_start, Hours(50)), 1e-4);
 }
 
 TEST(HeatedShopAir, CoversTheRowsOfASeriesAndNoMore) {
-  const HeatedShopAir air(constant_year("5,50"), {}, Hours(6), Zone(), monday + Minutes(17), monday + Minutes(95));
+  const HeatedShopAir air(constant_year("5,50"), {}, {Hours(6)}, Zone(), monday + Minutes(17), monday + Minutes(95));
   EXPECT_EQ(AirSeries(air, monday + Minutes(17), monday + Minutes(95)).rows().size(), 4u);
   EXPECT_THROW((void)air.at(monday - std::chrono::seconds(1)), std::out_of_range);
   EXPECT_THROW((void)air.at(monday + Minutes(120) + std::chrono::seconds(1)), std::out_of_range);

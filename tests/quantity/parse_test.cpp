@@ -107,6 +107,16 @@ TEST(ParseAirflow, Accepts) {
   EXPECT_EQ(parse_airflow("500 ft3/min"), parse_airflow("500 cfm"));
 }
 
+TEST(ParseRoom, VolumeWaterAndPower) {
+  EXPECT_EQ(parse_room_volume("150 m³"), CubicMetres(150));
+  EXPECT_NEAR(parse_room_volume("1000 ft3")->value(), 28.316846592, 1e-9);  // NIST Handbook 44, appendix C
+  EXPECT_EQ(parse_water_rate("100 g/h"), KilogramsPerHour(0.1));
+  EXPECT_EQ(parse_water_rate("12 l/day"), KilogramsPerHour(0.5));
+  EXPECT_NEAR(parse_water_rate("24 pt/day")->value(), 0.473176473, 1e-9);
+  EXPECT_EQ(parse_power("5000 W"), Kilowatts(5));
+  EXPECT_NEAR(parse_power("10000 BTU/h")->value(), 2.930711, 1e-9);  // NIST SP 811, appendix B
+}
+
 TEST(ParseDensity, Accepts) {
   EXPECT_EQ(parse_density("0.867 kg/l"), GramsPerLitre(867));
   EXPECT_EQ(parse_density("867 g/l"), GramsPerLitre(867));

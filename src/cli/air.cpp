@@ -1,0 +1,106 @@
+
+#include <algorithm>
+#include <filesystem>
+
+#include "cli/commands.h"
+#include "cli/help.h"
+#include "cli/options.h"
+#include "cli/planned.h"
+#include "report/air.h"
+#include "report/air_fit.h"
+
+namespace coatday::cli {
+namespace {
+
+constexpr std::string_view help_text = R"(Shows what the shop's air will be, day by day: temperatures while it is open
+and while it is closed, humidity, dew point, what condenses, and what these rest
+on; and for each finish the half hours of each day in which it may go on.
+
+Usage: coatday air SHOP.yaml [ORDER.yaml...] [options]
+
+  SHOP.yaml         the shop's file
+  ORDER.yaml        orders whose finishes are shown (default: the finishes on
+                    the shop's shelf and its own)
+  --fit LOG.csv     finds the room's time constant and moisture gain from a
+                    logger's readings of a night or more, in place of all else
+  --finish NAME     a finish to show in place of those; may be repeated
+  --from TIME       the first day, as in "2027-01-11 08:00", in the shop's time
+                    zone (default: the order's start, else today)
+  --days N          so many days, 1 to 366 (default 7)
+  --set KEY=VALUE   a key of the shop file and its value as written there, as in
+                    "air.night=13 C"; may be repeated
+  --format FORMAT   text for people, json or csv for programs, with every half
+                    hour (default text)
+  --units UNITS     us or metric (default: the shop's)
+  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
+                    always (default auto)
+  -h, --help        this text
+
+Example: coatday air shop.yaml --finish water-clear --from "2027-01-11 08:00"
+)";
+
+bool lies_in(const std::string& file, const std::filesystem::path& directory) {
+  return std::filesystem::path(file).lexically_normal().parent_path() == directory.lexically_normal();
+}
+
+/// As named; else of the orders; else on the shelf and of the shop's own.
+tl::expected<std::vector<std::string>, Outcome> finishes_of(const Arguments& arguments, const World& world, const plan::Job& shop,
+                                                            const plan::Job& job) {
+  for (const std::string& id : arguments.finishes) {
+    if (job.catalogue.product(id) != nullptr) continue;
+    Words known;
+    for (const auto& [name, product] : job.catalogue.products) known.push_back(name);
+    return tl::make_unexpected(mistaken("--finish '" + id + "': no finish has that name" + suggestion(id, known)));
+  }
+  if (!arguments.finishes.empty()) return arguments.finishes;
+  if (!arguments.orders.empty()) return plan::products_in_use(job);
+  std::vector<std::string> all = plan::products_in_use(shop);
+  for (const auto& [id, product] : shop.catalogue.products) {
+    const bool own = !lies_in(product.where.file, *world.schedules);
+    if (own && std::find(all.begin(), all.end(), id) == all.end()) all.push_back(id);
+  }
+  return all;
+}
+
+/// What the readings say of the room. Without a value that they determine the status is that of no plan.
+Outcome fit_log(const Arguments& arguments, const World& world, const plan::Job& shop) {
+  const auto log = load_log(arguments.fit, shop.shop.zone, world);
+  if (!log) return log.error();
+  const climate::RoomFit fit = climate::fit_room(*log, *shop.room, shop.shop.zone);
+  const int status = fit.time_constant || fit.moisture_gain ? done : no_plan;
+  if (arguments.format == Format::json) return {status, report::fit_json(shop, *log, fit, version()), ""};
+  if (arguments.format == Format::csv) return {status, report::fit_csv(shop, fit), ""};
+  return {status, report::fit_text(shop, *log, fit, look(arguments, world, shop.shop.units)), ""};
+}
+
+Outcome run(const Arguments& arguments, const World& world) {
+  auto shop = load_shop(arguments, world);
+  if (!shop) return shop.error();
+  if (arguments.units) shop->shop.units = *arguments.units;
+  if (!arguments.fit.empty() && !(arguments.finishes.empty() && arguments.orders.empty()))
+    return mistaken("--fit looks at the shop alone; leave out orders and --finish");
+  if (!arguments.fit.empty()) return fit_log(arguments, world, *shop);
+  plan::Job job = *shop;
+  if (!arguments.orders.empty()) {
+    Arguments alone = arguments;
+    alone.set.clear();
+    auto loaded = load(alone, world);
+    if (!loaded) return loaded.error();
+    job = *std::move(loaded);
+  }
+  const auto finishes = finishes_of(arguments, world, *shop, job);
+  if (!finishes) return finishes.error();
+  const Instant from = plan_from(arguments, job, world.now);
+  const plan::AirForecast all = plan::forecast(*shop, job.catalogue, *finishes, from, arguments.days);
+  if (arguments.format == Format::json) return {done, report::air_json(*shop, all, version()), ""};
+  if (arguments.format == Format::csv) return {done, report::air_csv(*shop, all), ""};
+  return {done, report::air_text(*shop, job.catalogue, all, look(arguments, world, shop->shop.units)), ""};
+}
+
+}  // namespace
+
+Command air_command() {
+  return {"air", {shop_and_orders(), fit(), finish(), from(), days(), set(), format_or_table(), units(), colour()}, help_text, run};
+}
+
+}  // namespace coatday::cli

@@ -1,0 +1,88 @@
+// The shop's air for other programs: JSON and a table.
+#include <fmt/core.h>
+
+#include "report/air.h"
+#include "report/json_parts.h"
+
+namespace coatday::report {
+namespace {
+
+Json range_json(const plan::Range& range) { return {range.low, range.high}; }
+Json range_json(const std::optional<plan::Range>& range) { return range ? range_json(*range) : Json(); }
+
+Json days_json(const plan::Job& job, const plan::AirForecast& all) {
+  Json days = Json::array();
+  for (const plan::AirDay& day : all.days) {
+    days.push_back({{"day", iso8601(job.shop.zone.to_instant(LocalTime(day.day)), job.shop.zone).substr(0, 10)},
+                    {"open_c", range_json(day.open)},
+                    {"closed_c", range_json(day.closed)},
+                    {"rh", range_json(day.humidity)},
+                    {"dew_point_c", range_json(day.dew_point)},
+                    {"saturated_h", day.saturated.count()},
+                    {"condensed_l", day.condensed ? Json(day.condensed->value()) : Json()}});
+  }
+  return days;
+}
+
+Json row_json(const plan::Job& job, const plan::AirForecast& all, std::size_t r) {
+  const climate::AirRow& row = all.air.rows()[r];
+  Json may = Json::array();
+  for (const plan::FinishHours& finish : all.finishes)
+    if (finish.may[r]) may.push_back(finish.product);
+  Json out{{"from", iso8601(row.from, job.shop.zone)},
+           {"t_c", row.air.temperature.value()},
+           {"rh", row.air.humidity.value()},
+           {"dew_point_c", row.dew_point.value()},
+           {"source", climate::word(row.origin)},
+           {"working", static_cast<bool>(all.working[r])},
+           {"may_go_on", may}};
+  if (row.work) {
+    out["heater_h"] = job.room && job.room->room.heater ? Json(row.work->heating.count()) : Json();
+    out["removed_kg"] = row.work->removed.value();
+    out["condensed_kg"] = row.work->condensed.value();
+  }
+  return out;
+}
+
+/// A field after RFC 4180.
+std::string field(const std::string& text) {
+  if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
+  std::string quoted = "\"";
+  for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
+  return quoted + '"';
+}
+
+}  // namespace
+
+std::string air_json(const plan::Job& job, const plan::AirForecast& all, std::string_view version) {
+  Json out{{"schema", "coatday-air/1"},
+           {"program", {{"name", "coatday"}, {"version", version}}},
+           {"shop", job.shop.name},
+           {"time_zone", job.shop.zone.name()},
+           {"air", job.shop.air_description}};
+  Json& finishes = out["finishes"] = Json::array();
+  for (const plan::FinishHours& finish : all.finishes) finishes.push_back(finish.product);
+  Json& notes = out["notes"] = Json::array();
+  for (const plan::AirNote& note : job.air_notes) notes.push_back({{"file", note.file}, {"message", note.message}});
+  out["days"] = days_json(job, all);
+  Json& rows = out["rows"] = Json::array();
+  for (std::size_t r = all.days.front().first; r < all.days.back().last; ++r) rows.push_back(row_json(job, all, r));
+  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::string air_csv(const plan::Job& job, const plan::AirForecast& all) {
+  std::string text = "time,t_c,rh_pct,dew_point_c,source,working";
+  for (const plan::FinishHours& finish : all.finishes) text += "," + field(finish.product);
+  text += "\n";
+  for (std::size_t r = all.days.front().first; r < all.days.back().last; ++r) {
+    const climate::AirRow& row = all.air.rows()[r];
+    text += fmt::format("{},{:.2f},{:.1f},{:.2f},{},{}", iso8601(row.from, job.shop.zone), row.air.temperature.value(),
+                        100 * row.air.humidity.value(), row.dew_point.value(), field(std::string(climate::word(row.origin))),
+                        all.working[r] ? 1 : 0);
+    for (const plan::FinishHours& finish : all.finishes) text += finish.may[r] ? ",1" : ",0";
+    text += "\n";
+  }
+  return text;
+}
+
+}  // namespace coatday::report

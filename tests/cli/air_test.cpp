@@ -1,0 +1,167 @@
+// The shop's air as printed, and a room fitted to a logger's readings, without a process.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "cli/run.h"
+#include "tests/report/golden.h"
+#include "tests/support/source_dir.h"
+
+namespace coatday::cli {
+namespace {
+
+using Files = std::map<std::string, std::string>;
+
+const std::string head = R"(shop: cold shop
+time zone: America/Chicago
+units: metric
+currency: EUR
+hours: {mon-fri: "08:00-12:00, 13:00-17:00"}
+methods: [brush, pad, wipe]
+drying places:
+  - {name: trestle, kind: points, count: 4}
+)";
+const std::string room = R"(air:
+  outdoors: chicago.csv
+  time constant: 12 h
+  timetable:
+    - {days: mon-fri, heated: 07:00-17:00 at 20 °C}
+  heater: {lifts: 60 K, power: 12 kW}
+  energy price: 0.15
+  volume: 150 m3
+  air changes: 0.4
+  moisture gain: 250 g/h
+)";
+const std::string order = R"(order: shelf
+shop: shop.yaml
+start: 2027-01-11 08:00
+pieces:
+  - piece: shelf
+    species: walnut-black
+    schedule: water-clear-three-coats
+    parts:
+      - {part: board, shape: board, length: 900 mm, width: 250 mm, thickness: 20 mm}
+)";
+
+World world(Files files) {
+  World w;
+  files.insert({"shop.yaml", head + room});
+  files.insert({"order.yaml", order});
+  w.read = [files](const std::filesystem::path& path) -> std::optional<std::string> {
+    const auto file = files.find(path.filename().string());
+    if (file != files.end()) return file->second;
+    const bool climate = path.filename() == "chicago.csv";
+    return input::read_from_disk()(climate ? std::filesystem::path(source_dir() + "/samples/climate/chicago.csv") : path);
+  };
+  w.schedules = source_dir() + "/schedules";
+  w.now = Instant(std::chrono::seconds(1800000000));
+  return w;
+}
+
+const std::vector<std::string> january{"--from", "2027-01-11 08:00", "--days", "4"};
+
+Outcome air(std::vector<std::string> words, const Files& files = {}) {
+  words.insert(words.begin(), {"air", "shop.yaml"});
+  words.insert(words.end(), january.begin(), january.end());
+  return run(words, world(files));
+}
+
+TEST(Air, DayByDayAtEightyColumns) {
+  const Outcome outcome = air({"order.yaml"});
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  golden::expect_golden("cli/golden/air.txt", outcome.out);
+}
+
+TEST(Air, HalfHourRowsForPrograms) {
+  const Outcome csv = air({"--finish", "water-clear", "--format", "csv"});
+  EXPECT_TRUE(csv.out.starts_with("time,t_c,rh_pct,dew_point_c,source,working,water-clear\n2027-01-11T00:00:00-06:00,")) << csv.err;
+  EXPECT_EQ(std::count(csv.out.begin(), csv.out.end(), '\n'), 1 + 4 * 48);
+  const Outcome json = air({"--finish", "water-clear", "--format", "json"});
+  for (const char* part : {"\"coatday-air/1\"", "\"may_go_on\"", "\"heater_h\"", "\"condensed_kg\"", "\"open_c\""})
+    EXPECT_NE(json.out.find(part), std::string::npos) << part << json.err;
+}
+
+TEST(Air, SaysHowToNameAFinishWhereNoneIsInUse) {
+  EXPECT_NE(air({}).out.find("--finish water-clear"), std::string::npos);
+  const std::string stocked = head + room + "stock: [{product: shellac, volume: 1 l}]\n";
+  EXPECT_NE(air({}, {{"shop.yaml", stocked}}).out.find("shellac"), std::string::npos) << air({}, {{"shop.yaml", stocked}}).err;
+  const Outcome slip = air({"--finish", "water-claer"});
+  EXPECT_EQ(slip.status, bad_input);
+  EXPECT_NE(slip.err.find("did you mean 'water-clear'?"), std::string::npos) << slip.err;
+}
+
+TEST(Air, TakesKeysOfTheShop) {
+  EXPECT_NE(air({"--set", "air.night=18 C"}).out, air({}).out);
+  EXPECT_NE(air({"--set", "pieces.shelf.count=2"}).err.find("unknown key 'pieces'"), std::string::npos);
+}
+
+TEST(Air, MistakesOfTheCommandLine) {
+  EXPECT_EQ(run({"air"}, world({})).status, bad_input);
+  EXPECT_NE(run({"air", "shop.yaml", "--days", "0"}, world({})).err.find("from 1 to 366"), std::string::npos);
+  EXPECT_NE(run({"air", "shop.yaml", "--format", "yaml"}, world({})).err.find("expected text, json or csv"), std::string::npos);
+  EXPECT_EQ(run({"air", "nowhere.yaml"}, world({})).status, bad_input);
+  EXPECT_NE(run({"plan", "order.yaml", "--format", "csv"}, world({})).err.find("expected text or json"), std::string::npos);
+}
+
+TEST(Air, DaysOfSummerTime) {
+  const Outcome outcome = run({"air", "shop.yaml", "--finish", "water-clear", "--from", "2027-03-13 08:00", "--days", "3"}, world({}));
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  const Outcome csv = run({"air", "shop.yaml", "--from", "2027-03-13 08:00", "--days", "3", "--format", "csv"}, world({}));
+  EXPECT_EQ(std::count(csv.out.begin(), csv.out.end(), '\n'), 1 + 3 * 48 - 2);
+}
+
+TEST(WhatIf, HeatHasAPriceWhereTheShopTellsIt) {
+  const Outcome outcome = run({"what-if", "order.yaml", "--set", "air.night=16 C"}, world({}));
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  EXPECT_NE(outcome.out.find("kWh in place of"), std::string::npos) << outcome.out;
+  EXPECT_NE(outcome.out.find("EUR more"), std::string::npos) << outcome.out;
+  const Outcome json = run({"what-if", "order.yaml", "--set", "air.night=16 C", "--format", "json"}, world({}));
+  EXPECT_NE(json.out.find("\"energy_kwh\""), std::string::npos) << json.out;
+}
+
+/// Two days of a room that falls towards 0 °C with 10 h in its nights.
+std::string night_log() {
+  std::string text = "time,t_C,rh_pct\n";
+  double t = 20;
+  for (int quarter = 0; quarter < 192; ++quarter) {
+    const int hour = quarter / 4 % 24;
+    const bool heated = hour >= 7 && hour < 17;
+    t = heated ? 20 : t * std::exp(-0.25 / 10);
+    text += "2027-01-" + std::to_string(11 + quarter / 96) + " " + (hour < 10 ? "0" : "") + std::to_string(hour) + ":" +
+            (quarter % 4 == 0 ? "00" : std::to_string(quarter % 4 * 15)) + "," + std::to_string(t) + "," + std::to_string(60 - t) + "\n";
+  }
+  return text;
+}
+
+std::string without_outdoors() {
+  return head + "air:\n  timetable:\n    - {heated: 07:00-17:00 at 20 °C, otherwise: 0 °C, humidity: 40 %}\n";
+}
+
+TEST(AirFit, ReadsTheRoomOutOfALog) {
+  const Files files{{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}};
+  const Outcome outcome = run({"air", "shop.yaml", "--fit", "log.csv"}, world(files));
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  golden::expect_golden("cli/golden/air-fit.txt", outcome.out);
+  const Outcome csv = run({"air", "shop.yaml", "--fit", "log.csv", "--format", "csv"}, world(files));
+  EXPECT_TRUE(csv.out.starts_with("time,measured_c,modelled_c,outdoors_c,measured_rh_pct,modelled_rh_pct\n")) << csv.out;
+  EXPECT_EQ(std::count(csv.out.begin(), csv.out.end(), '\n'), 1 + 192);
+  const Outcome json = run({"air", "shop.yaml", "--fit", "log.csv", "--format", "json"}, world(files));
+  EXPECT_NE(json.out.find("\"coatday-fit/1\""), std::string::npos) << json.out;
+}
+
+TEST(AirFit, MistakesAndRefusals) {
+  const Files files{{"log.csv", night_log()}, {"short.csv", night_log().substr(0, 300)}, {"none.csv", "a,b\n1,2\n"}};
+  EXPECT_EQ(run({"air", "shop.yaml", "--fit", "nowhere.csv"}, world(files)).status, bad_input);
+  const Outcome none = run({"air", "shop.yaml", "--fit", "none.csv"}, world(files));
+  EXPECT_EQ(none.status, bad_input);
+  EXPECT_NE(none.err.find("none.csv:1"), std::string::npos) << none.err;
+  EXPECT_EQ(run({"air", "shop.yaml", "order.yaml", "--fit", "log.csv"}, world(files)).status, bad_input);
+  const Outcome small = run({"air", "shop.yaml", "--fit", "short.csv"}, world(files));
+  EXPECT_EQ(small.status, no_plan) << small.err;
+  EXPECT_NE(small.out.find("not known: nowhere in the log"), std::string::npos) << small.out;
+}
+
+}  // namespace
+}  // namespace coatday::cli
