@@ -26,13 +26,14 @@ struct Law {
   RelativeHumidity driest{0};          ///< below it the clock runs as at it, or not at all where it needs water (vapour_pressure)
   RelativeHumidity dampest{1};         ///< vapour_deficit: no credit above; vapour_pressure: as at it
   bool cure_starts_at_recoat = false;  ///< a cure clock that waits for the drying clock
+  double pace = 1;                     ///< times the rate, for what moves the air: see finish/pace.h
   std::string_view source;
 
   bool operator==(const Law&) const = default;
 };
 
-/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, so that the
-/// window never ends later than the bare law says.
+/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, nor a pace
+/// below 1, so that the window never ends later than the bare law says.
 enum class Side { slow, fast };
 
 /// A law as the rows of a label have it.

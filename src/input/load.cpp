@@ -84,6 +84,10 @@ std::string describe(const plan::AirMaker& air, Units units) {
   return air(noon, noon + std::chrono::hours(1))->describe(units);
 }
 
+void ventilate(finish::Catalogue& catalogue, const shop::Ventilation& room) {
+  for (auto& [id, product] : catalogue.products) product.pace = finish::pace(product.mechanism, room.closed, room.air_movement);
+}
+
 struct Opened {
   fs::path file;
   Fields fields;
@@ -137,6 +141,7 @@ void read_job(const std::vector<Opened>& orders, const fs::path& schedules, Read
   const std::size_t before = mistakes.count();
   if (shop) {
     job.shop = read_shop(*shop, job.catalogue, mistakes);
+    ventilate(job.catalogue, job.shop.ventilation);
     ShopAir air = read_air(*shop, shop_file, job.shop.zone, reading.files, mistakes);
     job.air = std::move(air.maker);
     job.air_notes = std::move(air.notes);

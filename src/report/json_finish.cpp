@@ -88,6 +88,7 @@ Json finish_json(const finish::Product& product) {
           {"drying_clock", drying_json(product)},
           {"cure_clock", cure_json(product)},
           {"stage_clocks", stage_laws_json(product)},
+          {"rate_factor", {{"drying", product.pace.drying}, {"cure", product.pace.cure}}},
           {"limits",
            {{"min_c", limits.coldest.value()},
             {"max_c", limits.hottest.value()},

@@ -67,6 +67,9 @@ std::optional<std::string> why_text(const plan::Plan& plan, const std::string& i
   for (const plan::AfterEvent& wait : event->after) entry("not before", after_words(plan, wait, event->start));
   for (const plan::BeforeEvent& limit : event->before) entry("not after", before_words(plan, limit));
   append(lines, air_lines(plan, *event, look));
+  if (const auto product = plan.products.find(event->product); product != plan.products.end()) {
+    if (const std::string pace = pace_words(product->second.pace); !pace.empty()) entry("room", pace);
+  }
   if (!event->note.empty()) entry("note", event->note);
   append(lines, stage_lines(plan, *event, look));
   return render(lines, look.colour);

@@ -118,6 +118,7 @@ void check_steps(const Facts&, Breaches&);     ///< each step once on each face,
 void check_both_faces(const Facts&, Breaches&);
 void check_ledger(const Facts&, Breaches&);
 void check_stages(const Facts&, Breaches&);  ///< the plan's stages against the checker's own integral
+void check_paces(const Facts&, Breaches&);   ///< the clocks' rates against the shop's ventilation
 void check_waits(const Facts&, Breaches&);   ///< not too early, no window missed
 void check_turns(const Facts&, Breaches&);
 void check_places(const Facts&, Breaches&);
