@@ -19,6 +19,7 @@ struct Law {
   enum class Kind { arrhenius, vapour_deficit, vapour_pressure };
   Kind kind = Kind::arrhenius;
   KilojoulesPerMole activation{0};     ///< arrhenius
+  double least = 0, most = 0;          ///< between which kJ/mol, or shares, it is thought to lie; the same: nobody has said
   double wet_bulb_share = 0;           ///< vapour_deficit: the film's temperature is T - share (T - wet bulb)
   Celsius no_credit_below{-273.15};    ///< the clock stands still below
   Celsius coldest{-273.15};            ///< the law is known from here on; between the floor and this the clock runs on
@@ -71,6 +72,9 @@ class Rate {
 enum class Estimate { nominal, early, late };
 /// What an hour of the clock counts for on that side, in this air.
 [[nodiscard]] double weight(Estimate, const climate::Air&);
+
+/// The law with this activation energy (kJ/mol), or wet-bulb share; as it is where it has neither.
+[[nodiscard]] Law with(Law, double parameter);
 
 /// Which limit of the law's range this air is beyond, with the range; nothing within it.
 [[nodiscard]] std::optional<std::string> beyond(const Law&, const climate::Air&, Units = Units::metric);

@@ -1,5 +1,7 @@
 // What the room's ventilation makes of the clocks' rates, reckoned anew.
 
+#include <set>
+
 #include <fmt/core.h>
 
 #include "plan/check/facts.h"
@@ -30,14 +32,18 @@ double pace(const finish::Product& product, finish::Clock clock, const shop::Ven
 }  // namespace
 
 void check_paces(const Facts& facts, Breaches& out) {
-  for (const auto& [id, said] : facts.plan.products) {
-    const finish::Product* own = facts.job.catalogue.product(id);
-    if (own == nullptr) continue;
+  std::set<const finish::Product*> seen;
+  for (std::size_t i = 0; i < facts.events.size(); ++i) {
+    const finish::Product* own = facts.events[i].product;
+    if (own == nullptr || !seen.insert(own).second) continue;
     const finish::Pace ours{pace(*own, finish::Clock::drying, facts.job.shop.ventilation),
                             pace(*own, finish::Clock::cure, facts.job.shop.ventilation)};
-    if (said.pace == ours && own->pace == ours) continue;
-    out.push_back({"pace-differs", fmt::format("{}: the clocks run at {:.3g} and {:.3g} of their rate, in this room it is {:.3g} and {:.3g}",
-                                               id, said.pace.drying, said.pace.cure, ours.drying, ours.cure)});
+    const auto in_plan = facts.plan.products.find(own->id);
+    const finish::Pace& said = in_plan == facts.plan.products.end() ? own->pace : in_plan->second.pace;
+    if (said == ours && own->pace == ours) continue;
+    out.push_back(
+        {"pace-differs", fmt::format("{}: the clocks run at {:.3g} and {:.3g} of their rate, in this room it is {:.3g} and {:.3g}", own->id,
+                                     said.drying, said.cure, ours.drying, ours.cure)});
   }
 }
 
