@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "finish/film.h"
+
 namespace coatday::finish {
 namespace {
 
@@ -96,11 +98,12 @@ std::optional<Instant> CureClock::dried(Hours need, Instant applied) const {
   return drying_ ? drying_->reached(applied, need) : std::nullopt;
 }
 
-std::optional<Instant> CureClock::reached(Stage stage, Instant applied) const {
+std::optional<Instant> CureClock::reached(Stage stage, Instant applied, double drying_factor) const {
   if (!has(stage)) return std::nullopt;
-  const Hours need = *hours_[stage];
+  const Hours need = hours_of_film(hours_, stage, drying_factor);
   if (clock_of(stage) == Clock::drying || !to_recoat_) return clocks_[stage]->reached(applied, need);
-  const Hours to_recoat = *hours_[Stage::recoat];
+  Hours to_recoat = hours_of_film(hours_, Stage::recoat, drying_factor);
+  if (stage == Stage::recoat_close) to_recoat = std::min(to_recoat, need);  // a thick film may miss its window
   const std::optional<Instant> start = (stage == Stage::recoat_close ? to_recoat_fast_ : to_recoat_)->reached(applied, to_recoat);
   return start ? clocks_[stage]->reached(*start, need - to_recoat) : std::nullopt;
 }

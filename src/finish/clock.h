@@ -61,8 +61,9 @@ class CureClock {
   CureClock(const Product&, const climate::AirSeries&, Estimate);
   CureClock(const Product&, Integrals&, Estimate);
 
-  /// When a coat finished at `applied` reaches the stage; none when the product has no such stage, or the air ends first.
-  [[nodiscard]] std::optional<Instant> reached(Stage, Instant applied) const;
+  /// When a coat finished at `applied` reaches the stage; none when the product has no such stage, or the air ends first. A film of another
+  /// thickness dries so many times as long: see hours_of_film() of finish/film.h.
+  [[nodiscard]] std::optional<Instant> reached(Stage, Instant applied, double drying_factor = 1) const;
   /// When the drying clock shows `need`: waits that a rule adds, such as a longer wait over an oil stain.
   [[nodiscard]] std::optional<Instant> dried(Hours need, Instant applied) const;
   [[nodiscard]] bool has(Stage stage) const { return hours_[stage].has_value() && clocks_[stage] != nullptr; }

@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "finish/film.h"
+
 namespace coatday::finish {
 namespace {
 
@@ -34,6 +36,10 @@ Litres need(const Product& product, Method method, std::span<const Surface> surf
     as_flat_later_coat += surface.area * first;
   }
   return as_flat_later_coat / (product.spreading_rate() * transfer(method).efficiency);
+}
+
+Litres need(const Step& step, const Product& product, Method method, std::span<const Surface> surfaces, bool on_bare_wood) {
+  return need(product, method, surfaces, on_bare_wood) * (product.spreading_rate() / spreading_rate(step, product));
 }
 
 }  // namespace coatday::finish

@@ -3,7 +3,7 @@
 
 #include <span>
 
-#include "finish/product.h"
+#include "finish/schedule.h"
 
 namespace coatday::finish {
 
@@ -23,5 +23,7 @@ struct Surface {
 /// Litres of product from the can for one coat over these surfaces: area / (spreading rate x transfer efficiency), more on bare wood and
 /// most on its end grain. Losses per session are not in it.
 [[nodiscard]] Litres need(const Product&, Method, std::span<const Surface>, bool on_bare_wood);
+/// The same in the film that a step asks for.
+[[nodiscard]] Litres need(const Step&, const Product&, Method, std::span<const Surface>, bool on_bare_wood);
 
 }  // namespace coatday::finish

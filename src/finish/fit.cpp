@@ -124,6 +124,7 @@ std::optional<Fit> fit(const Product& product, Clock clock, const std::vector<St
     widen(found.law, o.air);
   }
   if (law.kind != Law::Kind::vapour_pressure) found.law.source = "fitted to the rows of the record";
+  found.law.least = found.law.most = 0;  // the residual tells how far the label is from it
   return found;
 }
 

@@ -32,6 +32,12 @@ constexpr Law arrhenius(double activation, double no_credit_below, double coldes
   return law;
 }
 
+constexpr Law between(double least, double most, Law law) {
+  law.least = least;
+  law.most = most;
+  return law;
+}
+
 constexpr Law after_recoat(Law law) {
   law.cure_starts_at_recoat = true;
   return law;
@@ -54,21 +60,30 @@ constexpr Law vapour_pressure(double no_credit_below, double hottest, std::strin
   return law;
 }
 
-constexpr Law water_drying = vapour_deficit(0.5,
-                                            "evaporation into the air's vapour deficit; film half-way to the wet bulb (0 to 1, judgement); "
-                                            "10 °C: Wood Handbook FPL-GTR-190 ch. 16");
-constexpr Law water_cure =
-    after_recoat(arrhenius(50, 10, 15, 30, "50 ± 20 kJ/mol, 15 to 30 °C, no credit below 10 °C, after the water has left: judgement"));
-constexpr Law alcohol = arrhenius(27, 10, 10, 32, "evaporation with self-cooling, 27 kJ/mol (20 to 43), 10 to 32 °C: judgement");
-constexpr Law lacquer = arrhenius(37, 5, 5, 32, "evaporation with self-cooling, 37 kJ/mol (32 to 45), 5 to 32 °C: judgement");
-constexpr Law flash_off = arrhenius(47, 10, 10, 32, "evaporation of white spirit, 47 kJ/mol (42 to 52), 10 to 32 °C: judgement");
-constexpr Law oxidation = arrhenius(50, 7, 10, 32, "50 kJ/mol (35 to 70), 10 to 32 °C, no credit below 7 °C: judgement");
-constexpr Law epoxy = arrhenius(
-    57, 10, 16, 38,
-    "57 kJ/mol (42 to 63): amine and epoxy 55 to 60 kJ/mol, Thermochim Acta 447:167 (2006); 16 to 38 °C, no credit below 10 °C: judgement");
-constexpr Law polyurethane = arrhenius(
-    50, 10, 16, 38, "50 kJ/mol (44 to 55): doubling each 10 °C, UFGS 09971 par. 3.7.1.3; 16 to 38 °C, no credit below 10 °C: judgement");
-constexpr Law acid = arrhenius(65, 15, 18, 30, "65 ± 20 kJ/mol, 18 to 30 °C, no credit below 15 °C: judgement, unsupported");
+constexpr Law water_drying =
+    between(0, 1,
+            vapour_deficit(0.5,
+                           "evaporation into the air's vapour deficit; film half-way to the wet bulb (0 to 1, judgement); "
+                           "10 °C: Wood Handbook FPL-GTR-190 ch. 16"));
+constexpr Law water_cure = after_recoat(
+    between(30, 70, arrhenius(50, 10, 15, 30, "50 ± 20 kJ/mol, 15 to 30 °C, no credit below 10 °C, after the water has left: judgement")));
+constexpr Law alcohol =
+    between(20, 43, arrhenius(27, 10, 10, 32, "evaporation with self-cooling, 27 kJ/mol (20 to 43), 10 to 32 °C: judgement"));
+constexpr Law lacquer =
+    between(32, 45, arrhenius(37, 5, 5, 32, "evaporation with self-cooling, 37 kJ/mol (32 to 45), 5 to 32 °C: judgement"));
+constexpr Law flash_off =
+    between(42, 52, arrhenius(47, 10, 10, 32, "evaporation of white spirit, 47 kJ/mol (42 to 52), 10 to 32 °C: judgement"));
+constexpr Law oxidation = between(35, 70, arrhenius(50, 7, 10, 32, "50 kJ/mol (35 to 70), 10 to 32 °C, no credit below 7 °C: judgement"));
+constexpr Law epoxy = between(42, 63,
+                              arrhenius(57, 10, 16, 38,
+                                        "57 kJ/mol (42 to 63): amine and epoxy 55 to 60 kJ/mol, Thermochim Acta 447:167 (2006); 16 to 38 "
+                                        "°C, no credit below 10 °C: judgement"));
+constexpr Law polyurethane =
+    between(44, 55,
+            arrhenius(50, 10, 16, 38,
+                      "50 kJ/mol (44 to 55): doubling each 10 °C, UFGS 09971 par. 3.7.1.3; 16 to 38 °C, no credit below 10 °C: judgement"));
+constexpr Law acid =
+    between(45, 85, arrhenius(65, 15, 18, 30, "65 ± 20 kJ/mol, 18 to 30 °C, no credit below 15 °C: judgement, unsupported"));
 constexpr Law moisture = vapour_pressure(10, 32, "proportional to the air's vapour pressure, 10 to 32 °C, 30 to 85 % RH: judgement");
 constexpr Law thin_bond = vapour_pressure(15, 30, "proportional to the air's vapour pressure, 15 to 30 °C, 30 to 85 % RH: judgement");
 
@@ -139,8 +154,8 @@ Rate::Rate(const Law& law, const Air& reference, Side side) : law_(law), side_(s
 
 double Rate::operator()(const Air& air) const {
   if (!(at_reference_ > 0)) return 0;
-  if (side_ == Side::fast) return bare(law_, air) / at_reference_;
-  return stands_still(law_, air) ? 0 : bare(law_, within_range(law_, air)) / at_reference_;
+  if (side_ == Side::fast) return std::max(1.0, law_.pace) * bare(law_, air) / at_reference_;
+  return stands_still(law_, air) ? 0 : law_.pace * bare(law_, within_range(law_, air)) / at_reference_;
 }
 
 double uncertainty(const Air& air) {
@@ -152,6 +167,12 @@ double uncertainty(const Air& air) {
 double weight(Estimate estimate, const Air& air) {
   if (estimate == Estimate::nominal) return 1;
   return estimate == Estimate::late ? 1 / uncertainty(air) : uncertainty(air);
+}
+
+Law with(Law law, double parameter) {
+  if (law.kind == Kind::arrhenius) law.activation = KilojoulesPerMole(parameter);
+  if (law.kind == Kind::vapour_deficit) law.wet_bulb_share = parameter;
+  return law;
 }
 
 std::optional<std::string> beyond(const Law& law, const Air& air, Units units) {

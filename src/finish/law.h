@@ -19,6 +19,7 @@ struct Law {
   enum class Kind { arrhenius, vapour_deficit, vapour_pressure };
   Kind kind = Kind::arrhenius;
   KilojoulesPerMole activation{0};     ///< arrhenius
+  double least = 0, most = 0;          ///< between which kJ/mol, or shares, it is thought to lie; the same: nobody has said
   double wet_bulb_share = 0;           ///< vapour_deficit: the film's temperature is T - share (T - wet bulb)
   Celsius no_credit_below{-273.15};    ///< the clock stands still below
   Celsius coldest{-273.15};            ///< the law is known from here on; between the floor and this the clock runs on
@@ -26,13 +27,14 @@ struct Law {
   RelativeHumidity driest{0};          ///< below it the clock runs as at it, or not at all where it needs water (vapour_pressure)
   RelativeHumidity dampest{1};         ///< vapour_deficit: no credit above; vapour_pressure: as at it
   bool cure_starts_at_recoat = false;  ///< a cure clock that waits for the drying clock
+  double pace = 1;                     ///< times the rate, for what moves the air: see finish/pace.h
   std::string_view source;
 
   bool operator==(const Law&) const = default;
 };
 
-/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, so that the
-/// window never ends later than the bare law says.
+/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, nor a pace
+/// below 1, so that the window never ends later than the bare law says.
 enum class Side { slow, fast };
 
 /// A law as the rows of a label have it.
@@ -70,6 +72,9 @@ class Rate {
 enum class Estimate { nominal, early, late };
 /// What an hour of the clock counts for on that side, in this air.
 [[nodiscard]] double weight(Estimate, const climate::Air&);
+
+/// The law with this activation energy (kJ/mol), or wet-bulb share; as it is where it has neither.
+[[nodiscard]] Law with(Law, double parameter);
 
 /// Which limit of the law's range this air is beyond, with the range; nothing within it.
 [[nodiscard]] std::optional<std::string> beyond(const Law&, const climate::Air&, Units = Units::metric);

@@ -4,12 +4,23 @@
 
 namespace coatday::finish {
 
-std::optional<Law> Product::law(Clock clock) const {
-  const std::optional<Law>& own = clock == Clock::drying ? drying_law : cure_law;
-  return own ? own : default_law(mechanism, clock);
+namespace {
+
+std::optional<Law> at_pace(std::optional<Law> law, Clock clock, const Pace& pace) {
+  if (law) law->pace = clock == Clock::drying ? pace.drying : pace.cure;
+  return law;
 }
 
-std::optional<Law> Product::law(Stage stage) const { return fits[stage] ? fits[stage]->law : law(clock_of(stage)); }
+}  // namespace
+
+std::optional<Law> Product::law(Clock clock) const {
+  const std::optional<Law>& own = clock == Clock::drying ? drying_law : cure_law;
+  return at_pace(own ? own : default_law(mechanism, clock), clock, pace);
+}
+
+std::optional<Law> Product::law(Stage stage) const {
+  return fits[stage] ? at_pace(fits[stage]->law, clock_of(stage), pace) : law(clock_of(stage));
+}
 
 SquareMetresPerLitre Product::spreading_rate() const {
   if (stated_spreading_rate) return *stated_spreading_rate;

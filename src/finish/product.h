@@ -8,6 +8,7 @@
 
 #include "climate/air.h"
 #include "finish/law.h"
+#include "finish/pace.h"
 #include "finish/solvent.h"
 #include "finish/words.h"
 #include "quantity/location.h"
@@ -59,6 +60,7 @@ struct Product {
   std::optional<SquareMetresPerLitre> stated_spreading_rate;  ///< one of this ...
   std::optional<double> volume_solids;                        ///< ... or this, a fraction, with
   std::optional<Micrometres> dry_film;                        ///< the dry film of a coat
+  std::optional<Micrometres> film_of_times;                   ///< wet, that its times are for, where that is not its own coverage's
   double thinner_share = 0;                                   ///< litres of thinner per litre of product
   double first_coat_factor = 1;                               ///< bare wood takes so many times as much
   double end_grain_factor = 1;                                ///< and end grain so many times a face (first coat)
@@ -76,14 +78,15 @@ struct Product {
   Hours set_up{0};                                   ///< mixing, straining, masking, gun: once a session
   Hours clean_up{0};
   std::optional<Hours> shelf_life_opened;
-  std::optional<Law> drying_law, cure_law;           ///< the record's or the fit's, else none and the class default holds
-  PerStage<std::optional<Fit>> fits;                 ///< of the stages for which several rows of the record speak
-  std::map<std::string, std::string> sources;        ///< key path ("recoat", "limits.coldest") -> where the value comes from
+  std::optional<Law> drying_law, cure_law;     ///< the record's or the fit's, else none and the class default holds
+  PerStage<std::optional<Fit>> fits;           ///< of the stages for which several rows of the record speak
+  Pace pace;                                   ///< of the shop that it is used in
+  std::map<std::string, std::string> sources;  ///< key path ("recoat", "limits.coldest") -> where the value comes from
   Location where;
 
   [[nodiscard]] const StageRow& reference() const { return rows.front(); }
-  [[nodiscard]] std::optional<Law> law(Clock) const; ///< record, fit over all stages of the clock, or class default
-  [[nodiscard]] std::optional<Law> law(Stage) const; ///< the stage's own fit, or its clock's law
+  [[nodiscard]] std::optional<Law> law(Clock) const;  ///< record, fit over all stages of the clock, or class default; at the product's pace
+  [[nodiscard]] std::optional<Law> law(Stage) const;  ///< the stage's own fit, or its clock's law
   /// m² of finish that a litre covers in the can's thickness: as stated, or 10 VS% / DFT[µm].
   [[nodiscard]] SquareMetresPerLitre spreading_rate() const;
   [[nodiscard]] bool flammable() const { return flash != FlashClass::none; }

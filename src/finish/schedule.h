@@ -35,6 +35,7 @@ struct Step {
   std::optional<Stage> after_stage;                  ///< the stage that the coats before must have reached; default: sand for abrading, recoat for a coat
   std::optional<Hours> within;                       ///< must begin within this after the step before ended
   double thinner_share = 0;                          ///< this coat alone, on top of the product's own
+  std::optional<Micrometres> wet_film, dry_film;     ///< of this coat, instead of its product's own; see finish/film.h
   bool dusty = false;
   bool hot = false;                                  ///< sparks or flame
   std::vector<BakeStage> bake;

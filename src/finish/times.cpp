@@ -39,6 +39,21 @@ std::vector<Leg> way_to(const Product& product, Stage stage) {
   return {{*drying, *hours[Stage::recoat]}, {*law, *hours[stage] - *hours[Stage::recoat]}};
 }
 
+/// How far the ends of the ranges of its laws put a stage off, all of them the same way.
+double spread_by_laws(const std::vector<Leg>& way, const climate::Air& air, const climate::Air& reference, Side side, Hours nominal) {
+  double spread = 1;
+  for (const bool upper : {false, true}) {
+    Hours other{0};
+    for (const Leg& leg : way) {
+      const bool ranges = leg.law.least < leg.law.most;
+      const Law end = ranges ? with(leg.law, upper ? leg.law.most : leg.law.least) : leg.law;
+      other += leg.need / rate(end, air, reference, side);
+    }
+    spread = std::max({spread, other / nominal, nominal / other});
+  }
+  return spread;
+}
+
 }  // namespace
 
 bool StageTimes::any() const {
@@ -60,7 +75,10 @@ StageTimes times_in(const Product& product, const climate::Air& air, Units units
       if (!(k > 0) && !result.refused[stage]) result.refused[stage] = "the clock stands still in this air";
       if (!result.refused[stage]) nominal += leg.need / k;
     }
-    if (!way.empty() && !result.refused[stage]) result.times[stage] = StageTime{nominal / unsure, nominal, nominal * unsure};
+    if (way.empty() || result.refused[stage]) continue;
+    const Side side = stage == Stage::recoat_close ? Side::fast : Side::slow;
+    const double by_laws = spread_by_laws(way, air, product.reference().air, side, nominal);
+    result.times[stage] = StageTime{nominal / unsure, nominal, nominal * unsure, by_laws};
   }
   return result;
 }

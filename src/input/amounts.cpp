@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "finish/pace.h"
 #include "input/mistakes.h"
 
 namespace coatday::input {
@@ -65,6 +66,12 @@ Parsed<int> parse_coats(std::string_view typed) {
 Parsed<double> parse_factor(std::string_view typed) {
   return only_if(
       parse_number(typed), typed, [](double x) { return x >= 1 && x <= 100; }, "a factor from 1 to 100");
+}
+
+Parsed<double> parse_air_movement(std::string_view typed) {
+  return only_if(
+      parse_number(typed), typed, [](double x) { return x >= finish::least_movement && x <= finish::most_movement; },
+      "how many times as fast films dry by evaporation as where air moves as usual, 0.5 to 2");
 }
 
 Parsed<double> parse_importance(std::string_view typed) {

@@ -21,6 +21,7 @@ namespace coatday::input {
 [[nodiscard]] Parsed<double> parse_factor(std::string_view);              ///< 1 to 100
 [[nodiscard]] Parsed<double> parse_explosive_limit(std::string_view);     ///< a fraction of the air, above 0 and up to 50 %
 [[nodiscard]] Parsed<double> parse_vapour_limit(std::string_view);        ///< a share of the lower explosive limit, above 0 and up to 25 %
+[[nodiscard]] Parsed<double> parse_air_movement(std::string_view);        ///< 0.5 to 2
 [[nodiscard]] Parsed<double> parse_importance(std::string_view);          ///< above 0 and up to 1000
 [[nodiscard]] Parsed<double> parse_parts(std::string_view);               ///< parts by volume, above 0 and up to 1000
 [[nodiscard]] Parsed<double> parse_some_share(std::string_view);          ///< above 0 %

@@ -73,6 +73,7 @@ Parsed<shop::PlaceKind> parse_place_kind(std::string_view typed) {
 Parsed<shop::Dust> parse_dust(std::string_view typed) {
   return one_of<shop::Dust>(typed, "dust", std::array{"none"sv, "light"sv, "heavy"sv});
 }
+Parsed<bool> parse_room(std::string_view typed) { return one_of<bool>(typed, "room", std::array{"open"sv, "closed"sv}); }
 Parsed<Units> parse_units(std::string_view typed) { return one_of<Units>(typed, "units", std::array{"metric"sv, "us"sv}); }
 Parsed<When> parse_when(std::string_view typed) {
   return one_of<When>(typed, "time", std::array{"before finishing"sv, "after finishing"sv, "delivery"sv});

@@ -27,6 +27,7 @@ namespace coatday::input {
 [[nodiscard]] Parsed<piece::Support> parse_support(std::string_view);
 [[nodiscard]] Parsed<shop::PlaceKind> parse_place_kind(std::string_view);
 [[nodiscard]] Parsed<shop::Dust> parse_dust(std::string_view);
+[[nodiscard]] Parsed<bool> parse_room(std::string_view);  ///< is it closed
 [[nodiscard]] Parsed<Units> parse_units(std::string_view);
 
 /// When other work of an order is done.

@@ -93,6 +93,10 @@ std::string describe(const plan::AirMaker& air, Units units) {
   return air(noon, noon + std::chrono::hours(1))->describe(units);
 }
 
+void ventilate(finish::Catalogue& catalogue, const shop::Ventilation& room) {
+  for (auto& [id, product] : catalogue.products) product.pace = finish::pace(product.mechanism, room.closed, room.air_movement);
+}
+
 struct Opened {
   fs::path file;
   Fields fields;
@@ -144,6 +148,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
   const std::size_t before = mistakes.count();
   if (shop.fields) {
     job.shop = read_shop(*shop.fields, job.catalogue, mistakes);
+    ventilate(job.catalogue, job.shop.ventilation);
     ShopAir air = read_air(*shop.fields, shop.file, job.shop.zone, reading.files, mistakes);
     job.air = std::move(air.maker);
     job.air_notes = std::move(air.notes);

@@ -12,12 +12,33 @@ using finish::Clock;
 using finish::Product;
 using finish::Stage;
 
-const Keys product_keys{"name",      "like",       "family",        "base",     "role",
-                        "mechanism", "film",       "reference air", "times",    "times at",
-                        "laws",      "limits",     "coverage",      "two part", "pot life",
-                        "stand",     "voc",        "flash class",   "hazards",  "food contact when cured",
-                        "cans",      "work rates", "set up",        "clean up", "opened keeps",
-                        "solvent"};
+const Keys product_keys{"name",
+                        "like",
+                        "family",
+                        "base",
+                        "role",
+                        "mechanism",
+                        "film",
+                        "reference air",
+                        "times",
+                        "times at",
+                        "laws",
+                        "limits",
+                        "coverage",
+                        "two part",
+                        "pot life",
+                        "stand",
+                        "voc",
+                        "flash class",
+                        "hazards",
+                        "food contact when cured",
+                        "cans",
+                        "work rates",
+                        "set up",
+                        "clean up",
+                        "opened keeps",
+                        "solvent",
+                        "times for wet film"};
 
 Keys stage_keys() {
   const auto words = finish::words<Stage>();
@@ -60,6 +81,8 @@ void read_times(const Fields& fields, ProductDraft& draft, Mistakes& mistakes) {
   if (p.rows.empty()) p.rows.emplace_back();
   if (fields.has("times") || fields.has("reference air") || fields.has("times at")) p.rows.resize(1);
   fields.take("reference air", p.rows.front().air, parse_air);
+  if (fields.has("coverage") || fields.has("times")) p.film_of_times.reset();  // of the product that this one is like
+  fields.take("times for wet film", p.film_of_times, parse_film);
   if (const auto times = fields.map("times", "the times", stage_keys())) read_stages(*times, p.rows.front().hours);
   Keys keys = stage_keys();
   keys.emplace_back("air");
@@ -83,6 +106,7 @@ bool read_law(const Fields& laws, std::string_view key, Clock clock, Product& p)
   fields->take("no credit below", law->no_credit_below, parse_air_temperature);
   const bool has_activation = fields->take("activation", law->activation, parse_activation);
   const bool has_share = fields->take("wet bulb share", law->wet_bulb_share, parse_share);
+  if (has_activation || has_share) law->least = law->most = 0;  // the class's, not the record's
   const bool wrong_activation = has_activation && law->kind != finish::Law::Kind::arrhenius;
   const bool wrong_share = has_share && law->kind != finish::Law::Kind::vapour_deficit;
   if (wrong_activation || wrong_share) {

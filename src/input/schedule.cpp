@@ -1,7 +1,7 @@
 // Finishing schedules and their steps.
 #include <fmt/core.h>
 
-#include "finish/schedule.h"
+#include "finish/film.h"
 #include "input/amounts.h"
 #include "input/catalogue.h"
 #include "input/choices.h"
@@ -15,8 +15,8 @@ using finish::Step;
 using finish::StepKind;
 using Products = std::map<std::string, Product>;
 
-const Keys step_keys{"step",  "kind", "product", "method", "thinner", "faces", "grit", "rate",
-                     "takes", "wait", "after",   "within", "dusty",   "hot",   "bake", "note"};
+const Keys step_keys{"step", "kind",  "product", "method", "thinner", "faces", "grit", "rate",     "takes",
+                     "wait", "after", "within",  "dusty",  "hot",     "bake",  "note", "wet film", "dry film"};
 
 bool is_coat(StepKind kind) { return kind >= StepKind::fill && kind <= StepKind::paint; }
 
@@ -38,6 +38,16 @@ void read_times(const Fields& fields, Step& step) {
   fields.take("within", step.within, parse_some_time);
 }
 
+void check_film(const Fields& fields, const Step& step, const Product& product) {
+  if (step.wet_film && step.dry_film) {
+    fields.mistake("dry film", "'wet film' and 'dry film' are both given; one of them is enough");
+  } else if (!product.stated_spreading_rate && !(product.volume_solids && product.dry_film)) {
+    return;  // told of the product itself
+  } else if (const auto reason = film_refused(step, product)) {
+    fields.mistake(step.wet_film ? "wet film" : "dry film", *reason);
+  }
+}
+
 void check_coat(const Fields& fields, const Step& step, const Products& products) {
   const auto known = products.find(step.product.value_or(""));
   if (known == products.end()) {
@@ -48,13 +58,14 @@ void check_coat(const Fields& fields, const Step& step, const Products& products
   if (step.method && !product.work_rates.contains(*step.method)) {
     fields.mistake("method", fmt::format("'{}' cannot be put on by {}: it has no such work rate", product.id, word(*step.method)));
   }
+  check_film(fields, step, product);
   if (step.faces == finish::StepFaces::show && product.film) {
     fields.mistake("faces", fmt::format("'{}' adds to the film, so that no face may be left out", product.id));
   }
 }
 
 void check_dry(const Fields& fields, const Step& step) {
-  for (const char* key : {"method", "thinner"}) {
+  for (const char* key : {"method", "thinner", "wet film", "dry film"}) {
     if (fields.has(key)) fields.mistake(key, fmt::format("'{}' is for a step with a product", key));
   }
   if (step.kind != StepKind::bake && !fields.has("rate") && !fields.has("takes")) {
@@ -97,6 +108,8 @@ Step read_step(const Value& value, const FinishItem& schedule, const Products& p
   fields.take("product", step.product, parse_name);
   fields.take("method", step.method, parse_method);
   fields.take("thinner", step.thinner_share, parse_share);
+  fields.take("wet film", step.wet_film, parse_film);
+  fields.take("dry film", step.dry_film, parse_film);
   fields.take("faces", step.faces, parse_step_faces);
   fields.take("grit", step.grit, parse_positive_count);
   fields.take("dusty", step.dusty, parse_yes_no);

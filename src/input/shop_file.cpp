@@ -114,10 +114,12 @@ void read_all_work(const Fields& fields, Shop& shop, Mistakes& mistakes) {
 }
 
 void read_ventilation(const Fields& fields, Shop& shop) {
-  const auto given = fields.map("ventilation", "the ventilation", {"airflow", "limit"});
+  const auto given = fields.map("ventilation", "the ventilation", {"airflow", "limit", "room", "air movement"});
   if (!given) return;
   given->take("airflow", shop.ventilation.airflow, parse_airflow);
   given->take("limit", shop.ventilation.limit, parse_vapour_limit);
+  given->take("room", shop.ventilation.closed, parse_room);
+  given->take("air movement", shop.ventilation.air_movement, parse_air_movement);
 }
 
 void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {

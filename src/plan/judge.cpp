@@ -145,6 +145,9 @@ class Judge {
       if (!step.product) continue;
       const finish::Product* product = job_.catalogue.product(*step.product);
       if (product == nullptr) continue;
+      if (const auto reason = finish::film_refused(step, *product, job_.shop.units)) {
+        say("film-thickness", Severity::error, *reason, subject, step.where);
+      }
       const auto method = method_of(step, *product, job_.shop);
       if (!method) {
         std::string takes;

@@ -9,6 +9,7 @@
 #include "climate/air.h"
 #include "climate/surface.h"
 #include "finish/catalogue.h"
+#include "finish/film.h"
 #include "piece/piece.h"
 #include "plan/job.h"
 #include "shop/packing.h"
@@ -80,6 +81,8 @@ struct Event {
   StageInstants late_stages;     ///< on the late side
   StageInstants early_stages;    ///< and on the early side
   Bodies bodies;                 ///< of a coat
+  std::optional<Micrometres> wet_film;   ///< of a coat whose step asks for one
+  finish::DryingFactor drying;           ///< and how many times as long it dries as its record says
   std::optional<Litres> volume;  ///< from the can
   std::optional<Vapour> vapour;  ///< a coat's that has solvent in it
   int mixes = 0;                 ///< batches of a two-part product within its pot life

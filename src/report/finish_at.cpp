@@ -52,6 +52,38 @@ Table stages_table(const finish::StageTimes& at) {
   return table;
 }
 
+std::string range_of(const finish::Law& law) {
+  const bool energy = law.kind == finish::Law::Kind::arrhenius;
+  return unbroken(energy ? fmt::format("{:.3g} to {:.3g} kJ/mol", law.least, law.most)
+                         : fmt::format("a wet-bulb share of {:.2g} to {:.2g}", law.least, law.most));
+}
+
+/// The stated ranges of the laws are a part of what is unsure; where they alone are more than the factor, that is said.
+std::string law_ranges_words(const finish::Product& product, const finish::StageTimes& at, double factor) {
+  std::vector<std::string> ranges;
+  for (const auto& [clock, name] : {std::pair{finish::Clock::drying, "drying"}, std::pair{finish::Clock::cure, "cure"}}) {
+    const auto law = product.law(clock);
+    if (law && law->least < law->most) ranges.push_back(fmt::format("{} {}", name, range_of(*law)));
+  }
+  double most = 1;
+  for (const auto& time : at.times.values) most = std::max(most, time ? time->by_laws : 1);
+  if (ranges.empty()) return "";
+  return fmt::format("The laws' own ranges ({}) make {:.2f} times at most of it in this air: {}.", listed(ranges), most,
+                     most > factor ? "more than that, so the true times may lie beyond both sides" : "within that");
+}
+
+/// What the room makes of it, beside its air.
+std::string room_words(const finish::Product& product) {
+  const finish::Pace closed = finish::pace(product.mechanism, true, 1),
+                     moved = finish::pace(product.mechanism, false, finish::most_movement);
+  std::vector<std::string> words;
+  if (closed.cure < 1) {
+    words.push_back(fmt::format("in a closed one, or stacked, {} goes on at half its rate", closed.drying < 1 ? "it" : "its cure"));
+  }
+  if (moved.drying > 1) words.emplace_back("where the air moves more it dries up to twice as fast");
+  return words.empty() ? "" : "In an open room where the air moves as usual; " + listed(words) + " (ratios only, judgement).";
+}
+
 std::string window_words(const finish::StageTimes& at) {
   const auto& open = at.times[finish::Stage::recoat];
   const auto& close = at.times[finish::Stage::recoat_close];
@@ -76,6 +108,9 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
                                  "by touch.",
                                  finish::uncertainty(air)),
                      look));
+  for (const std::string& words : {law_ranges_words(product, at, finish::uncertainty(air)), room_words(product)}) {
+    if (!words.empty()) append(lines, hang("  ", words, look));
+  }
   return render(lines, look.colour);
 }
 
@@ -122,6 +157,8 @@ std::string finish_at_json(const finish::Product& product, const climate::Air& a
                  {"stages_h", side(&finish::StageTime::nominal)},
                  {"stages_late_side_h", side(&finish::StageTime::late)},
                  {"stages_early_side_h", side(&finish::StageTime::early)},
+                 {"factor", finish::uncertainty(air)},
+                 {"factor_by_law_ranges", stages_json(at.times, [](const auto& t) { return t ? Json(t->by_laws) : Json(); })},
                  {"refused", stages_json(at.refused, [](const std::optional<std::string>& r) { return r ? Json(*r) : Json(); })}};
   return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -152,6 +152,7 @@ std::string finish_text(const finish::Product& product, const Look& look) {
   facts.add("covers", unbroken(format_spreading_rate(product.spreading_rate(), look.units)) +
                           fmt::format("; bare wood takes {:.3g} times, its end grain {:.3g} times as much", product.first_coat_factor,
                                       product.first_coat_factor * product.end_grain_factor));
+  if (product.film_of_times) facts.add("times are for", unbroken(format_film(*product.film_of_times, look.units)) + " wet");
   facts.add("put on with", method_words(product, look.units));
   if (product.stand) facts.add("wiped off after", span_words(product.stand));
   if (product.pot_life) facts.add("pot life", span_words(product.pot_life));

@@ -59,6 +59,8 @@ Json ventilation_json(const plan::Plan& plan) {
   const auto most = plan::most_vapour(plan);
   return {{"airflow_m3_per_h", shop.airflow ? Json(shop.airflow->value()) : Json()},
           {"share_of_lower_explosive_limit", shop.limit},
+          {"room", shop.closed ? "closed" : "open"},
+          {"air_movement", shop.air_movement},
           {"most_air_needed_m3_per_h", most ? Json(most->airflow.value()) : Json()},
           {"most_air_needed_at", most ? Json(iso8601(most->at, plan.shop.zone)) : Json()},
           {"clearance", false}};

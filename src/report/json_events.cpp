@@ -58,6 +58,13 @@ void add_vapour(Json& event, const plan::Vapour& vapour) {
   event["pauses_min"] = vapour.pauses.count();
 }
 
+void add_film(Json& out, const plan::Event& event) {
+  out["wet_film_um"] = event.wet_film->value();
+  out["drying_factor"] = event.drying.nominal;
+  out["drying_factor_late_side"] = event.drying.late;
+  out["drying_factor_early_side"] = event.drying.early;
+}
+
 Json hand_over_json(const plan::HandOver& ready, const Zone& zone) {
   return {{"handle", instant_json(ready.handle, zone)},
           {"pack", instant_json(ready.pack, zone)},
@@ -106,6 +113,7 @@ Json event_json(const plan::Plan& plan, const plan::Event& event) {
            {"cautions", caution_texts(plan, event)},
            {"why", event.why}};
   if (event.vapour) add_vapour(out, *event.vapour);
+  if (event.wet_film) add_film(out, event);
   return out;
 }
 

@@ -1,5 +1,6 @@
 #include "report/json_parts.h"
 
+#include "finish/film.h"
 #include "finish/vapour.h"
 
 namespace coatday::report {
@@ -21,6 +22,10 @@ Json law_json(const finish::Law& law) {
   Json out{{"law", finish::word(law.kind)}};
   if (law.kind == finish::Law::Kind::arrhenius) out["ea_kj_per_mol"] = law.activation.value();
   if (law.kind == finish::Law::Kind::vapour_deficit) out["wet_bulb_share"] = law.wet_bulb_share;
+  if (law.least < law.most) {
+    const bool energy = law.kind == finish::Law::Kind::arrhenius;
+    out[energy ? "ea_range_kj_per_mol" : "wet_bulb_share_range"] = {law.least, law.most};
+  }
   out["no_credit_below_c"] = law.no_credit_below.value();
   out["min_c"] = law.coldest.value();
   out["max_c"] = law.hottest.value();
@@ -88,6 +93,7 @@ Json finish_json(const finish::Product& product) {
           {"drying_clock", drying_json(product)},
           {"cure_clock", cure_json(product)},
           {"stage_clocks", stage_laws_json(product)},
+          {"rate_factor", {{"drying", product.pace.drying}, {"cure", product.pace.cure}}},
           {"limits",
            {{"min_c", limits.coldest.value()},
             {"max_c", limits.hottest.value()},
@@ -95,6 +101,7 @@ Json finish_json(const finish::Product& product) {
             {"dew_point_margin_k", limits.dew_point_margin.value()},
             {"hold_h", limits.hold.count()},
             {"hold_above_c", limits.hold_above.value()}}},
+          {"times_for_wet_film_um", finish::film_of_times(product).value()},
           {"spreading_rate_m2_per_l", product.spreading_rate().value()},
           {"pot_life_h", hours_json(product.pot_life)},
           {"induction_h", product.two_part ? Json(product.two_part->induction.count()) : Json()},

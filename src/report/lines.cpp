@@ -78,10 +78,9 @@ Lines wrap(const Text& text, int width) {
   Lines lines(1);
   for (const Text& word : text.words()) {
     for (const Text& piece : word.cut(width)) {
-      const int used = lines.back().width();
-      if (used == 0) {
+      if (lines.back().empty()) {  // not its width: a word may be a combining mark alone
         lines.back() = piece;
-      } else if (used + 1 + piece.width() <= width) {
+      } else if (lines.back().width() + 1 + piece.width() <= width) {
         lines.back() += " " + piece;
       } else {
         lines.push_back(piece);

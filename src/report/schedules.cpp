@@ -9,7 +9,7 @@ namespace {
 
 std::string suits(const finish::Schedule& schedule) { return schedule.suits == finish::Suits::wood ? "wood" : "metal"; }
 
-std::string with_what(const finish::Step& step, const finish::Catalogue& catalogue) {
+std::string with_what(const finish::Step& step, const finish::Catalogue& catalogue, Units units) {
   std::string words;
   if (step.product) {
     const finish::Product* product = catalogue.product(*step.product);
@@ -17,6 +17,8 @@ std::string with_what(const finish::Step& step, const finish::Catalogue& catalog
   }
   const auto add = [&words](const std::string& fact) { words += (words.empty() ? "" : ", ") + fact; };
   if (step.method) add(std::string(finish::word(*step.method)));
+  if (step.wet_film) add(format_film(*step.wet_film, units) + " wet");
+  if (step.dry_film) add(format_film(*step.dry_film, units) + " dry");
   if (step.grit) add(fmt::format("grit {}", *step.grit));
   if (step.faces == finish::StepFaces::show) add("show faces only");
   if (step.takes) add(format_span(*step.takes));
@@ -40,7 +42,7 @@ std::string schedule_text(const finish::Schedule& schedule, const finish::Catalo
   if (!schedule.use.empty()) append(lines, hang("  ", schedule.use, look));
   Table table{{{Text("step", Ink::faint)}, {Text("kind", Ink::faint)}, {Text("with", Ink::faint)}, {Text("note", Ink::faint)}}, {}};
   for (const finish::Step& step : schedule.steps) {
-    table.rows.push_back({step.name, finish::word(step.kind), with_what(step, catalogue), step.note});
+    table.rows.push_back({step.name, finish::word(step.kind), with_what(step, catalogue, look.units), step.note});
   }
   append(lines, layout(table, 2, look));
   if (!schedule.source.empty()) append(lines, hang("  source  ", schedule.source, look));

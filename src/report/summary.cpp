@@ -95,6 +95,20 @@ Lines title(const plan::Plan& plan, const std::string& order, const Look& look) 
   return lines;
 }
 
+/// What the shop's ventilation does to the finishes in use.
+std::string room(const plan::Plan& plan) {
+  const shop::Ventilation& room = plan.shop.ventilation;
+  const bool oxidises = std::any_of(plan.products.begin(), plan.products.end(), [](const auto& p) { return p.second.pace.cure != 1; });
+  const bool evaporates = std::any_of(plan.products.begin(), plan.products.end(),
+                                      [](const auto& p) { return p.second.pace.drying != p.second.pace.cure; });
+  std::vector<std::string> words;
+  if (room.closed && oxidises) words.emplace_back("it is closed, and oxidising films go on at half their rate");
+  if (room.air_movement != 1 && evaporates) {
+    words.push_back(fmt::format("its air moves, and films dry by evaporation {:.3g} times as fast as usual", room.air_movement));
+  }
+  return words.empty() ? "" : listed(words) + ": ratios only, judgement";
+}
+
 }  // namespace
 
 Lines summary(const plan::Plan& plan, const std::string& order, const Look& look) {
@@ -109,6 +123,7 @@ Lines summary(const plan::Plan& plan, const std::string& order, const Look& look
   append(lines, entry("plan", verdict(plan), look));
   if (!plan.shop.air_description.empty()) append(lines, entry("air", plan.shop.air_description, look));
   if (const std::string hours = air_hours(plan); !hours.empty()) append(lines, entry("", "hours: " + hours, look));
+  if (const std::string words = room(plan); !words.empty()) append(lines, entry("room", words, look));
   return lines;
 }
 

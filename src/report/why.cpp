@@ -31,6 +31,15 @@ Text before_words(const plan::Plan& plan, const plan::BeforeEvent& limit) {
   return text;
 }
 
+std::string film_words(const plan::Event& event, const finish::Product& product, Units units) {
+  const finish::DryingFactor& times = event.drying;
+  std::string words = fmt::format("{} wet; the times of its record are for {}", format_film(*event.wet_film, units),
+                                  format_film(finish::film_of_times(product), units));
+  words += fmt::format(", and it dries {:.2g} times as long", times.nominal);
+  if (times.late - times.early > 0.005) words += fmt::format(" ({:.2g} to {:.2g})", times.early, times.late);
+  return words + ": judgement";
+}
+
 Lines air_lines(const plan::Plan& plan, const plan::Event& event, const Look& look) {
   const auto air = air_words(plan.air, event.start, std::max(event.end, event.start + Minutes(1)), look.units);
   if (!air) return {};
@@ -67,6 +76,10 @@ std::optional<std::string> why_text(const plan::Plan& plan, const std::string& i
   for (const plan::AfterEvent& wait : event->after) entry("not before", after_words(plan, wait, event->start));
   for (const plan::BeforeEvent& limit : event->before) entry("not after", before_words(plan, limit));
   append(lines, air_lines(plan, *event, look));
+  if (const auto product = plan.products.find(event->product); product != plan.products.end()) {
+    if (event->wet_film) entry("film", film_words(*event, product->second, look.units));
+    if (const std::string pace = pace_words(product->second.pace); !pace.empty()) entry("room", pace);
+  }
   if (!event->note.empty()) entry("note", event->note);
   append(lines, stage_lines(plan, *event, look));
   return render(lines, look.colour);

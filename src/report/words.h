@@ -33,6 +33,8 @@ namespace coatday::report {
 /// "steel at 15-17 °C" while a coat goes on; nothing where it is as warm as the air, within a degree.
 [[nodiscard]] std::optional<std::string> surface_words(const plan::Plan&, const plan::Event& coat, Units);
 
+/// What the room makes of a finish's clocks; nothing where it changes neither.
+[[nodiscard]] std::string pace_words(const finish::Pace&);
 [[nodiscard]] std::string stage_words(finish::Stage);  ///< "dry to recoat"
 /// The product's name, or its id when the plan does not hold it.
 [[nodiscard]] std::string product_name(const plan::Plan&, const std::string& id);

@@ -65,10 +65,12 @@ struct Work {
   Location where;
 };
 
-/// Fresh air against solvent vapour, for the one room.
+/// Fresh air for the one room: against solvent vapour, and for the films.
 struct Ventilation {
   std::optional<CubicMetresPerHour> airflow;  ///< what the exhaust carries out; none: nobody has said
   double limit = 0.25;                        ///< vapour stays below this share of its lower explosive limit
+  bool closed = false;                        ///< no fresh air to speak of while coats dry
+  double air_movement = 1;                    ///< how fast water and solvents leave, against the shop that the records' times are from
 };
 
 struct Shop {

@@ -61,8 +61,9 @@ RC_GTEST_PROP(CheckClock, AgreesWithTheLookUp, ()) {
   const finish::Product p = product(mechanism);
   const Clocks clocks(weather());
   const finish::CureClock other(p, weather(), theirs);
-  const auto a = clocks.reached(p, stage, applied, own);
-  const auto b = other.reached(stage, applied);
+  const double drying = *rc::gen::element(0.5, 0.8, 1.0, 1.3, 2.0);  // of a film of another thickness
+  const auto a = clocks.reached(p, stage, applied, own, drying);
+  const auto b = other.reached(stage, applied, drying);
   RC_ASSERT(a.has_value() == b.has_value());
   if (a) RC_ASSERT(std::chrono::abs(*a - *b) <= std::chrono::seconds(1));
 }
@@ -71,10 +72,10 @@ TEST(CheckClock, ShowsElapsedTimeInReferenceAir) {
   const climate::AirSeries air = reference_air(at(0, 0), at(9, 0));
   const finish::Product p = product(Mechanism::water);
   const Clocks clocks(air);
-  EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), Estimate::nominal), at(0, 11, 7));
-  EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), Estimate::nominal), at(2, 8, 7));
+  EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), Estimate::nominal, 1), at(0, 11, 7));
+  EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), Estimate::nominal, 1), at(2, 8, 7));
   EXPECT_EQ(clocks.dried(p, Hours(10), at(0, 8), Estimate::late), at(0, 22));
-  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), Estimate::nominal), at(1, 8));
+  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), Estimate::nominal, 1), at(1, 8));
   EXPECT_EQ(clocks.dried(p, Hours(14), at(0, 8), Estimate::early), at(0, 18));
 }
 
@@ -82,17 +83,17 @@ TEST(CheckClock, KnowsNothingOutsideItsAir) {
   const climate::AirSeries air = reference_air(at(0, 0), at(2, 0));
   const finish::Product p = product(Mechanism::water);
   const Clocks clocks(air);
-  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal), std::nullopt);
-  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(-1, 8), Estimate::nominal), std::nullopt);
-  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(2, 0), Estimate::nominal), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal, 1), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(-1, 8), Estimate::nominal, 1), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(2, 0), Estimate::nominal, 1), std::nullopt);
 }
 
 TEST(CheckClock, HasNoCureInShopAirForWhatIsCuredByHeat) {
   const climate::AirSeries air = reference_air(at(0, 0), at(20, 0));
   const finish::Product p = product(Mechanism::heat_cured);
   const Clocks clocks(air);
-  EXPECT_TRUE(clocks.reached(p, Stage::handle, at(0, 8), Estimate::nominal));
-  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal), std::nullopt);
+  EXPECT_TRUE(clocks.reached(p, Stage::handle, at(0, 8), Estimate::nominal, 1));
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal, 1), std::nullopt);
 }
 
 }  // namespace

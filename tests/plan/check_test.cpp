@@ -478,45 +478,49 @@ INSTANTIATE_TEST_SUITE_P(
 
 INSTANTIATE_TEST_SUITE_P(
     Amounts, Broken,
-    testing::Values(Break{"volume wrong",
-                          [](Small& s) {
-                            auto& litres = s.event("table/leg/clear-1").volume;
-                            litres = *litres * 1.02;
-                          },
-                          {"volume-differs"}},
-                    Break{"no volume", [](Small& s) { s.event("table/leg/clear-1").volume.reset(); }, {"volume-differs"}},
-                    Break{"a method that the shop has not", [](Small& s) { s.job.shop.methods = {"roller"}; }, {"method-unknown"}},
-                    Break{"past the pot life", [](Small& s) { s.product().pot_life = Hours(0.01); }, {"pot-life"}},
-                    Break{"need too small",
-                          [](Small& s) {
-                            s.plan.purchase[0].need = Litres(0.1);
-                            s.plan.purchase[0].left_over = Litres(0.9);
-                          },
-                          {"need-too-small"}},
-                    Break{"too little bought",
-                          [](Small& s) {
-                            s.plan.purchase[0].buy[0].size = Litres(0.1);
-                            s.plan.purchase[0].left_over = Litres(0);
-                          },
-                          {"purchase-short"}},
-                    Break{"nothing bought", [](Small& s) { s.plan.purchase.clear(); }, {"purchase-missing"}},
-                    Break{"left over wrong", [](Small& s) { s.plan.purchase[0].left_over = Litres(0.5); }, {"purchase-differs"}},
-                    Break{"more on hand than on the shelf",
-                          [](Small& s) {
-                            s.plan.purchase[0].on_hand = Litres(0.5);
-                            s.plan.purchase[0].left_over += Litres(0.5);
-                          },
-                          {"stock-differs"}},
-                    Break{"handled too soon", [](Small& s) { *s.plan.pieces[0].ready.handle -= Minutes(10); }, {"ready-differs"}},
-                    Break{"packed too soon", [](Small& s) { *s.plan.pieces[0].ready.pack -= Minutes(10); }, {"ready-differs"}},
-                    Break{"delivered too soon", [](Small& s) { *s.plan.pieces[0].ready.deliver -= Minutes(10); }, {"ready-differs"}},
-                    Break{"used too soon", [](Small& s) { *s.plan.pieces[0].ready.light_use -= Minutes(10); }, {"ready-differs"}},
-                    Break{"cured too soon on the late side",
-                          [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); },
-                          {"ready-differs"}},
-                    Break{"no date where there is one", [](Small& s) { s.plan.pieces[0].ready.full_cure.reset(); }, {"ready-differs"}},
-                    Break{"slack wrong", [](Small& s) { *s.plan.pieces[0].slack += Hours(1); }, {"ready-differs"}},
-                    Break{"another promise", [](Small& s) { *s.plan.pieces[0].due += std::chrono::hours(24); }, {"ready-differs"}}),
+    testing::Values(
+        Break{"volume wrong",
+              [](Small& s) {
+                auto& litres = s.event("table/leg/clear-1").volume;
+                litres = *litres * 1.02;
+              },
+              {"volume-differs"}},
+        Break{"no volume", [](Small& s) { s.event("table/leg/clear-1").volume.reset(); }, {"volume-differs"}},
+        Break{"a method that the shop has not", [](Small& s) { s.job.shop.methods = {"roller"}; }, {"method-unknown"}},
+        Break{"past the pot life", [](Small& s) { s.product().pot_life = Hours(0.01); }, {"pot-life"}},
+        Break{"told thicker than its step", [](Small& s) { s.event("table/leg/clear-1").wet_film = Micrometres(110); }, {"film-differs"}},
+        Break{
+            "told to dry faster than its film does", [](Small& s) { s.event("table/leg/clear-1").drying.nominal = 0.9; }, {"film-differs"}},
+        Break{"a room that is told otherwise", [](Small& s) { s.job.shop.ventilation.air_movement = 2; }, {"pace-differs"}},
+        Break{"need too small",
+              [](Small& s) {
+                s.plan.purchase[0].need = Litres(0.1);
+                s.plan.purchase[0].left_over = Litres(0.9);
+              },
+              {"need-too-small"}},
+        Break{"too little bought",
+              [](Small& s) {
+                s.plan.purchase[0].buy[0].size = Litres(0.1);
+                s.plan.purchase[0].left_over = Litres(0);
+              },
+              {"purchase-short"}},
+        Break{"nothing bought", [](Small& s) { s.plan.purchase.clear(); }, {"purchase-missing"}},
+        Break{"left over wrong", [](Small& s) { s.plan.purchase[0].left_over = Litres(0.5); }, {"purchase-differs"}},
+        Break{"more on hand than on the shelf",
+              [](Small& s) {
+                s.plan.purchase[0].on_hand = Litres(0.5);
+                s.plan.purchase[0].left_over += Litres(0.5);
+              },
+              {"stock-differs"}},
+        Break{"handled too soon", [](Small& s) { *s.plan.pieces[0].ready.handle -= Minutes(10); }, {"ready-differs"}},
+        Break{"packed too soon", [](Small& s) { *s.plan.pieces[0].ready.pack -= Minutes(10); }, {"ready-differs"}},
+        Break{"delivered too soon", [](Small& s) { *s.plan.pieces[0].ready.deliver -= Minutes(10); }, {"ready-differs"}},
+        Break{"used too soon", [](Small& s) { *s.plan.pieces[0].ready.light_use -= Minutes(10); }, {"ready-differs"}},
+        Break{
+            "cured too soon on the late side", [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); }, {"ready-differs"}},
+        Break{"no date where there is one", [](Small& s) { s.plan.pieces[0].ready.full_cure.reset(); }, {"ready-differs"}},
+        Break{"slack wrong", [](Small& s) { *s.plan.pieces[0].slack += Hours(1); }, {"ready-differs"}},
+        Break{"another promise", [](Small& s) { *s.plan.pieces[0].due += std::chrono::hours(24); }, {"ready-differs"}}),
     name_of);
 
 TEST(Message, NamesTheEventAndItsTimesInTheShopsZone) {
@@ -532,6 +536,47 @@ TEST(Message, NamesTheEventAndItsTimesInTheShopsZone) {
   EXPECT_EQ(breaches.front().message,
             "clear-2 of leg x2 (Mon 11 Jan 15:00 to Mon 11 Jan 15:40): not before Thu 14 Jan 07:22: clear-1 of leg x2 "
             "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack by the late side");
+}
+
+class Steady final : public climate::AirSource {
+ public:
+  explicit Steady(double celsius) : air_{Celsius(celsius), RelativeHumidity(0.5)} {}
+  [[nodiscard]] climate::Air at(Instant) const override { return air_; }
+  [[nodiscard]] std::string describe(Units) const override { return "steady"; }
+
+ private:
+  climate::Air air_;
+};
+
+/// What is told of the mixing of the small plan's finish, which stands 9 min and lasts 18, in this air.
+Codes mixing_at(double celsius) {
+  Small s = small_plan();
+  s.product().pot_life = Hours(0.3);
+  s.product().two_part = {1, 1, Hours(0.15)};
+  for (Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 1;
+  s.plan.air = climate::AirSeries(Steady(celsius), s.plan.air.begin(), s.plan.air.end());
+  Codes codes;
+  for (const Breach& breach : check(s.plan, s.job)) {
+    if (breach.code == "pot-life" || breach.code == "induction") codes.insert(breach.code);
+  }
+  return codes;
+}
+
+TEST(Mixing, LastsLessLongInTheHeatAndStandsLongerInTheCold) {
+  EXPECT_EQ(mixing_at(23), Codes{});
+  EXPECT_EQ(mixing_at(34), Codes{"pot-life"});
+  EXPECT_EQ(mixing_at(16), Codes{"induction"});
+}
+
+/// A coat that its step wants a little thicker than the plan has it.
+TEST(Film, ThatIsThickerThanToldDriesLonger) {
+  Small s = small_plan();
+  s.step("clear-1").wet_film = Micrometres(130);
+  Codes codes;
+  for (const Breach& breach : check(s.plan, s.job)) codes.insert(breach.code);
+  EXPECT_TRUE(codes.contains("film-differs"));
+  EXPECT_TRUE(codes.contains("volume-differs"));
+  EXPECT_TRUE(codes.contains("stage-differs"));
 }
 
 }  // namespace

@@ -66,6 +66,8 @@ TEST(Table, WordsAreKeptWholeWhileAnotherColumnCanGiveWay) {
       "id                       use\nwater-clear-three-coats  tables\n                         and\n                         cases\n");
 }
 
+TEST(Wrap, AWordWithoutWidthIsAWord) { EXPECT_EQ(render(wrap("\xCD\x82 a", 2), false), "\xCD\x82 a\n"); }
+
 RC_GTEST_PROP(Wrap, NeverWiderAndLosesNoWord, ()) {
   const auto words = *rc::gen::container<std::vector<std::string>>(rc::gen::nonEmpty(rc::gen::string<std::string>()));
   std::string text;

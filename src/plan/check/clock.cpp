@@ -1,5 +1,6 @@
 #include "plan/check/clock.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace coatday::plan::checking {
@@ -57,17 +58,36 @@ std::optional<Instant> Clocks::dried(const Product& product, Hours need, Instant
   return run({&product, std::nullopt, Side::slow, estimate}, applied, need);
 }
 
-std::optional<Instant> Clocks::reached(const Product& product, Stage stage, Instant applied, Estimate estimate) const {
+namespace {
+
+/// What another film makes of an hour count of the cure clock.
+Hours moved(const finish::StageHours& hours, Stage stage, double drying) {
+  if (stage == Stage::recoat_close) return drying < 1 ? (drying - 1) * hours[Stage::recoat].value_or(Hours(0)) : Hours(0);
+  if (drying <= 1) return Hours(0);
+  Hours longest{0};
+  for (std::size_t s = 0; s < finish::stage_count; ++s) {
+    if (finish::clock_of(static_cast<Stage>(s)) == Clock::drying) longest = std::max(longest, hours.values[s].value_or(Hours(0)));
+  }
+  return (drying - 1) * longest;
+}
+
+}  // namespace
+
+std::optional<Instant> Clocks::reached(const Product& product, Stage stage, Instant applied, Estimate estimate, double drying) const {
   const finish::StageHours& hours = product.reference().hours;
   if (!hours[stage]) return std::nullopt;
   // A window must not be promised longer than it may be: fast clocks.
   const Side side = stage == Stage::recoat_close ? Side::fast : Side::slow;
+  const bool dries = finish::clock_of(stage) == Clock::drying;
+  const Hours need = dries ? drying * *hours[stage] : *hours[stage] + moved(hours, stage, drying);
   const auto law = product.law(finish::clock_of(stage));
-  const bool waits = law && finish::clock_of(stage) == Clock::cure && law->cure_starts_at_recoat && hours[Stage::recoat];
-  if (!waits) return run({&product, stage, side, estimate}, applied, *hours[stage]);
-  const auto recoat = run({&product, Stage::recoat, side, estimate}, applied, *hours[Stage::recoat]);
+  const bool waits = law && !dries && law->cure_starts_at_recoat && hours[Stage::recoat];
+  if (!waits) return run({&product, stage, side, estimate}, applied, need);
+  Hours to_recoat = drying * *hours[Stage::recoat];
+  if (stage == Stage::recoat_close && to_recoat > need) to_recoat = need;  // the window ends before it opens
+  const auto recoat = run({&product, Stage::recoat, side, estimate}, applied, to_recoat);
   if (!recoat) return std::nullopt;
-  return run({&product, stage, side, estimate}, *recoat, *hours[stage] - *hours[Stage::recoat]);
+  return run({&product, stage, side, estimate}, *recoat, need - to_recoat);
 }
 
 }  // namespace coatday::plan::checking

@@ -18,8 +18,9 @@ class Clocks {
  public:
   explicit Clocks(const climate::AirSeries& air) : air_(air) {}
 
-  /// None when the product has no such stage, when no clock leads to it, or when the air ends first.
-  [[nodiscard]] std::optional<Instant> reached(const finish::Product&, finish::Stage, Instant applied, Estimate) const;
+  /// None when the product has no such stage, when no clock leads to it, or when the air ends first. The drying hours are multiplied: the cure
+  /// ends later by what they gain, its window earlier by what they lose.
+  [[nodiscard]] std::optional<Instant> reached(const finish::Product&, finish::Stage, Instant applied, Estimate, double drying) const;
   /// When the drying clock shows so many hours.
   [[nodiscard]] std::optional<Instant> dried(const finish::Product&, Hours, Instant applied, Estimate) const;
 

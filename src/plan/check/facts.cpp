@@ -164,7 +164,7 @@ std::optional<Instant> Facts::clock(std::size_t i, finish::Stage stage, Estimate
   const bool closes = stage == finish::Stage::recoat_close;
   std::optional<Instant> all, any;
   for (const Hours body : events[i].bodies) {
-    const auto here = clocks_on(body).reached(*events[i].product, stage, event(i).end, estimate);
+    const auto here = clocks_on(body).reached(*events[i].product, stage, event(i).end, estimate, film(i).drying(estimate));
     if (!here && !closes) return std::nullopt;
     if (!here) continue;
     all = std::max(all.value_or(*here), *here);
@@ -176,7 +176,7 @@ std::optional<Instant> Facts::clock(std::size_t i, finish::Stage stage, Estimate
 std::optional<Instant> Facts::dried(std::size_t i, Hours hours, Estimate estimate) const {
   Instant all = event(i).end;
   for (const Hours body : events[i].bodies) {
-    const auto here = clocks_on(body).dried(*events[i].product, hours, event(i).end, estimate);
+    const auto here = clocks_on(body).dried(*events[i].product, hours * film(i).drying(estimate), event(i).end, estimate);
     if (!here) return std::nullopt;
     all = std::max(all, *here);
   }

@@ -9,6 +9,7 @@
 
 #include "plan/check.h"
 #include "plan/check/clock.h"
+#include "plan/check/film.h"
 #include "plan/check/surface.h"
 
 namespace coatday::plan::checking {
@@ -76,6 +77,8 @@ struct Facts {
 
   [[nodiscard]] const Event& event(std::size_t i) const { return plan.events[i]; }
   [[nodiscard]] bool coat(std::size_t i) const { return events[i].product != nullptr; }
+  /// As its step and its product's record have it.
+  [[nodiscard]] Film film(std::size_t coat) const { return {events[coat].step, *events[coat].product}; }
   /// When a coat reaches a stage on all that it lies on; its window closes on the first of them.
   [[nodiscard]] std::optional<Instant> clock(std::size_t coat, finish::Stage, Estimate) const;
   /// When the drying clock of a coat shows so many hours wherever it lies.
@@ -118,6 +121,7 @@ void check_steps(const Facts&, Breaches&);     ///< each step once on each face,
 void check_both_faces(const Facts&, Breaches&);
 void check_ledger(const Facts&, Breaches&);
 void check_stages(const Facts&, Breaches&);  ///< the plan's stages against the checker's own integral
+void check_paces(const Facts&, Breaches&);   ///< the clocks' rates against the shop's ventilation
 void check_waits(const Facts&, Breaches&);   ///< not too early, no window missed
 void check_turns(const Facts&, Breaches&);
 void check_places(const Facts&, Breaches&);

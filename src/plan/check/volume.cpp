@@ -23,7 +23,22 @@ Litres takes(const Facts& facts, std::size_t i) {
     const double end_grain = face.face.face.end_grain ? product.end_grain_factor : 1;
     area += facts.plan.faces[f].area.value() * (bare ? product.first_coat_factor * end_grain : 1);
   }
-  return Litres(area / (product.spreading_rate().value() * finish::transfer(*e.method).efficiency));
+  return Litres(area / (facts.film(i).square_metres_per_litre() * finish::transfer(*e.method).efficiency));
+}
+
+/// What the plan says of a film that its step asks for.
+void check_film(const Facts& facts, std::size_t i, Breaches& out) {
+  const Event& e = facts.event(i);
+  const Film own = facts.film(i);
+  const auto off = [](double said, double ours) { return std::abs(said - ours) > 1e-6 * ours; };
+  if (!own.known()) out.push_back({"film-unknown", fmt::format("{}: {:.0f} µm wet is beyond what is known", facts.name(i), own.wet())});
+  const bool wrong = e.wet_film.has_value() != own.stated() || (e.wet_film && off(e.wet_film->value(), own.wet()));
+  if (wrong || off(e.drying.nominal, own.drying(Estimate::nominal)) || off(e.drying.late, own.drying(Estimate::late)) ||
+      off(e.drying.early, own.drying(Estimate::early))) {
+    out.push_back({"film-differs",
+                   fmt::format("{}: {:.0f} µm wet, drying times {:.3g}, by its step {:.0f} µm, times {:.3g}", facts.name(i),
+                               e.wet_film.value_or(Micrometres(0)).value(), e.drying.nominal, own.wet(), own.drying(Estimate::nominal))});
+  }
 }
 
 void check_volume(const Facts& facts, std::size_t i, Breaches& out) {
@@ -165,6 +180,7 @@ void check_volumes(const Facts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (!facts.coat(i)) continue;
     if (!facts.event(i).done) check_volume(facts, i, out);
+    check_film(facts, i, out);
     check_pot_life(facts, i, out);
     check_induction(facts, i, out);
   }

@@ -32,6 +32,7 @@ class ClockFunction final : public Remembering {
       : clocks_(clocks), grid_(grid), wait_(std::move(wait)), estimate_(estimate), rounding_(rounding) {
     coat_.product = coat.product;
     coat_.bodies = coat.bodies;
+    coat_.drying = coat.drying;
   }
 
  private:
@@ -100,7 +101,7 @@ std::optional<Instant> Clocks::reached(const Task& coat, finish::Stage stage, In
   const bool closes = stage == finish::Stage::recoat_close;
   std::optional<Instant> result;
   for (const Hours body : coat.bodies) {
-    const std::optional<Instant> here = clock(*coat.product, body, estimate).reached(stage, applied);
+    const std::optional<Instant> here = clock(*coat.product, body, estimate).reached(stage, applied, coat.drying.on(estimate));
     if (!here && !closes) return std::nullopt;
     if (here) result = !result ? *here : closes ? std::min(*result, *here) : std::max(*result, *here);
   }
@@ -131,7 +132,7 @@ std::optional<Instant> Clocks::ends(const Wait& wait, const Task& task, Instant 
   if (const auto* stage = std::get_if<StageOf>(&wait)) return reached(task, stage->stage, end, estimate);
   Instant latest = end;
   for (const Hours body : task.bodies) {
-    const auto dried = clock(*task.product, body, estimate).dried(std::get<Dried>(wait).need, end);
+    const auto dried = clock(*task.product, body, estimate).dried(std::get<Dried>(wait).need * task.drying.on(estimate), end);
     if (!dried) return std::nullopt;
     latest = std::max(latest, *dried);
   }
@@ -143,7 +144,7 @@ solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const
   if (std::holds_alternative<WarmedUp>(wait)) return std::make_shared<WarmingFunction>(*this, grid, wait);
   const auto* stage = std::get_if<StageOf>(&wait);
   const double what = stage != nullptr ? static_cast<double>(stage->stage) : std::get<Dried>(wait).need.count();
-  solver::Function& known = functions_[{task.product, task.bodies, wait.index(), what, estimate, rounding}];
+  solver::Function& known = functions_[{task.product, task.bodies, task.drying, wait.index(), what, estimate, rounding}];
   if (!known) known = std::make_shared<ClockFunction>(*this, grid, wait, task, estimate, rounding);
   return known;
 }

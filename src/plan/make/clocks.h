@@ -35,7 +35,7 @@ class Clocks {
   [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const Task&, finish::Estimate, Rounding);
 
  private:
-  using Question = std::tuple<const finish::Product*, Bodies, std::size_t, double, finish::Estimate,
+  using Question = std::tuple<const finish::Product*, Bodies, finish::DryingFactor, std::size_t, double, finish::Estimate,
                               Rounding>;  ///< what is waited for, by kind and value
   using Key = std::tuple<const finish::Product*, Hours, finish::Estimate>;
   [[nodiscard]] const finish::CureClock& clock(const finish::Product&, Hours body, finish::Estimate);

@@ -93,6 +93,8 @@ class Writer {
     event.bodies = task.bodies;
     plan_.products.emplace(task.product->id, *task.product);
     if (task.stand) event.wipe_by = event.end - event.clean_up;
+    event.wet_film = task.wet_film;
+    event.drying = task.drying;
     event.volume = task.volume;
     event.vapour = task.vapour;
   }

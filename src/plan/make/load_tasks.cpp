@@ -87,7 +87,9 @@ std::size_t LoadWalk::coat(const finish::Step& step, const finish::Product& prod
     task.coat = ++counts_[{face, product.id}];
   }
   const finish::Method method = task.method.value_or(finish::Method::brush);
-  task.volume = finish::need(product, method, surfaces(faces), task.bare && wood());
+  task.wet_film = finish::wet_film(step, product);
+  task.drying = finish::drying_factor(step, product);
+  task.volume = finish::need(step, product, method, surfaces(faces), task.bare && wood());
   task.vapour = vapour_of(product, *task.volume, product.thinner_share + step.thinner_share, job_.shop.ventilation);
   const auto mixing = graph_.mixings.find(&product);
   const Effort effort = vented_effort(task.vapour, product, method, area(faces), load_.items, job_.shop,

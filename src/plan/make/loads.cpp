@@ -189,7 +189,7 @@ class Gatherer {
       const auto method = product != nullptr ? method_of(step, *product, job_.shop) : std::nullopt;
       if (!method) continue;
       for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
-        const Litres most = finish::need(*product, *method, surfaces[pass], true);
+        const Litres most = finish::need(step, *product, *method, surfaces[pass], true);
         auto vapour = vapour_of(*product, most, product->thinner_share + step.thinner_share, job_.shop.ventilation);
         const Effort effort = vented_effort(vapour, *product, *method, areas[pass], items, job_.shop, as_recorded(*product));
         longest = std::max(longest, effort.hands_on + effort.set_up + effort.clean_up);

@@ -36,8 +36,10 @@ struct Task {
   Minutes set_up{0};
   Minutes clean_up{0};
   int mixes = 0;
-  std::optional<Litres> volume;  ///< a coat's, from the can
-  std::optional<Vapour> vapour;  ///< a coat's that has solvent in it
+  std::optional<Micrometres> wet_film;  ///< a coat's, where its step asks for one
+  finish::DryingFactor drying;          ///< and what that does to its drying
+  std::optional<Litres> volume;         ///< a coat's, from the can
+  std::optional<Vapour> vapour;         ///< a coat's that has solvent in it
   int people = 1;
   std::optional<Crew> crew;  ///< it may be done by these instead
   shop::Dust dust = shop::Dust::none;
