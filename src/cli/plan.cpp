@@ -37,11 +37,12 @@ Example: coatday plan kitchen.yaml table.yaml --keep monday.json
 )";
 
 Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world);
+  const auto made = planned_with_advice(arguments, world);
   if (!made) return made.error();
   const int status = status_of(made->plan, arguments.strict);
-  if (arguments.format == Format::json) return {status, report::plan_json(made->plan, version()), ""};
-  return {status, report::plan_text(made->plan, made->job.order.name, look(arguments, world, made->job.shop.units)), ""};
+  if (arguments.format == Format::json) return {status, report::plan_json(made->plan, version(), made->advice), ""};
+  const report::Look shown = look(arguments, world, made->job.shop.units);
+  return {status, report::plan_text(made->plan, made->job.order.name, shown, made->advice), ""};
 }
 
 }  // namespace

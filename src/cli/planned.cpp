@@ -100,6 +100,15 @@ tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& 
   return made;
 }
 
+tl::expected<Planned, Outcome> planned_with_advice(const Arguments& arguments, const World& world) {
+  auto made = planned(arguments, world);
+  if (!made || made->plan.status != plan::Status::feasible || status_of(made->plan, false) != done) return made;
+  const bool late = std::any_of(made->plan.pieces.begin(), made->plan.pieces.end(),
+                                [](const plan::PieceResult& piece) { return piece.slack && *piece.slack < Hours(0); });
+  if (!late) made->advice = plan::advise(made->job, request_of(arguments, world, made->job), made->plan, plan::Tries::one_of_a_kind);
+  return made;
+}
+
 Instant plan_from(const Arguments& arguments, const plan::Job& job, Instant now) {
   if (arguments.from) return std::max(job.shop.zone.to_instant(*arguments.from), job.order.start.value_or(Instant::min()));
   if (job.order.start) return *job.order.start;

@@ -7,6 +7,7 @@
 #include "cli/world.h"
 #include "plan/check.h"
 #include "plan/planner.h"
+#include "plan/propose.h"
 #include "report/lines.h"
 
 namespace coatday::cli {
@@ -21,9 +22,12 @@ namespace coatday::cli {
 struct Planned {
   plan::Job job;
   plan::Plan plan;
+  plan::Advice advice{};
 };
 /// A plan that the checker found sound, or one that says why there is none and what would help.
 [[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&);
+/// The same, and what would make it ready sooner where it is in time.
+[[nodiscard]] tl::expected<Planned, Outcome> planned_with_advice(const Arguments&, const World&);
 /// The same without what would help.
 [[nodiscard]] tl::expected<Planned, Outcome> planned_alone(const Arguments&, const World&);
 [[nodiscard]] plan::Request request_of(const Arguments&, const World&, const plan::Job&);

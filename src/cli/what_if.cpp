@@ -38,14 +38,15 @@ Example: coatday what-if order.yaml --set "air.night=13 C"
 )";
 
 Outcome advise(const Arguments& arguments, const World& world) {
-  const auto made = planned_alone(arguments, world);
+  const auto made = planned(arguments, world);
   if (!made) return made.error();
-  const auto& [job, plan] = *made;
+  const plan::Job& job = made->job;
+  const plan::Plan& plan = made->plan;
   const report::Look shown = look(arguments, world, job.shop.units);
   const int status = status_of(plan, false);
-  if (plan.status != plan::Status::feasible) return {status, report::plan_text(plan, job.order.name, shown), ""};
-  const plan::Advice advice = plan::advise(job, request_of(arguments, world, job), plan);
+  const plan::Advice advice = plan::advise(job, request_of(arguments, world, job), plan, plan::Tries::all);
   if (arguments.format == Format::json) return {status, report::advice_json(plan, advice, version()), ""};
+  if (plan.status != plan::Status::feasible) return {status, report::plan_text(plan, job.order.name, shown), ""};
   return {status, report::advice_text(plan, advice, job.order.name, shown), ""};
 }
 
@@ -55,8 +56,10 @@ Outcome run(const Arguments& arguments, const World& world) {
   as_it_is.set.clear();
   const auto before = planned_alone(as_it_is, world);
   if (!before) return before.error();
-  const auto after = planned_alone(arguments, world);
+  auto after = planned_alone(arguments, world);
   if (!after) return after.error();
+  if (after->plan.status != plan::Status::feasible)
+    after->plan.proposals = plan::propose(after->job, request_of(arguments, world, after->job), after->plan);
   const int status = status_of(after->plan, false);
   if (arguments.format == Format::json) return {status, report::what_if_json(before->plan, after->plan, arguments.set, version()), ""};
   const report::Look shown = look(arguments, world, after->job.shop.units);

@@ -27,7 +27,7 @@ struct HeatingRule {
 /// The last rule that matches a day is the one that counts.
 struct Timetable {
   std::vector<HeatingRule> rules;
-  std::optional<Celsius> night;  ///< set point outside the heated hours of every day, in place of the rules' own `otherwise`
+  std::optional<Celsius> night{};  ///< set point outside the heated hours of every day, in place of the rules' own `otherwise`
 
   /// The rule of that day, or null.
   [[nodiscard]] const HeatingRule* on(LocalDay) const;

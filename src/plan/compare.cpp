@@ -77,4 +77,34 @@ Cost cost_of(const Plan& plan) {
   return cost;
 }
 
+std::optional<Money> dearer(const Plan& before, const Plan& after) {
+  const Cost was = cost_of(before), now = cost_of(after);
+  if (was.unpriced > 0 || now.unpriced > 0 || after.shop.currency.empty()) return std::nullopt;
+  return now.sum - was.sum;
+}
+
+std::vector<BuyChange> buy_changes(const Plan& before, const Plan& after) {
+  std::map<std::string, BuyChange> all;
+  const auto gather = [&all](const Plan& plan, std::vector<Bought> BuyChange::*side) {
+    for (const Purchase& row : plan.purchase) {
+      if (row.buy.empty()) continue;
+      const auto product = plan.products.find(row.product);
+      const std::string name = product == plan.products.end() ? row.product : product->second.name;
+      BuyChange& one = all[row.part.empty() ? name : name + ", " + row.part];
+      one.product = row.product;
+      one.*side = row.buy;
+    }
+  };
+  gather(before, &BuyChange::was);
+  gather(after, &BuyChange::now);
+  const auto same = [](const Bought& a, const Bought& b) { return a.size == b.size && a.count == b.count; };
+  std::vector<BuyChange> changes;
+  for (auto& [name, one] : all) {
+    if (std::equal(one.was.begin(), one.was.end(), one.now.begin(), one.now.end(), same)) continue;
+    one.name = name;
+    changes.push_back(std::move(one));
+  }
+  return changes;
+}
+
 }  // namespace coatday::plan

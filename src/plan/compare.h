@@ -35,5 +35,15 @@ struct Cost {
   std::size_t unpriced = 0;
 };
 [[nodiscard]] Cost cost_of(const Plan&);
+/// Cans of a product, or of a part of it, in two plans.
+struct BuyChange {
+  std::string product;  ///< id
+  std::string name;     ///< of the product, with its part
+  std::vector<Bought> was, now;
+};
+/// So much more the second costs; nothing where not all has a price.
+[[nodiscard]] std::optional<Money> dearer(const Plan& before, const Plan& after);
+/// What is not bought in the same cans, by name.
+[[nodiscard]] std::vector<BuyChange> buy_changes(const Plan& before, const Plan& after);
 
 }  // namespace coatday::plan

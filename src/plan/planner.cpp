@@ -168,7 +168,7 @@ class Planner {
     Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
     const std::optional<solver::Tag> misfit = fits_at_no_time(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : solver::solve(model.problem, limits());
-    if (!misfit && request_.insist && request_.seconds <= 0) search_on(model.problem, outcome);
+    if (!misfit && request_.seconds <= 0) search_on(model.problem, outcome);
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       settle_crews(graph_, model, found->schedule);
@@ -188,15 +188,16 @@ class Planner {
     return false;
   }
 
-  /// Where the quick search found nothing, or nothing in time: by work, not by the clock, so that it is the same on every machine.
+  /// Where the quick search found nothing, or nothing in time, or more was asked for: by work, not by the clock, so that it is the same on every machine.
   void search_on(const solver::Problem& problem, solver::Outcome& outcome) const {
     solver::Limits more;
     const auto* found = std::get_if<solver::Found>(&outcome);
-    if (std::holds_alternative<solver::NotFound>(outcome) && last_horizon_) {
+    const bool late = found != nullptr && found->score.lateness > 0;
+    more.work = request_.insist && late ? std::max(search_in_time, request_.work) : request_.work;
+    if (request_.insist && std::holds_alternative<solver::NotFound>(outcome) && last_horizon_) {
       more.work = search_for_any;
       outcome = solver::solve(problem, more);
-    } else if (found != nullptr && found->score.lateness > 0 && graph_.tasks.size() <= few_tasks) {
-      more.work = search_in_time;
+    } else if (found != nullptr && more.work > 0 && graph_.tasks.size() <= few_tasks) {
       solver::Outcome again = solver::solve(problem, more);
       if (const auto* better = std::get_if<solver::Found>(&again); better != nullptr && better->score < found->score)
         outcome = std::move(again);

@@ -123,7 +123,7 @@ Json moved_json(const plan::Plan& plan) {
   return out;
 }
 
-Json document(const plan::Plan& plan, std::string_view version) {
+Json document(const plan::Plan& plan, std::string_view version, const plan::Advice& advice) {
   Json out{{"schema", "coatday-plan/1"},
            {"program", {{"name", "coatday"}, {"version", version}}},
            {"from", iso8601(plan.from, plan.shop.zone)},
@@ -142,6 +142,7 @@ Json document(const plan::Plan& plan, std::string_view version) {
   Json& warnings = out["warnings"] = Json::array();
   for (const plan::Finding& finding : plan.findings) warnings.push_back(finding_json(finding));
   if (plan.changes) out["moved"] = moved_json(plan);
+  out["advice"] = advice_json(plan, advice);
   out["result"] = result_json(plan);
   return out;
 }
@@ -157,9 +158,9 @@ std::string array_lines(const Json& array) {
 
 }  // namespace
 
-std::string plan_json(const plan::Plan& plan, std::string_view version) {
+std::string plan_json(const plan::Plan& plan, std::string_view version, const plan::Advice& advice) {
   std::string out = "{";
-  const Json whole = document(plan, version);
+  const Json whole = document(plan, version, advice);
   for (const auto& [key, value] : whole.items()) {
     out += (out.size() == 1 ? "\n  " : ",\n  ") + line(key) + ": ";
     out += value.is_array() && !value.empty() ? array_lines(value) : line(value);

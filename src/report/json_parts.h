@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "plan/plan.h"
+#include "plan/propose.h"
 
 namespace coatday::report {
 
@@ -27,6 +28,7 @@ template <class T, class Convert>
 [[nodiscard]] Json purchase_json(const plan::Plan&, const plan::Purchase&);
 [[nodiscard]] Json finding_json(const plan::Finding&);
 [[nodiscard]] Json result_json(const plan::Plan&);
+[[nodiscard]] Json advice_json(const plan::Plan&, const plan::Advice&);
 
 template <class T, class Convert>
 Json stages_json(const finish::PerStage<T>& stages, const Convert& convert) {

@@ -29,6 +29,12 @@ Json heat_json(const std::optional<plan::Heat>& heat) {
   return {{"energy_kwh", heat->kilowatt_hours}, {"cost", heat->cost ? Json(heat->cost->value()) : Json()}};
 }
 
+Json cans_json(const std::vector<plan::Bought>& cans) {
+  Json out = Json::array();
+  for (const plan::Bought& can : cans) out.push_back({{"size_l", can.size.value()}, {"count", can.count}});
+  return out;
+}
+
 Json head(const char* schema, std::string_view version) {
   return {{"schema", schema}, {"program", {{"name", "coatday"}, {"version", version}}}};
 }
@@ -56,17 +62,32 @@ std::string what_if_json(const plan::Plan& before, const plan::Plan& after, cons
   return written(out);
 }
 
+Json advice_json(const plan::Plan& plan, const plan::Advice& advice) {
+  const Zone& zone = plan.shop.zone;
+  Json helps = Json::array();
+  for (const plan::Help& help : advice.helps) {
+    Json buys = Json::array();
+    for (const plan::BuyChange& change : help.buys)
+      buys.push_back({{"finish", change.product}, {"name", change.name}, {"was", cans_json(change.was)}, {"now", cans_json(change.now)}});
+    helps.push_back({{"change", help.words},
+                     {"start", iso8601(help.start, zone)},
+                     {"ready_late_side", iso8601(help.ready, zone)},
+                     {"sooner_h", help.sooner.count()},
+                     {"waits_less_h", help.waits_less.count()},
+                     {"buy", buys},
+                     {"dearer", help.dearer ? Json(help.dearer->value()) : Json()}});
+  }
+  return {{"tried", !advice.too_large && advice.waits_for_air.has_value()},
+          {"waits_for_air_h", hours_json(advice.waits_for_air)},
+          {"ready_after_longer_search", instant_json(advice.searched, zone)},
+          {"helps", helps}};
+}
+
 std::string advice_json(const plan::Plan& plan, const plan::Advice& advice, std::string_view version) {
   Json out = head("coatday-advice/1", version);
   out["ready_late_side"] = instant_json(plan.ready, plan.shop.zone);
-  out["waits_for_air_h"] = hours_json(advice.waits_for_air);
-  Json& helps = out["helps"] = Json::array();
-  for (const plan::Help& help : advice.helps) {
-    helps.push_back({{"change", help.words},
-                     {"start", iso8601(help.start, plan.shop.zone)},
-                     {"ready_late_side", iso8601(help.ready, plan.shop.zone)},
-                     {"sooner_h", help.sooner.count()}});
-  }
+  out.update(advice_json(plan, advice));
+  out["result"] = result_json(plan);
   return written(out);
 }
 

@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include "report/advice.h"
 #include "report/sections.h"
 
 namespace coatday::report {
@@ -15,10 +16,11 @@ void add_section(Lines& page, const Lines& section) {
 
 }  // namespace
 
-std::string plan_text(const plan::Plan& plan, const std::string& order, const Look& look) {
+std::string plan_text(const plan::Plan& plan, const std::string& order, const Look& look, const plan::Advice& help) {
   Lines page = summary(plan, order, look);
   add_section(page, contradiction(plan, look));
   add_section(page, proposals(plan, look));
+  add_section(page, advice(plan, help, look));
   add_section(page, moved(plan, look));
   add_section(page, days(plan, look));
   add_section(page, ledger(plan, look));

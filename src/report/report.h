@@ -13,8 +13,8 @@
 
 namespace coatday::report {
 
-/// The whole plan: summary, days, faces, purchase, hand-over, findings, cautions.
-[[nodiscard]] std::string plan_text(const plan::Plan&, const std::string& order, const Look&);
+/// The whole plan: summary, what would help, days, faces, purchase, hand-over, findings, cautions.
+[[nodiscard]] std::string plan_text(const plan::Plan&, const std::string& order, const Look&, const plan::Advice& = {});
 /// What to buy alone.
 [[nodiscard]] std::string buy_text(const plan::Plan&, const std::string& order, const Look&);
 /// What was found in a job before any planning.

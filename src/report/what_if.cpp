@@ -1,10 +1,11 @@
-// The order as it is beside the order with something changed, and what would help most.
+// The order as it is beside the order with something changed.
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <map>
 
 #include "plan/compare.h"
+#include "report/advice.h"
 #include "report/report.h"
 #include "report/sections.h"
 #include "report/table.h"
@@ -71,18 +72,12 @@ void add_pieces(Table& table, const Both& both) {
   for (const auto& [results, names] : groups) add_piece(table, both, groups.size() == 1 ? "deliver" : listed(names), results);
 }
 
-std::string cans(const plan::Purchase& row, Units units) {
-  std::vector<std::string> sizes;
-  for (const plan::Bought& can : row.buy) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_words(can.size, units));
-  return listed(sizes);
-}
-
 using Shopping = std::map<std::string, std::string>;  // product, and part -> cans
 
 Shopping shopping(const plan::Plan& plan, Units units) {
   Shopping all;
   for (const plan::Purchase& row : plan.purchase) {
-    if (!row.buy.empty()) all[product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part)] = cans(row, units);
+    if (!row.buy.empty()) all[product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part)] = cans_words(row.buy, units);
   }
   return all;
 }
@@ -135,17 +130,6 @@ Lines heat(const plan::Comparison& found, const plan::Plan& after, const Look& l
   return hang(head, words, look);
 }
 
-// Heat and vapour do not go together, whatever the plan says.
-Lines heat_caution(const Look& look) {
-  return hang(Text("Caution  ", Ink::heed),
-              "no flame, spark or glowing heater while solvent vapour is about; heat and ventilate as the labels and the local code say.",
-              look);
-}
-
-Lines title(const std::string& order, const plan::Plan& plan, const Look& look) {
-  return wrap(Text(order, Ink::strong) + "  from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))), look.columns);
-}
-
 Lines coats(const plan::Comparison& found, const plan::Plan& after, const Look& look) {
   Lines lines = hang(Text("Moved  ", Ink::strong), found.moved.empty() ? "no coat" : counted(found.moved.size(), "coat", "coats"), look);
   append(lines, moves(after, found.moved, look));
@@ -161,6 +145,7 @@ void no_plan(Lines& page, const plan::Plan& plan, const char* which, const Look&
   page.emplace_back();
   page.emplace_back(which, Ink::strong);
   append(page, contradiction(plan, look));
+  append(page, proposals(plan, look));
   append(page, findings(plan.findings, look));
 }
 
@@ -168,7 +153,7 @@ void no_plan(Lines& page, const plan::Plan& plan, const char* which, const Look&
 
 std::string what_if_text(const plan::Plan& before, const plan::Plan& after, const std::vector<std::string>& set, const std::string& order,
                          const Look& look) {
-  Lines page = title(order, after, look);
+  Lines page = change_title(order, after, look);
   for (const std::string& text : set) append(page, hang(Text("  what if   ", Ink::faint), text, look));
   page.emplace_back();
   const Both both{before, after};
@@ -186,36 +171,6 @@ std::string what_if_text(const plan::Plan& before, const plan::Plan& after, cons
   }
   no_plan(page, before, "As it is", look);
   no_plan(page, after, "Changed", look);
-  return render(page, look.colour);
-}
-
-std::string advice_text(const plan::Plan& plan, const plan::Advice& advice, const std::string& order, const Look& look) {
-  Lines page = title(order, plan, look);
-  if (!advice.waits_for_air) {
-    append(page, hang("  ", "There is no plan that could be compared with one in other air, or the order is too large for it.", look));
-    return render(page, look.colour);
-  }
-  append(page, hang("  ", "ready " + instant_words(*plan.ready, plan.shop.zone) + " by the late side", look));
-  if (*advice.waits_for_air < plan::noticeable) {
-    append(page,
-           hang("  ", "It does not wait for the air: with 23 °C and 50 % RH at all hours it would be ready less than half a day sooner.",
-                look));
-    return render(page, look.colour);
-  }
-  append(page, hang("  ",
-                    "It waits for the air: in better air, up to 23 °C and 50 % RH at all hours, it would be ready up to " +
-                        format_span(*advice.waits_for_air) + " sooner.",
-                    look));
-  page.emplace_back();
-  if (advice.helps.empty()) append(page, hang("", "No single change of those that were tried helps.", look));
-  if (!advice.helps.empty()) page.emplace_back("What single change helps, the most first", Ink::strong);
-  for (const plan::Help& help : advice.helps) {
-    const std::string then = help.sooner < Hours(1)
-                                 ? "ready no later"
-                                 : "ready " + instant_words(help.ready, plan.shop.zone) + ", " + format_span(help.sooner) + " sooner";
-    append(page, hang("  - ", help.words + ": " + then, look));
-  }
-  if (!advice.helps.empty()) append(page, heat_caution(look));
   return render(page, look.colour);
 }
 

@@ -147,7 +147,8 @@ TEST(Run, FinishInAnAirThatIsBeyondIt) {
   EXPECT_EQ(cold.out, "");
   EXPECT_NE(cold.err.find("'water-clear' may not go on at 8 °C, 50 % RH: 8 °C is below its limit of "), std::string::npos) << cold.err;
   EXPECT_NE(cold.err.find("; it goes on from "), std::string::npos) << cold.err;
-  EXPECT_EQ(run({"finishes", "water-clear", "--at", "18 C"}, usual()).err, "coatday: error: --at expected a temperature and a humidity, such as 23 °C 50 %, found '18 C'\n");
+  EXPECT_EQ(run({"finishes", "water-clear", "--at", "18 C"}, usual()).err,
+            "coatday: error: --at expected a temperature and a humidity, such as 23 °C 50 %, found '18 C'\n");
   EXPECT_EQ(run({"finishes", "--at", "18 C 50 %", "--format", "json"}, usual()).err,
             "coatday: error: --format json needs the NAME of a finish and an air --at\n");
 }
@@ -267,6 +268,97 @@ TEST(Run, WhatIfWithNothingSetSaysWhatHelpsMost) {
   golden::expect_golden("cli/golden/advice.txt", outcome.out);
   EXPECT_NE(run({"what-if", "order.yaml"}, usual()).out.find("It does not wait for the air"), std::string::npos);
   EXPECT_NE(run({"what-if", "order.yaml", "--format", "json"}, cold_nights()).out.find("coatday-advice/1"), std::string::npos);
+}
+
+TEST(Run, PlanSaysWhatHelpsWhereItWaitsForAir) {
+  const std::string text = run({"plan", "order.yaml"}, cold_nights()).out;
+  EXPECT_NE(text.find("It waits for the air: one change"), std::string::npos) << text;
+  EXPECT_NE(text.find("Caution  no flame, spark or glowing heater"), std::string::npos) << text;
+  EXPECT_EQ(run({"plan", "order.yaml"}, usual()).out.find("It waits for the air: one change"), std::string::npos);
+  const Outcome json = run({"plan", "order.yaml", "--format", "json"}, cold_nights());
+  EXPECT_NE(json.out.find("\"advice\": {\"tried\":true"), std::string::npos);
+  EXPECT_NE(json.out.find("heat at night, from closing to opening"), std::string::npos);
+}
+
+TEST(Run, WhatWouldHelpIsSaidOnce) {
+  Files files{{"order.yaml", order() + "promised: 2027-01-14\n"}, {"shop.yaml", shop}};
+  std::string cold = shop;
+  cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "15 °C");
+  files["shop.yaml"] = cold;
+  const std::string late = run({"plan", "order.yaml"}, world(files)).out;
+  EXPECT_NE(late.find("What would make it in time, or earlier"), std::string::npos) << late;
+  EXPECT_EQ(late.find("It waits for the air: one change"), std::string::npos) << late;
+}
+
+TEST(Run, WhatIfOfAnImpossibleOrderSaysWhatWouldHelp) {
+  std::string cold = shop;
+  cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
+  const World impossible = world({{"order.yaml", order()}, {"shop.yaml", cold}});
+  const Outcome text = run({"what-if", "order.yaml"}, impossible);
+  EXPECT_EQ(text.status, no_plan);
+  EXPECT_NE(text.out.find("What would help"), std::string::npos) << text.out;
+  const Outcome json = run({"what-if", "order.yaml", "--format", "json"}, impossible);
+  EXPECT_EQ(json.status, no_plan);
+  EXPECT_TRUE(json.out.starts_with("{\n  \"schema\": \"coatday-advice/1\"")) << json.out;
+  EXPECT_NE(json.out.find("\"proposals\""), std::string::npos) << json.out;
+  const Outcome set = run({"what-if", "order.yaml", "--set", "air.constant.temperature=2 °C"}, usual());
+  EXPECT_NE(set.out.find("What would help"), std::string::npos) << set.out;
+}
+
+/// Whatever is set, it is planned or refused with its place.
+TEST(Run, WhatIfSurvivesOddTexts) {
+  std::string deep;
+  for (int i = 0; i < 3000; ++i) deep += "air.";
+  std::vector<std::string> odd{"",
+                               "=",
+                               "==",
+                               ".=",
+                               "...=1",
+                               "air",
+                               "air=",
+                               "=13 C",
+                               deep + "night=13 C",
+                               deep,
+                               "air.night=" + deep,
+                               "päople=1",
+                               "\xff\xfe=1",
+                               "people=\xff",
+                               std::string("peo\0ple=1", 10),
+                               "people=1\nhours=2",
+                               "people=99999999999999999999",
+                               "people=-1",
+                               "people=1e400",
+                               "people=nan",
+                               "people=[[[[[[[[[[",
+                               "people={a: {b: ",
+                               "people=*a",
+                               "people=&a 1",
+                               "people=!!int 1",
+                               "pieces=1",
+                               "pieces.0=1",
+                               "pieces.2=1",
+                               "pieces.2.parts=1",
+                               "pieces.99999999999999999999.x=1",
+                               "pieces.shelf.parts.board.count=1000000000",
+                               "pieces.shelf.parts.board.length=1e300 m",
+                               "pieces.shelf.parts.board.length=0 mm",
+                               "air.constant={}",
+                               "air.constant.temperature=-300 °C",
+                               "hours={}",
+                               "start=9999-12-31 23:59",
+                               "\xf0\x9f\xaa\xb5.\xf0\x9f\xaa\xb5=\xf0\x9f\xaa\xb5"};
+  const std::vector<std::string> heads{"air",     "pieces", "pieces.1", "pieces.shelf", "pieces.1.parts.1", "people", "hours", "start",
+                                       "methods", "units",  "order",    "shop"};
+  const std::vector<std::string> tails{"", ".", ".1", ".night", ".count", "..", " . ", ".\xc2\xa0"};
+  const std::vector<std::string> values{"1", "~", "[]", "13 C", "\"", "2027-02-30", "- a"};
+  for (std::size_t i = 0; i < heads.size(); ++i) {
+    for (std::size_t j = 0; j < tails.size(); ++j) odd.push_back(heads[i] + tails[j] + "=" + values[(i + j) % values.size()]);
+  }
+  for (const std::string& text : odd) {
+    const Outcome outcome = run({"what-if", "order.yaml", "--set", text}, usual());
+    EXPECT_TRUE(outcome.status == done || outcome.status == no_plan || outcome.status == bad_input) << text.substr(0, 80) << outcome.err;
+    EXPECT_EQ(outcome.err.empty(), outcome.status != bad_input) << text.substr(0, 80);
+  }
 }
 
 TEST(Run, UnitsOfTheCommandLine) {

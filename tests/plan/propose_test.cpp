@@ -158,6 +158,110 @@ TEST(Propose, TwoChangesWhereNoneIsEnough) {
   EXPECT_TRUE(says(all, "or warmer, nights too; and ")) << testing::PrintToString(all);
 }
 
+/// A cool shop, and another clear that dries in half the time and is known to suit wood.
+Job with_quick_clear() {
+  JobKnobs knobs;
+  knobs.air = {Celsius(15), RelativeHumidity(0.5)};
+  Job job = make_job(knobs);
+  finish::Product quick = job.catalogue.products.at("clear");
+  quick.id = "quick";
+  quick.name = "quick clear";
+  for (auto& hours : quick.rows[0].hours.values) {
+    if (hours) hours = *hours / 2;
+  }
+  job.catalogue.products.emplace("quick", quick);
+  finish::Schedule other = job.catalogue.schedules.at("two-coats");
+  for (finish::Step& step : other.steps) {
+    if (step.product) step.product = "quick";
+  }
+  job.catalogue.schedules.emplace("other", other);
+  return job;
+}
+
+const Help* quick_clear(const Advice& advice) {
+  const auto help = std::find_if(advice.helps.begin(), advice.helps.end(),
+                                 [](const Help& h) { return h.words.starts_with("quick clear in place of clear"); });
+  return help == advice.helps.end() ? nullptr : &*help;
+}
+
+TEST(Advise, AnotherProductWithWhatIsBought) {
+  const Job job = with_quick_clear();
+  const Plan plan = make_plan(job, request);
+  ASSERT_EQ(plan.status, Status::feasible);
+  for (const Tries tries : {Tries::one_of_a_kind, Tries::all}) {
+    const Advice advice = advise(job, request, plan, tries);
+    ASSERT_TRUE(advice.waits_for_air);
+    EXPECT_GE(*advice.waits_for_air, noticeable);
+    const Help* help = quick_clear(advice);
+    ASSERT_NE(help, nullptr);
+    EXPECT_GE(help->sooner, noticeable);
+    EXPECT_LE(help->sooner, *advice.waits_for_air);
+    EXPECT_FALSE(help->dearer);  // nothing has a price
+    ASSERT_EQ(help->buys.size(), 2U);
+    for (const BuyChange& change : help->buys) {
+      EXPECT_EQ(change.was.empty(), change.product == "quick");
+      EXPECT_EQ(change.now.empty(), change.product == "clear");
+    }
+  }
+}
+
+TEST(Advise, NoProductThatTheOrderCannotTake) {
+  using Spoil = void (*)(Job&);
+  const Spoil spoils[] = {[](Job& job) { job.catalogue.products.at("quick").role = finish::Role::sealer; },
+                          [](Job& job) { job.catalogue.products.at("quick").film = !job.catalogue.products.at("clear").film; },
+                          [](Job& job) {
+                            job.catalogue.products.at("quick").work_rates = {{finish::Method::spray, SquareMetresPerHour(20)}};
+                          },
+                          [](Job& job) { job.catalogue.schedules.at("other").suits = finish::Suits::metal; },
+                          [](Job& job) {
+                            job.catalogue.products.at("clear").food_contact_when_cured = true;
+                            job.order.pieces[0].piece.food_contact = true;
+                          },
+                          [](Job& job) {  // under the clear lies one over which nobody has tried the quick clear
+                            finish::Product under = job.catalogue.products.at("clear");
+                            under.id = under.name = "under";
+                            under.role = finish::Role::sealer;
+                            job.catalogue.products.emplace("under", under);
+                            job.catalogue.products.at("quick").family = "another";
+                            job.catalogue.schedules.at("two-coats").steps[1].product = "under";
+                          }};
+  for (const Spoil spoil : spoils) {
+    Job job = with_quick_clear();
+    spoil(job);
+    const Advice advice = advise(job, request, make_plan(job, request), Tries::all);
+    ASSERT_TRUE(advice.waits_for_air);
+    EXPECT_EQ(quick_clear(advice), nullptr) << "case " << &spoil - spoils;
+  }
+}
+
+TEST(Advise, BetterAirNeverReadsAsWorse) {
+  for (const double degrees : {12, 16, 20}) {
+    JobKnobs knobs;
+    knobs.air = {Celsius(degrees), RelativeHumidity(0.35)};
+    knobs.pieces = 2;
+    const Job job = make_job(knobs);
+    const Plan plan = make_plan(job, request);
+    const Advice advice = advise(job, request, plan, Tries::all);
+    ASSERT_TRUE(advice.waits_for_air);
+    EXPECT_GE(*advice.waits_for_air, Hours(0));
+    for (const Help& help : advice.helps) {
+      EXPECT_LE(help.sooner, *advice.waits_for_air) << help.words;
+      EXPECT_TRUE(help.sooner >= Hours(1) || help.waits_less >= Hours(1)) << help.words;
+      EXPECT_EQ(help.start > plan.from, help.words.starts_with("start on "));
+    }
+  }
+}
+
+TEST(Advise, NothingAtOnceForALargeOrder) {
+  JobKnobs knobs;
+  knobs.air = {Celsius(15), RelativeHumidity(0.5)};
+  knobs.pieces = 12;
+  const Job job = make_job(knobs);
+  const Advice advice = advise(job, request, make_plan(job, request), Tries::one_of_a_kind);
+  EXPECT_TRUE(advice.too_large);
+  EXPECT_FALSE(advice.waits_for_air);
+}
+
 TEST(Propose, NothingForWhatOnlyTheOrderCanMend) {
   Job job = make_job();
   for (shop::DryingPlace& place : job.shop.places) place.length = Metres(0.1);

@@ -33,7 +33,7 @@ const Keys hand_over{"handle", "pack", "deliver", "light_use", "full_cure"};
 TEST(Json, Keys) {
   const plan::Plan plan = sample::table();
   EXPECT_EQ(keys_at(plan, ""), (Keys{"schema", "program", "from", "shop", "air", "surfaces", "finishes", "pieces", "events", "places",
-                                     "purchase", "warnings", "result"}));
+                                     "purchase", "warnings", "advice", "result"}));
   EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
   EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "ventilation", "working"}));
   EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
@@ -42,6 +42,7 @@ TEST(Json, Keys) {
   EXPECT_EQ(keys_at(plan, "/purchase/0"), (Keys{"finish", "area_m2", "need_l", "on_hand_l", "buy", "left_over_l", "cost", "currency"}));
   EXPECT_EQ(keys_at(plan, "/purchase/0/buy/0"), (Keys{"size_l", "count", "price"}));
   EXPECT_EQ(keys_at(plan, "/warnings/0"), (Keys{"code", "severity", "message", "where"}));
+  EXPECT_EQ(keys_at(plan, "/advice"), (Keys{"tried", "waits_for_air_h", "ready_after_longer_search", "helps"}));
   EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "objective", "bound", "gap", "seconds"}));
 }
 

@@ -1,9 +1,8 @@
 // A plan that waits for air: which single change helps most.
 #include <algorithm>
-#include <memory>
 
-#include "climate/shop_air.h"
 #include "plan/check.h"
+#include "plan/compare.h"
 #include "plan/propose.h"
 #include "plan/propose/levers.h"
 
@@ -11,81 +10,154 @@ namespace coatday::plan {
 
 namespace {
 
-constexpr std::size_t most_faces = 150;  // beyond, planning again and again would keep people waiting
+// Beyond, planning again and again would keep people waiting; a plan at once is not to wait for its advice at all.
+constexpr std::size_t most_faces = 1200, faces_at_once = 100, events_at_once = 100;
 constexpr int most_plans = 40;
+/// Conflicts and passes that make the plans of small orders comparable. Judgement, from the samples.
+constexpr long search = 1000;
+/// In one of a kind, as many products are tried in place of others.
+constexpr std::size_t most_products = 1;
+constexpr Hours least_gain{1};
+
+/// Hours until everything may be delivered in which nobody is at work on it.
+Hours waiting(const Plan& plan) {
+  Hours idle(*plan.ready - plan.from);
+  Instant until = plan.from;
+  for (const Event& event : plan.events) {  // by start
+    const Instant start = std::max(event.start, until), end = std::min(event.end, *plan.ready);
+    if (end <= start) continue;
+    idle -= Hours(end - start);
+    until = end;
+  }
+  return idle;
+}
+
+/// Until it is ready the shop's air is damper than the reference air at some time.
+bool damp(const Plan& plan) {
+  const auto rows = plan.air.rows();
+  return std::any_of(rows.begin(), rows.end(), [&](const climate::AirRow& row) {
+    return row.from >= plan.from && row.from < *plan.ready && row.air.humidity > finish::reference_air.humidity;
+  });
+}
+
+struct Trial {
+  Help help;
+  Job job;
+  Plan plan;
+};
 
 class Adviser {
  public:
-  Adviser(const Job& job, const Request& request, const Plan& plan) : job_(job), request_(request), plan_(plan) {}
+  Adviser(const Job& job, const Request& request, const Plan& plan, Tries tries)
+      : job_(job), request_(request), plan_(plan), all_(tries == Tries::all), ready_(*plan.ready) {}
 
   Advice run() {
-    Advice advice;
-    const auto ideal = attempt(change([](Job& job, Instant&) { job.air = always(); }, ""));
-    if (!ideal) return advice;
-    advice.waits_for_air = std::max(Hours(0), ideal->sooner);
-    if (ideal->sooner < noticeable) return advice;
-    std::vector<Lever> levers{warmth(job_, plan_, Heated::at_night), warmth(job_, plan_, Heated::throughout), dryness(job_, plan_)};
-    for (Lever& lever : another_product(job_)) levers.push_back(std::move(lever));
-    for (const Lever& lever : levers) {
-      if (const auto help = best(lever)) advice.helps.push_back(*help);
-    }
-    for (const Help& help : advice.helps)
-      advice.waits_for_air = std::max(*advice.waits_for_air, help.sooner);  // quick plans are not the best
-    if (const auto later = latest_start()) advice.helps.push_back(*later);
-    std::stable_sort(advice.helps.begin(), advice.helps.end(), [](const Help& a, const Help& b) { return a.sooner > b.sooner; });
-    return advice;
+    if (all_) search_alone();
+    const auto ideal = attempt(good_air());
+    if (!ideal) return advice_;
+    advice_.waits_for_air = std::max(Hours(0), ideal->help.sooner);
+    if (ideal->help.sooner < noticeable) return advice_;
+    add_air();
+    add_products();
+    for (const Help& help : advice_.helps) advice_.waits_for_air = std::max(*advice_.waits_for_air, help.sooner);
+    if (all_) add_later_start();
+    std::stable_sort(advice_.helps.begin(), advice_.helps.end(), [](const Help& a, const Help& b) { return a.sooner > b.sooner; });
+    return advice_;
   }
 
  private:
-  static AirMaker always() {
-    return [](Instant, Instant) { return std::make_unique<climate::ConstantAir>(finish::reference_air); };
+  /// What the search that every trial has does for the plan as it is: not to be told as a change's gain.
+  void search_alone() {
+    const auto same = attempt(change([](Job&, Instant&) {}, ""));
+    if (!same || same->help.sooner <= Hours(0)) return;
+    ready_ = same->help.ready;
+    advice_.searched = ready_;
   }
 
-  /// The plan with the change made. Nothing where that gives no sound plan, or no more may be made.
-  std::optional<Help> attempt(const Change& change) {
+  /// Heat by night alone is the smaller change: heat throughout has to gain an hour more.
+  void add_air() {
+    const auto throughout = best(warmth(job_, plan_, Heated::throughout));
+    const auto at_night = throughout || all_ ? best(warmth(job_, plan_, Heated::at_night)) : std::nullopt;
+    add(at_night, true);
+    if (!at_night || (throughout && throughout->sooner >= at_night->sooner + least_gain)) add(throughout, true);
+    if (all_ || damp(plan_)) add(best(dryness(job_, plan_)), true);
+  }
+
+  void add_products() {
+    std::vector<Lever> levers = another_product(job_);
+    if (!all_ && levers.size() > most_products) levers.resize(most_products);
+    for (const Lever& lever : levers) add(best(lever), false);
+  }
+
+  void add(const std::optional<Help>& help, bool air) {
+    if (!help) return;
+    advice_.helps.push_back(*help);
+    advice_.helps.back().air = air;
+  }
+
+  /// The last start of those that are tried after which nothing is ready later, and the waiting is less.
+  void add_later_start() {
+    std::optional<Help> last;
+    for (const Change& change : later_start(job_, request_)) {
+      auto trial = attempt(change);
+      if (!trial || trial->help.sooner < Hours(0) || !sound(*trial)) break;
+      if (trial->help.waits_less >= least_gain) last = std::move(trial->help);
+    }
+    add(last, false);
+  }
+
+  /// The plan with the change made. Nothing where that gives no plan, or no more may be made.
+  std::optional<Trial> attempt(const Change& change) {
     if (++made_ > most_plans) return std::nullopt;
-    Job job = job_;
-    Instant from = request_.from;
-    change.make(job, from);
-    const Plan plan = make_plan(job, {from, false});
-    if (plan.status != Status::feasible || !plan.ready || !check(plan, job).empty()) return std::nullopt;
-    return Help{change.words(plan), from, *plan.ready, Hours(*plan_.ready - *plan.ready)};
+    Trial trial{{}, job_, {}};
+    trial.help.start = request_.from;
+    change.make(trial.job, trial.help.start);
+    Request request{trial.help.start, false};
+    request.work = all_ ? search : 0;
+    trial.plan = make_plan(trial.job, request);
+    if (trial.plan.status != Status::feasible || !trial.plan.ready) return std::nullopt;
+    trial.help.words = change.words(trial.plan);
+    trial.help.ready = *trial.plan.ready;
+    trial.help.sooner = Hours(ready_ - *trial.plan.ready);
+    trial.help.waits_less = waiting(plan_) - waiting(trial.plan);
+    trial.help.buys = buy_changes(plan_, trial.plan);
+    trial.help.dearer = dearer(plan_, trial.plan);
+    return trial;
   }
 
-  /// What makes it ready soonest; of those within an hour the smallest.
+  static bool sound(const Trial& trial) { return check(trial.plan, trial.job).empty(); }
+
+  /// What makes it ready soonest; of those within an hour the smallest. Of one of a kind the largest alone.
   std::optional<Help> best(const Lever& lever) {
     std::vector<Help> helps;
     for (const Change& change : lever) {
-      auto help = attempt(change);
-      if (help && help->sooner >= Hours(1)) helps.push_back(*std::move(help));
+      if (!all_ && &change != &lever.back()) continue;
+      auto trial = attempt(change);
+      if (trial && trial->help.sooner >= (all_ ? least_gain : noticeable) && sound(*trial)) helps.push_back(std::move(trial->help));
     }
     const auto most = std::max_element(helps.begin(), helps.end(), [](const Help& a, const Help& b) { return a.sooner < b.sooner; });
     if (most == helps.end()) return std::nullopt;
-    return *std::find_if(helps.begin(), helps.end(), [&](const Help& help) { return help.sooner >= most->sooner - Hours(1); });
-  }
-
-  /// The last start of those that are tried after which nothing is ready later.
-  std::optional<Help> latest_start() {
-    std::optional<Help> last;
-    for (const Change& change : later_start(job_, request_)) {
-      auto help = attempt(change);
-      if (!help || help->sooner < Hours(0)) break;
-      last = std::move(help);
-    }
-    return last;
+    return *std::find_if(helps.begin(), helps.end(), [&](const Help& help) { return help.sooner >= most->sooner - least_gain; });
   }
 
   const Job& job_;
   const Request& request_;
   const Plan& plan_;
+  bool all_;
+  Instant ready_;
+  Advice advice_;
   int made_ = 0;
 };
 
 }  // namespace
 
-Advice advise(const Job& job, const Request& request, const Plan& plan) {
-  if (plan.status != Status::feasible || !plan.ready || plan.faces.size() > most_faces) return {};
-  return Adviser(job, request, plan).run();
+Advice advise(const Job& job, const Request& request, const Plan& plan, Tries tries) {
+  if (plan.status != Status::feasible || !plan.ready) return {};
+  const bool at_once = tries == Tries::one_of_a_kind;
+  Advice too_large;
+  too_large.too_large = true;
+  if (plan.faces.size() > (at_once ? faces_at_once : most_faces) || (at_once && plan.events.size() > events_at_once)) return too_large;
+  return Adviser(job, request, plan, tries).run();
 }
 
 }  // namespace coatday::plan

@@ -39,6 +39,27 @@ class Conditioned : public climate::AirSource {
   When when_;
 };
 
+/// 23 °C or warmer, 30 to 50 % RH: dry air speeds most finishes, but below 30 % times are less sure and late sides later.
+class GoodAir : public climate::AirSource {
+ public:
+  explicit GoodAir(std::unique_ptr<climate::AirSource> source) : source_(std::move(source)) {}
+
+  [[nodiscard]] climate::Air at(Instant t) const override { return good(source_->at(t)); }
+  [[nodiscard]] climate::Air mean(Instant from, Instant until) const override { return good(source_->mean(from, until)); }
+  [[nodiscard]] climate::Origin origin(Instant t) const override { return source_->origin(t); }
+  [[nodiscard]] std::string describe(Units units) const override { return source_->describe(units); }
+
+ private:
+  static climate::Air good(climate::Air air) {
+    constexpr RelativeHumidity driest(0.3);
+    const Celsius warm = std::max(air.temperature, finish::reference_air.temperature);
+    const RelativeHumidity humidity = climate::relative_humidity(warm, climate::humidity_ratio(air));
+    return {warm, std::clamp(humidity, driest, finish::reference_air.humidity)};
+  }
+
+  std::unique_ptr<climate::AirSource> source_;
+};
+
 bool always(Instant) { return true; }
 
 void condition(Job& job, Celsius floor, RelativeHumidity ceiling, const When& when) {
@@ -103,6 +124,14 @@ Lever dryness(const Job&, const Plan& plan) {
                            fmt::format("keep the shop's air at {:.0f} % RH or drier, nights too", percent)));
   }
   return lever;
+}
+
+Change good_air() {
+  return change(
+      [](Job& job, Instant&) {
+        job.air = [make = job.air](Instant from, Instant until) { return std::make_unique<GoodAir>(make(from, until)); };
+      },
+      "good air at all hours");
 }
 
 }  // namespace coatday::plan

@@ -1,5 +1,6 @@
 // Another product of the same role.
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include <fmt/core.h>
@@ -12,8 +13,22 @@ namespace {
 
 constexpr std::size_t most_others = 4;  // of each product
 
-bool errs(const std::vector<Finding>& found) {
-  return std::any_of(found.begin(), found.end(), [](const Finding& f) { return f.severity == Severity::error; });
+using Counts = std::map<std::pair<std::string, std::string>, std::size_t>;
+
+/// Errors and warnings, by what they are and what they are about.
+Counts mistakes(const Job& job) {
+  Counts counts;
+  for (const Finding& finding : judge(job)) {
+    if (finding.severity != Severity::note) ++counts[{finding.code, finding.subject}];
+  }
+  return counts;
+}
+
+bool worse(const Counts& now, const Counts& before) {
+  return std::any_of(now.begin(), now.end(), [&](const auto& one) {
+    const auto was = before.find(one.first);
+    return was == before.end() || was->second < one.second;
+  });
 }
 
 std::set<std::string> products_in_use(const Job& job, const std::set<std::string>& schedules) {
@@ -72,6 +87,16 @@ bool could_stand_for(const finish::Product& other, const finish::Product& produc
   return time && faster && *faster < *time;
 }
 
+/// That could stand for it, the fastest last.
+std::vector<const finish::Product*> others(const Job& job, const std::set<std::string>& schedules, const finish::Product& product) {
+  std::vector<const finish::Product*> result;
+  for (const auto& [id, other] : job.catalogue.products) {
+    if (could_stand_for(other, product) && suits_as_well(job, schedules, id, product.id)) result.push_back(&other);
+  }
+  std::stable_sort(result.begin(), result.end(), [](const auto* a, const auto* b) { return *drying_time(*a) > *drying_time(*b); });
+  return result;
+}
+
 }  // namespace
 
 std::vector<Lever> another_product(const Job& job) {
@@ -79,20 +104,21 @@ std::vector<Lever> another_product(const Job& job) {
   for (const OrderPiece& piece : job.order.pieces) {
     for (const piece::Part& part : piece.piece.parts) schedules.insert(part.schedule);
   }
+  const Counts before = mistakes(job);
   std::vector<Lever> levers;
   for (const std::string& id : products_in_use(job, schedules)) {
     const finish::Product& product = *job.catalogue.product(id);
     Lever lever;
-    for (const auto& [other_id, other] : job.catalogue.products) {
-      if (lever.size() == most_others) break;
-      if (!could_stand_for(other, product) || !suits_as_well(job, schedules, other_id, id)) continue;
-      const auto make = [schedules, id, other_id = other_id](Job& changed, Instant&) { replace(changed, schedules, id, other_id); };
+    for (const finish::Product* one : others(job, schedules, product)) {
+      const finish::Product& other = *one;
+      const auto make = [schedules, id, other_id = other.id](Job& changed, Instant&) { replace(changed, schedules, id, other_id); };
       Job changed = job;
       Instant from{};
       make(changed, from);
-      if (errs(judge(changed))) continue;
+      if (worse(mistakes(changed), before)) continue;
       lever.push_back(change(make, fmt::format("{} in place of {}, as many coats; try it on a board first", other.name, product.name)));
     }
+    if (lever.size() > most_others) lever.erase(lever.begin(), lever.end() - most_others);
     if (!lever.empty()) levers.push_back(std::move(lever));
   }
   return levers;

@@ -25,15 +25,16 @@ using Lever = std::vector<Change>;
 enum class Heated { at_night, throughout, either };
 [[nodiscard]] Lever warmth(const Job&, const Plan&, Heated = Heated::either);
 [[nodiscard]] Lever dryness(const Job&, const Plan&);
-/// Another product of the same role in place of one that is used, faster drying by its record, on the same material
-/// in some schedule, and right by every rule of judge().
+/// 23 °C or warmer and 30 to 50 % RH at all hours: the reference air, or what dries faster without being unusual.
+[[nodiscard]] Change good_air();
+/// Another product of the same role in place of one that is used, faster drying by its record, on the same material in some schedule, and
+/// with nothing that judge() refuses or warns of anew: what it goes over and under, both faces, methods, food. Fastest last.
 [[nodiscard]] std::vector<Lever> another_product(const Job&);
 /// Somebody for two hours of one day, one more person, two more. Plans with one more to see when there would be something for them to do.
 [[nodiscard]] Lever hands(const Job&, const Request&);
 [[nodiscard]] Lever places(const Job&, std::size_t place);
 /// Friday's hours on a Saturday or a Sunday that has none.
 [[nodiscard]] Lever another_day(const Job&);
-/// Only for where nothing fits at all: what stands in the way may pass.
 [[nodiscard]] Lever later_start(const Job&, const Request&);
 
 }  // namespace coatday::plan
