@@ -210,7 +210,7 @@ TEST(Advise, NoProductThatTheOrderCannotTake) {
   const Spoil spoils[] = {[](Job& job) { job.catalogue.products.at("quick").role = finish::Role::sealer; },
                           [](Job& job) { job.catalogue.products.at("quick").film = !job.catalogue.products.at("clear").film; },
                           [](Job& job) {
-                            job.catalogue.products.at("quick").work_rates = {{finish::Method::spray, SquareMetresPerHour(20)}};
+                            job.catalogue.products.at("quick").work_rates = {{finish::Method::hvlp_spray, SquareMetresPerHour(20)}};
                           },
                           [](Job& job) { job.catalogue.schedules.at("other").suits = finish::Suits::metal; },
                           [](Job& job) {
