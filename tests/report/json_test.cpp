@@ -48,18 +48,18 @@ TEST(Json, Keys) {
 
 TEST(Json, KeysOfFinishes) {
   const plan::Plan plan = sample::table();
-  EXPECT_EQ(keys_at(plan, "/finishes/clear"),
-            (Keys{"name", "base", "role", "mechanism", "reference_air", "stages_h", "drying_clock", "cure_clock", "stage_clocks", "limits",
-                  "spreading_rate_m2_per_l", "pot_life_h", "induction_h", "voc_g_per_l", "solvent"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear"), (Keys{"name", "base", "role", "mechanism", "reference_air", "stages_h", "drying_clock",
+                                                    "cure_clock", "stage_clocks", "rate_factor", "limits", "times_for_wet_film_um",
+                                                    "spreading_rate_m2_per_l", "pot_life_h", "induction_h", "voc_g_per_l", "solvent"}));
   EXPECT_EQ(keys_at(plan, "/finishes/clear/stage_clocks"), stages);
   EXPECT_EQ(keys_at(plan, "/finishes/clear/stages_h"), stages);
   EXPECT_EQ(keys_at(plan, "/finishes/clear/reference_air"), (Keys{"temperature_c", "relative_humidity"}));
   EXPECT_EQ(keys_at(plan, "/finishes/clear/limits"),
             (Keys{"min_c", "max_c", "max_relative_humidity", "dew_point_margin_k", "hold_h", "hold_above_c"}));
-  EXPECT_EQ(keys_at(plan, "/finishes/clear/drying_clock"),
-            (Keys{"law", "wet_bulb_share", "no_credit_below_c", "min_c", "max_c", "min_relative_humidity", "max_relative_humidity"}));
-  EXPECT_EQ(keys_at(plan, "/finishes/clear/cure_clock"), (Keys{"law", "ea_kj_per_mol", "no_credit_below_c", "min_c", "max_c",
-                                                               "min_relative_humidity", "max_relative_humidity", "starts"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/drying_clock"), (Keys{"law", "wet_bulb_share", "wet_bulb_share_range", "no_credit_below_c",
+                                                                 "min_c", "max_c", "min_relative_humidity", "max_relative_humidity"}));
+  EXPECT_EQ(keys_at(plan, "/finishes/clear/cure_clock"), (Keys{"law", "ea_kj_per_mol", "ea_range_kj_per_mol", "no_credit_below_c", "min_c",
+                                                               "max_c", "min_relative_humidity", "max_relative_humidity", "starts"}));
 }
 
 TEST(Json, KeysOfPiecesAndEvents) {
