@@ -54,7 +54,7 @@ RC_GTEST_PROP(LogDate, AnyBytesAreADateOrNone, ()) {
   const auto text =
       *rc::gen::container<std::string>(rc::gen::element('1', '2', '0', ':', '-', '/', ' ', 'T', 'a', 'm', 'Z', '+', '.', 'J'));
   const auto time = read(text);
-  RC_ASSERT(!time || year_month_day(day_of(*time)).ok());
+  if (time) RC_ASSERT(year_month_day(day_of(*time)).ok());  // an RC_ASSERT evaluates both sides of an `or`
 }
 
 const Zone chicago = Zone::find("America/Chicago").value();
