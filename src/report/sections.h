@@ -43,10 +43,4 @@ struct FaceVerdict {
 /// The start of a caution, as far as its first stop.
 [[nodiscard]] std::string short_caution(const std::string& text);
 
-/// Nothing is done from `from` until `until`, though there is somebody to do it: what is waited for.
-[[nodiscard]] Lines idle_lines(const plan::Plan&, Instant from, Instant until, const Look&);
-/// What dries from `from` on, with what it waits for.
-[[nodiscard]] Lines night_lines(const plan::Plan&, Instant from, const Look&);
-[[nodiscard]] bool anything_dries(const plan::Plan&, Instant from, Instant until);
-
 }  // namespace coatday::report

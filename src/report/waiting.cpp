@@ -5,13 +5,11 @@
 #include <iterator>
 #include <tuple>
 
-#include "report/sections.h"
+#include "report/day_list.h"
 #include "report/words.h"
 
 namespace coatday::report {
 namespace {
-
-constexpr int body_column = 15;
 
 /// A step that has to wait for an earlier one.
 struct Wait {
@@ -83,7 +81,7 @@ std::string on_loads(const std::vector<std::string>& loads) {
   return fmt::format(" on {}, {} and {} more", loads[0], loads[1], loads.size() - 2);
 }
 
-Text wait_words(const plan::Plan& plan, const SharedWait& wait, LocalDay today) {
+std::string wait_words(const plan::Plan& plan, const SharedWait& wait, LocalDay today) {
   return wait.first + on_loads(wait.loads) + (wait.dries ? " dries; " : " rests; ") + wait.next + " from " +
          instant_words(wait.earliest, plan.shop.zone, today) + (wait.same_time ? "" : " on");
 }
@@ -125,7 +123,7 @@ std::vector<Wait> of_last_coats(const std::vector<Wait>& waits) {
 }
 
 // No clock holds up what starts then: closing time, the air or other work does.
-Text held_up(const plan::Plan& plan, Instant until) {
+std::string held_up(const plan::Plan& plan, Instant until) {
   const auto next = std::find_if(plan.events.begin(), plan.events.end(), [until](const plan::Event& e) { return e.start == until; });
   if (next == plan.events.end() || next->why.empty()) return "nothing to do on this order";
   return next->name + ": " + next->why;
@@ -133,26 +131,21 @@ Text held_up(const plan::Plan& plan, Instant until) {
 
 }  // namespace
 
-Lines idle_lines(const plan::Plan& plan, Instant from, Instant until, const Look& look) {
+std::string idle_words(const plan::Plan& plan, Instant from, Instant until) {
   constexpr Minutes worth_telling{15};
-  if (working_minutes(plan, from, until) < worth_telling) return {};
+  if (working_minutes(plan, from, until) < worth_telling) return "";
   const LocalDay today = local_day(from, plan.shop.zone);
-  const Text head = "  " + Text(clock_time(plan.shop.zone.to_local(from))) +
-                    padded(format_hours_minutes(ceil_minutes(until - from)), 6, Align::right) + "  " + Text("wait: ", Ink::faint);
-  Text body;
+  std::string words;
   for (const SharedWait& wait : shared(waits_that_end_with(plan, from, until)))
-    body += (body.empty() ? "" : "; ") + wait_words(plan, wait, today);
-  return hang(head, body.empty() ? held_up(plan, until) : body, look);
+    words += (words.empty() ? "" : "; ") + wait_words(plan, wait, today);
+  return words.empty() ? held_up(plan, until) : words;
 }
 
-Lines night_lines(const plan::Plan& plan, Instant from, const Look& look) {
-  Lines lines;
+std::vector<std::string> night_words(const plan::Plan& plan, Instant from) {
+  std::vector<std::string> words;
   const LocalDay today = local_day(from, plan.shop.zone);
-  for (const SharedWait& wait : shared(of_last_coats(next_of_each(waits_over(plan, from))))) {
-    const Text head = "  " + padded(Text(lines.empty() ? "night:" : "", Ink::faint), body_column - 2);
-    append(lines, hang(head, wait_words(plan, wait, today), look));
-  }
-  return lines;
+  for (const SharedWait& wait : shared(of_last_coats(next_of_each(waits_over(plan, from))))) words.push_back(wait_words(plan, wait, today));
+  return words;
 }
 
 bool anything_dries(const plan::Plan& plan, Instant from, Instant until) {
