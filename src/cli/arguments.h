@@ -44,6 +44,8 @@ struct Arguments {
   double effort = 0;  ///< seconds to go on looking for a better plan and a proof; 0: the first good plan
   std::string keep;   ///< the file of an earlier plan; empty: none
   bool strict = false;
+  std::string output;  ///< path of the file to write; empty: standard output
+  bool force = false;  ///< the output file may overwrite one that coatday did not make
   Colour colour = Colour::automatic;
 };
 

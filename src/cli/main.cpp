@@ -1,5 +1,6 @@
 #include <cstdio>
 
+#include "cli/output_file.h"
 #include "cli/run.h"
 
 namespace {
@@ -11,9 +12,10 @@ bool write(std::FILE* file, const std::string& text) {
 }  // namespace
 
 int main(int count, char** words) {
-  const auto outcome = coatday::cli::run({words + (count > 0 ? 1 : 0), words + count}, coatday::cli::this_machine());
+  using namespace coatday;
+  const cli::Outcome outcome = cli::written(cli::run({words + (count > 0 ? 1 : 0), words + count}, cli::this_machine()));
   const bool written = write(stdout, outcome.out);
   if (!written) std::fputs("coatday: error: the output cannot be written\n", stderr);
   write(stderr, outcome.err);
-  return written ? outcome.status : coatday::cli::bad_input;
+  return written ? outcome.status : cli::bad_input;
 }

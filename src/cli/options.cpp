@@ -52,6 +52,14 @@ Option kept(const std::string& name, Words Arguments::*member) {
           }};
 }
 
+/// Said or not.
+Option flag(const std::string& name, bool Arguments::*member) {
+  return {name, Takes::nothing, [member](const Words&, Arguments& arguments) -> Read {
+            arguments.*member = true;
+            return {};
+          }};
+}
+
 constexpr double thorough = 30;  // seconds
 constexpr double most_effort = 86'400;
 
@@ -169,13 +177,10 @@ Option from_air() { return of_board("--from", input::parse_air, &BoardAsked::fro
 Option keep() { return kept("--keep", &Arguments::keep); }
 Option effort() { return {"--effort", Takes::word, read_effort}; }
 Option units() { return choice<Units>("--units", &Arguments::units, {{"us", Units::us}, {"metric", Units::metric}}); }
-Option strict() {
-  return {"--strict", Takes::nothing, [](const Words&, Arguments& arguments) -> Read {
-            arguments.strict = true;
-            return {};
-          }};
-}
+Option strict() { return flag("--strict", &Arguments::strict); }
 Option set() { return kept("--set", &Arguments::set); }
+Option output() { return kept("-o", &Arguments::output); }
+Option force() { return flag("--force", &Arguments::force); }
 Option own() { return kept("--own", &Arguments::own); }
 Option colour() {
   return choice<Colour>("--colour", &Arguments::colour,

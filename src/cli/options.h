@@ -29,6 +29,8 @@ namespace coatday::cli {
 [[nodiscard]] Option units();
 [[nodiscard]] Option strict();
 [[nodiscard]] Option set();
+[[nodiscard]] Option output();  ///< -o, a file; with output_file.h
+[[nodiscard]] Option force();
 [[nodiscard]] Option own();
 [[nodiscard]] Option colour();
 

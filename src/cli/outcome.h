@@ -1,6 +1,7 @@
 #pragma once
-// What a command did: text for both streams and the exit status. Nothing is written before it is complete.
+// What a command did: text for both streams, a file and the exit status. Nothing is written before it is complete.
 
+#include <optional>
 #include <string>
 
 namespace coatday::cli {
@@ -13,10 +14,19 @@ enum Status {
   our_fault = 3,  ///< the checker refused a plan of our own
 };
 
+/// A file to be written, see output_file.h.
+struct OutputFile {
+  std::string path;
+  std::string content;
+  std::string mark;    ///< stands near the beginning of every file of this kind that coatday makes
+  bool force = false;  ///< also over a file without the mark
+};
+
 struct Outcome {
   int status = done;
   std::string out;
   std::string err;
+  std::optional<OutputFile> file{};  ///< before the streams, which only tell of it once it is there
 };
 
 /// "coatday: error: ...", ended.
