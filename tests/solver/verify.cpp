@@ -23,7 +23,10 @@ std::string text(Literal l) {
 
 }  // namespace
 
-Fresh::Fresh(const Problem& problem) : model_(problem) { dead_ = !model_.engine.begin(); }
+Fresh::Fresh(const Problem& problem) : model_(problem) {
+  model_.engine.leave_nothing_out();
+  dead_ = !model_.engine.begin();
+}
 
 bool Fresh::follow(const learn::Model& other) {
   std::vector<std::pair<learn::Var, std::pair<int, int>>> asked;

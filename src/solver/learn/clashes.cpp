@@ -10,14 +10,6 @@ namespace {
 constexpr std::size_t most = 300;          // tasks in all sets together
 constexpr std::size_t effort = 2'000'000;  // seeds times tasks squared
 
-Time shortest(const Trail& trail, const Use& use) {
-  const Mapping& f = use.endings[0].f;
-  if (f.constant()) return f.lag();
-  Time result = never;
-  for (Time t = trail.low(use.begin); t <= trail.high(use.begin); ++t) result = std::min(result, f.at(t) - t);
-  return result;
-}
-
 // The seed, then again and again whoever leaves the longest work that may still come in.
 std::vector<std::size_t> grow(const Clashes& clashes, std::size_t seed) {
   std::vector<std::size_t> members{seed}, candidates;
@@ -43,14 +35,22 @@ std::vector<std::size_t> grow(const Clashes& clashes, std::size_t seed) {
 
 }  // namespace
 
+std::optional<Time> shortest(const Trail& trail, const Use& use) {
+  if (use.endings.size() != 1 || use.endings[0].x != use.begin || use.endings[0].absent >= 0) return std::nullopt;
+  const Mapping& f = use.endings[0].f;
+  if (f.constant()) return f.lag();
+  Time result = never;
+  for (Time t = trail.low(use.begin); t <= trail.high(use.begin); ++t) result = std::min(result, f.at(t) - t);
+  return result;
+}
+
 Clashes find_clashes(const Trail& trail, const std::vector<Use>& uses, const std::vector<Resource>& resources) {
   Clashes result;
   std::vector<std::vector<int>> amounts;  // by task and resource
   for (const Use& use : uses) {
-    if (!use.conditions.empty() || use.endings.size() != 1 || use.endings[0].x != use.begin || use.endings[0].absent >= 0) continue;
-    const Time length = shortest(trail, use);
-    if (length <= 0) continue;
-    result.tasks.push_back({use.begin, length});
+    const auto length = shortest(trail, use);
+    if (!use.conditions.empty() || !length || *length <= 0) continue;
+    result.tasks.push_back({use.begin, *length});
     result.ends.push_back(use.endings[0].f);
     amounts.emplace_back(resources.size(), 0);
     for (const Demand& d : use.demands) amounts.back()[at(d.resource)] = d.amount;

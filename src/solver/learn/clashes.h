@@ -1,10 +1,15 @@
 #pragma once
 // Uses of which no two may overlap.
 
+#include <optional>
+
 #include "solver/learn/cumulative.h"
 #include "solver/learn/disjunctive.h"
 
 namespace coatday::solver::learn {
+
+/// How long the use lasts at least, where its end depends on nothing but its begin.
+[[nodiscard]] std::optional<Time> shortest(const Trail&, const Use&);
 
 /// Among the uses that are certain and last a time that depends on nothing but their begin, each with its shortest length.
 struct Clashes {

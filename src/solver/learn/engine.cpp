@@ -46,6 +46,10 @@ bool Engine::propagate() {
   return true;
 }
 
+void Engine::leave_nothing_out() {
+  for (const auto& p : propagators_) p->leave_nothing_out();
+}
+
 bool Engine::settle() {
   while (next_ < trail.length()) {
     const Entry entry = trail[next_++];

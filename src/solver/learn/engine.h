@@ -32,6 +32,7 @@ class Engine {
   bool begin();
 
   bool propagate();
+  void leave_nothing_out();  ///< for checks, see Propagator
   void decide(Literal);
   void deepen();
   void back(int level);

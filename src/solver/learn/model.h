@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "solver/learn/clashes.h"
+#include "solver/learn/energetic.h"
 #include "solver/learn/engine.h"
 #include "solver/problem.h"
 
@@ -82,6 +83,7 @@ class Model {
   void add_resources();
   [[nodiscard]] std::vector<Use> activity_uses();
   void add_cliques(const Clashes&);
+  void add_energy(const std::vector<Use>&);
   void add_hold(int, std::vector<Use>&);
   [[nodiscard]] bool fits(const Demand&) const;
   // model_orders.cpp

@@ -29,8 +29,10 @@ void Model::add_resources() {
   std::vector<int> capacities;
   for (const Resource& r : problem_.resources) capacities.push_back(r.capacity);
   const Clashes clashes = find_clashes(engine.trail, uses, problem_.resources);
+  const std::vector<Use> all = uses;
   engine.add(std::make_unique<Cumulative>(capacities, std::move(uses), first, last), wakes);
   add_cliques(clashes);
+  add_energy(all);
   add_orders(clashes);
 }
 
@@ -39,6 +41,20 @@ void Model::add_cliques(const Clashes& clashes) {
     auto disjunctive = std::make_unique<Disjunctive>(tasks);
     const auto wakes = disjunctive->wakes();
     engine.add(std::move(disjunctive), wakes);
+  }
+}
+
+void Model::add_energy(const std::vector<Use>& uses) {
+  for (int r = 0; r < static_cast<int>(problem_.resources.size()); ++r) {
+    std::vector<Energetic::Job> jobs;
+    for (const Use& use : uses) {
+      const auto demand = std::find_if(use.demands.begin(), use.demands.end(), [r](const Demand& d) { return d.resource == r; });
+      const auto length = shortest(engine.trail, use);
+      if (demand != use.demands.end() && length && *length > 0) jobs.push_back({{use.begin, *length}, demand->amount, use.conditions});
+    }
+    auto energetic = std::make_unique<Energetic>(problem_.resources[at(r)].capacity, std::move(jobs));
+    const auto wakes = energetic->wakes();
+    engine.add(std::move(energetic), wakes);
   }
 }
 

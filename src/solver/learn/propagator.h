@@ -19,6 +19,8 @@ class Propagator {
   /// A level begins; the levels above `level` are undone (and all that it was woken for since).
   virtual void deepen() {}
   virtual void back(int /*level*/) {}
+  /// For checks: from now on it must conclude all that any of its explanations says.
+  virtual void leave_nothing_out() {}
 };
 
 }  // namespace coatday::solver::learn
