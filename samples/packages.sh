@@ -20,6 +20,6 @@ install_packages() {
 }
 
 build_packages=(g++ cmake ninja-build libhowardhinnant-date-dev libfmt-dev libcli11-dev libyaml-cpp-dev nlohmann-json3-dev libexpected-dev
-                tzdata)
+                libical-dev tzdata)
 test_packages=(libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev flatzinc)
 command -v npm >/dev/null || test_packages+=(nodejs npm)  # where node has come another way, it is kept

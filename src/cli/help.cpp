@@ -10,6 +10,7 @@ Usage: coatday COMMAND ...
 
   plan ORDER.yaml...       the whole plan, day by day, of one order or several
   buy ORDER.yaml           what has to be bought for it
+  calendar ORDER.yaml      the plan for the calendar of a phone or a computer
   why ORDER.yaml [EVENT]   why a step of the plan starts when it does
   what-if ORDER.yaml       what a change would do, or which change helps most
   air SHOP.yaml            the shop's air, day by day, and what may go on in it
