@@ -6,11 +6,11 @@
 namespace coatday::cli {
 
 [[nodiscard]] Command plan_command();
+[[nodiscard]] Command page_command();
 [[nodiscard]] Command buy_command();
 [[nodiscard]] Command why_command();
 [[nodiscard]] Command what_if_command();
 [[nodiscard]] Command air_command();
-[[nodiscard]] Command calendar_command();
 [[nodiscard]] Command check_command();
 [[nodiscard]] Command area_command();
 [[nodiscard]] Command finishes_command();

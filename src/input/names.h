@@ -5,9 +5,10 @@
 #include <string>
 #include <string_view>
 
-#include "quantity/kebab.h"
-
 namespace coatday::input {
+
+/// "Low shelf (oak)" -> "low-shelf-oak": lower case ASCII letters and digits, all else a hyphen or nothing.
+[[nodiscard]] std::string kebab(std::string_view name);
 
 /// Ids that differ: a second "leg" becomes "leg-2". A name without ASCII letters takes the fallback.
 class Ids {

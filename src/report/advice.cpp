@@ -33,8 +33,7 @@ std::string buy_words(const plan::Plan& plan, const plan::Help& help, Units unit
 
 Lines help_lines(const plan::Plan& plan, const plan::Advice& advice, const Look& look) {
   Lines lines;
-  for (const plan::Help& help : advice.helps)
-    append(lines, hang("  - ", help.words + ": " + then_words(plan, help) + buy_words(plan, help, look.units), look));
+  for (const plan::Help& help : advice.helps) append(lines, hang("  - ", help_words(plan, help, look.units), look));
   if (std::any_of(advice.helps.begin(), advice.helps.end(), [](const plan::Help& help) { return help.air; }))
     append(lines, heat_caution(look));
   return lines;
@@ -52,17 +51,21 @@ std::string waits_words(const plan::Plan& plan, const plan::Advice& advice) {
 
 }  // namespace
 
+std::string help_words(const plan::Plan& plan, const plan::Help& help, Units units) {
+  return help.words + ": " + then_words(plan, help) + buy_words(plan, help, units);
+}
+
 std::string cans_words(const std::vector<plan::Bought>& cans, Units units) {
   std::vector<std::string> sizes;
   for (const plan::Bought& can : cans) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_words(can.size, units));
   return listed(sizes);
 }
 
-Lines heat_caution(const Look& look) {
-  return hang(Text("Caution  ", Ink::heed),
-              "no flame, spark or glowing heater while solvent vapour is about; heat and ventilate as the labels and the local code say.",
-              look);
+std::string heat_caution_words() {
+  return "no flame, spark or glowing heater while solvent vapour is about; heat and ventilate as the labels and the local code say.";
 }
+
+Lines heat_caution(const Look& look) { return hang(Text("Caution  ", Ink::heed), heat_caution_words(), look); }
 
 Lines change_title(const std::string& order, const plan::Plan& plan, const Look& look) {
   return wrap(Text(order, Ink::strong) + "  from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))), look.columns);

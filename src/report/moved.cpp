@@ -12,16 +12,6 @@ namespace {
 
 constexpr std::size_t most_lines = 20;  // with what stands around them, no more than a screen
 
-std::string rest_words(const plan::Changes& changes) {
-  std::string words = counted(changes.stayed, "step stays", "steps stay") + " where " + (changes.stayed == 1 ? "it was" : "they were");
-  if (changes.added > 0) words += "; " + counted(changes.added, "is new", "are new");
-  if (changes.unknown > 0) {
-    words += "; " + counted(changes.unknown, "step", "steps") + " of the earlier plan " + (changes.unknown == 1 ? "is" : "are") +
-             " not in this one";
-  }
-  return words + ".";
-}
-
 std::string whose(const plan::Plan& plan, const plan::Event& event) {
   if (plan.pieces.size() < 2 || !event.piece) return event.load;
   return plan.pieces.at(*event.piece).name + (event.load.empty() ? "" : " / " + event.load);
@@ -38,6 +28,16 @@ Table rows(const plan::Plan& plan, const std::vector<plan::Move>& moved, std::si
 }
 
 }  // namespace
+
+std::string rest_words(const plan::Changes& changes) {
+  std::string words = counted(changes.stayed, "step stays", "steps stay") + " where " + (changes.stayed == 1 ? "it was" : "they were");
+  if (changes.added > 0) words += "; " + counted(changes.added, "is new", "are new");
+  if (changes.unknown > 0) {
+    words += "; " + counted(changes.unknown, "step", "steps") + " of the earlier plan " + (changes.unknown == 1 ? "is" : "are") +
+             " not in this one";
+  }
+  return words + ".";
+}
 
 Lines moves(const plan::Plan& plan, const std::vector<plan::Move>& moved, const Look& look) {
   Lines lines;

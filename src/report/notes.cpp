@@ -18,8 +18,6 @@ Text severity(plan::Severity s) {
   return {};
 }
 
-std::string place(const Location& where) { return where.line > 0 ? fmt::format(" ({}:{}:{})", where.file, where.line, where.column) : ""; }
-
 }  // namespace
 
 Lines findings(const std::vector<plan::Finding>& all, const Look& look) {
@@ -27,7 +25,7 @@ Lines findings(const std::vector<plan::Finding>& all, const Look& look) {
   Lines lines{Text("Findings", Ink::strong)};
   for (const plan::Finding& finding : all) {
     const std::string subject = finding.subject.empty() ? "" : finding.subject + ": ";
-    append(lines, hang("  " + padded(severity(finding.severity), 9), subject + finding.message + place(finding.where), look));
+    append(lines, hang("  " + padded(severity(finding.severity), 9), subject + finding.message + place_words(finding.where), look));
   }
   return lines;
 }
@@ -39,14 +37,22 @@ Lines cautions(const plan::Plan& plan, const Look& look) {
   return lines;
 }
 
+std::string place_words(const Location& where) {
+  return where.line > 0 ? fmt::format(" ({}:{}:{})", where.file, where.line, where.column) : "";
+}
+
+std::string contradiction_words(const plan::Plan& plan) {
+  if (plan.status == plan::Status::feasible) return "";
+  if (plan.status == plan::Status::not_found) return "No plan was found in the time given, and none is proven impossible.";
+  if (plan.contradiction.empty()) return "There is no plan: the errors below have to be mended first.";
+  return plan.contradiction.size() == 1 ? "There is no plan. The reason:" : "There is no plan. These cannot all be so:";
+}
+
 Lines contradiction(const plan::Plan& plan, const Look& look) {
   if (plan.status == plan::Status::feasible) return {};
-  if (plan.status == plan::Status::not_found) {
-    return hang("", "No plan was found in the time given, and none is proven impossible.", look);
-  }
-  if (plan.contradiction.empty()) return hang("", "There is no plan: the errors below have to be mended first.", look);
-  Lines lines =
-      hang("", Text("There is no plan. ", Ink::bad) + (plan.contradiction.size() == 1 ? "The reason:" : "These cannot all be so:"), look);
+  const bool told = plan.status == plan::Status::infeasible && !plan.contradiction.empty();
+  Lines lines = hang("", Text(contradiction_words(plan), told ? Ink::bad : Ink::plain), look);
+  if (!told) return lines;
   for (const std::string& requirement : plan.contradiction) append(lines, hang("  - ", requirement, look));
   return lines;
 }

@@ -2,6 +2,7 @@
 // The parts that the reports are put together from. Inside this room only.
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "plan/plan.h"
@@ -16,9 +17,17 @@ namespace coatday::report {
 /// "logger until Tue 12 Jan 13:30; then timetable"; empty where all hours rest on one source.
 [[nodiscard]] std::string air_hours(const plan::Plan&);
 [[nodiscard]] Lines summary(const plan::Plan&, const std::string& order, const Look&);
+/// How good the plan is, or that there is none.
+[[nodiscard]] std::string verdict_words(const plan::Plan&);
+/// What the shop's ventilation does to the finishes in use; empty where nothing.
+[[nodiscard]] std::string room_words(const plan::Plan&);
 [[nodiscard]] Lines purchase(const plan::Plan&, const Look&);
 [[nodiscard]] Lines hand_over(const plan::Plan&, const Look&);
-/// The fresh air that solvent vapour takes, against the shop's.
+/// A label and what it says.
+using Facts = std::vector<std::pair<std::string, std::string>>;
+/// The fresh air that solvent vapour takes, against the shop's. Nothing where there is none.
+[[nodiscard]] Facts vapour_facts(const plan::Plan&, Units);
+[[nodiscard]] std::string vapour_caution();
 [[nodiscard]] Lines vapour(const plan::Plan&, const Look&);
 [[nodiscard]] Lines findings(const std::vector<plan::Finding>&, const Look&);
 [[nodiscard]] Lines cautions(const plan::Plan&, const Look&);
@@ -28,6 +37,12 @@ namespace coatday::report {
 /// Some of its events with their earlier starts, no more than a screen.
 [[nodiscard]] Lines moves(const plan::Plan&, const std::vector<plan::Move>&, const Look&);
 [[nodiscard]] Lines contradiction(const plan::Plan&, const Look&);
+/// That there is no plan, before the requirements that contradict each other; empty where there is one.
+[[nodiscard]] std::string contradiction_words(const plan::Plan&);
+/// "14 steps stay where they were; 2 are new."
+[[nodiscard]] std::string rest_words(const plan::Changes&);
+/// Where a mistake stands: " (order.yaml:5:11)".
+[[nodiscard]] std::string place_words(const Location&);
 
 /// "equal on all 9 wooden parts", or which are not.
 struct FaceVerdict {

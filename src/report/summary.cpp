@@ -69,22 +69,6 @@ Text shopping(const plan::Plan& plan, const Look& look) {
   return {listed(items) + total_cost(plan)};
 }
 
-Text verdict(const plan::Plan& plan) {
-  switch (plan.status) {
-    case plan::Status::infeasible:
-      return {"not possible; the reasons stand below", Ink::bad};
-    case plan::Status::not_found:
-      return {"none found, and none proven impossible", Ink::bad};
-    case plan::Status::feasible:
-      break;
-  }
-  if (plan.proven) return {"proven best, with the parts gathered as they are", Ink::good};
-  if (!plan.ready_bound || !plan.ready || *plan.ready <= plan.from) return "feasible";
-  const double gap = (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from);
-  return fmt::format("feasible, gap {:.0f} %: nothing can be ready before {} by the late side", 100 * gap,
-                     instant_words(*plan.ready_bound, plan.shop.zone));
-}
-
 Lines title(const plan::Plan& plan, const std::string& order, const Look& look) {
   const Text name(order, Ink::strong);
   const Text from("from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))));
@@ -95,12 +79,33 @@ Lines title(const plan::Plan& plan, const std::string& order, const Look& look) 
   return lines;
 }
 
-/// What the shop's ventilation does to the finishes in use.
-std::string room(const plan::Plan& plan) {
+Text verdict(const plan::Plan& plan) {
+  return {verdict_words(plan), plan.status != plan::Status::feasible ? Ink::bad : plan.proven ? Ink::good : Ink::plain};
+}
+
+}  // namespace
+
+std::string verdict_words(const plan::Plan& plan) {
+  switch (plan.status) {
+    case plan::Status::infeasible:
+      return "not possible; the reasons stand below";
+    case plan::Status::not_found:
+      return "none found, and none proven impossible";
+    case plan::Status::feasible:
+      break;
+  }
+  if (plan.proven) return "proven best, with the parts gathered as they are";
+  if (!plan.ready_bound || !plan.ready || *plan.ready <= plan.from) return "feasible";
+  const double gap = (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from);
+  return fmt::format("feasible, gap {:.0f} %: nothing can be ready before {} by the late side", 100 * gap,
+                     instant_words(*plan.ready_bound, plan.shop.zone));
+}
+
+std::string room_words(const plan::Plan& plan) {
   const shop::Ventilation& room = plan.shop.ventilation;
   const bool oxidises = std::any_of(plan.products.begin(), plan.products.end(), [](const auto& p) { return p.second.pace.cure != 1; });
-  const bool evaporates = std::any_of(plan.products.begin(), plan.products.end(),
-                                      [](const auto& p) { return p.second.pace.drying != p.second.pace.cure; });
+  const bool evaporates =
+      std::any_of(plan.products.begin(), plan.products.end(), [](const auto& p) { return p.second.pace.drying != p.second.pace.cure; });
   std::vector<std::string> words;
   if (room.closed && oxidises) words.emplace_back("it is closed, and oxidising films go on at half their rate");
   if (room.air_movement != 1 && evaporates) {
@@ -108,8 +113,6 @@ std::string room(const plan::Plan& plan) {
   }
   return words.empty() ? "" : listed(words) + ": ratios only, judgement";
 }
-
-}  // namespace
 
 Lines summary(const plan::Plan& plan, const std::string& order, const Look& look) {
   Lines lines = title(plan, order, look);
@@ -123,7 +126,7 @@ Lines summary(const plan::Plan& plan, const std::string& order, const Look& look
   append(lines, entry("plan", verdict(plan), look));
   if (!plan.shop.air_description.empty()) append(lines, entry("air", plan.shop.air_description, look));
   if (const std::string hours = air_hours(plan); !hours.empty()) append(lines, entry("", "hours: " + hours, look));
-  if (const std::string words = room(plan); !words.empty()) append(lines, entry("room", words, look));
+  if (const std::string words = room_words(plan); !words.empty()) append(lines, entry("room", words, look));
   return lines;
 }
 

@@ -11,18 +11,16 @@
 namespace coatday::report {
 namespace {
 
-Lines entry(std::string_view label, const Text& body, const Look& look) { return labelled(label, 10, body, look); }
-
-std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, const Look& look) {
+std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, Units units) {
   std::set<std::string> names;
   for (const std::size_t i : most.events) names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].whose));
-  return fmt::format("{} on {}: {}", unbroken(format_airflow(most.airflow, look.units)), instant_words(most.at, plan.shop.zone),
+  return fmt::format("{} on {}: {}", unbroken(format_airflow(most.airflow, units)), instant_words(most.at, plan.shop.zone),
                      listed({names.begin(), names.end()}));
 }
 
-std::string shop_words(const shop::Ventilation& shop, const Look& look) {
+std::string shop_words(const shop::Ventilation& shop, Units units) {
   if (!shop.airflow) return "no airflow is stated in the shop file (ventilation: {airflow: ...}), so nothing is compared";
-  return unbroken(format_airflow(*shop.airflow, look.units)) + " is stated; coats are spread over time to stay within it";
+  return unbroken(format_airflow(*shop.airflow, units)) + " is stated; coats are spread over time to stay within it";
 }
 
 std::string limit_words(double share) {
@@ -57,22 +55,27 @@ std::string vapour_words(const plan::Event& event, Units units) {
   return words;
 }
 
-Lines vapour(const plan::Plan& plan, const Look& look) {
+Facts vapour_facts(const plan::Plan& plan, Units units) {
   const auto most = plan.status == plan::Status::feasible ? plan::most_vapour(plan) : std::nullopt;
   if (!most) return {};
+  return {{"most air", most_words(plan, *most, units)},
+          {"exhaust", shop_words(plan.shop.ventilation, units)},
+          {"reckoned", "air to stay " + limit_words(plan.shop.ventilation.limit) +
+                           ", as if a coat's solvent left while it is put on; it counts until it is tack-free"},
+          {"solvents", solvents_words(plan)}};
+}
+
+std::string vapour_caution() {
+  return "A reckoning, never a clearance: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
+         "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged.";
+}
+
+Lines vapour(const plan::Plan& plan, const Look& look) {
+  const Facts facts = vapour_facts(plan, look.units);
+  if (facts.empty()) return {};
   Lines lines{Text("Solvent vapour", Ink::strong)};
-  append(lines, entry("most air", most_words(plan, *most, look), look));
-  append(lines, entry("exhaust", shop_words(plan.shop.ventilation, look), look));
-  append(lines, entry("reckoned",
-                      "air to stay " + limit_words(plan.shop.ventilation.limit) +
-                          ", as if a coat's solvent left while it is put on; it counts until it is tack-free",
-                      look));
-  append(lines, entry("solvents", solvents_words(plan), look));
-  append(lines,
-         hang(Text("  ! ", Ink::heed),
-              "A reckoning, never a clearance: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
-              "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged.",
-              look));
+  for (const auto& [label, words] : facts) append(lines, labelled(label, 10, words, look));
+  append(lines, hang(Text("  ! ", Ink::heed), vapour_caution(), look));
   return lines;
 }
 

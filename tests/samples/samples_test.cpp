@@ -9,6 +9,7 @@
 #include <sstream>
 
 #include "cli/run.h"
+#include "report/page.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday {
@@ -62,6 +63,23 @@ TEST_P(Samples, PrintWhatStandsBesideThem) {
   const fs::path golden = root / "samples" / GetParam() / "expected.txt";
   if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(golden, std::ios::binary) << outcome.out;
   EXPECT_EQ(outcome.out, text_of(golden));
+}
+
+TEST_P(Samples, HaveAPage) {
+  std::vector<std::string> words = orders(GetParam());
+  words.insert(words.begin(), "page");
+  words.insert(words.end(), {"-o", "page.html"});
+  const cli::Outcome outcome = cli::run(words, world());
+  EXPECT_LE(outcome.status, 1) << outcome.err;
+  ASSERT_TRUE(outcome.file);
+  const std::string& html = outcome.file->content;
+  EXPECT_TRUE(html.starts_with("<!doctype html>"));
+  EXPECT_TRUE(html.ends_with("</html>\n"));
+  EXPECT_NE(html.find(report::page_mark), std::string::npos);
+  EXPECT_LT(html.size(), 300'000U);
+  const bool planned = outcome.out.find("no plan") == std::string::npos;
+  EXPECT_EQ(html.find("id=\"timeline\"") != std::string::npos, planned);
+  EXPECT_EQ(html.find("id=\"reasons\"") == std::string::npos, planned);
 }
 
 INSTANTIATE_TEST_SUITE_P(All, Samples, testing::ValuesIn(samples()), [](const auto& instance) {

@@ -1,0 +1,18 @@
+#pragma once
+// A plan as one HTML file: for the shop's wall, a phone and a desk. Nothing in it is fetched, and it reads without its script.
+
+#include <string>
+#include <string_view>
+
+#include "plan/job.h"
+#include "plan/propose.h"
+
+namespace coatday::report {
+
+/// Of one order or several. The plan is of the job; where there is none it says why.
+[[nodiscard]] std::string plan_page(const plan::Job&, const plan::Plan&, const plan::Advice&, Units);
+
+/// Stands near the beginning of every page.
+inline constexpr std::string_view page_mark = "<meta name=\"generator\" content=\"coatday\">";
+
+}  // namespace coatday::report

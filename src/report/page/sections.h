@@ -1,0 +1,47 @@
+#pragma once
+// The sections of the page, each added to its parent. Inside this room only.
+
+#include "plan/job.h"
+#include "plan/propose.h"
+#include "report/page/element.h"
+
+namespace coatday::report::page {
+
+/// Pieces of one order; of a single order all of them.
+struct OrderPart {
+  std::string name;
+  std::vector<std::size_t> pieces;
+};
+
+/// Where sections go; each gets a link at the top of the page.
+struct Contents {
+  Element links, main;
+
+  /// A section with its heading, under that id.
+  Element section(const char* id, std::string_view title);
+};
+
+void add_answers(Contents&, const plan::Plan&, Units);
+void add_today(Contents&, const plan::Plan&);
+void add_timeline(Contents&, const plan::Job&, const plan::Plan&, Units);
+void add_days(Contents&, const plan::Plan&, Units);
+void add_purchase(Contents&, const plan::Plan&, Units);
+void add_hand_over(Element parent, const plan::Plan&, const OrderPart&);
+void add_drawing(Element parent, const plan::Job&, const plan::Plan&, std::size_t piece, Units);
+void add_ledger(Element parent, const plan::Plan&, const OrderPart&);
+/// Why there is no plan, and what would help.
+void add_reasons(Contents&, const plan::Plan&);
+void add_advice(Contents&, const plan::Plan&, const plan::Advice&, Units);
+void add_notes(Contents&, const plan::Plan&, Units);
+void add_cautions(Contents&, const plan::Plan&);
+
+/// The fills of the drawings, once for all of them.
+void add_patterns(Element body);
+
+/// Where the full text of a caution stands: "caution-oily-rags".
+[[nodiscard]] std::string caution_id(const std::string& key);
+
+/// A text in which names may stand, of whatever direction of writing.
+Element add_text(Element parent, Name name, std::string_view text);
+
+}  // namespace coatday::report::page
