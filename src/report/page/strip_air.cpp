@@ -89,18 +89,27 @@ void draw_curve(Strip& strip, const Chart& chart, const Curve& curve) {
   row.add("text", {{"class", "tick"}, {"x", "3"}, {"y", number(Strip::line + curve_height - 3)}}, number(curve.low));
 }
 
+/// Between two round values, of which there is one more where all is the same.
+Curve with_axis(Curve curve, double step) {
+  curve.low = std::floor(curve.low / step) * step;
+  curve.high = std::max(std::ceil(curve.high / step) * step, curve.low + step);
+  return curve;
+}
+
 void draw_curves(Strip& strip, const Chart& chart) {
-  const double step = chart.units == Units::us ? 10 : 5;
-  const auto below = [step](double v) { return std::floor(v / step) * step; };
-  const auto above = [step](double v) { return std::ceil(v / step) * step; };
-  const double low = below(degrees(chart.temperature.low, chart.units)), high = above(degrees(chart.temperature.high, chart.units));
-  draw_curve(strip, chart,
-             {"warmth", "temperature", chart.units == Units::us ? "°F" : "°C", low, std::max(high, low + step),
-              [](const climate::AirRow& row, Units units) { return degrees(row.air.temperature.value(), units); }});
-  const double damp = std::ceil(chart.humidity.high * 10) * 10;
-  draw_curve(strip, chart,
-             {"damp", "humidity", "% RH", std::floor(chart.humidity.low * 10) * 10, std::max(damp, 10.0),
-              [](const climate::AirRow& row, Units) { return row.air.humidity.value() * 100; }});
+  const bool us = chart.units == Units::us;
+  const auto shown = [&](double celsius) { return degrees(celsius, chart.units); };
+  const Curve warmth{"warmth",
+                     "temperature",
+                     us ? "°F" : "°C",
+                     shown(chart.temperature.low),
+                     shown(chart.temperature.high),
+                     [](const climate::AirRow& row, Units units) { return degrees(row.air.temperature.value(), units); }};
+  const Curve damp{"damp", "humidity", "% RH", chart.humidity.low * 100, chart.humidity.high * 100, [](const climate::AirRow& row, Units) {
+                     return row.air.humidity.value() * 100;
+                   }};
+  draw_curve(strip, chart, with_axis(warmth, us ? 10 : 5));
+  draw_curve(strip, chart, with_axis(damp, 10));
 }
 
 /// A finish is of interest while a coat of it is still to come, and until the last one is on.

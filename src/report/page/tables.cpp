@@ -181,7 +181,7 @@ void add_ledger(Element parent, const plan::Plan& plan, const OrderPart& order) 
 
 void add_hand_over(Element parent, const plan::Plan& plan, const OrderPart& order) {
   Element table = add_table(parent, "dates", "What may be done with it, from when; give the customer the late side");
-  add_heads(table, {"", "early side", "expected", "late side"});
+  add_heads(table, {"what", "early side", "expected", "late side"});
   std::vector<bool> told(plan.pieces.size(), false);
   for (const std::size_t i : order.pieces) {
     if (told[i]) continue;

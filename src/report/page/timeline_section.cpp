@@ -74,10 +74,11 @@ std::vector<std::string> waits_in(const plan::Plan& plan, const Week& week) {
 }
 
 void add_week(Element section, const Chart& chart, const Week& week, std::size_t index) {
-  section.add("h3", {}, week_words(week));
-  Element figure = section.add("div", {{"class", "strip"},
-                                       {"data-from", fmt::format("{}", week.from.time_since_epoch().count())},
-                                       {"data-until", fmt::format("{}", week.until.time_since_epoch().count())}});
+  Element frame = section.add("div", {{"class", "frame"}});
+  frame.add("h3", {}, week_words(week));
+  Element figure = frame.add("div", {{"class", "strip"},
+                                     {"data-from", fmt::format("{}", week.from.time_since_epoch().count())},
+                                     {"data-until", fmt::format("{}", week.until.time_since_epoch().count())}});
   Strip strip(figure, week);
   const std::string title = fmt::format("week-{}", index), more = title + "-more";
   strip.drawing().set("aria-labelledby", title).set("aria-describedby", more);
@@ -88,7 +89,7 @@ void add_week(Element section, const Chart& chart, const Week& week, std::size_t
   strip.finish();
   const std::vector<std::string> waits = waits_in(chart.plan, week);
   if (waits.empty()) return;
-  Element list = section.add("ul", {{"class", "waits"}});
+  Element list = frame.add("ul", {{"class", "waits"}});
   for (const std::string& words : waits) add_text(list, "li", words);
 }
 
