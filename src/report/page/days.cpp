@@ -103,8 +103,9 @@ class Days {
     box.add("b", {}).name(event.name);
     if (!facts.subject.empty()) add_text(what, "p", facts.subject);
     what.add("p", {{"class", "how"}}, facts.how);
-    add_details(step.add("div", {{"class", "more"}}), event, facts);
-    add_cautions_of(step, event, facts);
+    Element more = step.add("div", {{"class", "more"}});
+    add_details(more, event, facts);
+    add_cautions_of(more, event, facts);
   }
 
   static void add_details(Element more, const plan::Event& event, const EventFacts& facts) {
@@ -121,9 +122,9 @@ class Days {
     add("fact", facts.vapour);
   }
 
-  void add_cautions_of(Element step, const plan::Event& event, const EventFacts& facts) {
+  void add_cautions_of(Element more, const plan::Event& event, const EventFacts& facts) {
     if (event.cautions.empty()) return;
-    Element list = step.add("ul", {{"class", "cautions"}});
+    Element list = more.add("ul", {{"class", "cautions"}});
     for (std::size_t i = 0; i < event.cautions.size(); ++i) {
       const std::string& key = event.cautions[i];
       const auto full = plan_.cautions.find(key);

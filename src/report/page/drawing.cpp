@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "report/page/sections.h"
 #include "report/page/views.h"
@@ -120,6 +121,20 @@ void draw_part(Element parent, const plan::Plan& plan, std::size_t piece, const 
 }
 
 }  // namespace
+
+void add_coats_legend(Element parent, const plan::Plan& plan) {
+  std::set<std::string> kinds;
+  for (const plan::FaceEntry& face : plan.faces) kinds.insert(shade(Coats{face.coats, face.exception && !face.exception->reason.empty()}));
+  Element list = parent.add("ul", {{"class", "legend"}});
+  for (const std::string& kind : kinds) {
+    Element item = list.add("li", {});
+    Element svg = item.add("svg", {{"width", "26"}, {"height", "14"}, {"class", "part"}, {"aria-hidden", "true"}});
+    svg.add("path", {{"class", kind}, {"d", "M1 1h24v12h-24z"}});
+    const bool none = kind == "bare" || kind == "declared";
+    item.text(none ? (kind == "bare" ? "BARE" : "no coat, as declared") : kind.substr(1) + (kind == "c1" ? " film coat" : " film coats"));
+  }
+  list.add("li", {}, "edges and ends are folded out, and drawn no thinner than can be seen");
+}
 
 void add_drawing(Element parent, const plan::Job& job, const plan::Plan& plan, std::size_t piece, Units units) {
   constexpr double widest = 280;  // pixels: a phone's width, and two beside each other on paper

@@ -125,6 +125,7 @@ void add_answers(Contents& contents, const plan::Plan& plan, Units units) {
   Element list = section.add("dl", {{"class", "answers"}});
   const bool planned = plan.status == plan::Status::feasible;
   if (planned) add_delivery(list, plan);
+  if (!planned) add_answer(list, "Plan").add("strong", {{"class", "bad"}}, verdict_words(plan));
   if (planned && !plan.purchase.empty()) {
     Element buy = add_answer(list, "Buy");
     buy.add("strong", {}, buy_answer(plan));
@@ -136,8 +137,8 @@ void add_answers(Contents& contents, const plan::Plan& plan, Units units) {
     answer.add("strong", {{"class", faces.equal ? "" : "bad"}, {"dir", "auto"}}, faces.words);
   }
   Element how = section.add("p", {{"class", "how"}});
-  how.text("Plan: " + verdict_words(plan) + ".");
-  if (!plan.shop.air_description.empty()) how.text(" Air: " + plan.shop.air_description + ".");
+  if (planned) how.text("Plan: " + verdict_words(plan) + ". ");
+  if (!plan.shop.air_description.empty()) how.text("Air: " + plan.shop.air_description + ".");
   if (const std::string hours = air_hours(plan); !hours.empty()) how.text(" Hours: " + hours + ".");
   if (const std::string room = room_words(plan); !room.empty()) how.text(" Room: " + room + ".");
 }

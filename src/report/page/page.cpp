@@ -10,6 +10,8 @@ namespace coatday::report {
 namespace page {
 namespace {
 
+constexpr std::size_t many = 300;  // steps; a browser takes more than a blink to lay them all out
+
 std::vector<OrderPart> orders_of(const plan::Job& job) {
   std::vector<OrderPart> orders;
   for (std::size_t i = 0; i < job.order.pieces.size(); ++i) {
@@ -29,6 +31,7 @@ void add_head(Element body, const plan::Job& job, const plan::Plan& plan) {
 }
 
 void add_pieces(Element section, const plan::Job& job, const plan::Plan& plan, const OrderPart& order, Units units) {
+  add_coats_legend(section, plan);
   for (const std::size_t piece : order.pieces) {
     if (order.pieces.size() > 1) section.add("p", {{"class", "piece"}}).name(job.order.pieces[piece].piece.name);
     add_drawing(section, job, plan, piece, units);
@@ -78,6 +81,7 @@ std::string body_of(const plan::Job& job, const plan::Plan& plan, const plan::Ad
   add_head(body, job, plan);
   Element links = body.add("nav", {{"aria-label", "On this page"}}).add("ul", {});
   Contents contents{links, body.add("main", {{"data-plan", job.order.name + iso8601(plan.from, plan.shop.zone)}})};
+  if (plan.events.size() > many) contents.main.set("class", "large");
   add_sections(contents, job, plan, advice, units);
   body.add("footer", {})
       .add("p", {}, "Made by coatday from the order and the shop's air. Late sides are to promise by; labels and local codes count.");

@@ -27,6 +27,8 @@ void add_timeline(Contents&, const plan::Job&, const plan::Plan&, Units);
 void add_days(Contents&, const plan::Plan&, Units);
 void add_purchase(Contents&, const plan::Plan&, Units);
 void add_hand_over(Element parent, const plan::Plan&, const OrderPart&);
+/// What the shades of the drawings mean, as far as they occur.
+void add_coats_legend(Element parent, const plan::Plan&);
 void add_drawing(Element parent, const plan::Job&, const plan::Plan&, std::size_t piece, Units);
 void add_ledger(Element parent, const plan::Plan&, const OrderPart&);
 /// Why there is no plan, and what would help.

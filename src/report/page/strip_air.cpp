@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "report/lines.h"
 #include "report/page/strip.h"
 #include "report/words.h"
 
@@ -27,6 +28,7 @@ std::string opening_words(const plan::Plan& plan, LocalDay day) {
 }
 
 void draw_days(Strip& strip, const plan::Plan& plan) {
+  constexpr int room = 6;  // signs, in a day on a phone
   Element svg = strip.drawing();
   for (int i = 0; i < 7; ++i) {
     const LocalDay day = strip.week().monday + date::days(i);
@@ -34,7 +36,8 @@ void draw_days(Strip& strip, const plan::Plan& plan) {
     svg.add("line", {{"class", "midnight"}, {"x1", percent(x)}, {"x2", percent(x)}, {"y2", "100%"}});
     const std::string date = short_date(day);  // "Mon 18 Jan"
     svg.add("text", {{"class", "day"}, {"x", percent(x)}, {"dx", "4"}, {"y", "13"}}, date.substr(0, date.rfind(' ')));
-    svg.add("text", {{"class", "hours"}, {"x", percent(x)}, {"dx", "4"}, {"y", "27"}}, opening_words(plan, day));
+    const std::string hours = opening_words(plan, day);
+    svg.add("text", {{"class", Text(hours).width() > room ? "hours wide" : "hours"}, {"x", percent(x)}, {"dx", "4"}, {"y", "27"}}, hours);
   }
 }
 
@@ -89,10 +92,11 @@ void draw_curve(Strip& strip, const Chart& chart, const Curve& curve) {
   row.add("text", {{"class", "tick"}, {"x", "3"}, {"y", number(Strip::line + curve_height - 3)}}, number(curve.low));
 }
 
-/// Between two round values, of which there is one more where all is the same.
+/// Between two round values, one step further where all is the same.
 Curve with_axis(Curve curve, double step) {
-  curve.low = std::floor(curve.low / step) * step;
-  curve.high = std::max(std::ceil(curve.high / step) * step, curve.low + step);
+  const bool flat = curve.low == curve.high;
+  curve.low = std::floor(curve.low / step - (flat ? 0.5 : 0)) * step;
+  curve.high = std::ceil(curve.high / step + (flat ? 0.5 : 0)) * step;
   return curve;
 }
 

@@ -130,7 +130,8 @@ void draw_piece(Strip& strip, const Chart& chart, std::size_t p) {
     }
   }
   if (busy.empty() && curing.empty()) return;
-  if (chart.plan.pieces.size() > 1) strip.heading(piece.order.empty() ? piece.name : piece.order + " / " + piece.name);
+  if (chart.plan.pieces.size() > 1)
+    strip.heading(piece.order.empty() || piece.order == piece.name ? piece.name : piece.order + " / " + piece.name);
   for (const Row* row : busy) draw_row(strip, *row);
   draw_cure(strip, curing, !busy.empty());
   draw_hand_over(strip, piece);

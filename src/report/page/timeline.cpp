@@ -101,7 +101,9 @@ std::vector<Row> rows_of(const plan::Plan& plan) {
       group->second.push_back(face);
     }
     for (const auto& [events, faces] : groups) {
-      rows.push_back({part.first->piece, part.first->part, face_words(plan.faces, part.faces, faces), stretches_of(events, plan.until)});
+      const bool coated = std::any_of(events.begin(), events.end(), [](const plan::Event* e) { return plan::is_coat(e->kind); });
+      const std::string words = face_words(plan.faces, part.faces, faces) + (coated ? "" : ": no coat");
+      rows.push_back({part.first->piece, part.first->part, words, stretches_of(events, plan.until)});
     }
   }
   return rows;
