@@ -163,7 +163,7 @@ async function use(browser, page) {
     await tab.reload();
     found.remembered = await boxes.first().isChecked();
   }
-  const text = await tab.locator("main").innerText();
+  const text = await tab.locator("main").textContent();
   await tab.keyboard.press("Tab");
   found.focus = await tab.evaluate(() => [document.activeElement.tagName, getComputedStyle(document.activeElement).outlineStyle]);
   found.headings = await tab.evaluate(() => [...document.querySelectorAll("h1, h2, h3")].map((h) => Number(h.tagName[1])));
@@ -172,14 +172,14 @@ async function use(browser, page) {
     const [from, name] = await day.evaluate((d) => [Number(d.dataset.from), d.querySelector("h3").textContent]);
     await tab.clock.setFixedTime(new Date((from + 10 * 3600) * 1000));
     await tab.reload();
-    found.now = { lines: await tab.locator("line.now").count(), name, today: await tab.locator(".brief h3").first().innerText(),
-                  current: await tab.locator("article[aria-current=date] h3").innerText() };
+    found.now = { lines: await tab.locator("line.now").count(), name, today: await tab.locator(".brief h3").first().textContent(),
+                  current: await tab.locator("article[aria-current=date] h3").textContent() };
   }
   await context.close();
   const plain = await browser.newContext({ viewport: { width: 1024, height: 800 }, javaScriptEnabled: false });
   const still = await plain.newPage();
   await still.goto(url);
-  found.sameWithoutScript = (await still.locator("main").innerText()) === text;
+  found.sameWithoutScript = (await still.locator("main").textContent()) === text;
   await plain.close();
   return found;
 }
