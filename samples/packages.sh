@@ -19,7 +19,7 @@ install_packages() {
   "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
 }
 
-build_packages=(g++ cmake ninja-build libhowardhinnant-date-dev libfmt-dev libcli11-dev libyaml-cpp-dev libpugixml-dev nlohmann-json3-dev libexpected-dev
-                tzdata)
+build_packages=(g++ cmake ninja-build libhowardhinnant-date-dev libfmt-dev libcli11-dev libyaml-cpp-dev libpugixml-dev nlohmann-json3-dev
+                libexpected-dev libical-dev tzdata)
 test_packages=(libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev flatzinc chromium poppler-utils fonts-dejavu-core)
 command -v npm >/dev/null || test_packages+=(nodejs npm)  # where node has come another way, it is kept

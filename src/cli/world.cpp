@@ -2,6 +2,7 @@
 
 #include <unistd.h>
 
+#include <charconv>
 #include <csignal>
 #include <cstdio>
 #include <cstdlib>
@@ -27,6 +28,16 @@ const std::atomic<bool>* catch_interrupt() {
 void show(const std::string& line) {
   std::fprintf(stderr, "\r\033[K%s", line.c_str());
   std::fflush(stderr);
+}
+
+/// The clock, or what stands in for it where the same words have to give the same bytes: seconds since 1970 (reproducible-builds.org).
+Instant now(const std::string& fixed) {
+  std::int64_t seconds = 0;
+  const auto [end, error] = std::from_chars(fixed.data(), fixed.data() + fixed.size(), seconds);
+  const bool whole = !fixed.empty() && error == std::errc() && end == fixed.data() + fixed.size();
+  constexpr std::int64_t furthest = 4'102'444'800;  // 2100
+  if (whole && seconds >= 0 && seconds < furthest) return Instant(std::chrono::seconds(seconds));
+  return std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
 }
 
 }  // namespace
@@ -55,7 +66,7 @@ World this_machine() {
     std::error_code error;
     return fs::is_directory(path, error);
   });
-  world.now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+  world.now = now(variable("SOURCE_DATE_EPOCH"));
   world.terminal = isatty(STDOUT_FILENO) == 1;
   if (isatty(STDERR_FILENO) == 1) world.say = show;
   world.interruptible = catch_interrupt;

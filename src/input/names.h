@@ -5,10 +5,9 @@
 #include <string>
 #include <string_view>
 
-namespace coatday::input {
+#include "quantity/kebab.h"
 
-/// "Low shelf (oak)" -> "low-shelf-oak": lower case ASCII letters and digits, all else a hyphen or nothing.
-[[nodiscard]] std::string kebab(std::string_view name);
+namespace coatday::input {
 
 /// Ids that differ: a second "leg" becomes "leg-2". A name without ASCII letters takes the fallback.
 class Ids {

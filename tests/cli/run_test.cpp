@@ -119,7 +119,7 @@ TEST(Run, ReaderThatThrowsIsOurFault) {
 }
 
 TEST(Run, EveryCommandAnswers) {
-  for (const char* command : {"plan", "buy", "why", "check", "area"}) {
+  for (const char* command : {"plan", "buy", "sheet", "calendar", "why", "check", "area"}) {
     const Outcome outcome = run({command, "order.yaml"}, usual());
     EXPECT_EQ(outcome.status, done) << command << outcome.err;
     EXPECT_FALSE(outcome.out.empty()) << command;
@@ -233,6 +233,26 @@ TEST(Run, SeveralOrdersInOnePlan) {
     EXPECT_EQ(outcome.status, done) << command << outcome.err;
     EXPECT_FALSE(outcome.out.empty()) << command;
   }
+}
+
+TEST(Run, ACalendarIsForTheFileOrTheStream) {
+  EXPECT_TRUE(run({"calendar", "order.yaml"}, usual()).out.starts_with("BEGIN:VCALENDAR\r\n"));
+  const Outcome file = run({"calendar", "order.yaml", "-o", testing::TempDir() + "coatday.ics"}, usual());
+  ASSERT_TRUE(file.file);
+  EXPECT_EQ(file.file->content, run({"calendar", "order.yaml"}, usual()).out);
+  EXPECT_NE(file.out.find("coatday.ics: "), std::string::npos);
+  EXPECT_EQ(run({"calendar", "order.yaml", "-o", "/no/such/folder/plan.ics"}, usual()).status, bad_input);
+}
+
+TEST(Run, NoPlanMakesNoCalendar) {
+  std::string cold = shop;
+  cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
+  const Outcome outcome =
+      run({"calendar", "order.yaml", "-o", testing::TempDir() + "cold.ics"}, world({{"order.yaml", order()}, {"shop.yaml", cold}}));
+  EXPECT_EQ(outcome.status, no_plan);
+  EXPECT_FALSE(outcome.file);
+  EXPECT_EQ(outcome.out, "");
+  EXPECT_NE(outcome.err.find("not possible"), std::string::npos) << outcome.err;
 }
 
 TEST(Run, PlansAnewBesideAnEarlierPlan) {

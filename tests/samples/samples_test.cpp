@@ -55,14 +55,21 @@ cli::World world() {
 
 class Samples : public testing::TestWithParam<std::string> {};
 
-TEST_P(Samples, PrintWhatStandsBesideThem) {
-  std::vector<std::string> words = orders(GetParam());
-  words.insert(words.begin(), "plan");
+void expect_printed(const std::string& command, const std::string& sample, const std::string& file) {
+  std::vector<std::string> words = orders(sample);
+  words.insert(words.begin(), command);
   const cli::Outcome outcome = cli::run(words, world());
   EXPECT_LE(outcome.status, 1) << outcome.err;
-  const fs::path golden = root / "samples" / GetParam() / "expected.txt";
+  const fs::path golden = root / "samples" / sample / file;
   if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(golden, std::ios::binary) << outcome.out;
   EXPECT_EQ(outcome.out, text_of(golden));
+}
+
+TEST_P(Samples, PrintWhatStandsBesideThem) { expect_printed("plan", GetParam(), "expected.txt"); }
+
+/// Of the main one, what else goes on paper.
+TEST(MainSample, PrintsItsPapers) {
+  for (const std::string command : {"sheet"}) expect_printed(command, "library-table", command + ".txt");
 }
 
 TEST_P(Samples, HaveAPage) {

@@ -1,0 +1,63 @@
+#include "report/calendar.h"
+
+#include <fmt/core.h>
+
+#include "cli/commands.h"
+#include "cli/help.h"
+#include "cli/options.h"
+#include "cli/output_file.h"
+#include "cli/planned.h"
+#include "report/report.h"
+
+namespace coatday::cli {
+namespace {
+
+constexpr std::string_view help_text = R"(Reads an order, plans it, and writes the plan for the calendar of a phone or a
+computer: a timed entry with an alarm for every hands-on step, and days from
+which a piece may be wrapped, delivered and fully used, by the late side.
+
+Usage: coatday calendar ORDER.yaml... [-o FILE] [options]
+
+  ORDER.yaml...     one order, or several that name the same shop file
+  -o FILE           the file to write, whole or not at all (default: standard
+                    output)
+  --force           also over a file that coatday did not make
+  --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
+                    shop's time zone (default: the order's start, else now,
+                    rounded up to 5 min)
+  --keep OLD.json   an earlier plan (its --format json): what need not move
+                    stays where it was
+  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
+                    better one, or a proof that none is) or so many seconds;
+                    Ctrl-C ends it with the best so far (default quick)
+  --units UNITS     us or metric (default: the shop's)
+  -h, --help        this text
+
+Import the file of a plan made anew over the old one: entries keep their ids and
+move. A step that is no longer in the plan stays in the calendar until you take
+it out.
+
+Example: coatday calendar order.yaml -o plan.ics
+)";
+
+Outcome run(const Arguments& arguments, const World& world) {
+  if (const auto refused = refused_output(arguments, report::calendar_mark)) return *refused;
+  const auto made = planned(arguments, world);
+  if (!made) return made.error();
+  const plan::Plan& plan = made->plan;
+  const std::string& order = made->job.order.name;
+  const int status = status_of(plan, false);
+  const report::Look shown = look(arguments, world, plan.shop.units);
+  if (plan.status != plan::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
+  Outcome outcome =
+      to_output(arguments, status, report::calendar_ics(plan, order, shown.units, world.now, version()), report::calendar_mark,
+                fmt::format("{}: {} steps and the days of hand-over\n", arguments.output, plan.events.size()));
+  if (status != done) outcome.err = report::findings_text(plan.findings, order, shown);
+  return outcome;
+}
+
+}  // namespace
+
+Command calendar_command() { return {"calendar", {orders(), output(), force(), from(), keep(), effort(), units()}, help_text, run}; }
+
+}  // namespace coatday::cli
