@@ -1,6 +1,8 @@
 #pragma once
 // What is left of a call's limits.
 
+#include <algorithm>
+
 #include "solver/solve.h"
 
 namespace coatday::solver {
@@ -21,6 +23,12 @@ class Budget {
   void share(double part) {
     if (limits_.work > 0) share_work_ = work_ + static_cast<long>(part * static_cast<double>(limits_.work - work_));
     if (limits_.seconds > 0) share_seconds_ = seconds() + part * (limits_.seconds - seconds());
+  }
+  /// The same, but no more than such a part of what has been used up.
+  void share(double part, double of_spent) {
+    share(part);
+    share_work_ = std::min(share_work_, work_ + static_cast<long>(of_spent * static_cast<double>(work_)));
+    share_seconds_ = std::min(share_seconds_, seconds() * (1 + of_spent));
   }
   [[nodiscard]] bool share_spent() const {
     return spent() || (limits_.work > 0 && work_ >= share_work_) || (limits_.seconds > 0 && seconds() >= share_seconds_);

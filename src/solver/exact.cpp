@@ -102,6 +102,8 @@ bool Exact::whole(long conflicts) {
   return !over();
 }
 
+void Exact::in_turn(long conflicts) { take(search_.improve(std::nullopt, nullptr, limits(conflicts), neighbours_.in_turn())); }
+
 bool Exact::parts(int count) {
   bool better = false;
   for (int i = 0; i < count && !over() && !budget_.spent(); ++i) {

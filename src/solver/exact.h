@@ -19,6 +19,8 @@ class Exact {
 
   /// So many conflicts on the whole problem. False: nothing is left to find.
   bool whole(long conflicts);
+  /// So many conflicts for a first schedule, in which what cycles of lags tie together is done in turn.
+  void in_turn(long conflicts);
   /// So many neighbourhoods of the best schedule (there must be one). Whether any of them bettered it.
   bool parts(int count);
   [[nodiscard]] bool infeasible() const { return infeasible_; }

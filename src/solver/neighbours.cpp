@@ -1,6 +1,7 @@
 #include "solver/neighbours.h"
 
 #include <algorithm>
+#include <map>
 
 namespace coatday::solver {
 namespace {
@@ -32,6 +33,23 @@ Neighbourhood Neighbours::choose(const Schedule& schedule, int size) {
   Neighbourhood result;
   keep_ways(schedule, free, result);
   keep_orders(schedule, free, result);
+  return result;
+}
+
+Neighbourhood Neighbours::in_turn() const {
+  std::map<int, std::vector<int>> groups;
+  for (int a = 0; a < network_.size; ++a) {
+    if (!network_.activity(a).optional && !network_.demands[a].empty()) groups[network_.stage[at(a)]].push_back(a);
+  }
+  std::erase_if(groups, [](const auto& group) { return group.second.size() == 1; });
+  Neighbourhood result;
+  const std::vector<int>* before = nullptr;
+  for (const auto& [stage, group] : groups) {
+    for (std::size_t i = 0; before != nullptr && i < before->size(); ++i) {
+      for (const int b : group) result.orders.emplace_back((*before)[i], b);
+    }
+    before = &group;
+  }
   return result;
 }
 

@@ -15,6 +15,10 @@ class Neighbours {
 
   /// About `size` activities free, chosen at random by a stretch of time, by lags or by a resource.
   [[nodiscard]] Neighbourhood choose(const Schedule&, int size);
+  /// Where there is no schedule yet: what cycles of lags tie together stays together, one such group after the other. Each is a small problem
+  /// then. Franck, Neumann and Schwindt, "Truncated branch-and-bound, schedule-construction, and schedule-improvement procedures for
+  /// resource-constrained project scheduling", OR Spektrum 23 (2001), schedule such groups ahead of the rest.
+  [[nodiscard]] Neighbourhood in_turn() const;
 
  private:
   using Free = std::vector<char>;

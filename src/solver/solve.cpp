@@ -13,15 +13,20 @@ namespace coatday::solver {
 namespace {
 
 constexpr long first_conflicts = 1000, most_conflicts = 1'000'000'000;
+constexpr double most_for_passes = 0.2;  // of the time: the search alone has often soon proven a small problem
 constexpr long conflicts_a_try = 300;
 constexpr int most_parts = 20;               // at a time
 constexpr long conflicts_for_a_part = 1000;  // on the whole, that a look at a part of it may follow
+constexpr double a_moment = 1;               // in seconds
 constexpr int few = 300;                     // activities for which the thorough bounds take no time to speak of
 
-// What a search refuted: as few requirements as are found in a moment, else all there are.
-Contradiction refuted(const Problem& problem) {
+// What a search refuted: as few requirements as are found in what is left of the time, or in a moment, else all there are.
+Contradiction refuted(const Problem& problem, const Budget& budget) {
+  const Limits& limits = budget.limits();
+  const double seconds = limits.seconds > 0 ? std::max(a_moment, limits.seconds - budget.seconds()) : 0;
   if (problem.activities.size() <= few) {
-    if (auto fewer = contradicting_tags(problem, {conflicts_a_try, 0, nullptr})) return {std::move(*fewer), -1};
+    const SearchLimits each{conflicts_a_try, seconds, limits.stop, limits.clock};
+    if (auto fewer = contradicting_tags(problem, each, seconds)) return {std::move(*fewer), -1};
   }
   return {tags_of(problem), -1};
 }
@@ -48,18 +53,21 @@ Outcome outcome_of(const Incumbent& incumbent, const Variants& improvement) {
 bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Variants& improvement) {
   Exact exact(network, bounds, budget, incumbent);
   const bool first = !incumbent.best();
+  if (first) exact.in_turn(first_conflicts);
   bool passes_pay = true;
-  for (long conflicts = first_conflicts; !budget.spent() && exact.whole(conflicts);
+  const auto begun = [&] { return first && incumbent.best(); };
+  for (long conflicts = first_conflicts; !budget.spent() && !begun() && exact.whole(conflicts);
        conflicts = std::min(most_conflicts, conflicts + conflicts / 2)) {
-    if (first && incumbent.best()) return search_exactly(network, bounds, budget, incumbent, improvement);  // anew, now within its bounds
+    if (begun()) break;
     const int parts = static_cast<int>(std::clamp(conflicts / conflicts_for_a_part, 1L, static_cast<long>(most_parts)));
     for (bool better = true; better && incumbent.best() && !exact.over() && !budget.spent();) better = exact.parts(parts);
     if (exact.over()) break;
     const std::optional<Found> before = incumbent.best();
-    budget.share(passes_pay ? 0.05 : 0.01);
+    budget.share(passes_pay ? 0.05 : 0.01, most_for_passes);
     improvement.improve();
     passes_pay = incumbent.best() && (!before || incumbent.best()->score < before->score);
   }
+  if (begun() && !exact.over()) return search_exactly(network, bounds, budget, incumbent, improvement);  // anew, now within its bounds
   return !exact.infeasible();
 }
 
@@ -68,7 +76,7 @@ bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumb
   const auto exactly = [&] {
     return Search::supports(network.problem) && Exact::light(network.problem, bounds, incumbent, budget.limits());
   };
-  budget.share(network.size > few ? 0.3 : 0.04);
+  budget.share(network.size > few ? 0.3 : 0.01);
   improvement.find();
   if (!incumbent.best() && !exactly()) {
     budget.share(1);
@@ -103,11 +111,11 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
   const bool hurried = limits.seconds > 0 && limits.seconds < 2 && network.size > few;
   const LowerBound lower(network, bounds, hurried ? LowerBound::Effort::quick : LowerBound::Effort::thorough);
   const Time ready = lower.ready();
-  if (ready >= never) return refuted(problem);
+  if (ready >= never) return refuted(problem, budget);
   bounds = lower.bounds();
   bound_by(problem, bounds, incumbent);
   incumbent.bound(ready, 0);
-  if (!search(network, bounds, budget, incumbent, improvement)) return refuted(problem);
+  if (!search(network, bounds, budget, incumbent, improvement)) return refuted(problem, budget);
   return outcome_of(incumbent, improvement);
 }
 

@@ -7,6 +7,7 @@
 #include "solver/learn/core.h"
 #include "solver/learn/search.h"
 #include "solver/learn/solver.h"
+#include "solver/neighbours.h"
 #include "solver/solve.h"
 #include "tests/solver/build.h"
 #include "tests/solver/exhaustive.h"
@@ -79,6 +80,26 @@ TEST(Learn, TriesOrdersOut) {
   EXPECT_TRUE(search.solver().model.engine.trail.holds(search.solver().model.precedence(one, other)));
 }
 
+// Two orders that lags make a cycle: the conflict is theirs alone, at any bounds, and it is found long before the bounds cross.
+TEST(Learn, SeesThatOrdersCloseACycle) {
+  learn::Engine engine;
+  const learn::Var x = engine.add(0, 1'000'000), y = engine.add(0, 1'000'000), one = engine.ask(), other = engine.ask();
+  engine.arcs.minimum(x, learn::Mapping(shift(5), 0, 1'000'000), y, {learn::yes(one)});
+  engine.arcs.minimum(y, learn::Mapping(shift(-4), 0, 1'000'000), x, {learn::yes(other)});
+  ASSERT_TRUE(engine.begin());
+  engine.decide(learn::at_least(x, 7));
+  ASSERT_TRUE(engine.propagate());
+  engine.decide(learn::yes(one));
+  ASSERT_TRUE(engine.propagate());
+  engine.decide(learn::yes(other));
+  ASSERT_FALSE(engine.propagate());
+  EXPECT_LT(engine.trail.length(), 30);
+  std::vector<learn::Literal> because;
+  engine.explain_conflict(because);
+  std::sort(because.begin(), because.end(), [](learn::Literal a, learn::Literal b) { return a.side < b.side; });
+  EXPECT_EQ(because, (std::vector<learn::Literal>{learn::yes(one), learn::yes(other)}));
+}
+
 TEST(Learn, ProvesSmallProblems) {
   int infeasible = 0;
   for (unsigned bits = 0; bits < Features::all; ++bits) {
@@ -133,6 +154,30 @@ TEST(Learn, StaysInANeighbourhood) {
   EXPECT_EQ(score(p, *free.schedule).ready, 8);
 }
 
+// Two cycles of three on one machine, one after the other by a lag, and one that stands alone.
+TEST(Learn, TakesCyclesInTurn) {
+  Problem p;
+  p.horizon = 60;
+  p.resources = {{1, -1}};
+  for (int i = 0; i < 7; ++i) add(p, {0, 60}, 2 + i % 3, {{0, 1}});
+  for (const int first : {0, 3}) {
+    for (const int i : {first, first + 1}) p.minimum_lags.push_back({start(i), i + 1, shift(3), -1});
+    p.maximum_lags.push_back({start(first), first + 2, shift(11), -1, std::nullopt});
+  }
+  p.minimum_lags.push_back({start(3), 0, shift(1), -1});
+  const Network network(p);
+  Random random(1);
+  const Neighbourhood turns = Neighbours(network, random).in_turn();
+  std::vector<std::pair<int, int>> expected;
+  for (const int before : {3, 4, 5}) {
+    for (const int after : {0, 1, 2}) expected.emplace_back(before, after);
+  }
+  EXPECT_EQ(turns.orders, expected);
+  const SearchResult found = Search(p).improve(std::nullopt, nullptr, patient, turns);
+  ASSERT_TRUE(found.schedule);
+  EXPECT_EQ(violations(p, *found.schedule), std::vector<std::string>{});
+}
+
 TEST(Learn, LooksNearAHintFirst) {
   const Problem p = three_jobs();
   Schedule hint;
@@ -183,6 +228,18 @@ TEST(Learn, NamesWhatContradicts) {
   EXPECT_EQ(tags->size(), 5U);
   p.resources[0].capacity = 2;
   EXPECT_FALSE(contradicting_tags(p, patient));
+}
+
+TEST(Learn, NamesWhatIsLeftWhenTimeIsUp) {
+  Problem p;
+  p.horizon = 20;
+  p.resources = {{1, 50}, {1, 51}};
+  for (int i = 0; i < 3; ++i) add(p, {0, 5}, 4, {{0, 1}}, i);
+  const std::atomic<bool> stop = false;
+  const auto all = contradicting_tags(p, {20'000, 0, &stop}, 1e-9);
+  ASSERT_TRUE(all);
+  EXPECT_EQ(*all, tags_of(p));
+  EXPECT_EQ(contradicting_tags(p, patient), (std::vector<Tag>{0, 1, 2, 50}));
 }
 
 TEST(Learn, NamesNoMoreThanContradicts) {

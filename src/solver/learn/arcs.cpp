@@ -4,6 +4,11 @@
 #include <utility>
 
 namespace coatday::solver::learn {
+namespace {
+
+constexpr std::size_t longest_cycle = 1000;  // arcs
+
+}  // namespace
 
 Mapping::Mapping(Function f, Time low, Time high) : f_(std::move(f)), low_(low), high_(high) {
   if (!f_) return;
@@ -89,7 +94,37 @@ bool Arcs::follow(Trail& trail, std::uint32_t index) const {
   if (arc.conditions >= 0 && trail.fails(arc.first_condition)) return true;
   const Literal implied{arc.to, image(arc, trail.bound(arc.from))};
   if (trail.holds(implied)) return true;
-  return arc.conditions < 0 ? trail.set(implied, {Reason::arc, index}) : follow_conditioned(trail, index, implied);
+  return arc.conditions < 0 ? move(trail, index, implied) : follow_conditioned(trail, index, implied);
+}
+
+// Looks for a cycle, the seldomer the more often the bound has moved, before it has come far round it step by step.
+bool Arcs::move(Trail& trail, std::uint32_t index, Literal implied) const {
+  if (const int moves = trail.moves(implied.side); moves > 0 && (moves & (moves + 1)) == 0) {
+    std::vector<Literal> because;
+    const std::vector<std::uint32_t> cycle = growing_cycle(trail, index, implied);
+    for (const std::uint32_t arc : cycle) {
+      const int c = arcs_[arc].conditions;
+      if (c >= 0) because.insert(because.end(), conditions_[learn::at(c)].begin(), conditions_[learn::at(c)].end());
+    }
+    if (!cycle.empty()) return trail.refute(because);
+  }
+  return trail.set(implied, {Reason::arc, index});
+}
+
+// The constant arcs by which the bound follows from a lower one of the same side, if there are such.
+std::vector<std::uint32_t> Arcs::growing_cycle(const Trail& trail, std::uint32_t index, Literal implied) const {
+  std::vector<std::uint32_t> result;
+  Literal needed = implied;
+  while (result.size() < longest_cycle && arcs_[index].kind == Kind::constant) {
+    const Arc& arc = arcs_[index];
+    result.push_back(index);
+    needed = {arc.from, needed.value - arc.lag};
+    if (needed.side == implied.side) return needed.value < implied.value ? result : std::vector<std::uint32_t>{};
+    const int origin = trail.origin(needed);
+    if (origin < 0 || trail[origin].reason.kind != Reason::arc) break;
+    index = trail[origin].reason.data;
+  }
+  return {};
 }
 
 bool Arcs::follow_conditioned(Trail& trail, std::uint32_t index, Literal implied) const {
@@ -101,7 +136,7 @@ bool Arcs::follow_conditioned(Trail& trail, std::uint32_t index, Literal implied
     if (open != nullptr || trail.fails(condition)) return true;
     open = &condition;
   }
-  if (open == nullptr) return trail.set(implied, {Reason::arc, index});
+  if (open == nullptr) return move(trail, index, implied);
   if (!trail.fails(trail.tight(implied))) return true;
   const Literal least = trail.loose({arc.to, 1 - trail.bound(arc.to ^ 1)});  // what would be too much already
   std::vector<Literal> because{{arc.from, preimage(arc, least.value)}, !least};

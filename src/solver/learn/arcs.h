@@ -1,5 +1,6 @@
 #pragma once
-// Lags between variables, y >= f(x) or y <= f(x) with f nondecreasing, as arcs from bound to bound. Some hold only under conditions.
+// Lags between variables, y >= f(x) or y <= f(x) with f nondecreasing, as arcs from bound to bound. Some hold only under conditions. Where
+// constant ones would raise a bound round and round, their conditions contradict each other, whatever the bounds.
 
 #include <vector>
 
@@ -55,6 +56,8 @@ class Arcs {
   void add(Side from, Side to, const Mapping&, Kind, int conditions);
   bool follow(Trail&, std::uint32_t arc) const;
   bool follow_conditioned(Trail&, std::uint32_t arc, Literal implied) const;
+  bool move(Trail&, std::uint32_t arc, Literal implied) const;
+  [[nodiscard]] std::vector<std::uint32_t> growing_cycle(const Trail&, std::uint32_t arc, Literal implied) const;
   [[nodiscard]] Time image(const Arc&, Time) const;
   [[nodiscard]] Time preimage(const Arc&, Time) const;
 

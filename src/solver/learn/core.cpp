@@ -72,13 +72,15 @@ std::vector<Tag> tags_of(const Problem& p) {
   return {tags.begin(), tags.end()};
 }
 
-std::optional<Tags> contradicting_tags(const Problem& problem, const SearchLimits& each) {
+std::optional<Tags> contradicting_tags(const Problem& problem, const SearchLimits& each, double seconds) {
+  const Stopwatch stopwatch(each.clock);
+  const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.seconds() >= seconds); };
   if (!Search::supports(problem)) return std::nullopt;
   if (!remedies_may_go(problem)) return std::nullopt;
   Tags kept = tags_of(problem);
   if (!impossible(problem, kept, each)) return std::nullopt;
   for (std::size_t size = std::max<std::size_t>(kept.size() / 2, 1);; size /= 2) {
-    for (std::size_t from = 0; from < kept.size();) {
+    for (std::size_t from = 0; from < kept.size() && !over();) {
       Tags fewer = kept;
       const auto begin = fewer.begin() + static_cast<std::ptrdiff_t>(from);
       fewer.erase(begin, begin + static_cast<std::ptrdiff_t>(std::min(size, kept.size() - from)));
@@ -88,7 +90,7 @@ std::optional<Tags> contradicting_tags(const Problem& problem, const SearchLimit
         from += size;
       }
     }
-    if (size <= 1) return kept;
+    if (size <= 1 || over()) return kept;
   }
 }
 

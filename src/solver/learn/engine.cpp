@@ -53,8 +53,9 @@ void Engine::leave_nothing_out() {
 bool Engine::settle() {
   while (next_ < trail.length()) {
     const Entry entry = trail[next_++];
-    wake(entry.side);
-    if (!arcs.propagate(trail, entry.side) || !clauses.propagate(trail, entry)) return false;
+    const bool last = trail.bound(entry.side) == entry.value;  // else the arcs are followed when its last move comes up
+    if (last) wake(entry.side);
+    if ((last && !arcs.propagate(trail, entry.side)) || !clauses.propagate(trail, entry)) return false;
   }
   return true;
 }

@@ -5,7 +5,7 @@
 namespace coatday::solver::learn {
 namespace {
 
-constexpr std::size_t most_orders = 20'000;
+constexpr std::size_t most_orders = 6000;  // with more, each move of a start has too much to look at
 
 }  // namespace
 

@@ -35,7 +35,7 @@ bool Trail::set(Literal given, Reason reason) {
   }
   Time& bound = bounds_[at(l.side)];
   int& last = last_[at(l.side)];
-  entries_.push_back({l.side, l.value, bound, last, level(), reason});
+  entries_.push_back({l.side, l.value, bound, last, level(), moves(l.side), reason});
   bound = l.value;
   last = length() - 1;
   return true;

@@ -22,6 +22,7 @@ struct Entry {
   Time value, before;
   int previous;  ///< the entry before it on the same side, or -1
   int level;
+  int moves;  ///< of the side at this level, before it
   Reason reason;
 };
 
@@ -59,6 +60,11 @@ class Trail {
     int i = last_[at(l.side)];
     while (i >= 0 && entries_[at(i)].before >= l.value) i = entries_[at(i)].previous;
     return i;
+  }
+  /// How often the side has moved at this level.
+  [[nodiscard]] int moves(Side s) const {
+    const int i = last_[at(s)];
+    return i >= 0 && entries_[at(i)].level == level() ? entries_[at(i)].moves + 1 : 0;
   }
   [[nodiscard]] bool at_root(Literal l) const {
     const int i = origin(l);
