@@ -146,6 +146,7 @@ TEST_P(Page, RemembersTicksAndKnowsTheTime) {
   }
   if (!use.contains("now")) return;
   EXPECT_EQ(use["now"]["lines"], 1);
+  EXPECT_EQ(use["now"]["told"], use["now"]["first"]);
   EXPECT_EQ(use["now"]["current"], use["now"]["name"]);
   EXPECT_EQ(use["now"]["today"], "Today, " + use["now"]["name"].get<std::string>());
 }

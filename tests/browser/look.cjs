@@ -169,10 +169,15 @@ async function use(browser, page) {
   found.headings = await tab.evaluate(() => [...document.querySelectorAll("h1, h2, h3")].map((h) => Number(h.tagName[1])));
   const day = tab.locator("article.day:not(.quiet)").nth(1);
   if (await day.count()) {
-    const [from, name] = await day.evaluate((d) => [Number(d.dataset.from), d.querySelector("h3").textContent]);
+    const [from, name, first] = await day.evaluate((d) => {
+      const what = d.querySelector(".steps > li:not(.wait) .what");
+      return [Number(d.dataset.from), d.querySelector("h3").textContent,
+              `${what.querySelector("label").textContent} ${what.querySelector("p:not(.how)")?.textContent ?? ""}`.trim()];
+    });
     await tab.clock.setFixedTime(new Date((from + 10 * 3600) * 1000));
     await tab.reload();
-    found.now = { lines: await tab.locator("line.now").count(), name, today: await tab.locator(".brief h3").first().textContent(),
+    found.now = { lines: await tab.locator("line.now").count(), name, first,
+                  told: await tab.locator(".brief li span").first().textContent(), today: await tab.locator(".brief h3").first().textContent(),
                   current: await tab.locator("article[aria-current=date] h3").textContent() };
   }
   await context.close();

@@ -23,8 +23,8 @@ void add_brief(Element parent, const plan::Plan& plan, const Day& day, const cha
   for (const plan::Event* event : day.events) {
     Element step = list.add("li", {});
     step.add("time", {}, clock(plan, event->start));
-    Element what = step.add("span", {{"dir", "auto"}});
-    what.add("b", {}, event->name);
+    Element what = step.add("span", {});
+    what.add("b", {}).name(event->name);
     if (const std::string subject = event_facts(plan, *event, Units::metric).subject; !subject.empty()) what.text(" " + subject);
   }
 }
@@ -73,7 +73,7 @@ class Days {
     Element rest = article.add("div", {{"class", "night"}});
     rest.add("b", {}, "Overnight");
     Element dries = rest.add("ul", {});
-    for (const std::string& words : night) add_text(dries, "li", words);
+    for (const std::string& words : night) dries.add("li", {}, words);
   }
 
   void add_idle(Element list, Instant from, Instant until) {
@@ -83,7 +83,7 @@ class Days {
     add_time(step, from, until);
     Element what = step.add("div", {{"class", "what"}});
     what.add("b", {}, "wait");
-    add_text(step.add("div", {{"class", "more"}}), "p", words);
+    step.add("div", {{"class", "more"}}).add("p", {}, words);
   }
 
   void add_time(Element step, Instant from, Instant until) {
@@ -101,7 +101,7 @@ class Days {
     Element tick = box.add("input", {{"type", "checkbox"}, {"id", "done/" + event.id}});
     if (event.done) tick.set("checked", "checked");
     box.add("b", {}).name(event.name);
-    if (!facts.subject.empty()) add_text(what, "p", facts.subject);
+    if (!facts.subject.empty()) what.add("p", {}, facts.subject);
     what.add("p", {{"class", "how"}}, facts.how);
     Element more = step.add("div", {{"class", "more"}});
     add_details(more, event, facts);
@@ -110,10 +110,10 @@ class Days {
 
   static void add_details(Element more, const plan::Event& event, const EventFacts& facts) {
     const auto add = [&more](const char* kind, std::string_view words) {
-      if (!words.empty()) add_text(more, "p", words).set("class", kind);
+      if (!words.empty()) more.add("p", {}, words).set("class", kind);
     };
     add("fact", facts.ends);
-    add("fact", event.note);
+    if (!event.note.empty()) more.add("p", {{"class", "fact"}, {"dir", "auto"}}, event.note);  // in the language of its writer
     add("fact", facts.surface);
     add("fact wet", facts.wet);
     if (!facts.next.empty()) add("fact", "next: " + facts.next);

@@ -75,7 +75,7 @@ std::string listed_cans(const plan::Plan& plan, Units units) {
 
 void add_list(Element parent, const std::vector<std::string>& items) {
   Element list = parent.add("ul", {});
-  for (const std::string& item : items) add_text(list, "li", item);
+  for (const std::string& item : items) list.add("li", {}, item);
 }
 
 const char* word(plan::Severity severity) {
@@ -86,7 +86,7 @@ void add_findings(Contents& contents, const plan::Plan& plan) {
   if (plan.findings.empty()) return;
   Element list = contents.section("findings", "Findings").add("ul", {{"class", "findings"}});
   for (const plan::Finding& finding : plan.findings) {
-    Element item = list.add("li", {{"dir", "auto"}});
+    Element item = list.add("li", {});
     item.add("b", {{"class", word(finding.severity)}}, word(finding.severity));
     item.text(" " + (finding.subject.empty() ? "" : finding.subject + ": ") + finding.message + place_words(finding.where));
   }
@@ -113,7 +113,7 @@ void add_vapour(Contents& contents, const plan::Plan& plan, Units units) {
   Element list = section.add("dl", {{"class", "facts"}});
   for (const auto& [label, words] : facts) {
     list.add("dt", {}, label);
-    add_text(list, "dd", words);
+    list.add("dd", {}, words);
   }
   section.add("p", {{"class", "caution"}}, vapour_caution());
 }
@@ -134,7 +134,7 @@ void add_answers(Contents& contents, const plan::Plan& plan, Units units) {
   if (planned && !plan.faces.empty()) {
     const FaceVerdict faces = both_faces(plan);
     Element answer = add_answer(list, "Both faces");
-    answer.add("strong", {{"class", faces.equal ? "" : "bad"}, {"dir", "auto"}}, faces.words);
+    answer.add("strong", {{"class", faces.equal ? "" : "bad"}}, faces.words);
   }
   Element how = section.add("p", {{"class", "how"}});
   if (planned) how.text("Plan: " + verdict_words(plan) + ". ");

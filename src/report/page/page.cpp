@@ -103,8 +103,6 @@ Element Contents::section(const char* id, std::string_view title) {
   return section;
 }
 
-Element add_text(Element parent, Name name, std::string_view text) { return parent.add(name, {{"dir", "auto"}}, text); }
-
 }  // namespace page
 
 std::string plan_page(const plan::Job& job, const plan::Plan& plan, const plan::Advice& advice, Units units) {

@@ -45,9 +45,8 @@
     for (const step of day.querySelectorAll(".steps > li:not(.wait)")) {
       const item = document.createElement("li");
       const what = document.createElement("span");
-      what.dir = "auto";
       what.append(Object.assign(document.createElement("b"), { textContent: step.querySelector("label").textContent }));
-      const subject = step.querySelector(":scope > p[dir]:not(.fact)");
+      const subject = step.querySelector(".what > p:not(.how)");
       if (subject) what.append(` ${subject.textContent}`);
       item.append(step.querySelector("time").cloneNode(true), what);
       list.append(item);

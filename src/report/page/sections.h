@@ -43,7 +43,4 @@ void add_patterns(Element body);
 /// Where the full text of a caution stands: "caution-oily-rags".
 [[nodiscard]] std::string caution_id(const std::string& key);
 
-/// A text in which names may stand, of whatever direction of writing.
-Element add_text(Element parent, Name name, std::string_view text);
-
 }  // namespace coatday::report::page

@@ -43,7 +43,7 @@ void add_coat_cell(Element row, const LedgerRow& faces, const LedgerColumn& colu
   } else if (!column.film) {
     row.add("td", {{"class", "none"}}, "no colour");
   } else if (faces.exception != nullptr) {
-    add_text(row, "td", "none: " + faces.exception->reason).set("class", "declared");
+    row.add("td", {}, "none: " + faces.exception->reason).set("class", "declared");
   } else {
     row.add("td", {{"class", "hole"}}, "NONE");
   }
@@ -87,7 +87,7 @@ void add_planned_coats(Element parent, const plan::Plan& plan, const OrderPart& 
       if (entry.coats > 0) {
         row.add("td", {}, fmt::format("{}", entry.coats));
       } else if (entry.exception && !entry.exception->reason.empty()) {
-        add_text(row, "td", "none: " + entry.exception->reason).set("class", "declared");
+        row.add("td", {}, "none: " + entry.exception->reason).set("class", "declared");
       } else {
         row.add("td", {{"class", "hole"}}, "NONE");
       }
@@ -147,7 +147,7 @@ void add_can(Element body, const plan::Plan& plan, const plan::Purchase& row, Un
   what.add("span", {},
            "takes " + volume_words(row.need, units) + ", on the shelf " + volume_words(row.on_hand, units) + ", left over " +
                volume_words(row.left_over, units));
-  line.add("td", {}, row.buy.empty() ? "on the shelf" : cans_words(row.buy, units));
+  line.add("td", {}, row.buy.empty() ? "nothing" : cans_words(row.buy, units));
   if (priced)
     line.add("td", {{"class", "money"}}, row.buy.empty() ? "–" : row.cost ? money_words(row.cost, plan.shop.currency) : "no price");
 }

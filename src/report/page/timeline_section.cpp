@@ -90,7 +90,33 @@ void add_week(Element section, const Chart& chart, const Week& week, std::size_t
   const std::vector<std::string> waits = waits_in(chart.plan, week);
   if (waits.empty()) return;
   Element list = frame.add("ul", {{"class", "waits"}});
-  for (const std::string& words : waits) add_text(list, "li", words);
+  for (const std::string& words : waits) list.add("li", {}, words);
+}
+
+// Nothing is done in it, and nothing becomes possible: what is on cures.
+bool quiet(const Chart& chart, const Week& week) {
+  const auto here = [&week](const std::optional<Instant>& t) { return t && *t >= week.from && *t < week.until; };
+  const auto busy = [&week](const plan::Event& e) { return week.meets(e.start, e.end); };
+  const auto marked = [&here](const plan::PieceResult& p) {
+    return here(p.ready.handle) || here(p.ready.pack) || here(p.ready.deliver) || here(p.ready_late.deliver);
+  };
+  const auto changes = [&week](const Row& row) {
+    return std::any_of(row.stretches.begin(), row.stretches.end(),
+                       [&week](const Stretch& s) { return s.state != State::curing && week.meets(s.from, s.until); });
+  };
+  return std::none_of(chart.plan.events.begin(), chart.plan.events.end(), busy) &&
+         std::none_of(chart.plan.pieces.begin(), chart.plan.pieces.end(), marked) &&
+         std::none_of(chart.rows.begin(), chart.rows.end(), changes);
+}
+
+void add_quiet_weeks(Element section, const plan::Plan& plan, const Week& first, const Week& last) {
+  section.add("h3", {}, date_words(first.monday) + " – " + date_words(last.monday + date::days(6)));
+  std::vector<std::string> promises;
+  for (const plan::PieceResult& piece : plan.pieces) {
+    if (piece.due && *piece.due >= first.from && *piece.due < last.until)
+      promises.push_back(piece.name + " is promised for " + instant_words(*piece.due, plan.shop.zone));
+  }
+  section.add("p", {}, "nothing to do: what is on cures" + (promises.empty() ? "" : "; " + listed(promises))).set("class", "how");
 }
 
 plan::AirForecast forecast_over(const plan::Job& job, const plan::Plan& plan, const std::vector<Week>& weeks) {
@@ -110,7 +136,12 @@ void add_timeline(Contents& contents, const plan::Job& job, const plan::Plan& pl
   measure(chart, weeks);
   Element section = contents.section("timeline", "Timeline");
   add_legend(section);
-  for (std::size_t i = 0; i < weeks.size(); ++i) add_week(section, chart, weeks[i], i + 1);
+  for (std::size_t i = 0; i < weeks.size(); ++i) {
+    const std::size_t first = i;
+    while (i < weeks.size() && quiet(chart, weeks[i])) ++i;
+    if (i > first) add_quiet_weeks(section, plan, weeks[first], weeks[i - 1]);
+    if (i < weeks.size()) add_week(section, chart, weeks[i], i + 1);
+  }
 }
 
 }  // namespace coatday::report::page
