@@ -2,6 +2,7 @@
 #include "cli/options.h"
 #include "cli/planned.h"
 #include "report/report.h"
+#include "report/tables.h"
 
 namespace coatday::cli {
 namespace {
@@ -12,6 +13,7 @@ shelf, cans, left over and cost, then abrasives and other small things.
 Usage: coatday buy ORDER.yaml... [options]
 
   ORDER.yaml...     one order, or several that name the same shop file
+  --format FORMAT   text for people or csv for spreadsheets (default text)
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
                     rounded up to 5 min)
@@ -32,11 +34,13 @@ Outcome run(const Arguments& arguments, const World& world) {
   const auto made = planned(arguments, world);
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
+  if (arguments.format == Format::csv && made->plan.status == plan::Status::feasible)
+    return {status_of(made->plan, false), report::buy_csv(made->plan, shown.units), ""};
   return {status_of(made->plan, false), report::buy_text(made->plan, made->job.order.name, shown), ""};
 }
 
 }  // namespace
 
-Command buy_command() { return {"buy", {orders(), from(), keep(), effort(), units(), colour()}, help_text, run}; }
+Command buy_command() { return {"buy", {orders(), text_or_table(), from(), keep(), effort(), units(), colour()}, help_text, run}; }
 
 }  // namespace coatday::cli

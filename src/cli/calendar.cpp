@@ -8,6 +8,7 @@
 #include "cli/output_file.h"
 #include "cli/planned.h"
 #include "report/report.h"
+#include "report/tables.h"
 
 namespace coatday::cli {
 namespace {
@@ -21,6 +22,8 @@ Usage: coatday calendar ORDER.yaml... [-o FILE] [options]
   ORDER.yaml...     one order, or several that name the same shop file
   -o FILE           the file to write, whole or not at all (default: standard
                     output)
+  --format FORMAT   ics, or csv for spreadsheets: a row for each entry, with day
+                    and hours in the shop's time (default ics)
   --force           also over a file that coatday did not make
   --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
                     shop's time zone (default: the order's start, else now,
@@ -41,7 +44,9 @@ Example: coatday calendar order.yaml -o plan.ics
 )";
 
 Outcome run(const Arguments& arguments, const World& world) {
-  if (const auto refused = refused_output(arguments, report::calendar_mark)) return *refused;
+  const bool table = arguments.format == Format::csv;
+  const std::string mark = table ? report::calendar_csv_header() : std::string(report::calendar_mark);
+  if (const auto refused = refused_output(arguments, mark)) return *refused;
   const auto made = planned(arguments, world);
   if (!made) return made.error();
   const plan::Plan& plan = made->plan;
@@ -49,15 +54,19 @@ Outcome run(const Arguments& arguments, const World& world) {
   const int status = status_of(plan, false);
   const report::Look shown = look(arguments, world, plan.shop.units);
   if (plan.status != plan::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
+  const std::string content =
+      table ? report::calendar_csv(plan, order, shown.units) : report::calendar_ics(plan, order, shown.units, world.now, version());
+  const std::string file = report::harmless_text(arguments.output);
   Outcome outcome =
-      to_output(arguments, status, report::calendar_ics(plan, order, shown.units, world.now, version()), report::calendar_mark,
-                fmt::format("{}: {} steps and the days of hand-over\n", arguments.output, plan.events.size()));
+      to_output(arguments, status, content, mark, fmt::format("{}: {} steps and the days of hand-over\n", file, plan.events.size()));
   if (status != done) outcome.err = report::findings_text(plan.findings, order, shown);
   return outcome;
 }
 
 }  // namespace
 
-Command calendar_command() { return {"calendar", {orders(), output(), force(), from(), keep(), effort(), units()}, help_text, run}; }
+Command calendar_command() {
+  return {"calendar", {orders(), output(), calendar_format(), force(), from(), keep(), effort(), units()}, help_text, run};
+}
 
 }  // namespace coatday::cli

@@ -165,6 +165,8 @@ Option format() { return choice<Format>("--format", &Arguments::format, {{"text"
 Option format_or_table() {
   return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}});
 }
+Option text_or_table() { return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"csv", Format::csv}}); }
+Option calendar_format() { return choice<Format>("--format", &Arguments::format, {{"ics", Format::text}, {"csv", Format::csv}}); }
 Option days() { return {"--days", Takes::word, read_days}; }
 Option finish() { return kept("--finish", &Arguments::finishes); }
 Option fit() { return kept("--fit", &Arguments::fit); }

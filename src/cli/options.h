@@ -15,6 +15,8 @@ namespace coatday::cli {
 // Options.
 [[nodiscard]] Option format();           ///< text or json
 [[nodiscard]] Option format_or_table();  ///< text, json or csv
+[[nodiscard]] Option text_or_table();    ///< --format: text or csv
+[[nodiscard]] Option calendar_format();  ///< --format: ics or csv
 [[nodiscard]] Option days();
 [[nodiscard]] Option finish();
 [[nodiscard]] Option fit();

@@ -2,6 +2,7 @@
 #include <fmt/core.h>
 
 #include "report/air.h"
+#include "report/csv.h"
 #include "report/json_parts.h"
 
 namespace coatday::report {
@@ -44,14 +45,6 @@ Json row_json(const plan::Job& job, const plan::AirForecast& all, std::size_t r)
   return out;
 }
 
-/// A field after RFC 4180.
-std::string field(const std::string& text) {
-  if (text.find_first_of(",\"\r\n") == std::string::npos) return text;
-  std::string quoted = "\"";
-  for (const char c : text) quoted += c == '"' ? std::string("\"\"") : std::string(1, c);
-  return quoted + '"';
-}
-
 }  // namespace
 
 std::string air_json(const plan::Job& job, const plan::AirForecast& all, std::string_view version) {
@@ -72,13 +65,12 @@ std::string air_json(const plan::Job& job, const plan::AirForecast& all, std::st
 
 std::string air_csv(const plan::Job& job, const plan::AirForecast& all) {
   std::string text = "time,t_c,rh_pct,dew_point_c,source,working";
-  for (const plan::FinishHours& finish : all.finishes) text += "," + field(finish.product);
+  for (const plan::FinishHours& finish : all.finishes) text += "," + csv_text(finish.product);
   text += "\n";
   for (std::size_t r = all.days.front().first; r < all.days.back().last; ++r) {
     const climate::AirRow& row = all.air.rows()[r];
     text += fmt::format("{},{:.2f},{:.1f},{:.2f},{},{}", iso8601(row.from, job.shop.zone), row.air.temperature.value(),
-                        100 * row.air.humidity.value(), row.dew_point.value(), field(std::string(climate::word(row.origin))),
-                        all.working[r] ? 1 : 0);
+                        100 * row.air.humidity.value(), row.dew_point.value(), csv_text(climate::word(row.origin)), all.working[r] ? 1 : 0);
     for (const plan::FinishHours& finish : all.finishes) text += finish.may[r] ? ",1" : ",0";
     text += "\n";
   }
