@@ -20,6 +20,7 @@ Usage: coatday COMMAND ...
   area ORDER.yaml          the area of every face that is coated
   finishes [NAME]          the finish products, or all about one of them
   schedules [NAME]         the finishing schedules, or the steps of one of them
+  wood ORDER.yaml          whether its wood is ready, how it cups and moves
   wood --at AIR            the moisture of wood in an air, and how a board moves
 
   -h, --help               this text; after a command, all about that command

@@ -89,19 +89,6 @@ Read read_at(const Words& typed, Arguments& arguments) {
   return {};
 }
 
-Parsed<wood::RingAngle> parse_ring_angle(std::string_view typed) {
-  const std::string_view text = input::trim(typed);
-  if (text == "flat") return wood::flat_cut;
-  if (text == "quarter") return wood::quarter_cut;
-  for (const std::string_view unit : {"deg", "°"}) {
-    if (!text.ends_with(unit)) continue;
-    const auto degrees = parse_number(input::trim(text.substr(0, text.size() - unit.size())));
-    if (degrees && *degrees >= 0 && *degrees <= 90) return wood::RingAngle(*degrees);
-  }
-  return wrong("expected flat, quarter or an angle between rings and face from 0 to 90 deg, such as 35 deg, found '" + std::string(typed) +
-               "'" + suggestion(std::string(text), {"flat", "quarter"}));
-}
-
 /// A property of a board, as `parse` reads it.
 template <class Parse, class Member>
 Option of_board(const std::string& name, Parse parse, Member member) {
@@ -174,8 +161,16 @@ Option from() { return {"--from", Takes::word, read_from}; }
 Option at() { return {"--at", Takes::word, read_at}; }
 Option species() { return of_board("--species", input::parse_species, &BoardAsked::species); }
 Option width() { return of_board("--width", parse_length, &BoardAsked::width); }
-Option cut() { return of_board("--cut", parse_ring_angle, &BoardAsked::cut); }
-Option from_air() { return of_board("--from", input::parse_air, &BoardAsked::from); }
+Option cut() { return of_board("--cut", input::parse_ring_angle, &BoardAsked::cut); }
+Option from_air_or_time() {
+  return {"--from", Takes::word, [](const Words& typed, Arguments& arguments) -> Read {
+            if (parse_local_time(typed.front())) return read_from(typed, arguments);
+            const auto air = input::parse_air(typed.front());
+            if (!air) return wrong("--from " + air.error());
+            arguments.board.from = *air;
+            return {};
+          }};
+}
 Option keep() { return kept("--keep", &Arguments::keep); }
 Option effort() { return {"--effort", Takes::word, read_effort}; }
 Option units() { return choice<Units>("--units", &Arguments::units, {{"us", Units::us}, {"metric", Units::metric}}); }

@@ -24,8 +24,8 @@ namespace coatday::cli {
 [[nodiscard]] Option at();  ///< an air
 [[nodiscard]] Option species();
 [[nodiscard]] Option width();
-[[nodiscard]] Option cut();       ///< an angle of rings
-[[nodiscard]] Option from_air();  ///< --from, an air
+[[nodiscard]] Option cut();               ///< an angle of rings
+[[nodiscard]] Option from_air_or_time();  ///< --from, an air or, for an order, a time
 [[nodiscard]] Option keep();
 [[nodiscard]] Option effort();
 [[nodiscard]] Option units();

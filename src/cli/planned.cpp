@@ -7,6 +7,7 @@
 #include "input/earlier.h"
 #include "plan/planner.h"
 #include "plan/propose.h"
+#include "plan/wood.h"
 #include "report/report.h"
 
 namespace coatday::cli {
@@ -87,6 +88,8 @@ tl::expected<Planned, Outcome> planned_alone(const Arguments& arguments, const W
   }
   plan::Plan plan = plan::make_plan(*job, request);
   if (request.progress) world.say("");
+  const std::vector<plan::Finding> wood = plan::wood_warnings(*job, plan);
+  plan.findings.insert(plan.findings.end(), wood.begin(), wood.end());
   if (plan.status == plan::Status::feasible) {
     const std::vector<plan::Breach> breaches = plan::check(plan, *job);
     if (!breaches.empty()) return tl::make_unexpected(refused_by_checker(breaches));

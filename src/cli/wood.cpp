@@ -1,16 +1,24 @@
 #include "report/wood.h"
 #include "cli/commands.h"
+#include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
+#include "report/report.h"
 
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Prints the moisture content at which wood settles in an air, and how much a
-board that comes from another air moves across its grain until it has settled.
+constexpr std::string_view help_text = R"(Says of an order's wood whether it is ready to be coated, how its boards cup when
+they are finished as planned and in other ways, and how they move on their base
+through the seasons. With --at: the moisture content at which wood settles in an
+air, and how much a board that comes from another air moves across its grain.
 
-Usage: coatday wood --at AIR [options]
+Usage: coatday wood ORDER.yaml... [options]
+       coatday wood --at AIR [options]
 
+  ORDER.yaml...     one order, or several that name the same shop file
+  --set KEY=VALUE   a key of the order or the shop file and its value as written
+                    there, as in "cut=quarter"; may be repeated
   --at AIR          a temperature and a humidity, such as "70 F 65 %"
   --species NAME    of the board: red-oak, hard-maple, walnut
   --width LENGTH    of the board across its grain, in the air it comes from:
@@ -18,9 +26,10 @@ Usage: coatday wood --at AIR [options]
   --cut CUT         flat, quarter, or the angle between the growth rings and
                     the face: "35 deg"
   --from AIR        the air it comes from, such as "70 F 35 %"; these four
-                    belong together
+                    belong together. With an order a time, as in
+                    "2027-01-11 08:00": nothing starts before it
   --format FORMAT   text or json (default text)
-  --units UNITS     us or metric (default metric)
+  --units UNITS     us or metric (default: the shop's, else metric)
   --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
                     always (default auto)
   -h, --help        this text
@@ -28,7 +37,8 @@ Usage: coatday wood --at AIR [options]
 Moisture content from 6 to 14 % alone has a movement: outside, the handbook's
 coefficients do not hold, and the command says so.
 
-Example: coatday wood --at "70 F 65 %" --species red-oak --width "22 in"
+Example: coatday wood order.yaml
+         coatday wood --at "70 F 65 %" --species red-oak --width "22 in"
          --cut flat --from "70 F 35 %"
 )";
 
@@ -48,7 +58,24 @@ tl::expected<std::optional<report::MovedBoard>, Outcome> moved_board(const Argum
   return report::MovedBoard{wood::find_species(asked.species), *asked.width, *asked.cut, *asked.from};
 }
 
+/// Of its plan: the coats' own dates.
+Outcome of_orders(const Arguments& arguments, const World& world) {
+  if (!arguments.board.species.empty() || arguments.board.width || arguments.board.cut || arguments.board.from || arguments.at)
+    return mistaken("an order says which wood it is of and in which air; leave out --at, --species, --width and --cut");
+  const auto made = planned_alone(arguments, world);
+  if (!made) return made.error();
+  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const int status = status_of(made->plan, false);
+  if (made->plan.status != plan::Status::feasible) return {status, report::plan_text(made->plan, made->job.order.name, shown), ""};
+  const plan::WoodFindings wood = plan::wood_findings(made->job, made->plan);
+  if (arguments.format == Format::json) return {status, report::wood_json(made->job, made->plan, wood, version()), ""};
+  return {status, report::wood_text(made->job, made->plan, wood, shown), ""};
+}
+
 Outcome run(const Arguments& arguments, const World& world) {
+  if (!arguments.orders.empty()) return of_orders(arguments, world);
+  if (!arguments.at) return mistaken("wood needs an order, or --at with an air (coatday wood --help says more)");
+  if (arguments.from || !arguments.set.empty()) return mistaken("--from with a time, and --set, go with an order");
   const auto board = moved_board(arguments);
   if (!board) return board.error();
   const report::Look shown = look(arguments, world, Units::metric);
@@ -62,9 +89,9 @@ Outcome run(const Arguments& arguments, const World& world) {
 }  // namespace
 
 Command wood_command() {
-  Option air = at();
-  air.needed = true;
-  return {"wood", {air, species(), width(), cut(), from_air(), format(), units(), colour()}, help_text, run};
+  Option order = orders();
+  order.needed = false;
+  return {"wood", {order, set(), at(), species(), width(), cut(), from_air_or_time(), format(), units(), colour()}, help_text, run};
 }
 
 }  // namespace coatday::cli

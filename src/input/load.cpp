@@ -156,7 +156,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
     job.room = std::make_shared<const climate::KnownRoom>(std::move(air.room));
   }
   const bool has_shop = shop.fields && mistakes.count() == before;
-  job.order = read_orders(orders, shop.file, {job.catalogue, has_shop ? &job.shop : nullptr}, mistakes);
+  job.order = read_orders(orders, shop.file, {job.catalogue, has_shop ? &job.shop : nullptr, &reading.files}, mistakes);
 }
 
 // The job, where there is no mistake.

@@ -8,6 +8,7 @@
 #include "input/names.h"
 #include "input/order_file.h"
 #include "input/shop_file.h"
+#include "input/wood.h"
 
 namespace coatday::input {
 namespace {
@@ -15,8 +16,8 @@ namespace {
 using plan::OrderPiece;
 using plan::OrderWork;
 
-const Keys piece_keys{"piece",    "promised", "importance", "food contact", "schedule", "species",
-                      "material", "support",  "kept at",    "parts",        "work"};
+const Keys piece_keys{"piece",   "promised", "importance", "food contact", "schedule", "species", "material",
+                      "support", "kept at",  "parts",      "work",         "moisture", "cut",     "cup limit"};
 const Keys work_keys{"name", "when", "takes",     "rest",       "parts",     "stage", "people",
                      "hot",  "dust", "may pause", "not before", "not after", "start"};
 
@@ -34,6 +35,8 @@ struct Reader {
   Mistakes& mistakes;
   std::optional<Instant> start{}, promised{};  // the order's
   double importance = 1;
+  plan::AirMaker room{};
+  MoistureContent moisture_band = plan::usual_moisture_band;
 
   void read_promise(const Fields& fields, std::optional<Instant>& at) const {
     if (around.shop == nullptr || !fields.take("promised", at, promise_in(shop))) return;
@@ -97,11 +100,13 @@ struct Reader {
     piece.promised = promised;
     piece.start = start;
     piece.importance = importance;
+    piece.room = room;
+    piece.moisture_band = moisture_band;
     fields.must("piece", piece.piece.name, parse_name);
     fields.take("food contact", piece.piece.food_contact, parse_yes_no);
     read_promise(fields, piece.promised);
     fields.take("importance", piece.importance, parse_importance);
-    const auto id_of_part = read_parts(fields, over(outer, fields, around), piece.piece);
+    const auto id_of_part = read_parts(fields, over(outer, fields, around, mistakes), piece.piece);
     read_piece_work(fields, id_of_part, piece);
     return piece;
   }
@@ -136,8 +141,9 @@ void read_pieces(const Fields& fields, const Reader& reader, const Common& commo
 }  // namespace
 
 const Keys& order_keys() {
-  static const Keys keys{"order",    "shop",    "start",   "promised", "importance", "schedule",    "species",
-                         "material", "support", "kept at", "pieces",   "history",    "own finishes"};
+  static const Keys keys{"order",        "shop",     "start",   "promised",  "importance",    "schedule",
+                         "species",      "material", "support", "kept at",   "pieces",        "history",
+                         "own finishes", "moisture", "cut",     "cup limit", "moisture band", "customer room"};
   return keys;
 }
 
@@ -151,7 +157,9 @@ plan::Order read_order(const Fields& fields, const std::string& file, const Surr
   Reader reader{around, shop, mistakes, order.start};
   reader.read_promise(fields, reader.promised);
   fields.take("importance", reader.importance, parse_importance);
-  read_pieces(fields, reader, over({}, fields, around), order);
+  reader.room = read_customer_room(fields, file, around, mistakes);
+  fields.take("moisture band", reader.moisture_band, parse_moisture_band);
+  read_pieces(fields, reader, over({}, fields, around, mistakes), order);
   for (const Value& value : fields.list("history")) order.history.push_back(reader.read_done(value));
   return order;
 }

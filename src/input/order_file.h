@@ -6,6 +6,7 @@
 
 #include "input/choices.h"
 #include "input/fields.h"
+#include "input/files.h"
 #include "plan/job.h"
 
 namespace coatday::input {
@@ -14,6 +15,7 @@ namespace coatday::input {
 struct Surroundings {
   const finish::Catalogue& catalogue;
   const shop::Shop* shop = nullptr;
+  Files* files = nullptr;  ///< where further ones are read from
 };
 
 [[nodiscard]] const Keys& order_keys();
@@ -26,11 +28,14 @@ struct Common {
   bool steel = false;
   std::optional<piece::Support> support;
   std::optional<Celsius> kept_at;
+  std::vector<piece::MeterReading> readings;
+  std::optional<wood::RingAngle> cut;
+  std::optional<Metres> cup_limit;
   Location schedule_at;
   Location support_at;
 };
 /// The item's own values over the outer ones.
-[[nodiscard]] Common over(Common outer, const Fields&, const Surroundings&);
+[[nodiscard]] Common over(Common outer, const Fields&, const Surroundings&, Mistakes&);
 
 /// The part; its id is made by the caller.
 [[nodiscard]] piece::Part read_part(const Value&, const Common& outer, const Surroundings&, Mistakes&);

@@ -14,7 +14,8 @@ namespace {
 
 using piece::Part;
 
-const Keys part_keys{"part", "count", "shape", "species", "material", "schedule", "support", "kept at", "mask", "except", "people to turn"};
+const Keys part_keys{"part", "count",  "shape",          "species",  "material", "schedule",  "support", "kept at",
+                     "mask", "except", "people to turn", "moisture", "cut",      "cup limit", "core",    "fixings"};
 
 Parsed<bool> parse_steel(std::string_view typed) {
   const std::array<std::string_view, 1> words{"steel"};
@@ -91,7 +92,7 @@ void apply(const Common& common, const Fields& fields, Part& part, Mistakes& mis
 
 }  // namespace
 
-Common over(Common outer, const Fields& fields, const Surroundings& around) {
+Common over(Common outer, const Fields& fields, const Surroundings& around, Mistakes& mistakes) {
   if (fields.has("schedule")) {
     outer.schedule.emplace();
     outer.schedule_at = fields.where("schedule");
@@ -112,6 +113,9 @@ Common over(Common outer, const Fields& fields, const Surroundings& around) {
     fields.take("species", outer.species, parse_species);
   }
   fields.take("kept at", outer.kept_at, parse_air_temperature);
+  if (fields.has("moisture")) outer.readings = read_moisture(fields, around, mistakes);
+  fields.take("cut", outer.cut, parse_ring_angle);
+  fields.take("cup limit", outer.cup_limit, parse_length);
   if (fields.take("support", outer.support, parse_support)) outer.support_at = fields.where("support");
   return outer;
 }
@@ -122,7 +126,7 @@ Part read_part(const Value& value, const Common& outer, const Surroundings& arou
   part.where = fields.where();
   fields.must("part", part.name, parse_name);
   fields.take("count", part.count, parse_positive_count);
-  const Common common = over(outer, fields, around);
+  const Common common = over(outer, fields, around, mistakes);
   apply(common, fields, part, mistakes);
   if (fields.take("people to turn", part.turning_people, parse_positive_count) && around.shop != nullptr &&
       part.turning_people > around.shop->people) {
@@ -130,6 +134,7 @@ Part read_part(const Value& value, const Common& outer, const Surroundings& arou
   }
   const bool has_sizes = read_sizes(fields, part, mistakes);
   const std::size_t before = mistakes.count();
+  if (has_sizes) read_wood(fields, common, part, mistakes);
   read_deviations(fields, part, mistakes);
   if (has_sizes && mistakes.count() == before) check_part(part, common, around, mistakes);
   return part;

@@ -26,6 +26,16 @@ std::string_view word(Support support) {
   return words[static_cast<std::size_t>(support)];
 }
 
+std::string_view word(Core core) {
+  static constexpr std::array<std::string_view, 4> words{"solid wood", "plywood", "MDF", "particleboard"};
+  return words[static_cast<std::size_t>(core)];
+}
+
+std::string_view word(FixingKind kind) {
+  static constexpr std::array<std::string_view, 4> words{"hole", "slot", "button", "fixed"};
+  return words[static_cast<std::size_t>(kind)];
+}
+
 std::vector<PartFace> faces_of(const Part& part) {
   std::vector<PartFace> all;
   for (Face& face : faces_of(part.shape)) {

@@ -24,13 +24,20 @@ struct OrderWork {
   bool delivery = false;                      ///< the last work; the promised date is for its start
 };
 
+/// Makes a room's air for a span of time. A source may be costly to build for longer than is needed.
+using AirMaker = std::function<std::unique_ptr<climate::AirSource>(Instant from, Instant until)>;
+
+inline constexpr MoistureContent usual_moisture_band{0.02};  ///< either way (common practice, no source)
+
 struct OrderPiece {
   piece::Piece piece;
-  std::vector<OrderWork> work;      ///< those of one side of the finishing follow each other as listed
-  std::optional<Instant> promised;  ///< the piece's own, else the order's
-  std::optional<Instant> start;     ///< nothing of it before: its order's start
-  double importance = 1;            ///< a day late of it counts as so many days
-  std::string order;                ///< the name of its order where several are planned together; else empty
+  std::vector<OrderWork> work;                          ///< those of one side of the finishing follow each other as listed
+  std::optional<Instant> promised;                      ///< the piece's own, else the order's
+  std::optional<Instant> start;                         ///< nothing of it before: its order's start
+  double importance = 1;                                ///< a day late of it counts as so many days
+  std::string order;                                    ///< the name of its order where several are planned together; else empty
+  AirMaker room;                                        ///< the air where it will live; none: nobody has said
+  MoistureContent moisture_band = usual_moisture_band;  ///< so near to the shop's equilibrium its wood is before its first coat
 };
 
 /// What is already done: the event's id, and when it really was.
@@ -52,9 +59,6 @@ struct Order {
 
 /// The events of an earlier plan by their ids, with their starts.
 using Starts = std::map<std::string, Instant>;
-
-/// Makes the shop's air for a span of time. A source may be costly to build for longer than is needed.
-using AirMaker = std::function<std::unique_ptr<climate::AirSource>(Instant from, Instant until)>;
 
 /// What was dropped, put in order or bridged where the air was read from a file; told once with every plan.
 struct AirNote {

@@ -60,7 +60,9 @@ class Planner {
       if (!too_large()) {
         know_bodies();
         breathe_until(plan_.from + horizons.front() + cures.front());
-        graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides);
+        WoodCare wood = wood_care(job_, plan_.from);
+        if (never_rests(wood)) return std::move(plan_);
+        graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides, std::move(wood));
         unknown_history();
         remember_starts();
         missed_ = take_begun_limits(graph_, plan_.from);
@@ -87,6 +89,13 @@ class Planner {
     plan_.contradiction = {
         fmt::format("the order makes {} loads of parts, more than can be planned at once ({}); plan it in several orders",
                     loads_.loads.size(), most_loads)};
+    return true;
+  }
+
+  bool never_rests(const WoodCare& wood) {
+    plan_.contradiction = never_at_rest(job_, wood);
+    if (plan_.contradiction.empty()) return false;
+    plan_.status = Status::infeasible;
     return true;
   }
 

@@ -1,9 +1,10 @@
 #pragma once
-// Wood in one air: its equilibrium, and the movement of a board that comes from another.
+// Wood in one air: its equilibrium, and the movement of a board that comes from another. And the wood of an order through its year.
 
 #include <optional>
 #include <string>
 
+#include "plan/wood.h"
 #include "report/lines.h"
 #include "wood/movement.h"
 
@@ -21,5 +22,10 @@ struct MovedBoard {
 /// Both where no_wood_at() has nothing to say.
 [[nodiscard]] std::string wood_at_text(const climate::Air&, const std::optional<MovedBoard>&, const Look&);
 [[nodiscard]] std::string wood_at_json(const climate::Air&, const std::optional<MovedBoard>&);  ///< "coatday-wood-at/1"
+
+/// Whether it is ready to be coated, how its boards cup, and how they move on their base.
+[[nodiscard]] std::string wood_text(const plan::Job&, const plan::Plan&, const plan::WoodFindings&, const Look&);
+[[nodiscard]] std::string wood_json(const plan::Job&, const plan::Plan&, const plan::WoodFindings&,
+                                    std::string_view version);  ///< "coatday-wood/1"
 
 }  // namespace coatday::report

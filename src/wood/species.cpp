@@ -61,4 +61,17 @@ const Species* find_species(std::string_view id) {
   return found == species_table.end() ? nullptr : &*found;
 }
 
+std::vector<std::string> species_names() {
+  std::vector<std::string> names;
+  for (const TradeName& trade : trade_names) names.emplace_back(trade.name);
+  for (const Species& species : species_table) {
+    names.emplace_back(species.id);
+    const auto comma = species.name.find(',');
+    if (comma == std::string_view::npos) continue;
+    const std::string natural = std::string(species.id.substr(comma + 1)) + "-" + std::string(species.id.substr(0, comma));
+    if (find_species(natural) != nullptr) names.push_back(natural);
+  }
+  return names;
+}
+
 }  // namespace coatday::wood

@@ -2,7 +2,9 @@
 // Wood species, by their names in the Wood Handbook.
 
 #include <span>
+#include <string>
 #include <string_view>
+#include <vector>
 
 namespace coatday::wood {
 
@@ -21,5 +23,7 @@ struct Species {
 [[nodiscard]] std::span<const Species> all_species();
 /// By id, by the name in its natural order (black-walnut) or by a plain trade name (walnut, hard-maple, red-oak); null when unknown.
 [[nodiscard]] const Species* find_species(std::string_view id);
+/// All that find_species() takes, trade names first.
+[[nodiscard]] std::vector<std::string> species_names();
 
 }  // namespace coatday::wood

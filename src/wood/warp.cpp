@@ -30,6 +30,17 @@ std::vector<Spell> spells(const climate::AirSeries& air, Minutes each) {
   return result;
 }
 
+std::vector<Spell> spells(const climate::AirSource& air, Instant from, Instant until, Minutes each) {
+  const double at_test = diffusion_across(film_test_temperature).middle.value();
+  std::vector<Spell> result;
+  for (Instant t = from; t < until; t += each) {
+    const climate::Air mean = air.mean(t, t + each);
+    result.push_back({t, t + each, equilibrium_moisture(mean), diffusion_across(mean.temperature).middle.value() / at_test,
+                      film_factor(mean.temperature)});
+  }
+  return result;
+}
+
 std::vector<Warp> warp_over(const Board& board, std::span<const Spell> air, std::vector<FilmChange> changes, Diffusivity at_test) {
   std::stable_sort(changes.begin(), changes.end(), [](const FilmChange& a, const FilmChange& b) { return a.at < b.at; });
   Slab slab(board.thickness, board.initial);

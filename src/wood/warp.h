@@ -21,6 +21,9 @@ struct Spell {
 /// Spells of up to `each` (> 0), the equilibrium their mean. Made once for all the boards in that air.
 [[nodiscard]] std::vector<Spell> spells(const climate::AirSeries&, Minutes each = Minutes(60));
 
+/// The same straight from a source, which takes no dew points: spells of `each` from `from` until `until` is reached.
+[[nodiscard]] std::vector<Spell> spells(const climate::AirSource&, Instant from, Instant until, Minutes each = Minutes(60));
+
 enum class Side : std::uint8_t { back, face };
 /// From then on this side carries this much film on top of still air.
 struct FilmChange {

@@ -202,6 +202,9 @@ TEST(Run, AMovementThatIsNotKnownIsRefused) {
   EXPECT_EQ(dry.status, no_plan);
   EXPECT_NE(dry.err.find("4.5 % of moisture is outside the 6 to 14 %"), std::string::npos) << dry.err;
   EXPECT_EQ(run({"wood", "--at", "70 F 98 %"}, usual()).status, no_plan);
+  EXPECT_EQ(run({"wood"}, usual()).status, bad_input);
+  EXPECT_EQ(run({"wood", "order.yaml", "--at", "70 F 50 %"}, usual()).status, bad_input);
+  EXPECT_EQ(run({"wood", "--at", "70 F 50 %", "--from", "2027-01-11 08:00"}, usual()).status, bad_input);
   EXPECT_EQ(run({"wood", "--at", "-20 C 50 %"}, usual()).status, no_plan);
   EXPECT_EQ(with({"--cut", "flat", "--width", "22 in"}).err,
             "coatday: error: --width needs --species, --from beside it (coatday wood --help says more)\n");

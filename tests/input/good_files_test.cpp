@@ -1,6 +1,7 @@
 // Files that must load, and what is in them then.
 #include <gtest/gtest.h>
 
+#include "input/wood.h"
 #include "tests/input/folder.h"
 #include "tests/support/source_dir.h"
 
@@ -87,6 +88,25 @@ TEST(EveryKey, Order) {
   EXPECT_EQ(shelf.work[3].stage, finish::Stage::pack);
 }
 
+TEST(Species, HyphensSpacesAndCapitalsAreAlike) {
+  for (const char* typed : {"red-oak", "red oak", "Red_Oak", " RED OAK "}) EXPECT_EQ(parse_species(typed), "oak-red-commercial") << typed;
+  EXPECT_NE(parse_species("red oack").error().find("did you mean 'red-oak'"), std::string::npos) << parse_species("red oack").error();
+}
+
+TEST(EveryKey, CustomersRoom) {
+  const Loaded loaded = every_key();
+  ASSERT_TRUE(loaded.job);
+  const plan::OrderPiece& shelf = loaded.job->order.pieces[0];
+  EXPECT_EQ(shelf.moisture_band, MoistureContent(0.02));
+  const auto in = [&](int month) { return loaded.job->shop.zone.to_instant(LocalTime(LocalDay(date::year(2028) / month / 20))); };
+  const auto room = shelf.room(in(1), in(12));
+  EXPECT_NEAR(room->at(in(1)).humidity.value(), 0.35, 1e-12);
+  EXPECT_NEAR(room->at(in(4)).humidity.value(), 0.35, 1e-12);
+  EXPECT_NEAR(room->at(in(5)).humidity.value(), 0.5, 1e-12);
+  EXPECT_NEAR(room->at(in(11)).temperature.value(), 20, 1e-9);
+  EXPECT_EQ(room->describe(Units::us), "75 °F, 50 % RH in May to October; 68 °F, 35 % RH in November to April");
+}
+
 TEST(EveryKey, Parts) {
   const Loaded loaded = every_key();
   ASSERT_TRUE(loaded.job);
@@ -99,7 +119,19 @@ TEST(EveryKey, Parts) {
   EXPECT_NEAR(parts[0].masks[1].area.value(), 4 * 0.00064516, 1e-9);  // 1/2 in x 8 in
   ASSERT_EQ(parts[0].exceptions.size(), 1U);
   EXPECT_EQ(parts[0].exceptions[0].coats, 1);
-  EXPECT_EQ(parts[0].where.line, 20);
+  EXPECT_EQ(parts[0].where.line, 34);
+  const piece::Solid& solid = parts[0].solid;
+  ASSERT_EQ(solid.readings.size(), 2U);
+  EXPECT_NEAR(solid.readings[1].moisture.value(), 0.076, 1e-12);
+  EXPECT_EQ(local(*loaded.job, solid.readings[0].at), "2027-01-08T16:00:00-06:00");
+  EXPECT_EQ(solid.readings[0].place, "left end");
+  EXPECT_EQ(solid.cut, wood::RingAngle(35));
+  EXPECT_EQ(parts[1].solid.cut, wood::flat_cut);  // the order's
+  EXPECT_NEAR(solid.cup_limit->value(), 0.0254 / 8, 1e-12);
+  ASSERT_EQ(solid.fixings.size(), 4U);
+  EXPECT_EQ(solid.fixings[1].kind, piece::FixingKind::slot);
+  EXPECT_NEAR(solid.fixings[1].measures.opening.value(), 0.0127, 1e-12);
+  EXPECT_NEAR(solid.fixings[3].measures.opening.value(), 0.0254 / 4, 1e-12);  // twice a button's play
   EXPECT_EQ(parts[2].support, piece::Support::hooks);
   EXPECT_EQ(std::get<piece::TurnedLeg>(parts[3].shape).profile.size(), 3U);
   EXPECT_FALSE(parts[4].wood());

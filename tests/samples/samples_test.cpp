@@ -95,6 +95,15 @@ INSTANTIATE_TEST_SUITE_P(All, Samples, testing::ValuesIn(samples()), [](const au
   return name;
 });
 
+/// What `coatday wood` prints of it.
+TEST(Samples, WoodOfTheRefectoryTable) {
+  const cli::Outcome outcome = cli::run({"wood", "samples/refectory-table/order.yaml"}, world());
+  EXPECT_EQ(outcome.status, 0) << outcome.err;
+  const fs::path golden = root / "samples" / "refectory-table" / "expected-wood.txt";
+  if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(golden, std::ios::binary) << outcome.out;
+  EXPECT_EQ(outcome.out, text_of(golden));
+}
+
 /// The README shows real output: the head of the main sample.
 TEST(Readme, ShowsTheMainSample) {
   const std::string readme = text_of(root / "README.md");

@@ -14,7 +14,7 @@ std::vector<Breach> check(const Plan& plan, const Job& job) {
                               checking::check_limits,   checking::check_surfaces, checking::check_warming,    checking::check_dust_and_heat,
                               checking::check_hours,    checking::check_people,   checking::check_shop_work,  checking::check_order_work,
                               checking::check_history,  checking::check_volumes,  checking::check_vapour,     checking::check_purchase,
-                              checking::check_ready,    checking::check_paces}) {
+                              checking::check_ready,    checking::check_paces,    checking::check_moisture}) {
     question(facts, breaches);
   }
   return breaches;

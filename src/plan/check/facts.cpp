@@ -19,8 +19,8 @@ const piece::Part* find_part(const Job& job, const FaceEntry& entry) {
 
 /// The load's id is what the event's id says between the first slashes: piece/load/step[/pass].
 std::string load_of(const Event& event) {
-  const bool carried = event.id.ends_with("/carry-in");
-  if (event.step.empty() && event.kind != EventKind::turn && !carried) return "";
+  const bool of_load = event.id.ends_with("/carry-in") || (event.id.ends_with("/measure") && !event.load.empty());
+  if (event.step.empty() && event.kind != EventKind::turn && !of_load) return "";
   const auto first = event.id.find('/');
   return event.id.substr(0, event.id.find('/', first + 1));
 }

@@ -128,6 +128,7 @@ void check_places(const Facts&, Breaches&);
 void check_limits(const Facts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after
 void check_surfaces(const Facts&, Breaches&);  ///< the plan's temperatures of surfaces against the checker's own
 void check_warming(const Facts&, Breaches&);   ///< what is kept elsewhere is carried in, and warm before it is coated
+void check_moisture(const Facts&, Breaches&);  ///< wood is at rest before its first coat, and cups no more than it may between faces
 void check_dust_and_heat(const Facts&, Breaches&);
 void check_hours(const Facts&, Breaches&);  ///< shifts, grid, earliest start, time enough
 void check_people(const Facts&, Breaches&);

@@ -40,7 +40,7 @@ std::optional<Instant> ready_bound(const Job& job, const Loads& loads, const Tas
   const Loads alone = job.order.history.empty() ? make_loads(job, Split::single) : loads;
   solver::Time soonest = solver::never;
   for (const Sides sides : {Sides::hidden_first, Sides::show_first}) {
-    TaskGraph tasks = make_tasks(job, alone, graph.mixings, sides);
+    TaskGraph tasks = make_tasks(job, alone, graph.mixings, sides, graph.wood);
     static_cast<void>(take_begun_limits(tasks, std::nullopt));  // a plan may have to miss them
     soonest = std::min(soonest, solver::ready_bound(make_model(job, alone, tasks, clocks, calendar, grid, Scope::relaxed).problem));
     if (!lies(alone)) break;

@@ -28,7 +28,7 @@ class Explainer {
     const Instant opens = std::max(plan_.from, graph_.tasks[task].not_before.value_or(plan_.from));
     const Instant ready = last != nullptr ? std::max(last->earliest, opens) : opens;
     const std::string since = last != nullptr && last->earliest > opens ? reason(*last)
-                              : opens > plan_.from                      ? "not before " + when(opens)
+                              : opens > plan_.from                      ? opening(graph_.tasks[task], opens)
                                                                         : "nothing before it to wait for";
     const Time start = grid_.down(event.start);
     const Time soonest = grid_.up(ready);
@@ -52,6 +52,11 @@ class Explainer {
   }
 
   static std::string told(const Event& event) { return event.whose.empty() ? event.name : fmt::format("{} ({})", event.name, event.whose); }
+
+  std::string opening(const Task& task, Instant opens) const {
+    if (task.not_before_why.empty() || task.not_before != opens) return "not before " + when(opens);
+    return task.not_before_why + " from " + when(opens);
+  }
 
   std::string when(Instant t) const { return day_and_time(plan_.shop.zone.to_local(t)); }
 

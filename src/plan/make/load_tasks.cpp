@@ -2,7 +2,9 @@
 #include "plan/make/load_walk.h"
 
 #include <algorithm>
+#include <set>
 
+#include "piece/heat.h"
 #include "plan/make/effort.h"
 #include "plan/make/grid.h"
 #include "plan/make/stages.h"
@@ -55,10 +57,47 @@ Task LoadWalk::base_task(const finish::Step& step, const std::string& suffix) co
   return task;
 }
 
+void LoadWalk::rest() {
+  const Rest* longest = nullptr;
+  int items = 0;
+  for (const LoadPart& part : load_.parts) {
+    const auto rest = graph_.wood.rests.find({load_.piece, part.part});
+    if (rest == graph_.wood.rests.end() || !rest->second.until) continue;
+    items += part.count;
+    if (longest == nullptr || *rest->second.until > *longest->until) longest = &rest->second;
+  }
+  if (longest == nullptr) return;
+  Task task;
+  task.id = load_.id + "/measure";
+  task.kind = EventKind::prepare;
+  task.name = "measure the moisture";
+  task.piece = load_.piece;
+  task.load = index_;
+  task.hands_on = on_grid(Hours(job_.shop.handling) * items);
+  task.not_before = longest->until;
+  task.not_before_why = longest->why;
+  task.note = longest->note;
+  task.carries_in = true;  // what was worked on since needs no measuring
+  const std::size_t id = add(std::move(task));
+  for (const std::size_t before : previous_) after(id, before, Elapsed{}, "");
+  if (previous_.empty()) first_.push_back(id);
+  previous_ = {id};
+}
+
 SquareMetres LoadWalk::area(const std::vector<std::size_t>& faces) const {
   SquareMetres sum;
   for (const std::size_t face : faces) sum += loads_.faces[face].area;
   return sum;
+}
+
+Bodies LoadWalk::bodies(const std::vector<std::size_t>& faces) const {
+  std::set<Hours> all;  // an exception may leave a part of the load out
+  for (const LoadPart& of : load_.parts) {
+    const piece::Part& part = job_.order.pieces[load_.piece].piece.parts[of.part];
+    const bool coated = std::any_of(faces.begin(), faces.end(), [&](std::size_t f) { return loads_.faces[f].part_id == part.id; });
+    if (coated) all.insert(piece::time_constant(part));
+  }
+  return {all.begin(), all.end()};
 }
 
 std::vector<finish::Surface> LoadWalk::surfaces(const std::vector<std::size_t>& faces) const {
@@ -74,7 +113,7 @@ std::size_t LoadWalk::coat(const finish::Step& step, const finish::Product& prod
   task.product = &product;
   task.method = method_of(step, product, job_.shop);
   task.support = load_.support;
-  task.bodies = load_.bodies;
+  task.bodies = bodies(faces);
   task.on_wood = wood();
   task.stand = product.stand;
   if (suffix == "/show") {

@@ -17,6 +17,7 @@ bool abrades(finish::StepKind kind) { return kind == finish::StepKind::prepare |
 void LoadWalk::run() {
   carried_in_ = carry_in(job_, loads_, index_, graph_);
   if (carried_in_) previous_ = first_ = {carried_in_->task};
+  rest();
   for (const finish::Step& step : load_.schedule->steps) {
     if (step.product) {
       coat_step(step, *job_.catalogue.product(*step.product));
@@ -149,11 +150,21 @@ void LoadWalk::second_side(const finish::Step& step, std::size_t first, std::siz
   after(second, id, Elapsed{}, "");
   graph_.keeps.back().until = second;
   open_keeps_.pop_back();
-  if (wood()) {
-    graph_.before.push_back(
-        {second, first, Elapsed{job_.shop.both_faces_within}, std::nullopt,
-         fmt::format("both faces of {} get {} within {}", load_.whose, step.name, format_span(job_.shop.both_faces_within))});
+  if (wood()) graph_.before.push_back(both_faces(step, first, second));
+}
+
+Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::size_t second) const {
+  Hours within = job_.shop.both_faces_within;
+  std::string longer;
+  for (const LoadPart& part : load_.parts) {
+    const auto one_face = graph_.wood.one_face.find({{load_.piece, part.part}, step.id});
+    if (one_face == graph_.wood.one_face.end() || one_face->second.longest >= within) continue;
+    within = one_face->second.longest;
+    longer = fmt::format("; with one face coated for longer, {} may cup more than {} in this air", part.label,
+                         format_length(one_face->second.cup, job_.shop.units));
   }
+  return {second, first, Elapsed{within}, std::nullopt,
+          fmt::format("both faces of {} get {} within {}{}", load_.whose, step.name, format_span(within), longer)};
 }
 
 void LoadWalk::close_keeps(std::optional<std::size_t> until) {

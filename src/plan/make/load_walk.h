@@ -44,9 +44,12 @@ class LoadWalk {
   std::size_t add(Task task);
   void after(std::size_t task, std::size_t other, Wait wait, std::string reason);
   [[nodiscard]] SquareMetres area(const std::vector<std::size_t>& faces) const;
+  [[nodiscard]] Bodies bodies(const std::vector<std::size_t>& faces) const;
   [[nodiscard]] std::vector<finish::Surface> surfaces(const std::vector<std::size_t>& faces) const;
   /// Every task of the step before must be over, plus the step's own wait; and it may not lie too long.
   void chain(std::size_t task, const finish::Step& step);
+  /// Wood that is not at rest is measured again before anything is done to it.
+  void rest();
   void warm_enough(std::size_t coat);
   void dry_step(const finish::Step& step);
   /// Two sand one load when that takes one of them long: each at an end of it, or at pieces of their own.
@@ -64,6 +67,8 @@ class LoadWalk {
   /// Turning needs the side that was coated last to bear it: tack-free on points, dry to handle when laid flat.
   std::size_t turn(const finish::Step& step, const std::string& suffix, std::size_t wet_pass);
   void second_side(const finish::Step& step, std::size_t first, std::size_t second);
+  /// The shop's own limit, or less where a board would cup too much with one face coated.
+  [[nodiscard]] Before both_faces(const finish::Step& step, std::size_t first, std::size_t second) const;
   [[nodiscard]] bool wood() const { return loads_.faces[load_.faces.front()].wood; }
   void close_keeps(std::optional<std::size_t> until);
   /// Dry work rests overnight only when one shift is too short for it.

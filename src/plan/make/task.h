@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "plan/make/load.h"
+#include "plan/make/wood_care.h"
 
 namespace coatday::plan {
 
@@ -50,6 +51,7 @@ struct Task {
   bool milestone = false;              ///< takes no time and nobody: "may be delivered"
   std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
   std::optional<Instant> not_before, not_after;
+  std::string not_before_why;  ///< where there is more to say than the hour
   std::optional<Done> done;
   std::optional<Instant> kept;  ///< its start in an earlier plan
   std::optional<Hours> stand;
@@ -113,12 +115,13 @@ struct TaskGraph {
   std::vector<Keep> keeps;
   std::vector<Delivery> deliveries;
   Mixings mixings;  ///< of the products with a pot life
+  WoodCare wood;
 };
 
 /// Which side of what lies goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
 enum class Sides { hidden_first, show_first };
 
 /// Everything that the job asks for, over these loads.
-[[nodiscard]] TaskGraph make_tasks(const Job&, const Loads&, Mixings, Sides = Sides::hidden_first);
+[[nodiscard]] TaskGraph make_tasks(const Job&, const Loads&, Mixings, Sides = Sides::hidden_first, WoodCare = {});
 
 }  // namespace coatday::plan

@@ -182,9 +182,10 @@ void apply_start(const Job& job, TaskGraph& graph) {
 
 }  // namespace
 
-TaskGraph make_tasks(const Job& job, const Loads& loads, Mixings mixings, Sides sides) {
+TaskGraph make_tasks(const Job& job, const Loads& loads, Mixings mixings, Sides sides, WoodCare wood) {
   TaskGraph graph;
   graph.mixings = std::move(mixings);
+  graph.wood = std::move(wood);
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) PieceWalk(job, loads, sides, p, graph).run();
   bring_in_cans(job, graph);
   WorkWalk works(graph);

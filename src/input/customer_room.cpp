@@ -1,0 +1,95 @@
+// The room where an order will live: set points by the month, or outdoor air through a house.
+#include <fmt/core.h>
+
+#include <array>
+
+#include "climate/living_room.h"
+#include "input/amounts.h"
+#include "input/files.h"
+#include "input/wood.h"
+
+namespace coatday::input {
+namespace {
+
+using climate::Air;
+
+const Keys room_keys{"seasons", "outdoors", "heated", "cooled", "no drier than", "no damper than"};
+constexpr std::array<std::string_view, 12> month_words{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"};
+
+void read_season(const Entry& entry, std::array<std::optional<Air>, 12>& months, Mistakes& mistakes) {
+  const auto named = parse_months(entry.key);
+  if (!named) mistakes.add(entry.value.source->location(entry.at), named.error());
+  if (entry.value.kind != Value::Kind::text) {
+    mistakes.add(entry.value.where(), "expected a temperature and a humidity, such as 20 °C 40 %");
+    return;
+  }
+  const auto air = parse_air(entry.value.text);
+  if (!air) mistakes.add(entry.value.where(), air.error());
+  if (!named) return;
+  for (const unsigned month : *named) {
+    std::optional<Air>& into = months[month - 1];
+    if (into) mistakes.add(entry.value.source->location(entry.at), fmt::format("{} stands in two seasons", month_words[month - 1]));
+    into = air.value_or(Air{Celsius(20), RelativeHumidity(0.5)});
+  }
+}
+
+plan::AirMaker seasons(const Fields& room, const Surroundings& around, Mistakes& mistakes) {
+  for (const char* key : {"heated", "cooled", "no drier than", "no damper than"}) {
+    if (room.has(key)) room.mistake(key, fmt::format("'{}' goes with 'outdoors'", key));
+  }
+  const Value& given = *room.find("seasons");
+  if (given.kind != Value::Kind::map) {
+    room.mistake("seasons", "expected months with their air, such as 'nov-apr: 20 °C 35 %'");
+    return {};
+  }
+  std::array<std::optional<Air>, 12> months;
+  const std::size_t before = mistakes.count();
+  for (const Entry& entry : given.entries) read_season(entry, months, mistakes);
+  if (mistakes.count() != before) return {};
+  std::array<Air, 12> all;
+  std::string open;
+  for (std::size_t m = 0; m < 12; ++m) {
+    if (months[m]) all[m] = *months[m];
+    if (!months[m]) open += (open.empty() ? "" : ", ") + std::string(month_words[m]);
+  }
+  if (!open.empty()) room.mistake("seasons", "the seasons leave out " + open);
+  const Zone zone = around.shop == nullptr ? Zone() : around.shop->zone;
+  return [all, zone](Instant, Instant) { return std::make_unique<climate::SeasonAir>(all, zone); };
+}
+
+plan::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, const Surroundings& around, Mistakes& mistakes) {
+  std::string name;
+  climate::HouseKeeping keeping;
+  const bool heated = room.must("heated", keeping.heated, parse_air_temperature);
+  if (room.take("cooled", keeping.cooled, parse_air_temperature) && heated && *keeping.cooled < keeping.heated)
+    room.mistake("cooled", "the room is cooled below what it is heated to");
+  room.take("no drier than", keeping.least, parse_humidity);
+  if (room.take("no damper than", keeping.most, parse_humidity) && keeping.least && *keeping.most < *keeping.least)
+    room.mistake("no damper than", "this is drier than 'no drier than'");
+  if (!room.take("outdoors", name, parse_name) || around.files == nullptr) return {};
+  const std::filesystem::path path = beside(order, name);
+  const Source* file = around.files->text(path, room.where("outdoors"), mistakes);
+  if (file == nullptr) return {};
+  auto year = climate::OutdoorYear::parse(file->text(), path.stem().string());
+  if (!year) {
+    mistakes.add({file->name(), year.error().line, year.error().column}, year.error().message);
+    return {};
+  }
+  return [house = climate::HouseAir(*std::move(year), keeping)](Instant, Instant) { return std::make_unique<climate::HouseAir>(house); };
+}
+
+}  // namespace
+
+plan::AirMaker read_customer_room(const Fields& order, const std::filesystem::path& file, const Surroundings& around, Mistakes& mistakes) {
+  const Value* given = order.find("customer room");
+  if (given == nullptr) return {};
+  const auto room = order.map("customer room", "the customer's room", room_keys);
+  if (given->kind != Value::Kind::map) return {};
+  if (room->has("seasons") == room->has("outdoors")) {
+    order.mistake("customer room", "the customer's room needs either 'seasons' or 'outdoors'");
+    return {};
+  }
+  return room->has("seasons") ? seasons(*room, around, mistakes) : outdoors(*room, file, around, mistakes);
+}
+
+}  // namespace coatday::input

@@ -1,0 +1,30 @@
+#pragma once
+// The air of a room by the hour, as wood feels it, made as far as it is asked for.
+
+#include <span>
+#include <vector>
+
+#include "plan/job.h"
+#include "wood/warp.h"
+
+namespace coatday::plan {
+
+class AirHours {
+ public:
+  AirHours(AirMaker room, Instant from) : room_(std::move(room)), from_(std::chrono::floor<std::chrono::hours>(from)) {}
+
+  [[nodiscard]] Instant from() const { return from_; }
+  /// The hours from the one that holds `from` until `until`; what an earlier call returned no longer holds.
+  [[nodiscard]] std::span<const wood::Spell> between(Instant from, Instant until);
+  /// The mean equilibrium over these hours.
+  [[nodiscard]] MoistureContent equilibrium(Instant from, Instant until);
+
+ private:
+  void reach(Instant until);
+
+  AirMaker room_;
+  Instant from_;
+  std::vector<wood::Spell> hours_;
+};
+
+}  // namespace coatday::plan

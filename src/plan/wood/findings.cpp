@@ -1,0 +1,57 @@
+#include <algorithm>
+
+#include "plan/wood/reckoner.h"
+
+namespace coatday::plan {
+namespace {
+
+using date::days;
+
+std::vector<WoodMark> marks_of(Instant moves_in, bool has_room) {
+  std::vector<WoodMark> marks{{"at hand-over", moves_in}};
+  if (!has_room) return marks;
+  const std::pair<const char*, int> later[] = {{"1 week", 7}, {"1 month", 30}, {"3 months", 91}, {"6 months", 182}, {"1 year", 365}};
+  for (const auto& [name, after] : later) marks.push_back({name, moves_in + days(after)});
+  return marks;
+}
+
+std::string skipped(const piece::Part& part) {
+  if (part.solid.core == piece::Core::solid) return "";
+  return std::string(piece::word(part.solid.core)) + " hardly moves with moisture, and what is known here is of solid wood";
+}
+
+}  // namespace
+
+WoodFindings wood_findings(const Job& job, const Plan& plan) {
+  WoodReckoner reckoner(job, plan);
+  WoodFindings all;
+  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
+    const OrderPiece& piece = job.order.pieces[p];
+    const Instant moves_in = reckoner.moves_in(p);
+    if (all.marks.empty() || moves_in > all.moves_in) {
+      all.moves_in = moves_in;
+      all.until = piece.room ? moves_in + days(365) : moves_in;
+      all.marks = marks_of(moves_in, piece.room != nullptr);
+    }
+    if (piece.room) all.room = piece.room(moves_in, moves_in + std::chrono::hours(1))->describe(job.shop.units);
+    for (std::size_t i = 0; i < piece.piece.parts.size(); ++i) {
+      const piece::Part& part = piece.piece.parts[i];
+      if (!part.wood()) continue;
+      WoodPart row{p, i, piece.piece.name + " / " + part.name, skipped(part), {}, {}};
+      if (row.skipped.empty()) {
+        row.ready = reckoner.ready(p, part);
+        row.board = reckoner.board(p, part, row.ready.now);
+      }
+      if (row.board) {
+        reckoner.move(p, part, *row.board);
+        reckoner.cup(p, part, row.ready.now, ways_to_finish(reckoner.coats(p, part)), marks_of(moves_in, piece.room != nullptr),
+                     *row.board);
+      }
+      all.parts.push_back(std::move(row));
+    }
+  }
+  all.films.assign(reckoner.films().notes().begin(), reckoner.films().notes().end());
+  return all;
+}
+
+}  // namespace coatday::plan

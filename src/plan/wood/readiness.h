@@ -1,0 +1,29 @@
+#pragma once
+// How moist a part is, and when its wood will have come to rest in the shop.
+
+#include "plan/wood.h"
+#include "plan/wood/air_hours.h"
+
+namespace coatday::plan {
+
+/// Wood without a reading counts as if it had lain in the shop's air for so long (judgement).
+inline constexpr date::days usual_lay{60};
+/// Where it does not come to rest within this, it does not.
+inline constexpr date::days longest_rest{365};
+/// The shop's equilibrium is the mean over so long from then on (judgement: what a board's skin feels while it is coated).
+inline constexpr date::days felt_for{7};
+
+/// A meter's latest readings: those of the day of the last one.
+struct Measured {
+  MoistureContent mean, driest, dampest;
+  Instant at;
+};
+[[nodiscard]] std::optional<Measured> measured(const piece::Solid&, Instant from);
+
+/// The first instant of which `hours` in the shop must tell.
+[[nodiscard]] Instant known_since(const Job&, Instant from);
+
+/// Of a wooden part at `from`, bare, as a slab as thick as its section. Without what the room says.
+[[nodiscard]] WoodReady readiness(const piece::Part&, MoistureContent band, Instant from, AirHours& shop);
+
+}  // namespace coatday::plan

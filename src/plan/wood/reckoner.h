@@ -1,0 +1,44 @@
+#pragma once
+// What wood_findings() and wood_warnings() share: the airs, the films and what they make of one part.
+
+#include <map>
+
+#include "plan/wood/cupping.h"
+#include "plan/wood/on_base.h"
+#include "plan/wood/readiness.h"
+
+namespace coatday::plan {
+
+class WoodReckoner {
+ public:
+  WoodReckoner(const Job&, const Plan&);
+
+  [[nodiscard]] const OrderPiece& piece(std::size_t p) const { return job_.order.pieces[p]; }
+  [[nodiscard]] Films& films() { return films_; }
+  /// When a piece leaves the shop's air.
+  [[nodiscard]] Instant moves_in(std::size_t piece) const;
+
+  [[nodiscard]] WoodReady ready(std::size_t piece, const piece::Part&);
+  /// The board with what it is and its moisture when it is fixed; nothing for what is none.
+  [[nodiscard]] std::optional<WoodBoard> board(std::size_t piece, const piece::Part&, MoistureContent now);
+  /// Its seasons and fixings, where there is a room.
+  void move(std::size_t piece, const piece::Part&, WoodBoard&);
+  /// Its cups in these ways, up to a year in the room.
+  void cup(std::size_t piece, const piece::Part&, MoistureContent now, std::span<const Way>, std::span<const WoodMark>, WoodBoard&);
+  [[nodiscard]] std::vector<SideCoat> coats(std::size_t piece, const piece::Part&);
+
+ private:
+  [[nodiscard]] AirHours& room(std::size_t piece);
+  /// The shop's air until the piece leaves it, then the room's.
+  [[nodiscard]] const std::vector<wood::Spell>& through(std::size_t piece);
+
+  const Job& job_;
+  const Plan& plan_;
+  AirHours shop_;
+  std::map<std::string, AirHours> rooms_;  // by order
+  std::map<std::pair<std::string, Instant>, std::vector<wood::Spell>> through_;
+  std::map<std::string, Months> months_;
+  Films films_;
+};
+
+}  // namespace coatday::plan
