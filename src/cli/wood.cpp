@@ -8,10 +8,10 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Says of an order's wood whether it is ready to be coated, how its boards cup when
-they are finished as planned and in other ways, and how they move on their base
-through the seasons. With --at: the moisture content at which wood settles in an
-air, and how much a board that comes from another air moves across its grain.
+constexpr std::string_view help_text = R"(Says of an order's wood whether it is ready to be coated, how its boards cup
+when they are finished as planned and in other ways, and how they move on their
+base through the seasons. With --at: the moisture content at which wood settles
+in an air, and how much a board from another air moves across its grain.
 
 Usage: coatday wood ORDER.yaml... [options]
        coatday wood --at AIR [options]
