@@ -41,13 +41,22 @@ std::string told(const Arguments& arguments, const plan::Plan& plan) {
   return fmt::format("{}: {}\n", arguments.output, what);
 }
 
+// A board's year takes a blink of its own: of a large order coatday wood tells it.
+plan::WoodFindings wood_of(const plan::Job& job, const plan::Plan& plan) {
+  constexpr std::size_t most_parts = 40;
+  std::size_t parts = 0;
+  for (const plan::OrderPiece& piece : job.order.pieces) parts += piece.piece.parts.size();
+  return plan.status == plan::Status::feasible && parts <= most_parts ? plan::wood_findings(job, plan) : plan::WoodFindings{};
+}
+
 Outcome run(const Arguments& arguments, const World& world) {
   if (arguments.output.empty()) return mistaken("a page goes to a file; expected -o and its name, such as -o plan.html");
   if (const auto refused = refused_output(arguments, report::page_mark)) return *refused;
   const auto made = planned_with_advice(arguments, world);
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
-  return to_output(arguments, status_of(made->plan, false), report::plan_page(made->job, made->plan, made->advice, shown.units),
+  const report::Beside beside{made->advice, wood_of(made->job, made->plan)};
+  return to_output(arguments, status_of(made->plan, false), report::plan_page(made->job, made->plan, beside, shown.units),
                    report::page_mark, told(arguments, made->plan));
 }
 

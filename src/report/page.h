@@ -6,11 +6,18 @@
 
 #include "plan/job.h"
 #include "plan/propose.h"
+#include "plan/wood.h"
 
 namespace coatday::report {
 
+/// What is told beside a plan, as far as it is known.
+struct Beside {
+  plan::Advice advice{};
+  plan::WoodFindings wood{};
+};
+
 /// Of one order or several. The plan is of the job; where there is none it says why.
-[[nodiscard]] std::string plan_page(const plan::Job&, const plan::Plan&, const plan::Advice&, Units);
+[[nodiscard]] std::string plan_page(const plan::Job&, const plan::Plan&, const Beside&, Units);
 
 /// Stands near the beginning of every page.
 inline constexpr std::string_view page_mark = "<meta name=\"generator\" content=\"coatday\">";

@@ -40,6 +40,7 @@ const std::vector<Case>& cases() {
       {"library_table", {"samples/library-table/order.yaml"}, everywhere, {"A4", "Letter"}},
       {"two_orders", {"samples/two-orders/order-desk.yaml", "samples/two-orders/order-side-table.yaml"}, narrow_and_wide, {}},
       {"bare_face", {"samples/top-face-only/order.yaml"}, narrow_and_wide, {"A4"}},
+      {"refectory_table", {"samples/refectory-table/order.yaml"}, narrow_and_wide, {}},
       {"every_key", {"samples/every-key/order.yaml"}, narrow_and_wide, {}},
       {"hostile", {"tests/browser/hostile/order.yaml"}, {"375 light", "768 dark", "1440 light", "A4 light"}, {"Letter"}},
       {"hundred_pieces", {}, {"375 light", "1440 light"}, {}}};

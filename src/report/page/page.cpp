@@ -57,24 +57,25 @@ void add_order(Contents& contents, const plan::Job& job, const plan::Plan& plan,
   add_ledger(part("Faces"), plan, order);
 }
 
-void add_sections(Contents& contents, const plan::Job& job, const plan::Plan& plan, const plan::Advice& advice, Units units) {
+void add_sections(Contents& contents, const plan::Job& job, const plan::Plan& plan, const Beside& beside, Units units) {
   add_answers(contents, plan, units);
   add_reasons(contents, plan);
   if (!plan.events.empty()) {
     add_today(contents, plan);
     add_timeline(contents, job, plan, units);
-    add_advice(contents, plan, advice, units);
+    add_advice(contents, plan, beside.advice, units);
     add_days(contents, plan, units);
   }
   const std::vector<OrderPart> orders = orders_of(job);
   if (orders.size() == 1) add_only_order(contents, job, plan, orders.front(), units);
   for (std::size_t i = 0; orders.size() > 1 && i < orders.size(); ++i) add_order(contents, job, plan, orders[i], i + 1, units);
+  add_wood(contents, plan, beside.wood, units);
   add_purchase(contents, plan, units);
   add_notes(contents, plan, units);
   add_cautions(contents, plan);
 }
 
-std::string body_of(const plan::Job& job, const plan::Plan& plan, const plan::Advice& advice, Units units) {
+std::string body_of(const plan::Job& job, const plan::Plan& plan, const Beside& beside, Units units) {
   Fragment page;
   Element body = page.root();
   add_patterns(body);
@@ -82,7 +83,7 @@ std::string body_of(const plan::Job& job, const plan::Plan& plan, const plan::Ad
   Element links = body.add("nav", {{"aria-label", "On this page"}}).add("ul", {});
   Contents contents{links, body.add("main", {{"data-plan", job.order.name + iso8601(plan.from, plan.shop.zone)}})};
   if (plan.events.size() > many) contents.main.set("class", "large");
-  add_sections(contents, job, plan, advice, units);
+  add_sections(contents, job, plan, beside, units);
   body.add("footer", {})
       .add("p", {}, "Made by coatday from the order and the shop's air. Late sides are to promise by; labels and local codes count.");
   return page.html();
@@ -105,14 +106,14 @@ Element Contents::section(const char* id, std::string_view title) {
 
 }  // namespace page
 
-std::string plan_page(const plan::Job& job, const plan::Plan& plan, const plan::Advice& advice, Units units) {
+std::string plan_page(const plan::Job& job, const plan::Plan& plan, const Beside& beside, Units units) {
   std::string html =
       "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n" + std::string(page_mark) +
       "\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<meta name=\"color-scheme\" content=\"light dark\">\n"
       "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; script-src "
       "'unsafe-inline'; img-src data:\">\n<link rel=\"icon\" href=\"data:,\">\n";
   html += page::title_of(job) + "\n<style>\n" + std::string(page::style) + "</style>\n</head>\n<body>\n";
-  html += page::body_of(job, plan, advice, units);
+  html += page::body_of(job, plan, beside, units);
   return html + "\n<script>\n" + std::string(page::script) + "</script>\n</body>\n</html>\n";
 }
 

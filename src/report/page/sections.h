@@ -3,6 +3,7 @@
 
 #include "plan/job.h"
 #include "plan/propose.h"
+#include "plan/wood.h"
 #include "report/page/element.h"
 
 namespace coatday::report::page {
@@ -34,6 +35,7 @@ void add_ledger(Element parent, const plan::Plan&, const OrderPart&);
 /// Why there is no plan, and what would help.
 void add_reasons(Contents&, const plan::Plan&);
 void add_advice(Contents&, const plan::Plan&, const plan::Advice&, Units);
+void add_wood(Contents&, const plan::Plan&, const plan::WoodFindings&, Units);
 void add_notes(Contents&, const plan::Plan&, Units);
 void add_cautions(Contents&, const plan::Plan&);
 

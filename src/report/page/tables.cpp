@@ -9,23 +9,11 @@
 #include "report/faces.h"
 #include "report/ledger.h"
 #include "report/page/sections.h"
+#include "report/page/table.h"
 #include "report/words.h"
 
 namespace coatday::report::page {
 namespace {
-
-/// A table that may be wider than a phone scrolls by itself, also by the keys.
-Element add_table(Element parent, const std::string& kind, std::string_view caption) {
-  Element frame = parent.add("div", {{"class", "scroll"}, {"tabindex", "0"}, {"role", "group"}, {"aria-label", std::string(caption)}});
-  Element table = frame.add("table", {{"class", kind}});
-  table.add("caption", {}, caption);
-  return table;
-}
-
-void add_heads(Element table, const std::vector<std::string>& names) {
-  Element row = table.add("thead", {}).add("tr", {});
-  for (const std::string& name : names) row.add("th", {{"scope", "col"}}, name);
-}
 
 std::string day_words(Instant t, const plan::Plan& plan) {
   const std::string date = short_date(local_day(t, plan.shop.zone));
@@ -168,6 +156,18 @@ void add_sundries(Element section, const plan::Plan& plan) {
 }
 
 }  // namespace
+
+Element add_table(Element parent, const std::string& kind, std::string_view caption) {
+  Element frame = parent.add("div", {{"class", "scroll"}, {"tabindex", "0"}, {"role", "group"}, {"aria-label", std::string(caption)}});
+  Element table = frame.add("table", {{"class", kind}});
+  table.add("caption", {}, caption);
+  return table;
+}
+
+void add_heads(Element table, const std::vector<std::string>& names) {
+  Element row = table.add("thead", {}).add("tr", {});
+  for (const std::string& name : names) row.add("th", {{"scope", "col"}}, name);
+}
 
 void add_ledger(Element parent, const plan::Plan& plan, const OrderPart& order) {
   const std::vector<LedgerBlock> blocks = ledger_blocks(plan);
