@@ -68,8 +68,8 @@ class Slab {
   Metres thickness_;
   std::vector<double> moisture_;
   std::vector<double> first_, second_, stage_, pivot_;  ///< of a step
-  double side_ = 0;
-  double step_ = 0;  ///< seconds, as the last error allows; 0: none yet
+  double side_ = 0, back_ = 0, face_ = 0;               ///< of the last factors, times their weight
+  double step_ = 0;                                     ///< seconds, as the last error allows; 0: none yet
   long steps_ = 0;
 };
 

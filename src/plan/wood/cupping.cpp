@@ -46,15 +46,6 @@ class OpenEdges {
   double seconds_ = 0, kept_ = 1;
 };
 
-std::vector<Warp> course(const wood::Board& board, const Way& way, std::span<const wood::Spell> hours, wood::Diffusivity at_test,
-                         Films& films) {
-  std::vector<Warp> all = wood::warp_over(board, hours, films_after(way.coats, films), at_test);
-  if (!way.edges_bare) return all;
-  OpenEdges edges(board.width, at_test);
-  for (std::size_t i = 0; i < all.size(); ++i) all[i].cup = all[i].cup * edges.after(hours[i]);
-  return all;
-}
-
 /// Leaves what is outside the range out, and says whether anything was.
 bool leave_out_of_range(std::vector<Warp>& all) {
   return std::erase_if(all, [](const Warp& warp) { return !wood::holds_for_movement(warp.mean); }) > 0;
@@ -112,29 +103,41 @@ std::vector<Way> ways_to_finish(const std::vector<SideCoat>& planned) {
   return ways;
 }
 
-std::optional<CupCourse> cup_course(const wood::Board& board, const Way& way, std::span<const wood::Spell> hours,
-                                    std::span<const Instant> marks, Films& films) {
+CupCourses cup_courses(const wood::Board& board, const std::vector<SideCoat>& coats, std::span<const wood::Spell> hours, Films& films) {
   const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
-  CupCourse result;
-  result.told.way = way.name;
-  std::array<wood::WarpSummary, 3> all;
-  std::size_t at = 0;
-  for (const wood::Diffusivity how_fast : {band.low, band.middle, band.high}) {
-    std::vector<Warp> warps = course(board, way, hours, how_fast, films);
-    result.left_range = leave_out_of_range(warps) || result.left_range;
-    if (warps.empty()) return std::nullopt;
-    all[at++] = wood::summary(warps);
-    if (how_fast == band.middle) result.by_middle = std::move(warps);
+  const auto at = [&](wood::Diffusivity how_fast) { return wood::warp_over(board, hours, films_after(coats, films), how_fast); };
+  return {at(band.low), at(band.middle), at(band.high)};
+}
+
+CupCourses with_bare_edges(CupCourses courses, const wood::Board& board, std::span<const wood::Spell> hours) {
+  const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
+  const std::array<wood::Diffusivity, 3> how_fast{band.low, band.middle, band.high};
+  for (std::size_t c = 0; c < courses.size(); ++c) {
+    OpenEdges edges(board.width, how_fast[c]);
+    for (std::size_t i = 0; i < courses[c].size(); ++i) courses[c][i].cup = courses[c][i].cup * edges.after(hours[i]);
   }
-  result.told.highest = all[1].highest;
-  result.told.settled = all[1].settled;
+  return courses;
+}
+
+std::optional<CupTold> told_of(CupCourses courses, const std::string& way, std::span<const Instant> marks) {
+  CupTold result;
+  std::array<wood::WarpSummary, 3> all;
+  for (std::size_t c = 0; c < courses.size(); ++c) {
+    result.left_range = leave_out_of_range(courses[c]) || result.left_range;
+    if (courses[c].empty()) return std::nullopt;
+    all[c] = wood::summary(courses[c]);
+  }
+  Cupping& told = result.cupping;
+  told.way = way;
+  told.highest = all[1].highest;
+  told.settled = all[1].settled;
   const auto highest = [](const wood::WarpSummary& a, const wood::WarpSummary& b) { return smaller(a.highest, b.highest); };
   const auto settled = [](const wood::WarpSummary& a, const wood::WarpSummary& b) { return a.settled.cup < b.settled.cup; };
-  result.told.least = std::min_element(all.begin(), all.end(), highest)->highest.cup;
-  result.told.most = std::max_element(all.begin(), all.end(), highest)->highest.cup;
-  result.told.settled_least = std::min_element(all.begin(), all.end(), settled)->settled.cup;
-  result.told.settled_most = std::max_element(all.begin(), all.end(), settled)->settled.cup;
-  for (const Instant mark : marks) result.told.at_marks.push_back(cup_at(result.by_middle, mark));
+  told.least = std::min_element(all.begin(), all.end(), highest)->highest.cup;
+  told.most = std::max_element(all.begin(), all.end(), highest)->highest.cup;
+  told.settled_least = std::min_element(all.begin(), all.end(), settled)->settled.cup;
+  told.settled_most = std::max_element(all.begin(), all.end(), settled)->settled.cup;
+  for (const Instant mark : marks) told.at_marks.push_back(cup_at(courses[1], mark));
   return result;
 }
 

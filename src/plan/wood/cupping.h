@@ -1,6 +1,7 @@
 #pragma once
 // How a board would cup, finished as planned and in other ways.
 
+#include <array>
 #include <span>
 #include <string>
 #include <vector>
@@ -18,17 +19,21 @@ struct Way {
   std::vector<SideCoat> coats;
   bool edges_bare = false;
 };
-/// As planned, both faces alike where they are not, underside bare, and one coat fewer there.
+/// As planned, both faces alike where they are not, underside bare, one coat fewer there, and at last the edges bare.
 [[nodiscard]] std::vector<Way> ways_to_finish(const std::vector<SideCoat>& planned);
 
-/// The part of a course in which the board is between 6 and 14 % moist, where its coefficient holds.
-struct CupCourse {
-  std::vector<wood::Warp> by_middle;
-  Cupping told;
-  bool left_range = false;
+/// At the low, middle and high diffusivity.
+using CupCourses = std::array<std::vector<wood::Warp>, 3>;
+[[nodiscard]] CupCourses cup_courses(const wood::Board&, const std::vector<SideCoat>&, std::span<const wood::Spell> hours, Films&);
+/// The same board with its edges bare: its curvature dies away towards them.
+[[nodiscard]] CupCourses with_bare_edges(CupCourses, const wood::Board&, std::span<const wood::Spell> hours);
+
+/// Of the time in which the board is between 6 and 14 % moist, where its coefficient holds.
+struct CupTold {
+  Cupping cupping;
+  bool left_range = false;  ///< for some of the time
 };
-/// Through these hours, at the low, middle and high diffusivity. Nothing where the board is never in the range.
-[[nodiscard]] std::optional<CupCourse> cup_course(const wood::Board&, const Way&, std::span<const wood::Spell> hours,
-                                                  std::span<const Instant> marks, Films&);
+/// Nothing where it never is.
+[[nodiscard]] std::optional<CupTold> told_of(CupCourses, const std::string& way, std::span<const Instant> marks);
 
 }  // namespace coatday::plan

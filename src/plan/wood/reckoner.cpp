@@ -83,14 +83,19 @@ void WoodReckoner::cup(std::size_t p, const piece::Part& part, MoistureContent n
                        std::span<const WoodMark> marks, WoodBoard& board) {
   std::vector<Instant> at;
   for (const WoodMark& mark : marks) at.push_back(mark.at);
+  const wood::Board bare = *board_of(part, now);
+  const std::vector<wood::Spell>& hours = through(p);
+  CupCourses planned;
   for (const Way& way : ways) {
-    const auto course = cup_course(*board_of(part, now), way, through(p), at, films_);
-    if (!course) {
+    CupCourses courses = way.edges_bare ? with_bare_edges(planned, bare, hours) : cup_courses(bare, way.coats, hours, films_);
+    if (planned[0].empty()) planned = courses;
+    const auto told = told_of(std::move(courses), way.name, at);
+    if (!told) {
       board.no_cup = "it is never between 6 and 14 % moist, where its coefficient of movement holds";
       continue;
     }
-    if (course->left_range) board.no_cup = "told for the time in which it is between 6 and 14 % moist, where its coefficient holds";
-    board.cups.push_back(course->told);
+    if (told->left_range) board.no_cup = "told for the time in which it is between 6 and 14 % moist, where its coefficient holds";
+    board.cups.push_back(told->cupping);
   }
   if (board.cups.empty()) return;
   const Metres highest = board.cups.front().highest.cup;
