@@ -39,35 +39,36 @@ void Slab::factorise(const Exchange& x, double weight) {
   side_ = side;
   back_ = weight * x.back;
   face_ = weight * x.face;
-  pivot_.front() = 1 / (1 + side + back_);
-  pivot_.back() = 1 / (1 + side + face_);
-  const double own = 1 + 2 * side;
+  const double own = 1 + 2 * side, squared = side * side;
+  double low = pivot_.front() = 1 / (1 + side + back_), high = pivot_.back() = 1 / (1 + side + face_);
   for (std::size_t i = 1; i < half; ++i) {
-    pivot_[i] = 1 / (own - side * side * pivot_[i - 1]);
-    pivot_[n - 1 - i] = 1 / (own - side * side * pivot_[n - i]);
+    pivot_[i] = low = 1 / (own - squared * low);
+    pivot_[n - 1 - i] = high = 1 / (own - squared * high);
   }
-  if (n % 2 == 1 && n > 2) pivot_[half] = 1 / (own - side * side * pivot_[half + 1]);
+  if (n % 2 == 1) pivot_[half] = 1 / (own - squared * high);
 }
 
 void Slab::solve_rate(const Exchange& x, const std::vector<double>& from, std::vector<double>& rate) const {
   const std::size_t n = from.size(), half = n / 2;
-  const auto above = [&](std::size_t i) { return x.between * (from[i + 1] - from[i]); };  // what flows into cell i from the next
-  rate[0] = (x.back * (x.at_back - from[0]) + above(0)) * pivot_[0];
-  rate[n - 1] = (x.face * (x.at_face - from[n - 1]) - above(n - 2)) * pivot_[n - 1];
-  for (std::size_t i = 1; i < half; ++i) {
-    const std::size_t j = n - 1 - i;
-    rate[i] = (above(i) - above(i - 1) + side_ * rate[i - 1]) * pivot_[i];
-    rate[j] = (above(j) - above(j - 1) + side_ * rate[j + 1]) * pivot_[j];
+  const double side = side_, between = x.between;
+  const auto above = [&from, between](std::size_t i) { return between * (from[i + 1] - from[i]); };  // what flows into cell i from the next
+  double low = rate[0] = (x.back * (x.at_back - from[0]) + above(0)) * pivot_[0];
+  double high = rate[n - 1] = (x.face * (x.at_face - from[n - 1]) - above(n - 2)) * pivot_[n - 1];
+  for (std::size_t i = 1, j = n - 2; i < half; ++i, --j) {
+    rate[i] = low = (above(i) - above(i - 1) + side * low) * pivot_[i];
+    rate[j] = high = (above(j) - above(j - 1) + side * high) * pivot_[j];
   }
-  if (n % 2 == 1) rate[half] = (above(half) - above(half - 1) + side_ * rate[half + 1]) * pivot_[half];
-  const double lower = rate[half - 1], upper = rate[half], both = 1 - side_ * side_ * pivot_[half - 1] * pivot_[half];
-  rate[half - 1] = (lower + side_ * pivot_[half - 1] * upper) / both;
-  rate[half] = (upper + side_ * pivot_[half] * lower) / both;
-  if (n % 2 == 1) rate[half + 1] += side_ * pivot_[half + 1] * rate[half];
-  for (std::size_t i = half - 1; i-- > 0;) {
-    const std::size_t j = n - 1 - i;
-    rate[i] += side_ * pivot_[i] * rate[i + 1];
-    rate[j] += side_ * pivot_[j] * rate[j - 1];
+  if (n % 2 == 1) high = (above(half) - above(half - 1) + side * high) * pivot_[half];
+  const double below_middle = pivot_[half - 1], at_middle = pivot_[half], both = 1 - side * side * below_middle * at_middle;
+  rate[half - 1] = (low + side * below_middle * high) / both;
+  rate[half] = (high + side * at_middle * low) / both;
+  if (n % 2 == 1) rate[half + 1] += side * pivot_[half + 1] * rate[half];
+  low = rate[half - 1];
+  high = rate[n - half];
+  for (std::size_t i = half - 1, j = n - half; i-- > 0;) {
+    ++j;
+    rate[i] = low = rate[i] + side * pivot_[i] * low;
+    rate[j] = high = rate[j] + side * pivot_[j] * high;
   }
 }
 

@@ -90,6 +90,17 @@ TEST(WoodAtRest, AnOldReadingHasDriedSince) {
   EXPECT_EQ(find(planned(job), "table-1/top/measure"), nullptr);
 }
 
+TEST(WoodAtRest, AReadingOfAnotherCenturyTakesNoLonger) {
+  Job job = dry_shop();
+  read(job, 20, Instant{});
+  EXPECT_EQ(find(planned(job), "table-1/top/measure"), nullptr);
+  top(job).shape = piece::Board{Metres(1.2), Metres(0.6), Metres(0.0002)};  // veneer
+  top(job).solid.readings.clear();
+  read(job, 20);
+  top(job).solid.cup_limit = Metres(100);
+  EXPECT_EQ(make_plan(job, {monday()}).status, Status::feasible);
+}
+
 TEST(WoodAtRest, WhatIsBegunIsNotHeldUp) {
   Job job = dry_shop();
   read(job, 12);

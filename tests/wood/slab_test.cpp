@@ -42,6 +42,15 @@ double in_steps(int count) {
   return slab.mean().value();
 }
 
+TEST(Slab, OddAndEvenCountsOfCellsLieOnOneLine) {
+  for (const FilmResistance film : {no_film, FilmResistance(1e8)}) {
+    SlabConditions uneven = both(0.12, film);
+    uneven.face.film = FilmResistance(3e7);
+    const auto at = [&](int cells) { return after(uneven, cells, 5, 1e-7); };
+    for (const int odd : {3, 5, 9, 25}) EXPECT_NEAR(at(odd), (at(odd - 1) + at(odd + 1)) / 2, 0.015 / (odd * odd)) << odd;
+  }
+}
+
 TEST(Slab, StepsConvergeWithTheSecondOrder) {
   const double coarse = in_steps(20), middle = in_steps(40), fine = in_steps(80);
   EXPECT_NEAR((coarse - middle) / (middle - fine), 4, 0.5);

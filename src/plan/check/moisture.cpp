@@ -23,12 +23,16 @@ constexpr std::chrono::hours hour{1};
 constexpr MoistureContent moisture_slack{0.0015};  // between two schemes on their own grids
 constexpr double cup_slack = 1.1;
 constexpr Metres least_cup{5e-5};
+constexpr Metres thinnest{0.001};  // thinner is veneer, at rest at once
 
 struct Board {
   std::vector<double> moisture;
   double cell = 0;
 
-  Board(Metres thickness, MoistureContent all_through) : moisture(12, all_through.value()), cell(thickness.value() / 12) {}
+  /// Cells of a millimetre or more, twelve at the most, so that explicit steps are not too short.
+  Board(Metres thickness, MoistureContent all_through)
+      : moisture(std::clamp<std::size_t>(static_cast<std::size_t>(thickness.value() * 1000), 2, 12), all_through.value()),
+        cell(thickness.value() / static_cast<double>(moisture.size())) {}
 
   [[nodiscard]] double mean() const {
     double sum = 0;
@@ -71,18 +75,21 @@ class MoistureJudge {
     breathe();
     for (const auto& [id, load] : facts_.loads) {
       for (const auto& [part, count] : load.items) {
-        if (part->wood() && part->solid.core == piece::Core::solid && !part->solid.readings.empty()) rested(load, *part);
+        if (judged(*part) && !part->solid.readings.empty()) rested(load, *part);
       }
     }
     for (std::size_t f = 0; f < facts_.faces.size(); ++f) {
       const piece::Part& part = *facts_.faces[f].part;
-      const bool board = facts_.faces[f].face.face.name == "face" && part.wood() && part.solid.core == piece::Core::solid;
+      const bool board = facts_.faces[f].face.face.name == "face" && judged(part);
       const bool excepted = facts_.faces[f].face.exception || (facts_.faces[f].opposite && exception_across(f));
       if (board && part.solid.cup_limit && facts_.faces[f].opposite && !excepted) flat(f, *facts_.faces[f].opposite);
     }
   }
 
  private:
+  [[nodiscard]] static bool judged(const piece::Part& part) {
+    return part.wood() && part.solid.core == piece::Core::solid && piece::section(part.shape).thickness >= thinnest;
+  }
   [[nodiscard]] bool exception_across(std::size_t f) const { return facts_.faces[*facts_.faces[f].opposite].face.exception.has_value(); }
 
   [[nodiscard]] MoistureContent read(const piece::Part& part, Instant& at) const {
@@ -94,7 +101,7 @@ class MoistureJudge {
       sum += reading.moisture.value();
       ++count;
     }
-    at = std::chrono::floor<std::chrono::hours>(latest);
+    at = std::chrono::floor<std::chrono::hours>(std::clamp<Instant>(latest, facts_.plan.from - date::days(365), facts_.plan.from));
     return MoistureContent(sum / count);
   }
 

@@ -15,6 +15,14 @@ std::vector<WoodMark> marks_of(Instant moves_in, bool has_room) {
   return marks;
 }
 
+/// Of several orders each its own.
+void tell_room(const OrderPiece& piece, Instant moves_in, Units units, std::string& told) {
+  if (!piece.room) return;
+  const std::string words =
+      (piece.order.empty() ? "" : piece.order + ": ") + piece.room(moves_in, moves_in + std::chrono::hours(1))->describe(units);
+  if (told.find(words) == std::string::npos) told += (told.empty() ? "" : "; ") + words;
+}
+
 std::string skipped(const piece::Part& part) {
   if (part.solid.core == piece::Core::solid) return "";
   return std::string(piece::word(part.solid.core)) + " hardly moves with moisture, and what is known here is of solid wood";
@@ -33,7 +41,7 @@ WoodFindings wood_findings(const Job& job, const Plan& plan) {
       all.until = piece.room ? moves_in + days(365) : moves_in;
       all.marks = marks_of(moves_in, piece.room != nullptr);
     }
-    if (piece.room) all.room = piece.room(moves_in, moves_in + std::chrono::hours(1))->describe(job.shop.units);
+    tell_room(piece, moves_in, job.shop.units, all.room);
     for (std::size_t i = 0; i < piece.piece.parts.size(); ++i) {
       const piece::Part& part = piece.piece.parts[i];
       if (!part.wood()) continue;

@@ -68,6 +68,7 @@ std::optional<Measured> measured(const piece::Solid& solid, Instant from) {
     ++count;
   }
   result.mean = result.mean / count;
+  result.at = std::clamp(latest, from - longest_rest, from);  // what lay here for a year is at rest whatever it was
   return result;
 }
 
@@ -97,11 +98,13 @@ WoodReady readiness(const piece::Part& part, MoistureContent band, Instant from,
   std::optional<Instant>* const when[] = {&ready.ready_late, &ready.ready_at, &ready.ready_early};
   const wood::Diffusivity how_fast[] = {at_test.low, at_test.middle, at_test.high};
   for (std::size_t i = 0; i < 3; ++i) {
+    if (!meter && i != 1) continue;  // what is assumed has no spread worth telling
     Lying wood(thickness, initial, how_fast[i]);
     wood.through(shop.between(ready.lay_since, from));
     if (i == 1) ready.now = wood.mean();
     *when[i] = comes_to_rest(std::move(wood), band, from, shop);
   }
+  if (!meter) ready.ready_early = ready.ready_late = ready.ready_at;
   if (ready.ready_early > ready.ready_late) std::swap(ready.ready_early, ready.ready_late);
   ready.shop = shop.equilibrium(from, from + felt_for);
   ready.ready = ready.ready_at && *ready.ready_at <= from;
