@@ -119,6 +119,7 @@ TEST_P(Page, HasNoHorizontalScrollAndNoTextOnText) {
     EXPECT_EQ(view["overlaps"], Json::array()) << view["view"];
     EXPECT_TRUE(view["seesOverlap"]) << view["view"];
     EXPECT_EQ(view["sticking"], Json::array()) << view["view"];
+    EXPECT_EQ(view["broken"], Json::array()) << view["view"];
   }
 }
 

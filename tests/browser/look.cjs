@@ -106,6 +106,20 @@ function contrasts() {
   return found.filter(([, value]) => !(value >= 4.5)).map(([kind, value]) => `${kind}: ${value.toFixed(2)}`);
 }
 
+// In the page: short words that are broken over lines.
+function broken() {
+  const found = [];
+  const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  for (let node = texts.nextNode(); node; node = texts.nextNode()) {
+    if (!/^\s*[^\s\u00a0]{1,12}\s*$/.test(node.data) || node.parentElement.closest("script, style, svg")) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    const lines = new Set([...range.getClientRects()].filter((r) => r.width > 0).map((r) => Math.round(r.top)));
+    if (lines.size > 1) found.push(node.data);
+  }
+  return found;
+}
+
 async function lookAt(browser, page, view) {
   const [width, scheme] = view.split(" ");
   const media = paper[width] ? "print" : "screen";
@@ -135,6 +149,7 @@ async function lookAt(browser, page, view) {
     return found.length > 0;
   }, String(overlaps));
   found.sticking = await tab.evaluate(sticking);
+  found.broken = await tab.evaluate(broken);
   found.evil = await tab.evaluate(() => "evil" in window || document.scripts.length !== 1 || document.querySelector("img, iframe") !== null);
   found.contrasts = media === "screen" ? await tab.evaluate(contrasts) : [];
   found.axe = [];

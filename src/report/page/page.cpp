@@ -40,7 +40,6 @@ void add_pieces(Element section, const plan::Job& job, const plan::Plan& plan, c
 
 // A single order's parts are parts of the page.
 void add_only_order(Contents& contents, const plan::Job& job, const plan::Plan& plan, const OrderPart& order, Units units) {
-  if (plan.status == plan::Status::feasible) add_hand_over(contents.section("hand-over", "Hand-over"), plan, order);
   add_pieces(contents.section("pieces", "Pieces"), job, plan, order, units);
   add_ledger(contents.section("faces", "Faces"), plan, order);
 }
@@ -60,13 +59,14 @@ void add_order(Contents& contents, const plan::Job& job, const plan::Plan& plan,
 void add_sections(Contents& contents, const plan::Job& job, const plan::Plan& plan, const Beside& beside, Units units) {
   add_answers(contents, plan, units);
   add_reasons(contents, plan);
+  const std::vector<OrderPart> orders = orders_of(job);
   if (!plan.events.empty()) {
     add_today(contents, plan);
+    if (orders.size() == 1) add_hand_over(contents.section("hand-over", "Hand-over"), plan, orders.front());
     add_timeline(contents, job, plan, units);
     add_advice(contents, plan, beside.advice, units);
     add_days(contents, plan, units);
   }
-  const std::vector<OrderPart> orders = orders_of(job);
   if (orders.size() == 1) add_only_order(contents, job, plan, orders.front(), units);
   for (std::size_t i = 0; orders.size() > 1 && i < orders.size(); ++i) add_order(contents, job, plan, orders[i], i + 1, units);
   add_wood(contents, plan, beside.wood, units);

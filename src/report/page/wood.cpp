@@ -42,7 +42,7 @@ std::string season_words(const plan::SeasonWidth& season, Units units) {
 }
 
 void add_ready(Element section, const plan::Plan& plan, const plan::WoodFindings& wood) {
-  Element table = add_table(section, "dates", "Ready to coat, by the moisture of the wood");
+  Element table = add_table(section, "wood", "Ready to coat, by the moisture of the wood");
   add_heads(table, {"part", "moisture", "shop's air leads to", "ready"});
   Element body = table.add("tbody", {});
   for (const WoodPart& part : wood.parts) {
