@@ -104,6 +104,18 @@ TEST(Samples, WoodOfTheRefectoryTable) {
   EXPECT_EQ(outcome.out, text_of(golden));
 }
 
+/// In the main sample the nights after two days are too cold for the clear.
+TEST(Page, TellsWhyATuesdayWaits) {
+  const cli::Outcome outcome = cli::run({"page", "samples/library-table/order.yaml", "-o", "page.html"}, world());
+  ASSERT_TRUE(outcome.file);
+  const std::string& html = outcome.file->content;
+  const std::size_t tuesday = html.find("Tue\u00a026\u00a0Jan: clear 2");
+  ASSERT_NE(tuesday, std::string::npos);
+  const std::string sentence = html.substr(tuesday, html.find('<', tuesday) - tuesday);
+  EXPECT_NE(sentence.find("does not fit water-based clear: 49 °F within 1 day of the coat is below its limit of 50 °F"), std::string::npos)
+      << sentence;
+}
+
 /// The README shows real output: the head of the main sample.
 TEST(Readme, ShowsTheMainSample) {
   const std::string readme = text_of(root / "README.md");

@@ -7,6 +7,7 @@
 #include "plan/air_days.h"
 #include "report/page/sections.h"
 #include "report/page/strip.h"
+#include "report/page/waits.h"
 #include "report/words.h"
 
 namespace coatday::report::page {
@@ -55,25 +56,7 @@ void measure(Chart& chart, const std::vector<Week>& weeks) {
 
 std::string week_words(const Week& week) { return date_words(week.monday) + " – " + date_words(week.monday + date::days(6)); }
 
-// Why nothing is put on though the shop is open: what the next coat waits for.
-std::vector<std::string> waits_in(const plan::Plan& plan, const Week& week) {
-  std::vector<std::string> waits;
-  const plan::Event* told = nullptr;
-  for (const shop::WorkingTime& shift : shop::working_time(plan.shop, std::max(week.from, plan.from), week.until)) {
-    const LocalDay day = local_day(shift.begin, plan.shop.zone);
-    const auto on_day = [&](const plan::Event& e) { return plan::is_coat(e.kind) && local_day(e.start, plan.shop.zone) == day; };
-    if (std::any_of(plan.events.begin(), plan.events.end(), on_day)) continue;
-    const auto next = std::find_if(plan.events.begin(), plan.events.end(),
-                                   [&](const plan::Event& e) { return plan::is_coat(e.kind) && e.start > shift.begin; });
-    if (next == plan.events.end() || &*next == told || next->why.empty()) continue;
-    told = &*next;
-    waits.push_back(date_words(day) + ": " + next->name + (next->whose.empty() ? "" : " on " + next->whose) + " waits until " +
-                    instant_words(next->start, plan.shop.zone) + ": " + next->why);
-  }
-  return waits;
-}
-
-void add_week(Element section, const Chart& chart, const Week& week, std::size_t index) {
+void add_week(Element section, const plan::Job& job, const Chart& chart, const Week& week, std::size_t index) {
   Element frame = section.add("div", {{"class", "frame"}});
   frame.add("h3", {}, week_words(week));
   Element figure = frame.add("div", {{"class", "strip"},
@@ -87,7 +70,7 @@ void add_week(Element section, const Chart& chart, const Week& week, std::size_t
   draw_air(strip, chart);
   draw_faces(strip, chart);
   strip.finish();
-  const std::vector<std::string> waits = waits_in(chart.plan, week);
+  const std::vector<std::string> waits = waits_in(job, chart, week);
   if (waits.empty()) return;
   Element list = frame.add("ul", {{"class", "waits"}});
   for (const std::string& words : waits) list.add("li", {}, words);
@@ -140,7 +123,7 @@ void add_timeline(Contents& contents, const plan::Job& job, const plan::Plan& pl
     const std::size_t first = i;
     while (i < weeks.size() && quiet(chart, weeks[i])) ++i;
     if (i > first) add_quiet_weeks(section, plan, weeks[first], weeks[i - 1]);
-    if (i < weeks.size()) add_week(section, chart, weeks[i], i + 1);
+    if (i < weeks.size()) add_week(section, job, chart, weeks[i], i + 1);
   }
 }
 

@@ -1,0 +1,15 @@
+#pragma once
+// Why days pass on which the shop is open and nothing is put on.
+
+#include <string>
+#include <vector>
+
+#include "plan/job.h"
+#include "report/page/strip.h"
+
+namespace coatday::report::page {
+
+/// A sentence for each coat that such days wait for, with what the air has against it on the first of them.
+[[nodiscard]] std::vector<std::string> waits_in(const plan::Job&, const Chart&, const Week&);
+
+}  // namespace coatday::report::page
