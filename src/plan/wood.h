@@ -54,13 +54,20 @@ struct FixingCheck {
   [[nodiscard]] bool short_of_room() const { return play && !play->passes(); }
 };
 
+/// How long a board may lie after a step's coat on one face, before the other follows.
+struct OneFaceLimit {
+  std::string step;  ///< its name
+  Hours longest{0};
+};
+
 /// A board or round top of solid wood across its grain.
 struct WoodBoard {
   Metres thickness, width;
   double coefficient = 0;  ///< of change for each 1 %
   bool cut_said = false;
   std::optional<Metres> cup_limit;
-  std::vector<Cupping> cups;  ///< empty: see `no_cup`
+  std::vector<OneFaceLimit> one_face;  ///< with a limit to its cup, where that is less than the shop's own time
+  std::vector<Cupping> cups;           ///< empty: see `no_cup`
   std::string no_cup;
   wood::HeldTop held;                  ///< the highest cup as planned, where its base holds it
   MoistureContent when_fixed;          ///< at hand-over
@@ -90,6 +97,7 @@ struct WoodFindings {
   Instant moves_in, until;      ///< the room's air begins, and is followed until
   std::vector<WoodMark> marks;
   std::vector<std::string> films;  ///< "water clear: no data, taken as acrylic latex house primer paint, the nearest class"
+  long hours_beyond_table = 0;     ///< of the air that is followed: where the table of equilibria was not seen to hold
 };
 
 /// Of a feasible plan of this job.

@@ -57,6 +57,8 @@ Json fixing_json(const plan::FixingCheck& check) {
 }
 
 Json board_json(const plan::WoodBoard& board, const std::vector<plan::WoodMark>& marks, const Zone& zone) {
+  Json one_face = Json::array();
+  for (const plan::OneFaceLimit& limit : board.one_face) one_face.push_back({{"step", limit.step}, {"longest_h", limit.longest.count()}});
   Json cups = Json::array(), seasons = Json::array(), fixings = Json::array();
   for (const plan::Cupping& cup : board.cups) cups.push_back(cup_json(cup, marks, zone));
   for (const plan::SeasonWidth& season : board.seasons) {
@@ -71,6 +73,7 @@ Json board_json(const plan::WoodBoard& board, const std::vector<plan::WoodMark>&
           {"coefficient_per_percent", board.coefficient},
           {"cut_stated", board.cut_said},
           {"cup_limit_mm", board.cup_limit ? millimetres(*board.cup_limit) : Json()},
+          {"one_face_coated", one_face},
           {"cups", cups},
           {"cups_note", text_or_null(board.no_cup)},
           {"held_bow_mm", millimetres(board.held.bow)},
@@ -95,7 +98,8 @@ std::string wood_json(const plan::Job& job, const plan::Plan& plan, const plan::
            {"room", text_or_null(wood.room)},
            {"moves_in", iso8601(wood.moves_in, zone)},
            {"until", iso8601(wood.until, zone)},
-           {"films", wood.films}};
+           {"films", wood.films},
+           {"hours_beyond_table", wood.hours_beyond_table}};
   Json& parts = out["parts"] = Json::array();
   for (const plan::WoodPart& part : wood.parts) {
     Json row{{"piece", job.order.pieces[part.piece].piece.id},

@@ -140,10 +140,18 @@ class Page {
                                      : "passed"),
                      within ? Ink::good : Ink::heed));
     }
+    one_face(board);
     say("  ",
         fmt::format("Held along both edges and the middle, so that it may slide but not lift, it bows {} between them and pulls at each "
                     "edge with up to {:.0f} N a metre.",
                     length(size(board.held.bow)), std::abs(board.held.at_each_edge.value())));
+  }
+
+  void one_face(const WoodBoard& board) {
+    if (board.one_face.empty()) return;
+    std::vector<std::string> steps;
+    for (const plan::OneFaceLimit& limit : board.one_face) steps.push_back(unbroken(format_span(limit.longest)) + " after " + limit.step);
+    say("  ", fmt::format("With one face coated it may lie {}; longer, and it may pass its limit.", listed(steps)));
   }
 
   void over_time(const WoodBoard& board) {
@@ -231,6 +239,12 @@ class Page {
         "fixings.",
         "A meter is within about 1 % (common practice, no source). Measure again before coating."};
     for (const char* each : words) say("  ", each);
+    if (wood_.hours_beyond_table > 0) {
+      say("  ", Text(fmt::format("For {} the air is beyond the table with which equilibria were compared (from {} up, 5 to 95 % RH).",
+                                 counted(static_cast<std::size_t>(wood_.hours_beyond_table), "hour", "hours"),
+                                 unbroken(format_temperature(Celsius(-1.1), look_.units))),
+                     Ink::heed));
+    }
   }
 
   const plan::Job& job_;

@@ -35,22 +35,20 @@ TEST_P(Statuses, AreAsDocumented) {
   EXPECT_EQ(outcome.status == cli::bad_input, !outcome.err.empty()) << outcome.err;
 }
 
-INSTANTIATE_TEST_SUITE_P(All, Statuses,
-                         testing::Values(Case{"plan", {"plan", order("library-table")}, 0},
-                                         Case{"refused_by_air", {"plan", order("damp-july")}, 1},
-                                         Case{"face_left_behind", {"plan", order("top-face-only")}, 1},
-                                         Case{"checked_face_left_behind", {"check", order("top-face-only")}, 1},
-                                         Case{"declared", {"plan", order("top-face-declared")}, 0},
-                                         Case{"declared_strict", {"plan", "--strict", order("top-face-declared")}, 1},
-                                         Case{"too_much_vapour", {"plan", order("small-fan-refused")}, 1},
-                                         Case{"check", {"check", order("dining-table")}, 0},
-                                         Case{"area", {"area", order("dining-table")}, 0}, Case{"buy", {"buy", order("dining-table")}, 0},
-                                         Case{"finishes", {"finishes"}, 0}, Case{"a_finish", {"finishes", "water-clear"}, 0},
-                                         Case{"schedules", {"schedules"}, 0}, Case{"help", {"--help"}, 0},
-                                         Case{"no_file", {"plan", "samples/none.yaml"}, 2}, Case{"no_command", {"plna"}, 2},
-                                         Case{"no_instant", {"plan", order("library-table"), "--from", "2027-02-30 08:00"}, 2},
-                                         Case{"unknown_finish", {"finishes", "water-claer"}, 2}),
-                         [](const auto& instance) { return instance.param.name; });
+INSTANTIATE_TEST_SUITE_P(
+    All, Statuses,
+    testing::Values(Case{"plan", {"plan", order("library-table")}, 0}, Case{"refused_by_air", {"plan", order("damp-july")}, 1},
+                    Case{"face_left_behind", {"plan", order("top-face-only")}, 1},
+                    Case{"checked_face_left_behind", {"check", order("top-face-only")}, 1},
+                    Case{"declared", {"plan", order("top-face-declared")}, 0},
+                    Case{"declared_strict", {"plan", "--strict", order("top-face-declared")}, 1},
+                    Case{"too_much_vapour", {"plan", order("small-fan-refused")}, 1}, Case{"check", {"check", order("dining-table")}, 0},
+                    Case{"area", {"area", order("dining-table")}, 0}, Case{"buy", {"buy", order("dining-table")}, 0},
+                    Case{"finishes", {"finishes"}, 0}, Case{"a_finish", {"finishes", "water-clear"}, 0},
+                    Case{"schedules", {"schedules"}, 0}, Case{"help", {"--help"}, 0}, Case{"no_file", {"plan", "samples/none.yaml"}, 2},
+                    Case{"no_command", {"plna"}, 2}, Case{"no_instant", {"plan", order("library-table"), "--from", "2027-02-30 08:00"}, 2},
+                    Case{"unknown_finish", {"finishes", "water-claer"}, 2}),
+    [](const auto& instance) { return instance.param.name; });
 
 TEST(Json, HoldsWhatTheSchemaNames) {
   const cli::Outcome outcome = run({"plan", order("library-table"), "--format", "json"});
@@ -61,6 +59,35 @@ TEST(Json, HoldsWhatTheSchemaNames) {
     EXPECT_TRUE(plan.contains(key)) << key;
   }
   EXPECT_EQ(plan.at("result").at("status"), "feasible");
+}
+
+TEST(Json, OfWoodHoldsEachPartsAnswers) {
+  const cli::Outcome outcome = run({"wood", order("refectory-table"), "--format", "json"});
+  ASSERT_EQ(outcome.status, 0) << outcome.err;
+  const auto wood = nlohmann::json::parse(outcome.out);
+  EXPECT_EQ(wood.at("schema"), "coatday-wood/1");
+  ASSERT_EQ(wood.at("parts").size(), 2U);
+  const auto& top = wood.at("parts")[0];
+  EXPECT_FALSE(top.at("ready").at("ready"));
+  EXPECT_NEAR(top.at("ready").at("moisture_percent").get<double>(), 10.1, 0.2);
+  const auto& board = top.at("board");
+  EXPECT_EQ(board.at("width_mm"), 920);
+  EXPECT_EQ(board.at("cups").size(), 4U);
+  EXPECT_EQ(board.at("seasons").size(), 4U);
+  EXPECT_EQ(board.at("fixings")[3].at("verdict"), "short");
+  EXPECT_FALSE(board.at("one_face_coated").empty());
+}
+
+/// What the wood asks is in the plan itself: its gate, its limit and its warnings.
+TEST(Json, OfThePlanTellsOfItsWood) {
+  const cli::Outcome outcome = run({"plan", order("refectory-table"), "--format", "json"});
+  ASSERT_EQ(outcome.status, 0) << outcome.err;
+  for (const char* code : {"moisture", "fixing-short", "cup"}) {
+    EXPECT_NE(outcome.out.find("\"code\":\"" + std::string(code) + "\""), std::string::npos) << code;
+  }
+  EXPECT_NE(outcome.out.find("table/top/measure"), std::string::npos);
+  const cli::Outcome why = run({"why", order("refectory-table"), "table/top/clear-1/second"});
+  EXPECT_NE(why.out.find("with one face coated for longer, top may cup more than 3 mm"), std::string::npos) << why.out;
 }
 
 /// Units are for the reader: the plan is the same, instant by instant.

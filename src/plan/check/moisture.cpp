@@ -88,7 +88,8 @@ class MoistureJudge {
 
  private:
   [[nodiscard]] static bool judged(const piece::Part& part) {
-    return part.wood() && part.solid.core == piece::Core::solid && piece::section(part.shape).thickness >= thinnest;
+    const bool known = !part.kept_at || !part.solid.readings.empty();
+    return known && part.wood() && part.solid.core == piece::Core::solid && piece::section(part.shape).thickness >= thinnest;
   }
   [[nodiscard]] bool exception_across(std::size_t f) const { return facts_.faces[*facts_.faces[f].opposite].face.exception.has_value(); }
 

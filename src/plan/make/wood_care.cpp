@@ -90,7 +90,7 @@ class Carer {
 
  private:
   void part(WoodCare::PartOfPiece at, const OrderPiece& piece, const piece::Part& part) {
-    const bool limited = part.solid.cup_limit && board_of(part, {}) && faces_alike(part);
+    const bool limited = part.solid.cup_limit && board_of(part, {}) && faces_alike(part) && !unknown_moisture(part);
     if (!part.wood() || part.solid.core != piece::Core::solid || (part.solid.readings.empty() && !limited)) return;
     const Instant from = std::max(from_, piece.start.value_or(from_));
     const WoodReady ready = readiness(part, piece.moisture_band, from, shop_);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "wood/moisture.h"
+
 namespace coatday::plan {
 namespace {
 
@@ -16,6 +18,7 @@ void AirHours::reach(Instant until) {
     const Instant next = std::max(until, end + at_once);
     const auto source = room_(end, next + hour);
     const std::vector<wood::Spell> more = wood::spells(*source, end, next, Minutes(hour));
+    for (Instant t = end; t < next; t += hour) beyond_table_ += wood::in_moisture_table(source->mean(t, t + hour)) ? 0 : 1;
     hours_.insert(hours_.end(), more.begin(), more.end());
     end = from_ + hours_.size() * hour;
   }

@@ -18,6 +18,8 @@ class AirHours {
   [[nodiscard]] std::span<const wood::Spell> between(Instant from, Instant until);
   /// The mean equilibrium over these hours.
   [[nodiscard]] MoistureContent equilibrium(Instant from, Instant until);
+  /// Of the hours made so far: those whose air the table of equilibria does not reach.
+  [[nodiscard]] long beyond_table() const { return beyond_table_; }
 
  private:
   void reach(Instant until);
@@ -25,6 +27,7 @@ class AirHours {
   AirMaker room_;
   Instant from_;
   std::vector<wood::Spell> hours_;
+  long beyond_table_ = 0;
 };
 
 }  // namespace coatday::plan

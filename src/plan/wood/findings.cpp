@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "plan/make/wood_care.h"
 #include "plan/wood/reckoner.h"
 
 namespace coatday::plan {
@@ -15,6 +16,15 @@ std::vector<WoodMark> marks_of(Instant moves_in, bool has_room) {
   return marks;
 }
 
+std::vector<OneFaceLimit> limits_of(const WoodCare& care, WoodCare::PartOfPiece part, const finish::Schedule& schedule) {
+  std::vector<OneFaceLimit> limits;
+  for (const finish::Step& step : schedule.steps) {
+    const auto limit = care.one_face.find({part, step.id});
+    if (limit != care.one_face.end()) limits.push_back({step.name, limit->second.longest});
+  }
+  return limits;
+}
+
 /// Of several orders each its own.
 void tell_room(const OrderPiece& piece, Instant moves_in, Units units, std::string& told) {
   if (!piece.room) return;
@@ -24,6 +34,7 @@ void tell_room(const OrderPiece& piece, Instant moves_in, Units units, std::stri
 }
 
 std::string skipped(const piece::Part& part) {
+  if (unknown_moisture(part)) return "it is kept elsewhere, and without a reading nothing is known of its moisture";
   if (part.solid.core == piece::Core::solid) return "";
   return std::string(piece::word(part.solid.core)) + " hardly moves with moisture, and what is known here is of solid wood";
 }
@@ -32,6 +43,7 @@ std::string skipped(const piece::Part& part) {
 
 WoodFindings wood_findings(const Job& job, const Plan& plan) {
   WoodReckoner reckoner(job, plan);
+  const WoodCare care = wood_care(job, plan.from);
   WoodFindings all;
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
     const OrderPiece& piece = job.order.pieces[p];
@@ -51,6 +63,7 @@ WoodFindings wood_findings(const Job& job, const Plan& plan) {
         row.board = reckoner.board(p, part, row.ready.now);
       }
       if (row.board) {
+        row.board->one_face = limits_of(care, {p, i}, *job.catalogue.schedule(part.schedule));
         reckoner.move(p, part, *row.board);
         reckoner.cup(p, part, row.ready.now, ways_to_finish(reckoner.coats(p, part)), marks_of(moves_in, piece.room != nullptr),
                      *row.board);
@@ -58,6 +71,7 @@ WoodFindings wood_findings(const Job& job, const Plan& plan) {
       all.parts.push_back(std::move(row));
     }
   }
+  all.hours_beyond_table = reckoner.hours_beyond_table();
   all.films.assign(reckoner.films().notes().begin(), reckoner.films().notes().end());
   return all;
 }

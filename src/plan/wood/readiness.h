@@ -20,6 +20,9 @@ struct Measured {
 };
 [[nodiscard]] std::optional<Measured> measured(const piece::Solid&, Instant from);
 
+/// Kept elsewhere and not measured: nothing is known of its moisture.
+[[nodiscard]] inline bool unknown_moisture(const piece::Part& part) { return part.kept_at && part.solid.readings.empty(); }
+
 /// The first instant of which `hours` in the shop must tell.
 [[nodiscard]] Instant known_since(const Job&, Instant from);
 

@@ -40,6 +40,12 @@ const std::vector<wood::Spell>& WoodReckoner::through(std::size_t piece) {
   return at->second;
 }
 
+long WoodReckoner::hours_beyond_table() const {
+  long hours = shop_.beyond_table();
+  for (const auto& [order, room] : rooms_) hours += room.beyond_table();
+  return hours;
+}
+
 std::vector<SideCoat> WoodReckoner::coats(std::size_t piece, const piece::Part& part) {
   const auto faces = board_faces(plan_, piece, part.id);
   return faces ? coats_of(plan_, *faces, films_) : std::vector<SideCoat>();

@@ -25,6 +25,8 @@ class WoodReckoner {
   void move(std::size_t piece, const piece::Part&, WoodBoard&);
   /// Its cups in these ways, up to a year in the room.
   void cup(std::size_t piece, const piece::Part&, MoistureContent now, std::span<const Way>, std::span<const WoodMark>, WoodBoard&);
+  /// Hours of shop and rooms so far that the table of equilibria does not reach.
+  [[nodiscard]] long hours_beyond_table() const;
   [[nodiscard]] std::vector<SideCoat> coats(std::size_t piece, const piece::Part&);
 
  private:

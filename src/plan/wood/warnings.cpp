@@ -29,6 +29,10 @@ class Warner {
     const OrderPiece& piece = job_.order.pieces[p];
     subject_ = piece.piece.name + " / " + part.name;
     if (part.solid.core != piece::Core::solid) return no_solid_wood(part);
+    if (unknown_moisture(part)) {
+      return say("cup-unknown", Severity::note,
+                 "it is kept elsewhere and not measured: no cup is reckoned and no fixing checked; give a 'moisture' reading", part.where);
+    }
     const WoodReady ready = reckoner_.ready(p, part);
     if (ready.measured) moisture(part, ready);
     auto board = reckoner_.board(p, part, ready.now);
