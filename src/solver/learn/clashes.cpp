@@ -13,21 +13,22 @@ constexpr std::size_t effort = 2'000'000;  // seeds times tasks squared
 // The seed, then again and again whoever leaves the longest work that may still come in.
 std::vector<std::size_t> grow(const Clashes& clashes, std::size_t seed) {
   std::vector<std::size_t> members{seed}, candidates;
-  const auto keep = [&](std::size_t member) { std::erase_if(candidates, [&](std::size_t k) { return clashes.apart[member][k] == 0; }); };
-  for (std::size_t k = 0; k < clashes.tasks.size(); ++k) candidates.push_back(k);
-  keep(seed);
+  for (std::size_t k = 0; k < clashes.tasks.size(); ++k) {
+    if (clashes.apart[seed][k] != 0) candidates.push_back(k);
+  }
+  std::vector<long> left(clashes.tasks.size(), 0);  // of each candidate
+  for (const std::size_t c : candidates) {
+    left[c] = clashes.tasks[c].length;
+    for (const std::size_t k : candidates) left[c] += clashes.apart[c][k] != 0 ? clashes.tasks[k].length : 0;
+  }
   while (!candidates.empty()) {
-    std::size_t next = 0;
-    long most_left = -1;
-    for (const std::size_t c : candidates) {
-      long left = clashes.tasks[c].length;
-      for (const std::size_t k : candidates) left += clashes.apart[c][k] != 0 ? clashes.tasks[k].length : 0;
-      if (left <= most_left) continue;
-      most_left = left;
-      next = c;
-    }
+    const std::size_t next = *std::max_element(candidates.begin(), candidates.end(), [&](auto a, auto b) { return left[a] < left[b]; });
     members.push_back(next);
-    keep(next);
+    const auto gone = std::stable_partition(candidates.begin(), candidates.end(), [&](auto k) { return clashes.apart[next][k] != 0; });
+    for (auto k = candidates.begin(); k != gone; ++k) {
+      for (auto out = gone; out != candidates.end(); ++out) left[*k] -= clashes.apart[*k][*out] != 0 ? clashes.tasks[*out].length : 0;
+    }
+    candidates.erase(gone, candidates.end());
   }
   std::sort(members.begin(), members.end());
   return members;
