@@ -62,10 +62,10 @@ bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget
     const int parts = static_cast<int>(std::clamp(conflicts / conflicts_for_a_part, 1L, static_cast<long>(most_parts)));
     for (bool better = true; better && incumbent.best() && !exact.over() && !budget.spent();) better = exact.parts(parts);
     if (exact.over()) break;
-    const std::optional<Found> before = incumbent.best();
+    const std::optional<Score> before = incumbent.best() ? std::optional(incumbent.best()->score) : std::nullopt;
     budget.share(passes_pay ? 0.05 : 0.01, most_for_passes);
     improvement.improve();
-    passes_pay = incumbent.best() && (!before || incumbent.best()->score < before->score);
+    passes_pay = incumbent.best() && (!before || incumbent.best()->score < *before);
   }
   if (begun() && !exact.over()) return search_exactly(network, bounds, budget, incumbent, improvement);  // anew, now within its bounds
   return !exact.infeasible();
