@@ -13,6 +13,8 @@ struct PartFaces {
   const plan::FaceEntry* first = nullptr;  ///< stands for the part
   std::vector<std::size_t> faces;          ///< indices, in the order of the entries
 };
+/// All of it gets no finish: a glue face. It is no face that was left behind.
+[[nodiscard]] inline bool masked(const plan::FaceEntry& face) { return face.area <= SquareMetres(0); }
 /// The parts, each load apart, in the order of the entries.
 [[nodiscard]] std::vector<PartFaces> parts_of(const std::vector<plan::FaceEntry>&);
 

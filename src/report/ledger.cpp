@@ -108,7 +108,8 @@ Lines block_lines(const LedgerBlock& block, const plan::Plan& plan, Legend& lege
 // Without a plan there are no days: what is meant to go on instead.
 Lines planned_coats(const plan::Plan& plan, const Look& look) {
   Table table{{{Text("part", Ink::faint)}, {Text("face", Ink::faint)}, {Text("film coats", Ink::faint), Align::right}}, {}};
-  for (const plan::FaceEntry& face : plan.faces) table.rows.push_back({part_words(plan, face), face.face, fmt::format("{}", face.coats)});
+  for (const plan::FaceEntry& face : plan.faces)
+    table.rows.push_back({part_words(plan, face), face.face, masked(face) ? "masked" : fmt::format("{}", face.coats)});
   return layout(table, indent, look);
 }
 

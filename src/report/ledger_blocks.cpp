@@ -61,6 +61,7 @@ void add_rows(const plan::Plan& plan, const PartFaces& part, LedgerBlock& block)
   std::vector<std::vector<std::size_t>> faces;  // of each new row
   const std::size_t first = block.rows.size();
   for (const std::size_t face : part.faces) {
+    if (masked(plan.faces[face])) continue;
     const auto& exception = plan.faces[face].exception;
     LedgerRow row{part.first, "", coats_on(plan, face, block.columns), exception ? &*exception : nullptr};
     std::size_t at = 0;

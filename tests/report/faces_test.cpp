@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "report/ledger.h"
 #include "report/report.h"
 #include "report/sections.h"
@@ -52,6 +54,22 @@ TEST(BothFaces, ProductsAreNotInterchangeable) {
     if (event.id == "table/top/clear-2/first") event.product = "other";
   }
   EXPECT_FALSE(both_faces(plan).equal);
+}
+
+TEST(Ledger, AMaskedFaceIsNotLeftBehind) {
+  plan::Plan plan = sample::with_hole();
+  const auto holes = [&plan] {
+    std::size_t count = 0;
+    for (const LedgerBlock& block : ledger_blocks(plan)) {
+      for (const LedgerRow& row : block.rows)
+        count += static_cast<std::size_t>(std::count(row.coats.begin(), row.coats.end(), std::nullopt)) * (row.exception == nullptr);
+    }
+    return count;
+  };
+  const std::size_t before = holes();
+  EXPECT_GT(before, 0U);
+  plan.faces[1].area = SquareMetres(0);  // the underside that misses a coat
+  EXPECT_LT(holes(), before);
 }
 
 TEST(Ledger, RowsWithTheSameDaysAreOne) {

@@ -87,6 +87,9 @@ TEST_P(Samples, HaveAPage) {
   const bool planned = outcome.out.find("no plan") == std::string::npos;
   EXPECT_EQ(html.find("id=\"timeline\"") != std::string::npos, planned);
   EXPECT_EQ(html.find("id=\"reasons\"") == std::string::npos, planned);
+  const bool left_behind = GetParam() == "top-face-only";
+  EXPECT_EQ(html.find(">BARE<") != std::string::npos, left_behind);
+  EXPECT_EQ(html.find(">NONE<") != std::string::npos, left_behind);
 }
 
 INSTANTIATE_TEST_SUITE_P(All, Samples, testing::ValuesIn(samples()), [](const auto& instance) {

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <set>
 
+#include "report/faces.h"
 #include "report/page/sections.h"
 #include "report/page/views.h"
 #include "report/words.h"
@@ -21,7 +22,7 @@ struct Coats {
 std::optional<Coats> coats_of(const plan::Plan& plan, std::size_t piece, const std::string& part, const std::string& face) {
   std::optional<Coats> found;
   for (const plan::FaceEntry& entry : plan.faces) {
-    if (entry.piece != piece || entry.part_id != part || entry.face != face) continue;
+    if (entry.piece != piece || entry.part_id != part || entry.face != face || masked(entry)) continue;
     if (!found || entry.coats < found->count) found = Coats{entry.coats, entry.exception && !entry.exception->reason.empty()};
   }
   return found;
@@ -105,7 +106,8 @@ std::string part_coats(const plan::Plan& plan, std::size_t piece, const piece::P
 
 bool short_of_coats(const plan::Plan& plan, std::size_t piece, const piece::Part& part) {
   return std::any_of(plan.faces.begin(), plan.faces.end(), [&](const plan::FaceEntry& face) {
-    return face.piece == piece && face.part_id == part.id && face.coats == 0 && !(face.exception && !face.exception->reason.empty());
+    return face.piece == piece && face.part_id == part.id && face.coats == 0 && !masked(face) &&
+           !(face.exception && !face.exception->reason.empty());
   });
 }
 
@@ -120,18 +122,27 @@ void draw_part(Element parent, const plan::Plan& plan, std::size_t piece, const 
   caption.add("span", {}, part_coats(plan, piece, part));
 }
 
+std::string legend_words(const std::string& kind) {
+  if (kind == "masked") return "masked";
+  if (kind == "bare") return "BARE";
+  if (kind == "declared") return "no coat, as declared";
+  return kind.substr(1) + (kind == "c1" ? " film coat" : " film coats");
+}
+
 }  // namespace
 
 void add_coats_legend(Element parent, const plan::Plan& plan) {
   std::set<std::string> kinds;
-  for (const plan::FaceEntry& face : plan.faces) kinds.insert(shade(Coats{face.coats, face.exception && !face.exception->reason.empty()}));
+  for (const plan::FaceEntry& face : plan.faces) {
+    const bool declared = face.exception && !face.exception->reason.empty();
+    kinds.insert(shade(masked(face) ? std::nullopt : std::optional(Coats{face.coats, declared})));
+  }
   Element list = parent.add("ul", {{"class", "legend"}});
   for (const std::string& kind : kinds) {
     Element item = list.add("li", {});
     Element svg = item.add("svg", {{"width", "26"}, {"height", "14"}, {"class", "part"}, {"aria-hidden", "true"}});
     svg.add("path", {{"class", kind}, {"d", "M1 1h24v12h-24z"}});
-    const bool none = kind == "bare" || kind == "declared";
-    item.text(none ? (kind == "bare" ? "BARE" : "no coat, as declared") : kind.substr(1) + (kind == "c1" ? " film coat" : " film coats"));
+    item.text(legend_words(kind));
   }
   list.add("li", {}, "edges and ends are folded out, and drawn no thinner than can be seen");
 }

@@ -74,6 +74,8 @@ void add_planned_coats(Element parent, const plan::Plan& plan, const OrderPart& 
       row.add("th", {{"scope", "row"}}).name(entry.face);
       if (entry.coats > 0) {
         row.add("td", {}, fmt::format("{}", entry.coats));
+      } else if (masked(entry)) {
+        row.add("td", {{"class", "none"}}, "masked");
       } else if (entry.exception && !entry.exception->reason.empty()) {
         row.add("td", {}, "none: " + entry.exception->reason).set("class", "declared");
       } else {

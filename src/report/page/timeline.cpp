@@ -95,6 +95,7 @@ std::vector<Row> rows_of(const plan::Plan& plan) {
   for (const PartFaces& part : parts_of(plan.faces)) {
     std::vector<std::pair<Events, std::vector<std::size_t>>> groups;
     for (const std::size_t face : part.faces) {
+      if (masked(plan.faces[face])) continue;
       const auto same = [&](const auto& group) { return group.first == by_face[face]; };
       auto group = std::find_if(groups.begin(), groups.end(), same);
       if (group == groups.end()) group = groups.insert(groups.end(), {by_face[face], {}});
