@@ -23,15 +23,19 @@ RoomWork& RoomWork::operator+=(const RoomWork& other) {
 
 AirSeries::AirSeries(const AirSource& source, Instant from, Instant until) {
   const Instant first = row_start(from);
-  if (until > first) rows_.reserve(static_cast<std::size_t>((until - first) / step) + 1);
+  std::vector<AirRow> rows;
+  if (until > first) rows.reserve(static_cast<std::size_t>((until - first) / step) + 1);
   for (Instant t = first; t < until; t += step) {
     const Air air = source.mean(t, t + step);
-    rows_.push_back({t, air, dew_point(air), source.origin(t + step / 2), source.work(t, t + step)});
+    rows.push_back({t, air, dew_point(air), source.origin(t + step / 2), source.work(t, t + step)});
   }
+  *this = AirSeries(std::move(rows));
 }
 
 AirSeries AirSeries::since(Instant from) const {
-  return from >= end() ? AirSeries() : AirSeries({rows_.begin() + static_cast<std::ptrdiff_t>(index(from)), rows_.end()});
+  if (from >= end()) return {};
+  const auto first = index(from);
+  return first == 0 ? *this : AirSeries({rows_->begin() + static_cast<std::ptrdiff_t>(first), rows_->end()});
 }
 
 std::size_t AirSeries::index(Instant t) const {

@@ -4,6 +4,7 @@
 #include <chrono>
 #include <cstddef>
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -68,7 +69,7 @@ struct AirRow {
 };
 
 /// The air as the whole program sees it: rows of equal length, constant within a row, so that every integral over it is exact and
-/// anyone can repeat it from the printed plan.
+/// anyone can repeat it from the printed plan. Copies share the rows, which never change.
 class AirSeries {
  public:
   static constexpr Minutes step{30};
@@ -78,7 +79,7 @@ class AirSeries {
   /// mean over it, whose humidity must be > 0, and the origin of its middle. Throws what the source throws.
   AirSeries(const AirSource& source, Instant from, Instant until);
   /// Rows that are already known, each `step` after the one before.
-  explicit AirSeries(std::vector<AirRow> rows) : rows_(std::move(rows)) {}
+  explicit AirSeries(std::vector<AirRow> rows) : rows_(std::make_shared<const std::vector<AirRow>>(std::move(rows))) {}
 
   /// The rows from the one that holds `from`, which must not lie before the series.
   [[nodiscard]] AirSeries since(Instant from) const;
@@ -86,15 +87,15 @@ class AirSeries {
   /// Start of the row that holds `t`: rows begin on the hour and half hour of UTC.
   [[nodiscard]] static Instant row_start(Instant t) { return std::chrono::floor<std::chrono::duration<std::int64_t, std::ratio<1800>>>(t); }
 
-  [[nodiscard]] std::span<const AirRow> rows() const { return rows_; }
-  [[nodiscard]] Instant begin() const { return rows_.empty() ? Instant{} : rows_.front().from; }
-  [[nodiscard]] Instant end() const { return rows_.empty() ? Instant{} : rows_.back().from + step; }
+  [[nodiscard]] std::span<const AirRow> rows() const { return rows_ ? std::span<const AirRow>(*rows_) : std::span<const AirRow>(); }
+  [[nodiscard]] Instant begin() const { return rows().empty() ? Instant{} : rows().front().from; }
+  [[nodiscard]] Instant end() const { return rows().empty() ? Instant{} : rows().back().from + step; }
   /// Index of the row that holds `t`; throws std::out_of_range outside the series.
   [[nodiscard]] std::size_t index(Instant t) const;
-  [[nodiscard]] const AirRow& at(Instant t) const { return rows_[index(t)]; }
+  [[nodiscard]] const AirRow& at(Instant t) const { return rows()[index(t)]; }
 
  private:
-  std::vector<AirRow> rows_;
+  std::shared_ptr<const std::vector<AirRow>> rows_;  // null: none
 };
 
 }  // namespace coatday::climate

@@ -12,7 +12,7 @@ namespace {
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr int most_header_lines = 40;  // comments that were broken into lines
 
-enum Field : std::size_t { month = 1, day = 2, hour = 3, minute = 4, dry_bulb = 6, humidity = 8, pressure = 9, needed = 10 };
+enum Field : std::size_t { year = 0, month = 1, day = 2, hour = 3, minute = 4, dry_bulb = 6, humidity = 8, pressure = 9, needed = 10 };
 using Fields = std::array<std::string_view, needed>;
 
 bool starts_with_word(std::string_view text, std::string_view upper_case) {
@@ -66,7 +66,10 @@ class Reader {
       return fail(line_, "expected the header line LOCATION with place, hours from UTC and elevation");
     read_location();
     for (int i = 1; i < most_header_lines; ++i)
-      if (error_ || !next_line() || starts_with_word(line_, "DATA PERIODS")) break;
+      if (error_ || !next_line() || starts_with_word(line_, "DATA PERIODS"))
+        break;
+      else if (starts_with_word(line_, "COMMENTS"))
+        records_.read_about(line_);
     if (!error_ && !starts_with_word(line_, "DATA PERIODS"))
       fail(line_, fmt::format("expected 8 header lines that end with DATA PERIODS; there is none in the first {} lines", number_));
   }
@@ -74,7 +77,8 @@ class Reader {
   void read_location() {
     Fields fields;
     const std::size_t count = split(line_, fields);
-    constexpr std::size_t name = 1, offset = 8, elevation = 9;
+    constexpr std::size_t name = 1, source = 4, offset = 8, elevation = 9;
+    if (count > source) records_.read_about(fields.at(source));
     for (const char c : fields.at(name)) place_ += c >= ' ' && c <= '~' ? c : '?';
     const auto hours = count > offset ? decimal(fields.at(offset)) : std::nullopt;
     if (!hours || std::abs(*hours) > 14)
@@ -89,7 +93,8 @@ class Reader {
     Fields fields;
     const std::size_t count = split(line_, fields);
     if (count <= humidity) return fail(line_, fmt::format("{} fields; expected 35, of which at least 9", count));
-    WeatherRecord record{whole(fields, month, 1, 12),
+    WeatherRecord record{year_of(fields.at(year)),
+                         whole(fields, month, 1, 12),
                          whole(fields, day, 1, 31),
                          whole(fields, hour, 1, 24),
                          whole(fields, minute, 0, 60),
@@ -109,6 +114,12 @@ class Reader {
     }
     if (error_) return;
     if (auto wrong = records_.add(record)) fail(line_, *std::move(wrong));
+  }
+
+  static std::optional<int> year_of(std::string_view text) {
+    int value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    return error == std::errc() && end == text.data() + text.size() && value > 0 ? std::optional(value) : std::nullopt;
   }
 
   int whole(const Fields& fields, Field field, int low, int high) {

@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include "climate/log_clock.h"
@@ -15,10 +16,14 @@ namespace {
 
 constexpr double coldest = -40, hottest = 60;  // °C, the air of a room
 constexpr double most_humid = 105;             // %, what a sound sensor may read in saturated air; above that it is broken
+constexpr double driest = 0.1;                 // %, below what any room has: a dead sensor shows 0 or next to it
 /// Judgement: a whole-percent sensor that shows the same through 6 h and 3 K is dead, since 3 K move the humidity of unchanged air by a
-/// sixth of itself.
-constexpr Hours stuck_for{6};
-constexpr double stuck_through = 3;  // K
+/// sixth of itself; and so is one through a day and 1 K, by a twentieth. Where the temperature moves less nothing tells it from steady air.
+struct Stuck {
+  Hours hours;
+  double kelvins;
+};
+constexpr std::array stuck{Stuck{Hours(6), 3}, Stuck{Hours(24), 1}};
 
 struct Row {
   Instant time;
@@ -129,7 +134,7 @@ class Cleaner {
     tell(again, "the time of another row; the mean of both is taken");
   }
 
-  static bool possible(double percent) { return percent > 0 && percent <= most_humid; }
+  static bool possible(double percent) { return percent >= driest && percent <= most_humid; }
 
   void drop_impossible_humidity() {
     if (!table_.has_humidity) {
@@ -145,7 +150,7 @@ class Cleaner {
         dead.push_back(row.line);
       }
     }
-    tell(dead, "no humidity, or none that can be (above 0 and up to 105 %); the temperature alone is used");
+    tell(dead, "no humidity, or none that can be (0.1 to 105 %); the temperature alone is used");
   }
 
   /// Runs of one and the same humidity while the temperature moves.
@@ -158,7 +163,9 @@ class Cleaner {
         high = std::max(high, rows_[end].temperature);
         ++end;
       }
-      if (Hours(rows_[end - 1].time - rows_[i].time) >= stuck_for && high - low >= stuck_through) drop_humidity(i, end, high - low);
+      const Hours span = rows_[end - 1].time - rows_[i].time;
+      const bool dead = std::any_of(stuck.begin(), stuck.end(), [&](const Stuck& s) { return span >= s.hours && high - low >= s.kelvins; });
+      if (dead) drop_humidity(i, end, high - low);
       i = end;
     }
   }

@@ -34,6 +34,6 @@ Air OutdoorYear::at(Instant t) const {
           before.humidity + (after.humidity - before.humidity) * share};
 }
 
-std::string OutdoorYear::describe(Units) const { return "outdoor air of a typical year, " + year_.place; }
+std::string OutdoorYear::describe(Units) const { return "outdoor air of " + year_.years.words() + ", " + year_.place; }
 
 }  // namespace coatday::climate

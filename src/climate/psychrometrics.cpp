@@ -87,6 +87,13 @@ Pascals saturation_pressure(Celsius t) {
 
 Pascals vapour_pressure(const Air& air) { return saturation_pressure(air.temperature) * air.humidity.value(); }
 
+std::vector<Pascals> vapour_pressures(const AirSeries& air) {
+  std::vector<Pascals> all;
+  all.reserve(air.rows().size());
+  for (const AirRow& row : air.rows()) all.push_back(vapour_pressure(row.air));
+  return all;
+}
+
 Celsius dew_point(const Air& air) {
   if (!(air.humidity.value() > 0)) throw std::domain_error("dew_point: relative humidity must be > 0");
   const double vapour = vapour_pressure(air).value();

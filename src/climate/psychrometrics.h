@@ -10,6 +10,8 @@ inline constexpr Pascals standard_pressure{101325};
 /// -100 to 200 °C, over ice below 0 °C (eqs 5 and 6).
 [[nodiscard]] Pascals saturation_pressure(Celsius);
 [[nodiscard]] Pascals vapour_pressure(const Air&);
+/// Of each row.
+[[nodiscard]] std::vector<Pascals> vapour_pressures(const AirSeries&);
 /// The temperature at which this air is saturated; below 0 °C its frost point. Inverts eqs 5 and 6 to 1e-9 K.
 /// Throws std::domain_error unless humidity is > 0.
 [[nodiscard]] Celsius dew_point(const Air&);

@@ -10,17 +10,15 @@ namespace coatday::climate {
 namespace {
 
 constexpr double surface_resistance = 0.13;  // m2K/W
-constexpr Hours follows_at_once{5.0 / 60};
-constexpr Hours shortest_class{0.25};
 
 /// What is left of a difference after so long.
 double left(Hours elapsed, Hours time_constant) { return time_constant > Hours(0) ? std::exp(-elapsed / time_constant) : 0; }
 
 /// The row's air at the surface.
-AirRow at_surface(const AirRow& row, Celsius surface) {
+AirRow at_surface(const AirRow& row, Pascals vapour, Celsius surface) {
   if (surface == row.air.temperature) return row;
   AirRow result = row;
-  const double humidity = vapour_pressure(row.air) / saturation_pressure(surface);
+  const double humidity = vapour / saturation_pressure(surface);
   result.air = {surface, RelativeHumidity(std::min(humidity, 1.0))};
   return result;
 }
@@ -29,29 +27,25 @@ AirRow at_surface(const AirRow& row, Celsius surface) {
 
 Hours lumped_time_constant(double capacity, Metres depth) { return Hours(capacity * depth.value() * surface_resistance / 3600); }
 
-Hours time_constant_class(Hours exact) {
-  if (exact <= follows_at_once) return Hours(0);
-  Hours step = shortest_class;
-  while (step < exact) {
-    if (1.5 * step >= exact) return 1.5 * step;
-    step *= 2;
-  }
-  return step;
-}
+Hours whole_minutes(Hours exact) { return std::chrono::round<Minutes>(exact); }
 
-Surface::Surface(const AirSeries& air, Hours time_constant, Instant from) : time_constant_(time_constant) {
+Surface::Surface(const AirSeries& air, Hours time_constant, Instant from) : Surface(air, vapour_pressures(air), time_constant, from) {}
+
+Surface::Surface(const AirSeries& air, const std::vector<Pascals>& vapour, Hours time_constant, Instant from)
+    : time_constant_(time_constant) {
   const Instant begin = AirSeries::row_start(from);
   const double over_row = left(AirSeries::step, time_constant);
   // Mean over a row of a difference that is 1 at its start.
   const double mean = time_constant / Hours(AirSeries::step) * (1 - over_row);
   std::vector<AirRow> rows;
   Celsius surface = air.rows().empty() ? Celsius() : air.rows().front().air.temperature;
-  for (const AirRow& row : air.rows()) {
+  for (std::size_t r = 0; r < air.rows().size(); ++r) {
+    const AirRow& row = air.rows()[r];
     const Celsius room = row.air.temperature;
     if (time_constant <= Hours(0)) surface = room;
     const Kelvins behind = surface - room;
     if (row.from >= begin) {
-      rows.push_back(time_constant > Hours(0) ? at_surface(row, room + behind * mean) : row);
+      rows.push_back(time_constant > Hours(0) ? at_surface(row, vapour[r], room + behind * mean) : row);
       at_rows_.push_back(surface);
       room_.push_back(room);
     }

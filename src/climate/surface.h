@@ -12,9 +12,9 @@ namespace coatday::climate {
 /// fan is not. Source: ISO 6946 (table of surface resistances, as building physics texts quote it).
 [[nodiscard]] Hours lumped_time_constant(double capacity, Metres depth);
 
-/// Rounded up, so that bodies which are nearly alike share all that follows from their temperature: 0 up to 5 minutes, then 0.25, 0.375,
-/// 0.5, 0.75, 1, 1.5, 2 h and so on.
-[[nodiscard]] Hours time_constant_class(Hours);
+/// To the minute, so that bodies which are nearly alike share all that follows from their temperature, and no coarser: neither more nor less
+/// lag is always the safe side. Half a minute of lag is 0.02 K where the air moves by 2 K an hour.
+[[nodiscard]] Hours whole_minutes(Hours);
 
 /// The temperature of a body that is always in the room.
 class Surface {
@@ -23,6 +23,8 @@ class Surface {
   /// Starts in equilibrium with the first row; what is known of it begins at the row of `from`, so the air should reach 5 time constants
   /// further back, and a night. A time constant of 0 follows the air.
   Surface(const AirSeries& air, Hours time_constant, Instant from);
+  /// The same with the vapour pressure of each row of the air, which all surfaces in it share.
+  Surface(const AirSeries& air, const std::vector<Pascals>& vapour, Hours time_constant, Instant from);
 
   [[nodiscard]] Hours time_constant() const { return time_constant_; }
   /// The room's air brought to the surface's temperature, row by row the mean over the row, at unchanged vapour pressure and dew point.

@@ -53,6 +53,25 @@ std::optional<double> WeatherGatherer::Sum::mean() const {
   return total / count;
 }
 
+void YearsTold::read(std::string_view said) {
+  std::string lower;
+  for (const char c : said) lower += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  // The names of the usual collections of typical years.
+  for (const std::string_view word : {"typical", "tmy", "iwec", "cwec", "wyec"}) typical = typical || lower.find(word) != std::string::npos;
+}
+
+void YearsTold::add(std::optional<int> year) {
+  if (!year) return;
+  first = std::min(first.value_or(*year), *year);
+  last = std::max(last.value_or(*year), *year);
+}
+
+std::string YearsTold::words() const {
+  if (typical) return "a typical year";
+  if (!first) return "a year that the file does not name";
+  return *first == *last ? fmt::format("{}", *first) : fmt::format("{} to {}", *first, *last);
+}
+
 std::size_t hour_of_year(date::month month, date::day day, int hour) {
   const int days = days_before_month.at(static_cast<unsigned>(month) - 1) + static_cast<int>(static_cast<unsigned>(day)) - 1;
   return std::size_t{24} * static_cast<std::size_t>(days) + static_cast<std::size_t>(hour);
@@ -72,6 +91,7 @@ std::optional<std::string> WeatherGatherer::add(const WeatherRecord& record) {
   if (record.temperature) hour.temperature.add(record.temperature->value());
   if (record.humidity) hour.humidity.add(record.humidity->value());
   if (record.pressure) pressure_.add(record.pressure->value());
+  years_.add(record.year);
   return std::nullopt;
 }
 
@@ -130,6 +150,7 @@ tl::expected<std::vector<double>, ReadError> WeatherGatherer::bridged(Sum Hour::
 
 tl::expected<WeatherYear, ReadError> WeatherGatherer::finish(std::optional<Metres> altitude, int last_line) const {
   WeatherYear year;
+  year.years = years_;
   const auto temperatures = bridged(&Hour::temperature, "temperature", last_line, year.notes);
   if (!temperatures) return tl::unexpected(temperatures.error());
   const auto humidities = bridged(&Hour::humidity, "humidity", last_line, year.notes);

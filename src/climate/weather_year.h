@@ -18,6 +18,7 @@ namespace coatday::climate {
 
 /// One record as a file has it. What is marked as missing is not given.
 struct WeatherRecord {
+  std::optional<int> year;
   int month = 1, day = 1;  ///< 1 to 12, 1 to 31
   int hour = 1;            ///< 1 to 24: it names the hour's end
   int minute = 0;          ///< 0 to 60
@@ -27,7 +28,19 @@ struct WeatherRecord {
   int line = 0;
 };
 
+/// Which years the hours of a file are from.
+struct YearsTold {
+  bool typical = false;  ///< the file says that it is a typical year: its hours are from several
+  std::optional<int> first, last;
+
+  /// A word such as TMY, or "typical", in what the file says of itself.
+  void read(std::string_view said);
+  void add(std::optional<int> year);
+  [[nodiscard]] std::string words() const;  ///< "a typical year", "2019", "2001 to 2005"
+};
+
 struct WeatherYear {
+  YearsTold years;
   std::vector<Air> hours;  ///< of a leap year, 8784, from 1 January
   Hours utc_offset{0};
   Pascals pressure;
@@ -45,6 +58,8 @@ class WeatherGatherer {
 
   /// The complaint where no year has such a day, or the record is there already.
   [[nodiscard]] std::optional<std::string> add(const WeatherRecord&);
+  /// What the file says of itself.
+  void read_about(std::string_view said) { years_.read(said); }
   /// All hours, or where the first gap is that is too long. A file without 29 February takes 28 February's air. Place and offset are the
   /// caller's. `altitude` gives the pressure where the file has none; else it is the standard one. `last_line` is the file's.
   [[nodiscard]] tl::expected<WeatherYear, ReadError> finish(std::optional<Metres> altitude, int last_line) const;
@@ -67,6 +82,7 @@ class WeatherGatherer {
                                                                      std::vector<std::string>& notes) const;
   [[nodiscard]] ReadError too_long(const Gap&, std::string_view what, const std::vector<std::size_t>& order, int last_line) const;
 
+  YearsTold years_;
   std::vector<Hour> hours_ = std::vector<Hour>(8784);
   Sum pressure_;
 };

@@ -69,6 +69,7 @@ class Reader {
   }
 
   void read_comment(const CsvRow& row) {
+    for (std::size_t i = 0; i < row.fields.size(); ++i) records_.read_about(row.text(i));
     if (const auto offset = number_after(row, offset_word, offset_range)) utc_offset_ = offset;
     if (const auto metres = number_after(row, elevation_word, elevation_range)) altitude_ = Metres(*metres);
   }
@@ -90,7 +91,9 @@ class Reader {
     for (std::size_t i = 0; i < row.fields.size(); ++i) {
       const ColumnName name(row.text(i));
       const Column column{i, std::string(row.text(i))};
-      if (name.has({"month"}))
+      if (name.has({"year"}))
+        note(year_, column, row);
+      else if (name.has({"month"}))
         note(month_, column, row);
       else if (name.has({"day"}))
         note(day_, column, row);
@@ -118,7 +121,7 @@ class Reader {
   /// Of a row that holds all that is read.
   [[nodiscard]] std::size_t fields_needed() const {
     std::size_t last = 0;
-    for (const auto* column : {&month_, &day_, &hour_, &temperature_, &humidity_, &pressure_})
+    for (const auto* column : {&year_, &month_, &day_, &hour_, &temperature_, &humidity_, &pressure_})
       if (*column) last = std::max(last, (*column)->at);
     return last + 1;
   }
@@ -140,7 +143,8 @@ class Reader {
   void read_record(const CsvRow& row) {
     if (row.fields.size() < fields_needed())
       return fail(row.at(0), fmt::format("{} fields; expected {}", row.fields.size(), fields_needed()));
-    WeatherRecord record{whole(row, *month_, 1, 12, "a whole number from 1 to 12"),
+    WeatherRecord record{year_ ? std::optional(whole(row, *year_, 1800, 2200, "a year")) : std::nullopt,
+                         whole(row, *month_, 1, 12, "a whole number from 1 to 12"),
                          whole(row, *day_, 1, 31, "a whole number from 1 to 31"),
                          whole(row, *hour_, 1, 24, "the hour's end, a whole number from 1 to 24"),
                          0,
@@ -187,7 +191,7 @@ class Reader {
 
   std::string_view text_;
   WeatherGatherer records_;
-  std::optional<Column> month_, day_, hour_, temperature_, humidity_, pressure_;
+  std::optional<Column> year_, month_, day_, hour_, temperature_, humidity_, pressure_;
   std::optional<Scale> scale_;
   std::optional<double> pascals_;  // in one of the file's unit of pressure
   std::optional<double> utc_offset_;

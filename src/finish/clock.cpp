@@ -14,46 +14,47 @@ constexpr double noise = 1e-10;  // hours: what rounding of the sums may add, fa
 
 constexpr Hours since(Instant from, Instant until) { return until - from; }
 
-std::vector<double> rates(const AirSeries& air, const Law& law, const climate::Air& reference, Side side) {
-  const Rate rate(law, reference, side);
-  std::vector<double> result;
-  result.reserve(air.rows().size());
-  for (const climate::AirRow& row : air.rows()) result.push_back(rate(row.air));
-  return result;
-}
-
 }  // namespace
 
-ClockIntegral::ClockIntegral(const AirSeries& air, const Law& law, const climate::Air& reference, Side side, Estimate estimate)
-    : ClockIntegral(air, rates(air, law, reference, side), estimate) {}
+double RowRates::operator[](std::size_t row) const {
+  while (known_.size() <= row) known_.push_back(rate_(air_.rows()[known_.size()].air));
+  return known_[row];
+}
 
-ClockIntegral::ClockIntegral(const AirSeries& air, const std::vector<double>& rates, Estimate estimate) : begin_(air.begin()) {
-  constexpr double row = Hours(AirSeries::step).count();
-  sums_.reserve(rates.size() + 1);
-  sums_.push_back(0);
-  long double sum = 0;  // so that months of rows cost no digits
-  for (std::size_t r = 0; r < rates.size(); ++r) {
-    sum += row * rates[r] * weight(estimate, air.rows()[r].air);
-    sums_.push_back(static_cast<double>(sum));
+ClockIntegral::ClockIntegral(const AirSeries& air, const Law& law, const climate::Air& reference, Side side, Estimate estimate)
+    : ClockIntegral(std::make_shared<const RowRates>(air, law, reference, side), estimate) {}
+
+ClockIntegral::ClockIntegral(std::shared_ptr<const RowRates> rates, Estimate estimate)
+    : rates_(std::move(rates)), estimate_(estimate), begin_(rates_->air().begin()) {}
+
+/// The sums to the end of that row, or of the last.
+void ClockIntegral::know(std::size_t row) const {
+  constexpr double hours = Hours(AirSeries::step).count();
+  const auto air = rates_->air().rows();
+  for (std::size_t r = sums_.size() - 1; r <= row && r < air.size(); ++r) {
+    sum_ += hours * (*rates_)[r] * weight(estimate_, air[r].air);
+    sums_.push_back(static_cast<double>(sum_));
   }
 }
 
 double ClockIntegral::sum_at(Instant t) const {
-  const double rows = since(begin_, t) / Hours(AirSeries::step);
-  if (rows < 0 || rows > static_cast<double>(sums_.size() - 1)) throw std::out_of_range("ClockIntegral: no air at that time");
-  const auto row = static_cast<std::size_t>(rows);
-  if (row + 1 == sums_.size()) return sums_.back();
-  return sums_[row] + (sums_[row + 1] - sums_[row]) * (rows - static_cast<double>(row));
+  const double passed = since(begin_, t) / Hours(AirSeries::step);
+  if (passed < 0 || passed > static_cast<double>(rows())) throw std::out_of_range("ClockIntegral: no air at that time");
+  const auto row = static_cast<std::size_t>(passed);
+  know(row);
+  if (row == rows()) return sums_.back();
+  return sums_[row] + (sums_[row + 1] - sums_[row]) * (passed - static_cast<double>(row));
 }
 
 Hours ClockIntegral::between(Instant from, Instant until) const { return Hours(sum_at(until) - sum_at(from)); }
 
 std::optional<Instant> ClockIntegral::reached(Instant from, Hours need) const {
-  const Instant end = begin_ + (sums_.size() - 1) * std::chrono::seconds(AirSeries::step);
-  if (from > end) return std::nullopt;
+  if (from > begin_ + rows() * std::chrono::seconds(AirSeries::step)) return std::nullopt;
   const double start = sum_at(from);
   if (need.count() <= noise) return from;
   const double target = start + need.count() - noise;
+  constexpr std::size_t day = 48;
+  while (sums_.back() < target && sums_.size() <= rows()) know(sums_.size() + day);
   const auto after = std::lower_bound(sums_.begin(), sums_.end(), target);
   if (after == sums_.end()) return std::nullopt;
   const auto row = after - sums_.begin() - 1;  // the sum before it is less, so the clock moves in this row
@@ -67,9 +68,10 @@ Integrals::Shared Integrals::of(const Law& law, const climate::Air& reference, S
     return e.law == law && e.side == side && e.reference.temperature == reference.temperature && e.reference.humidity == reference.humidity;
   };
   auto entry = std::find_if(entries_.begin(), entries_.end(), same);
-  if (entry == entries_.end()) entry = entries_.insert(entry, {law, reference, side, rates(*air_, law, reference, side), {}});
+  if (entry == entries_.end())
+    entry = entries_.insert(entry, {law, reference, side, std::make_shared<const RowRates>(*air_, law, reference, side), {}});
   Shared& integral = entry->integrals[estimate];
-  if (!integral) integral = std::make_shared<const ClockIntegral>(*air_, entry->rates, estimate);
+  if (!integral) integral = std::make_shared<const ClockIntegral>(entry->rates, estimate);
   return integral;
 }
 

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "climate/air.h"
@@ -13,12 +14,26 @@
 
 namespace coatday::finish {
 
-/// The running integral of a rate over an air series. Built once for a law and an air; each question is then a look-up.
+/// A law's rate in each row of an air, reckoned from the first row as far as it is asked for.
+class RowRates {
+ public:
+  RowRates(climate::AirSeries air, const Law& law, const climate::Air& reference, Side side)
+      : air_(std::move(air)), rate_(law, reference, side) {}
+
+  [[nodiscard]] const climate::AirSeries& air() const { return air_; }
+  [[nodiscard]] double operator[](std::size_t row) const;
+
+ private:
+  climate::AirSeries air_;
+  Rate rate_;
+  mutable std::vector<double> known_;
+};
+
+/// The running integral of a rate over an air series, kept as far as it has been asked for; each question is then a look-up.
 class ClockIntegral {
  public:
   ClockIntegral(const climate::AirSeries&, const Law&, const climate::Air& reference, Side, Estimate);
-  /// The same from the law's rate in each row.
-  ClockIntegral(const climate::AirSeries&, const std::vector<double>& rates, Estimate);
+  ClockIntegral(std::shared_ptr<const RowRates>, Estimate);
 
   /// The clock's hours between two instants of the series. Throws std::out_of_range outside it.
   [[nodiscard]] Hours between(Instant from, Instant until) const;
@@ -27,10 +42,15 @@ class ClockIntegral {
   [[nodiscard]] std::optional<Instant> reached(Instant from, Hours need) const;
 
  private:
+  [[nodiscard]] std::size_t rows() const { return rates_->air().rows().size(); }
   [[nodiscard]] double sum_at(Instant) const;
+  void know(std::size_t row) const;
 
+  std::shared_ptr<const RowRates> rates_;
+  Estimate estimate_;
   Instant begin_;
-  std::vector<double> sums_;  // hours at the start of each row, and at the end of the last
+  mutable std::vector<double> sums_{0};  // hours at the start of each row, and at the end of the last, as far as they are known
+  mutable long double sum_ = 0;          // so that months of rows cost no digits
 };
 
 /// The integrals of laws over one air: what several stages and products share is worked out once.
@@ -47,7 +67,7 @@ class Integrals {
     Law law;
     climate::Air reference;
     Side side;
-    std::vector<double> rates;
+    std::shared_ptr<const RowRates> rates;
     std::map<Estimate, Shared> integrals;
   };
   const climate::AirSeries* air_;

@@ -25,7 +25,7 @@ struct Conditions {
 };
 
 /// Of the smallest can that the product comes in, 1 l where its record has none; what a day needs may be filled into one. As high as wide
-/// and full of water, which is the slow side for any finish. In classes: see climate/surface.h.
+/// and full of water, which is the slow side for any finish. To the minute.
 [[nodiscard]] Hours can_time_constant(const Product&);
 
 }  // namespace coatday::finish

@@ -123,9 +123,12 @@ plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, co
   known.heating = read_timetable(air, Beside::outdoors, mistakes);
   known.outdoors = read_outdoors(air, shop, files, result.notes, mistakes);
   if (!known.outdoors) return {};
-  return [known, zone](Instant from, Instant until) {
-    return std::make_unique<climate::HeatedShopAir>(*known.outdoors, known.heating, known.room, zone, from, until);
+  result.in = [zone](const climate::KnownRoom& room) -> plan::AirMaker {
+    return [room = std::make_shared<const climate::KnownRoom>(room), zone](Instant from, Instant until) {
+      return std::make_unique<climate::HeatedShopAir>(*room->outdoors, room->heating, room->room, zone, from, until);
+    };
   };
+  return result.in(known);
 }
 
 plan::AirMaker timetable(const Fields& air, const Zone& zone, climate::KnownRoom& known, Mistakes& mistakes) {
@@ -169,6 +172,7 @@ ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zo
     result.notes.push_back({log->name, climate::span_words(*log, zone)});
     for (const std::string& note : log->notes) result.notes.push_back({log->name, note});
     result.maker = logged(log, std::move(result.maker));
+    if (result.in) result.in = [log, in = std::move(result.in)](const climate::KnownRoom& room) { return logged(log, in(room)); };
   }
   return result;
 }

@@ -151,6 +151,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
     ventilate(job.catalogue, job.shop.ventilation);
     ShopAir air = read_air(*shop.fields, shop.file, job.shop.zone, reading.files, mistakes);
     job.air = std::move(air.maker);
+    job.air_in = std::move(air.in);
     job.air_notes = std::move(air.notes);
     job.shop.heating = air.heating;
     job.room = std::make_shared<const climate::KnownRoom>(std::move(air.room));

@@ -15,7 +15,8 @@ namespace coatday::input {
 /// The shop, as good as it can be read. Stock must be of the catalogue's products.
 [[nodiscard]] shop::Shop read_shop(const Fields&, const finish::Catalogue&, Mistakes&);
 struct ShopAir {
-  plan::AirMaker maker;  ///< empty after a mistake
+  plan::AirMaker maker;   ///< empty after a mistake
+  plan::RoomAirMaker in;  ///< empty where no air comes from a room
   std::vector<plan::AirNote> notes;
   std::optional<shop::HeatingCost> heating;
   climate::KnownRoom room;

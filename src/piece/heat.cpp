@@ -40,7 +40,7 @@ Section section(const Shape& shape) {
 
 Hours time_constant(const Part& part) {
   const double capacity = part.wood() ? wood::dense_hardwood * wood::specific_heat(Celsius(20), MoistureContent(0.12)) : steel;
-  return climate::time_constant_class(climate::lumped_time_constant(capacity, section(part.shape).depth));
+  return climate::whole_minutes(climate::lumped_time_constant(capacity, section(part.shape).depth));
 }
 
 }  // namespace coatday::piece

@@ -17,7 +17,7 @@ struct Section {
 /// its smallest size.
 [[nodiscard]] Section section(const Shape&);
 
-/// rho c V/A R in classes: see climate/surface.h. Wood as a dense hardwood at 12 % moisture content and 20 °C; steel 7850 kg/m3 and
+/// rho c V/A R to the minute: see climate/surface.h. Wood as a dense hardwood at 12 % moisture content and 20 °C; steel 7850 kg/m3 and
 /// 490 J/(kg K) (plain carbon steel, engineering handbooks, from memory).
 [[nodiscard]] Hours time_constant(const Part&);
 

@@ -60,6 +60,9 @@ struct Order {
 /// The events of an earlier plan by their ids, with their starts.
 using Starts = std::map<std::string, Instant>;
 
+/// The shop's air with another timetable or other equipment in its room.
+using RoomAirMaker = std::function<AirMaker(const climate::KnownRoom&)>;
+
 /// What was dropped, put in order or bridged where the air was read from a file; told once with every plan.
 struct AirNote {
   std::string file;
@@ -73,6 +76,7 @@ struct Job {
   AirMaker air;
   std::vector<AirNote> air_notes;
   std::shared_ptr<const climate::KnownRoom> room;  ///< what the shop's file tells of it; null after a mistake
+  RoomAirMaker air_in;                             ///< null where no air comes from a room
 };
 
 }  // namespace coatday::plan

@@ -205,7 +205,7 @@ class Judge {
             "and the exhaust carries {}; more exhaust, less of it at a time, or a finish with less solvent",
             task.name, part_of(load).name, format_volume(task.vapour->solvent, shop.units), format_span(by_hand),
             format_airflow(airflow_within(*task.vapour, by_hand), shop.units), 100 * shop.ventilation.limit,
-            format_airflow(*shop.ventilation.airflow, shop.units)),
+            format_exhaust(*shop.ventilation.airflow, shop.units)),
         name_of(load), part_of(load).where);
   }
 

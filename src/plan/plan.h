@@ -23,7 +23,7 @@ enum class EventKind { prepare, fill, stain, seal, topcoat, prime, paint, scuff,
 
 using StageInstants = finish::PerStage<std::optional<Instant>>;
 
-/// What a coat lies on, by time constant, in classes, each once: 0 follows the room's air. Its wait is over when it is on all of them, its
+/// What a coat lies on, by time constant, to the minute, each once: 0 follows the room's air. Its wait is over when it is on all of them, its
 /// window closes when it does on one.
 using Bodies = std::vector<Hours>;
 
@@ -77,15 +77,15 @@ struct Event {
   std::optional<int> grit;
   std::optional<Instant> wipe_by;  ///< for what is wiped off
   std::vector<finish::BakeStage> bake;
-  StageInstants stages;          ///< a coat's, nominal
-  StageInstants late_stages;     ///< on the late side
-  StageInstants early_stages;    ///< and on the early side
-  Bodies bodies;                 ///< of a coat
-  std::optional<Micrometres> wet_film;   ///< of a coat whose step asks for one
-  finish::DryingFactor drying;           ///< and how many times as long it dries as its record says
-  std::optional<Litres> volume;  ///< from the can
-  std::optional<Vapour> vapour;  ///< a coat's that has solvent in it
-  int mixes = 0;                 ///< batches of a two-part product within its pot life
+  StageInstants stages;                 ///< a coat's, nominal
+  StageInstants late_stages;            ///< on the late side
+  StageInstants early_stages;           ///< and on the early side
+  Bodies bodies;                        ///< of a coat
+  std::optional<Micrometres> wet_film;  ///< of a coat whose step asks for one
+  finish::DryingFactor drying;          ///< and how many times as long it dries as its record says
+  std::optional<Litres> volume;         ///< from the can
+  std::optional<Vapour> vapour;         ///< a coat's that has solvent in it
+  int mixes = 0;                        ///< batches of a two-part product within its pot life
   std::optional<piece::Support> support;
   std::vector<AfterEvent> after;
   std::vector<BeforeEvent> before;

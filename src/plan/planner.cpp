@@ -8,14 +8,17 @@
 
 #include "plan/buy/buying.h"
 #include "plan/make/bound.h"
+#include "plan/make/breath.h"
 #include "plan/make/changes.h"
 #include "plan/make/condensation.h"
+#include "plan/make/deliver.h"
 #include "plan/make/events.h"
 #include "plan/make/misfit.h"
 #include "plan/make/missed.h"
 #include "plan/make/mixing.h"
 #include "plan/make/put_off.h"
 #include "plan/make/stages.h"
+#include "plan/make/warnings.h"
 #include "plan/make/ways.h"
 #include "plan/make/words_of.h"
 #include "solver/solve.h"
@@ -58,8 +61,8 @@ class Planner {
     if (!refused_by_judge()) {
       loads_ = make_loads(job_, ways_.split);
       if (!too_large()) {
-        know_bodies();
-        breathe_until(plan_.from + horizons.front() + cures.front());
+        air_.know_bodies(loads_);
+        air_.breathe_until(plan_.from + horizons.front() + cures.front());
         WoodCare wood = wood_care(job_, plan_.from);
         if (never_rests(wood)) return std::move(plan_);
         graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides, std::move(wood));
@@ -116,43 +119,6 @@ class Planner {
     }
   }
 
-  Instant air_begin() const {
-    Instant begin = plan_.from;
-    for (const Done& done : job_.order.history) begin = std::min(begin, done.start);
-    return begin;
-  }
-
-  /// What lags behind the air: parts, and cans of what goes on them.
-  void know_bodies() {
-    for (const Load& load : loads_.loads) {
-      for (const Hours body : load.bodies) {
-        if (body > Hours(0)) plan_.surfaces[body];
-      }
-      for (const finish::Step& step : load.schedule->steps) {
-        if (step.product) plan_.surfaces[finish::can_time_constant(*job_.catalogue.product(*step.product))];
-      }
-    }
-  }
-
-  /// A cold night before the first morning counts: so long before, the air no longer tells in a body.
-  Instant settled_before(Instant begin) const {
-    constexpr Hours day{24};
-    const Hours slowest = plan_.surfaces.empty() ? Hours(0) : plan_.surfaces.rbegin()->first;
-    return begin - std::chrono::ceil<std::chrono::hours>(std::max(day, 5 * slowest));
-  }
-
-  /// The shop's air from the first record to the end of a cure, what lags behind it, and the clocks over them.
-  void breathe_until(Instant until) {
-    if (!all_clocks_.empty() && until <= plan_.air.end()) return;
-    const Instant begin = air_begin();
-    const Instant before = settled_before(begin);
-    const climate::AirSeries air(*job_.air(before, until + climate::AirSeries::step), before, until);
-    plan_.air = air.since(begin);
-    for (auto& [time_constant, surface] : plan_.surfaces) surface = climate::Surface(air, time_constant, begin);
-    all_clocks_.push_back(std::make_unique<Clocks>(plan_.air, plan_.surfaces));  // a model made with earlier ones still asks those
-    clocks_ = all_clocks_.back().get();
-  }
-
   bool attempt() {
     const bool many = graph_.tasks.size() > many_tasks;
     return std::any_of(horizons.begin(), horizons.end(), [&](days horizon) {
@@ -171,28 +137,29 @@ class Planner {
 
   bool attempt(days horizon) {
     const auto steps = static_cast<solver::Time>(horizon / grid_step);
-    breathe_until(plan_.from + horizon + cures.front());
+    air_.breathe_until(plan_.from + horizon + cures.front());
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
-    Model model = make_model(job_, loads_, graph_, *clocks_, calendar, grid_, Scope::whole);
+    Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
     const std::optional<solver::Tag> misfit = fits_at_no_time(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : solver::solve(model.problem, limits());
     if (!misfit && request_.seconds <= 0) search_on(model.problem, outcome);
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       settle_crews(graph_, model, found->schedule);
+      deliver_soonest(graph_, model.problem, found->schedule);
       const std::vector<Berth> places = settle(found->schedule, model);
-      plan_.ready_bound = ready_bound(job_, loads_, graph_, *clocks_, calendar, grid_);
+      if (!request_.trial) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
       write(*found, places, model);
       judge_search(*found);
       return true;
     }
     if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
       plan_.status = Status::infeasible;
-      plan_.contradiction = in_words(contradiction->tags, job_, loads_, graph_, model, *clocks_, grid_);
+      plan_.contradiction = in_words(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
     } else {
       plan_.status = Status::not_found;
-      plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, *clocks_, grid_);
+      plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
     }
     return false;
   }
@@ -260,14 +227,14 @@ class Planner {
     for (const days cure : cures) {
       plan_.findings = findings;
       plan_.until = end + cure;
-      breathe_until(plan_.until);
-      write_events(plan_, job_, loads_, graph_, found.schedule, places, *clocks_, grid_);
+      air_.breathe_until(plan_.until);
+      write_events(plan_, job_, loads_, graph_, found.schedule, places, air_.clocks(), grid_);
       if (cured()) break;
     }
     if (request_.keep) plan_.changes = changes_since(*request_.keep, plan_);
-    explain_starts(plan_, graph_, model, *clocks_, grid_);
+    if (!request_.trial) explain_starts(plan_, graph_, model, air_.clocks(), grid_);
     write_purchase(plan_, job_);
-    judge_air();
+    write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
     const std::vector<Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
@@ -290,44 +257,17 @@ class Planner {
     });
   }
 
-  finish::Conditions conditions(const Event& coat) const {
-    return clocks_->conditions(plan_.products.at(coat.product), coat.bodies, plan_.faces[coat.faces.front()].wood);
-  }
-
-  void judge_air() {
-    for (const Event& event : plan_.events) {
-      if (event.product.empty()) continue;
-      if (const auto words =
-              finish::warned(plan_.products.at(event.product), conditions(event), event.start, event.end, plan_.shop.units)) {
-        plan_.findings.push_back({"blush",
-                                  Severity::warning,
-                                  fmt::format("{} on {}: {}", event.name, day_and_time(plan_.shop.zone.to_local(event.start)), *words),
-                                  event.whose,
-                                  {}});
-      }
-    }
-    for (const PieceResult& piece : plan_.pieces) {
-      if (!piece.slack || *piece.slack >= Hours(0)) continue;
-      plan_.findings.push_back({"late",
-                                Severity::warning,
-                                fmt::format("{} is late by {} on the late side", piece.name, format_span(-*piece.slack)),
-                                piece.name,
-                                {}});
-    }
-  }
-
   const Job& job_;
   const Request& request_;
   const Ways& ways_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
   Grid grid_;
   Plan plan_;
+  Breath air_{job_, plan_};
   Loads loads_;
   TaskGraph graph_;
-  std::vector<std::unique_ptr<Clocks>> all_clocks_;
   std::vector<Before> missed_;  // time limits that the plan need not keep
   bool last_horizon_ = false;
-  Clocks* clocks_ = nullptr;  // over plan_.air as it is now
 };
 
 }  // namespace

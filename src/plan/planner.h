@@ -23,6 +23,7 @@ struct Request {
   std::function<void(const Progress&)> progress{};  ///< called on every better plan or bound
   const std::atomic<bool>* stop = nullptr;          ///< raised: the best plan so far will do
   std::optional<Starts> keep{};                     ///< an earlier plan: what need not move stays where it was
+  bool trial = false;                               ///< a plan to be compared: without reasons, and without a bound
 };
 
 /// Judges the job without planning: both faces, what goes over what, supports and places, methods, products against schedule and use.

@@ -22,12 +22,14 @@ struct Help {
   bool air = false;             ///< the change is one of the shop's air
   std::vector<BuyChange> buys;  ///< what the shopping list has otherwise
   std::optional<Money> dearer;  ///< so much more it costs; none: not known
+  std::optional<Heat> heat;     ///< so much more the heater uses until both are ready; none: not known
 };
 /// What would make a plan ready sooner that waits for the shop's air.
 struct Advice {
   bool too_large = false;  ///< to be planned again and again: nothing was tried
   std::optional<Hours>
-      waits_for_air;                ///< so much sooner it would be ready in good air at all hours, or with the best help; none: not known
+      waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or with the best help; of one of a kind the
+                      ///< best help alone, where there is one; none: not known
   std::optional<Instant> searched;  ///< ready by a longer search alone, where that is sooner; the helps are against this
   std::vector<Help> helps;          ///< what helps most first; one of a kind
 };
@@ -38,7 +40,8 @@ enum class Tries { one_of_a_kind, all };
 /// A plan waits for air where it would be ready half a day sooner in good air at all hours: 23 °C or warmer and 30 to 50 % RH. For such a plan: the
 /// single change of each kind (warmer nights, warmer or drier air, another product of the same role, a later start after which it is ready no later
 /// and waits less) that makes it ready soonest; of those within an hour the smallest. Of one of a kind only what gains half a day. Every help rests
-/// on a plan that the checker found sound. At most forty plans; none for a plan that is none, nor for an order too large for so many.
+/// on a plan that the checker found sound. At most forty plans, or as many small ones as take no longer than people wait at once; none for a plan
+/// that is none, nor for an order too large for so many.
 [[nodiscard]] Advice advise(const Job&, const Request&, const Plan&, Tries);
 
 /// Half a day: less is no reason to change anything (judgement).

@@ -43,6 +43,7 @@ enum class Units { metric, us };
 [[nodiscard]] std::string format_area(SquareMetres, Units);           ///< 1.24 m² | 13.3 ft²
 [[nodiscard]] std::string format_volume(Litres, Units);               ///< 250 ml, 1.2 l | 8 fl oz, 1.3 qt, 2 gal
 [[nodiscard]] std::string format_airflow(CubicMetresPerHour, Units);  ///< 35 m³/h | 21 cfm, rounded up: what is needed
+[[nodiscard]] std::string format_exhaust(CubicMetresPerHour, Units);  ///< the same rounded down: what is there
 [[nodiscard]] std::string format_spreading_rate(SquareMetresPerLitre, Units);
 [[nodiscard]] std::string format_temperature(Celsius, Units);  ///< 19 °C | 66 °F
 [[nodiscard]] std::string format_humidity(RelativeHumidity);   ///< 22 % RH

@@ -61,6 +61,14 @@ std::string two_units(std::string large, long small, const char* unit) {
   return small == 0 ? large : fmt::format("{} {} {}", large, small, unit);
 }
 
+constexpr double airflow_slack = 1e-6;  // what is a whole number but for rounding stays it
+
+double in_units(CubicMetresPerHour airflow, Units units) {
+  return units == Units::us ? airflow.value() / cubic_metre_per_hour_per_cfm : airflow.value();
+}
+
+std::string whole_airflow(double amount, Units units) { return number(amount, 0) + (units == Units::us ? " cfm" : " m³/h"); }
+
 }  // namespace
 
 std::string format_length(Metres length, Units units) {
@@ -93,9 +101,12 @@ std::string format_volume(Litres volume, Units units) {
 }
 
 std::string format_airflow(CubicMetresPerHour airflow, Units units) {
-  constexpr double slack = 1e-6;  // what is a whole number but for rounding stays it
-  const double amount = units == Units::us ? airflow.value() / cubic_metre_per_hour_per_cfm : airflow.value();
-  return number(std::ceil(amount - slack), 0) + (units == Units::us ? " cfm" : " m³/h");
+  return whole_airflow(std::ceil(in_units(airflow, units) - airflow_slack), units);
+}
+
+std::string format_exhaust(CubicMetresPerHour airflow, Units units) {
+  const double amount = in_units(airflow, units);
+  return whole_airflow(std::floor(amount + airflow_slack), units);
 }
 
 std::string format_spreading_rate(SquareMetresPerLitre rate, Units units) {

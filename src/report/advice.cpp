@@ -31,6 +31,13 @@ std::string buy_words(const plan::Plan& plan, const plan::Help& help, Units unit
   return words + (std::abs(money) < 0.005 ? ", for the same money" : fmt::format(" ({:+.2f} {})", money, plan.shop.currency));
 }
 
+std::string heat_words(const plan::Plan& plan, const plan::Help& help) {
+  if (!help.heat || !help.air || std::abs(help.heat->kilowatt_hours) < 0.5) return "";
+  std::string words = fmt::format("; {:+.0f} kWh of heat", help.heat->kilowatt_hours);
+  if (help.heat->cost && !plan.shop.currency.empty()) words += fmt::format(" ({:+.2f} {})", help.heat->cost->value(), plan.shop.currency);
+  return words;
+}
+
 Lines help_lines(const plan::Plan& plan, const plan::Advice& advice, const Look& look) {
   Lines lines;
   for (const plan::Help& help : advice.helps) append(lines, hang("  - ", help_words(plan, help, look.units), look));
@@ -52,7 +59,7 @@ std::string waits_words(const plan::Plan& plan, const plan::Advice& advice) {
 }  // namespace
 
 std::string help_words(const plan::Plan& plan, const plan::Help& help, Units units) {
-  return help.words + ": " + then_words(plan, help) + buy_words(plan, help, units);
+  return help.words + ": " + then_words(plan, help) + buy_words(plan, help, units) + heat_words(plan, help);
 }
 
 std::string cans_words(const std::vector<plan::Bought>& cans, Units units) {

@@ -85,7 +85,7 @@ Json face_json(const plan::Plan& plan, const plan::FaceEntry& face) {
 
 }  // namespace
 
-std::string body_key(Hours time_constant) { return fmt::format("{} h", time_constant.count()); }
+std::string body_key(Hours time_constant) { return fmt::format("{:.0f} min", 60 * time_constant.count()); }
 
 Json event_json(const plan::Plan& plan, const plan::Event& event) {
   const Zone& zone = plan.shop.zone;

@@ -75,7 +75,9 @@ Json advice_json(const plan::Plan& plan, const plan::Advice& advice) {
                      {"sooner_h", help.sooner.count()},
                      {"waits_less_h", help.waits_less.count()},
                      {"buy", buys},
-                     {"dearer", help.dearer ? Json(help.dearer->value()) : Json()}});
+                     {"dearer", help.dearer ? Json(help.dearer->value()) : Json()},
+                     {"heat_kwh", help.heat ? Json(help.heat->kilowatt_hours) : Json()},
+                     {"heat_dearer", help.heat && help.heat->cost ? Json(help.heat->cost->value()) : Json()}});
   }
   return {{"tried", !advice.too_large && advice.waits_for_air.has_value()},
           {"waits_for_air_h", hours_json(advice.waits_for_air)},

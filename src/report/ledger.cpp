@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <map>
 
 #include "report/faces.h"
 #include "report/sections.h"
@@ -14,8 +15,11 @@ namespace {
 
 constexpr int indent = 2;
 
+using Month = date::year_month;
+
 /// What the signs in the cells need by way of explanation.
 struct Legend {
+  Month month;  ///< of days without one
   bool hole = false;
   bool no_colour = false;
   std::vector<const LedgerRow*> exceptions;
@@ -23,17 +27,40 @@ struct Legend {
 
 std::string month_name(LocalDay day) { return short_date(day).substr(short_date(day).rfind(' ') + 1); }
 
+Month month_of(Instant t, const plan::Plan& plan) {
+  const year_month_day day(local_day(t, plan.shop.zone));
+  return day.year() / day.month();
+}
+
+/// Months in which coats go on, with how many.
+std::map<Month, int> months(const std::vector<LedgerBlock>& blocks, const plan::Plan& plan) {
+  std::map<Month, int> all;
+  for (const LedgerBlock& block : blocks) {
+    for (const LedgerRow& row : block.rows) {
+      for (const auto& coat : row.coats) {
+        if (coat) ++all[month_of(*coat, plan)];
+      }
+    }
+  }
+  return all;
+}
+
+/// The month that a bare day is of: that of most coats.
+Month usual_month(const std::map<Month, int>& months) {
+  const auto fewer = [](const auto& a, const auto& b) { return a.second < b.second; };
+  return std::max_element(months.begin(), months.end(), fewer)->first;
+}
+
 std::string mark(std::size_t index) { return std::string(1, static_cast<char>('a' + static_cast<int>(index % 26))); }
 
-Text day_cell(Instant t, const plan::Plan& plan) {
+Text day_cell(Instant t, const plan::Plan& plan, Month usual) {
   const LocalDay day = local_day(t, plan.shop.zone);
   const std::string number = fmt::format("{}", static_cast<unsigned>(year_month_day(day).day()));
-  const std::string month = month_name(day);
-  return month == month_name(local_day(plan.from, plan.shop.zone)) ? number : unbroken(number + " " + month);
+  return month_of(t, plan) == usual ? number : unbroken(number + " " + month_name(day));
 }
 
 Text cell(const LedgerRow& row, std::size_t column, const LedgerBlock& block, const plan::Plan& plan, Legend& legend) {
-  if (row.coats[column]) return day_cell(*row.coats[column], plan);
+  if (row.coats[column]) return day_cell(*row.coats[column], plan, legend.month);
   if (!block.columns[column].film) {
     legend.no_colour = true;
     return {".", Ink::faint};
@@ -131,16 +158,19 @@ Lines ledger(const plan::Plan& plan, const Look& look) {
   if (plan.faces.empty()) return {};
   const std::vector<LedgerBlock> blocks = ledger_blocks(plan);
   const bool planned = std::any_of(blocks.begin(), blocks.end(), [](const LedgerBlock& b) { return !b.columns.empty(); });
-  const LocalDay from = local_day(plan.from, plan.shop.zone);
-  Lines lines;
-  append(lines,
-         hang(Text("Faces", Ink::strong) + "  ",
-              planned ? "the day on which each coat goes on, in " + month_name(from) + " unless said" : "as the schedule has them", look));
-  if (!planned) {
+  const std::map<Month, int> coated = months(blocks, plan);
+  const Text title = Text("Faces", Ink::strong) + "  ";
+  if (!planned || coated.empty()) {
+    Lines lines = hang(title, "as the schedule has them", look);
     append(lines, planned_coats(plan, look));
     return lines;
   }
   Legend legend;
+  legend.month = usual_month(coated);
+  Lines lines = hang(title,
+                     "the day on which each coat goes on, in " + month_name(LocalDay(date::local_days(legend.month / 1))) +
+                         (coated.size() > 1 ? " unless said" : ""),
+                     look);
   for (std::size_t i = 0; i < blocks.size(); ++i) {
     if (i > 0) lines.emplace_back();
     append(lines, block_lines(blocks[i], plan, legend, look));

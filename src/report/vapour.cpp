@@ -20,7 +20,7 @@ std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, Uni
 
 std::string shop_words(const shop::Ventilation& shop, Units units) {
   if (!shop.airflow) return "no airflow is stated in the shop file (ventilation: {airflow: ...}), so nothing is compared";
-  return unbroken(format_airflow(*shop.airflow, units)) + " is stated; coats are spread over time to stay within it";
+  return unbroken(format_exhaust(*shop.airflow, units)) + " is stated; coats are spread over time to stay within it";
 }
 
 std::string limit_words(double share) {

@@ -146,7 +146,14 @@ TEST(Epw, EveryErrorNamesItsPlaceAndWhatWasExpected) {
 }
 
 TEST(Epw, IsToldFromATableByContent) {
-  EXPECT_EQ(OutdoorYear::parse(epw(steady), "file").value().describe(Units::metric), "outdoor air of a typical year, Some Town");
+  EXPECT_EQ(OutdoorYear::parse(epw(steady), "file").value().describe(Units::metric), "outdoor air of 2001, Some Town");
+  std::string typical = epw(steady), spread = epw([](int m, int d, int h) {
+                                       std::string line = steady(m, d, h);
+                                       return line.replace(0, 4, m < 7 ? "1999" : "2004");
+                                     });
+  typical.replace(typical.find("made up"), 7, "TMY3");
+  EXPECT_EQ(OutdoorYear::parse(typical, "file").value().describe(Units::metric), "outdoor air of a typical year, Some Town");
+  EXPECT_EQ(OutdoorYear::parse(spread, "file").value().describe(Units::metric), "outdoor air of 1999 to 2004, Some Town");
   EXPECT_TRUE(is_epw("\xEF\xBB\xBFLocation,x"));
   EXPECT_FALSE(is_epw("month,day,hour"));
 }

@@ -123,16 +123,22 @@ TEST(Log, ADeadHumiditySensor) {
   EXPECT_EQ(log.notes,
             (std::vector<std::string>{"rows 2-13: humidity stuck at 45 % for 11 h while the temperature moved by 11.0 K: the sensor is "
                                       "taken as dead and the temperature alone used"}));
+  const auto slowly = [](int i) { return std::to_string(20 + 0.05 * i) + ",45"; };
+  EXPECT_EQ(read(hourly(28, slowly)).notes,
+            (std::vector<std::string>{"rows 2-29: humidity stuck at 45 % for 1 day 3 h while the temperature moved by 1.4 K: the sensor is "
+                                      "taken as dead and the temperature alone used"}));
+  EXPECT_TRUE(read(hourly(20, slowly)).notes.empty()) << "0.95 K in 19 h";
   const Log still = read(hourly(12, [](int) { return "20,45"; }));
   EXPECT_TRUE(still.notes.empty()) << "constant air is not a dead sensor";
   EXPECT_TRUE(still.readings[5].humidity);
 }
 
 TEST(Log, HumidityThatCannotBe) {
-  const Log log = read(hourly(6, [](int i) { return i == 2 ? "20,0" : i == 3 ? "20,127" : i == 4 ? "20," : i == 5 ? "20,103" : "20,50"; }));
-  EXPECT_EQ(log.notes,
-            (std::vector<std::string>{"rows 4-6: no humidity, or none that can be (above 0 and up to 105 %); the temperature alone is "
-                                      "used"}));
+  const Log log = read(hourly(6, [](int i) {
+    return i == 2 ? "20,0.05" : i == 3 ? "20,127" : i == 4 ? "20," : i == 5 ? "20,103" : "20,50";
+  }));
+  EXPECT_EQ(log.notes, (std::vector<std::string>{"rows 4-6: no humidity, or none that can be (0.1 to 105 %); the temperature alone is "
+                                                 "used"}));
   EXPECT_EQ(log.readings[5].humidity, RelativeHumidity(1));
   EXPECT_EQ(read("time,t_C\n" + row(0, 0, "20") + row(1, 0, "20")).notes.at(0),
             "no column of humidity: the moisture is that of the next source of air");

@@ -129,11 +129,11 @@ TEST(DescribeAir, InTheReadersUnits) {
   EXPECT_EQ(ConstantAir({Celsius(20), RelativeHumidity(0.5)}).describe(Units::metric), "20 °C, 50 % RH at all times");
   EXPECT_EQ(TimetableAir(working_hours(20, Celsius(10)), Zone()).describe(Units::us), "68 °F in the heated hours, otherwise 50 °F");
   EXPECT_EQ(shop("5,50", working_hours(20)).describe(Units::metric),
-            "20 °C in the heated hours, otherwise off; outdoor air of a typical year, nowhere");
+            "20 °C in the heated hours, otherwise off; outdoor air of a year that the file does not name, nowhere");
   Timetable two = working_hours(20);
   two.rules.push_back(working_hours(15, Celsius(8)).rules[0]);
   EXPECT_EQ(TimetableAir(two, Zone()).describe(Units::metric), "15 °C to 20 °C in the heated hours, otherwise 8 °C or off");
-  EXPECT_EQ(shop("5,50", {}).describe(Units::metric), "no heating; outdoor air of a typical year, nowhere");
+  EXPECT_EQ(shop("5,50", {}).describe(Units::metric), "no heating; outdoor air of a year that the file does not name, nowhere");
 }
 
 }  // namespace

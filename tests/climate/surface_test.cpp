@@ -121,17 +121,12 @@ TEST(TimeConstant, IsCapacityTimesDepthTimesResistance) {
   EXPECT_NEAR(lumped_time_constant(4.18e6, Metres(0.01)).count(), 5434.0 / 3600, 1e-12);
 }
 
-TEST(TimeConstant, IsRoundedUpToAClass) {
-  const auto in_class = [](double exact) { return time_constant_class(Hours(exact)).count(); };
-  EXPECT_EQ(in_class(0), 0);
-  EXPECT_EQ(in_class(5.0 / 60), 0);
-  EXPECT_EQ(in_class(0.09), 0.25);
-  EXPECT_EQ(in_class(0.25), 0.25);
-  EXPECT_EQ(in_class(0.26), 0.375);
-  EXPECT_EQ(in_class(0.4), 0.5);
-  EXPECT_EQ(in_class(0.6), 0.75);
-  EXPECT_EQ(in_class(5), 6);
-  EXPECT_EQ(in_class(7), 8);
+TEST(TimeConstant, IsToTheMinute) {
+  const auto minutes = [](double exact) { return 60 * whole_minutes(Hours(exact / 60)).count(); };
+  EXPECT_NEAR(minutes(0.4), 0, 1e-12);
+  EXPECT_NEAR(minutes(4.6), 5, 1e-12);
+  EXPECT_NEAR(minutes(15.4), 15, 1e-12) << "up would keep it too warm on a cooling evening";
+  EXPECT_NEAR(minutes(15.6), 16, 1e-12) << "down would have it warm too soon in the morning";
 }
 
 rc::Gen<std::vector<double>> weather() {

@@ -31,12 +31,12 @@ TEST(Heat, SteelLagsMoreThanWood) {
   Part part;
   part.shape = Board{Metres(1), Metres(0.3), Metres(0.022)};
   part.species = "oak-white";
-  EXPECT_EQ(time_constant(part), Hours(0.5));
+  EXPECT_EQ(time_constant(part), Minutes(29));
   part.shape = Board{Metres(1), Metres(0.3), Metres(0.003)};
-  EXPECT_EQ(time_constant(part), Hours(0));
+  EXPECT_EQ(time_constant(part), Minutes(4));
   part.species.reset();
   part.shape = Board{Metres(1), Metres(0.3), Metres(0.025)};
-  EXPECT_EQ(time_constant(part), Hours(2));
+  EXPECT_EQ(time_constant(part), Minutes(104));
 }
 
 }  // namespace

@@ -331,12 +331,12 @@ INSTANTIATE_TEST_SUITE_P(
               [](Small& s) {
                 std::vector<climate::AirRow> rows(s.plan.air.rows().begin(), s.plan.air.rows().end());
                 rows[20].air.temperature = Celsius(25);
-                s.plan.surfaces[Hours(0.5)] = climate::Surface(climate::AirSeries(rows), Hours(0.5), s.plan.air.begin());
+                s.plan.surfaces[Minutes(27)] = climate::Surface(climate::AirSeries(rows), Minutes(27), s.plan.air.begin());
               },
               {"surface-differs"}},
-        Break{"a surface left out", [](Small& s) { s.plan.surfaces.erase(Hours(0.75)); }, {"surface-differs"}},
-        Break{"warm in good time", [](Small& s) { carry_legs_in(s, Celsius(18), at(0, 8, 30)); }, {}},  // 5 K exp(-1.92 h / 0.75 h)
-        Break{"carried in and coated cold", [](Small& s) { carry_legs_in(s, Celsius(16), at(0, 8, 30)); }, {"not-warm-yet"}},
+        Break{"a surface left out", [](Small& s) { s.plan.surfaces.erase(Minutes(33)); }, {"surface-differs"}},
+        Break{"warm in good time", [](Small& s) { carry_legs_in(s, Celsius(18), at(0, 8, 30)); }, {}},  // 5 K exp(-1.92 h / 33 min)
+        Break{"carried in and coated cold", [](Small& s) { carry_legs_in(s, Celsius(2), at(0, 8, 30)); }, {"not-warm-yet"}},
         Break{"kept in the cold and never carried in",
               [](Small& s) {
                 carry_legs_in(s, Celsius(4), at(0, 8, 30));
@@ -366,12 +366,12 @@ std::string breaches_after_a_cold_night(const std::function<void(Small&)>& mutat
 }
 
 TEST(Check, JudgesSurfaceAndCanAfterAColdNight) {
-  const auto thick = [](Small& s) {  // 80 mm: 1.8 h, in the class of 2 h; at 10:00 still 0.1 K behind
+  const auto thick = [](Small& s) {  // 80 mm: 1.8 h; at 10:30 still 0.05 K behind
     s.job.order.pieces[0].piece.parts[1].shape = piece::TaperedLeg{Metres(0.7), Metres(0.16), Metres(0.03)};
-    s.product().limits.coldest = Celsius(22.95);
+    s.product().limits.coldest = Celsius(22.99);
   };
   EXPECT_NE(breaches_after_a_cold_night(thick).find("air-outside-limits"), std::string::npos);
-  const auto cold_can = [](Small& s) { s.product().limits.coldest = Celsius(22.7); };  // 18 K x exp(-10 h / 3 h) behind
+  const auto cold_can = [](Small& s) { s.product().limits.coldest = Celsius(22.7); };  // 18 K x exp(-10 h / 2.7 h) behind
   EXPECT_NE(breaches_after_a_cold_night(cold_can).find("can-too-cold"), std::string::npos);
   EXPECT_EQ(breaches_after_a_cold_night([](Small&) {}).find("can-too-cold"), std::string::npos);
 }

@@ -99,6 +99,24 @@ Hours lateness(const Plan& plan) {
   return sum;
 }
 
+/// What is kept leaves a delivery free to move; it is told as soon as it may be.
+TEST(Keep, DeliveryIsToldAsSoonAsItMayBe) {
+  JobKnobs knobs;
+  knobs.people = 2;
+  knobs.points = 1;
+  knobs.doors = 2;
+  knobs.scuff_step = false;
+  const Plan earlier = make_plan(make_job(knobs), {monday()});
+  knobs.air = {Celsius(24), RelativeHumidity(0.5)};
+  knobs.closed = {LocalDay(date::local_days(date::year(2027) / 1 / 13))};
+  Job job = make_job(knobs);
+  for (OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(4);
+  Request request{monday()};
+  request.keep = starts_of(earlier);
+  const Plan kept = make_plan(job, request);
+  for (const Breach& breach : check(kept, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+}
+
 RC_GTEST_PROP(KeepLaws, NeverLaterThanWithout, ()) {
   JobKnobs knobs;
   knobs.people = *rc::gen::inRange(1, 3);

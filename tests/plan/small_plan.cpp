@@ -347,8 +347,9 @@ void settle_stages(Event& coat, const finish::Product& product) {
 }
 
 /// 762 kg/m3 x 1619 J/(kg K) x 0.13 m2K/W x 10 mm of the top, 12.5 mm of a leg: 1604 s and 2005 s. A litre can, 18.1 mm of water: 9814 s.
+/// To the minute.
 void settle_bodies(Plan& plan, const climate::AirSeries& air) {
-  const Hours top(0.5), leg(0.75), can(3);
+  const Hours top(Minutes(27)), leg(Minutes(33)), can(Minutes(164));
   for (Event& e : plan.events) {
     if (!e.product.empty()) e.bodies = {plan.faces[e.faces.front()].part_id == "top" ? top : leg};
   }

@@ -148,8 +148,8 @@ TEST(Json, SurfacesFollowFromTheAir) {
   plan.surfaces[Hours(0.75)] = climate::Surface(plan.air, Hours(0.75), plan.air.begin());
   plan.events[3].bodies = {Hours(0), Hours(0.75)};
   const Json json = parsed(plan);
-  EXPECT_EQ(json["events"][3]["surfaces"], (Json{"air", "0.75 h"}));
-  const Json& surface = json["surfaces"]["0.75 h"];
+  EXPECT_EQ(json["events"][3]["surfaces"], (Json{"air", "45 min"}));
+  const Json& surface = json["surfaces"]["45 min"];
   const double tau = surface["time_constant_h"];
   double body = surface["start_c"];
   ASSERT_EQ(surface["temperature_c"].size(), json["air"].size());

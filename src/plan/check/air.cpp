@@ -62,7 +62,7 @@ class AirJudge {
     const Hours own = own_time_constant(*facts_.events[i_].product);
     if (own <= Hours(0)) return;
     const Celsius coldest = at_surface(facts_.events[i_].product->limits).coldest;
-    for (const climate::AirRow& row : facts_.surfaces.at(own).air().rows()) {
+    for (const climate::AirRow& row : facts_.felt.at(own).rows()) {
       const bool meets = row.from + climate::AirSeries::step > e_.start + e_.set_up && row.from < e_.end - e_.clean_up;
       if (!meets || row.air.temperature >= coldest) continue;
       return tell("can-too-cold", "in the can ", row, fmt::format("{:.1f} °C is colder than its limit", row.air.temperature.value()));
@@ -91,7 +91,7 @@ void check_coat_air(const Facts& facts, std::size_t i, Breaches& out) {
   const std::size_t told = out.size();
   judge.judge("", facts.plan.air, limits);
   for (const Hours body : facts.events[i].bodies) {
-    if (body > Hours(0) && out.size() == told) judge.judge("at the surface ", facts.surfaces.at(body).air(), at_surface(limits));
+    if (body > Hours(0) && out.size() == told) judge.judge("at the surface ", facts.felt.at(body), at_surface(limits));
   }
   judge.judge_can();
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace coatday::plan::checking {
 
@@ -10,44 +11,43 @@ using finish::Product;
 using finish::Side;
 using finish::Stage;
 
-const std::vector<double>& Clocks::bare(const finish::Law& law, const climate::Air& reference, Side side) const {
-  for (const Bare& known : bare_) {
-    const bool same_air = known.reference.temperature == reference.temperature && known.reference.humidity == reference.humidity;
-    if (known.law == law && known.side == side && same_air) return known.rates;
-  }
-  const finish::Rate rate(law, reference, side);
-  Bare fresh{law, reference, side, {}};
-  for (const climate::AirRow& row : air_.rows()) fresh.rates.push_back(rate(row.air));
-  bare_.push_back(std::move(fresh));
-  return bare_.back().rates;
-}
-
-const std::vector<double>* Clocks::rates(const Key& key) const {
-  const auto found = rates_.find(key);
-  if (found != rates_.end()) return &found->second;
-  const auto& [product, stage, side, estimate] = key;
+Clocks::Bare* Clocks::bare(const Key& key) const {
+  const auto found = laws_.find(key);
+  if (found != laws_.end()) return found->second;
+  const auto& [product, stage, side] = key;
   const auto law = stage ? product->law(*stage) : product->law(Clock::drying);
-  if (!law) return nullptr;
-  const std::vector<double>& bare_rates = bare(*law, product->reference().air, side);
-  std::vector<double> values;
-  for (std::size_t r = 0; r < bare_rates.size(); ++r) {
-    const double unsure = finish::uncertainty(air_.rows()[r].air);
-    values.push_back(bare_rates[r] * (estimate == Estimate::late ? 1 / unsure : estimate == Estimate::early ? unsure : 1));
+  if (!law) return laws_[key] = nullptr;
+  const climate::Air& reference = product->reference().air;
+  for (Bare& known : bare_) {
+    const bool same_air = known.reference.temperature == reference.temperature && known.reference.humidity == reference.humidity;
+    if (known.law == *law && known.side == side && same_air) return laws_[key] = &known;
   }
-  return &rates_.emplace(key, std::move(values)).first->second;
+  const std::vector<double> none(air_.rows().size(), std::numeric_limits<double>::quiet_NaN());
+  bare_.push_back({*law, reference, side, finish::Rate(*law, reference, side), none});
+  return laws_[key] = &bare_.back();
 }
 
-std::optional<Instant> Clocks::run(const Key& key, Instant from, Hours need) const {
-  const std::vector<double>* rate = rates(key);
-  if (rate == nullptr || from < air_.begin() || from >= air_.end()) return std::nullopt;
+double Clocks::rate(Bare& law, std::size_t row, Estimate estimate) const {
+  const climate::Air& air = air_.rows()[row].air;
+  double& rate = law.rates[row];
+  if (std::isnan(rate)) rate = law.rate(air);
+  if (estimate == Estimate::nominal) return rate;
+  const double unsure = finish::uncertainty(air);
+  return rate * (estimate == Estimate::late ? 1 / unsure : unsure);
+}
+
+std::optional<Instant> Clocks::run(const Key& key, Estimate estimate, Instant from, Hours need) const {
+  Bare* law = bare(key);
+  if (law == nullptr || from < air_.begin() || from >= air_.end()) return std::nullopt;
   constexpr double noise = 1e-6;  // seconds
   double left = need.count() * 3600;
   Instant at = from;
-  for (std::size_t row = air_.index(from); row < rate->size(); ++row) {
+  for (std::size_t row = air_.index(from); row < air_.rows().size(); ++row) {
     if (left <= noise) return at;
     const Instant row_end = air_.rows()[row].from + climate::AirSeries::step;
-    const double gain = (*rate)[row] * static_cast<double>((row_end - at).count());
-    if (gain >= left - noise) return at + std::chrono::seconds(static_cast<std::int64_t>(std::ceil(left / (*rate)[row] - noise)));
+    const double now = rate(*law, row, estimate);
+    const double gain = now * static_cast<double>((row_end - at).count());
+    if (gain >= left - noise) return at + std::chrono::seconds(static_cast<std::int64_t>(std::ceil(left / now - noise)));
     left -= gain;
     at = row_end;
   }
@@ -55,7 +55,7 @@ std::optional<Instant> Clocks::run(const Key& key, Instant from, Hours need) con
 }
 
 std::optional<Instant> Clocks::dried(const Product& product, Hours need, Instant applied, Estimate estimate) const {
-  return run({&product, std::nullopt, Side::slow, estimate}, applied, need);
+  return run({&product, std::nullopt, Side::slow}, estimate, applied, need);
 }
 
 namespace {
@@ -82,12 +82,12 @@ std::optional<Instant> Clocks::reached(const Product& product, Stage stage, Inst
   const Hours need = dries ? drying * *hours[stage] : *hours[stage] + moved(hours, stage, drying);
   const auto law = product.law(finish::clock_of(stage));
   const bool waits = law && !dries && law->cure_starts_at_recoat && hours[Stage::recoat];
-  if (!waits) return run({&product, stage, side, estimate}, applied, need);
+  if (!waits) return run({&product, stage, side}, estimate, applied, need);
   Hours to_recoat = drying * *hours[Stage::recoat];
   if (stage == Stage::recoat_close && to_recoat > need) to_recoat = need;  // the window ends before it opens
-  const auto recoat = run({&product, Stage::recoat, side, estimate}, applied, to_recoat);
+  const auto recoat = run({&product, Stage::recoat, side}, estimate, applied, to_recoat);
   if (!recoat) return std::nullopt;
-  return run({&product, stage, side, estimate}, *recoat, need - to_recoat);
+  return run({&product, stage, side}, estimate, *recoat, need - to_recoat);
 }
 
 }  // namespace coatday::plan::checking

@@ -6,6 +6,8 @@
 
 #include <fmt/core.h>
 
+#include "climate/psychrometrics.h"
+
 namespace coatday::plan::checking {
 
 namespace {
@@ -151,12 +153,15 @@ void Facts::feel_surfaces() {
   }
   rows.insert(rows.end(), plan.air.rows().begin(), plan.air.rows().end());
   const climate::AirSeries air(std::move(rows));
+  const std::vector<Pascals> vapour = climate::vapour_pressures(plan.air);
   for (auto& [time_constant, body] : surfaces) {
     body = Body(air, time_constant, begin);
     const auto said = plan.surfaces.find(time_constant);
-    const bool agreed = said != plan.surfaces.end() && !first_off(said->second.air(), body.air());
-    const climate::AirSeries& there = agreed ? said->second.air() : body.air();
-    lagging.emplace(time_constant, Clocks(felt.emplace(time_constant, at_temperatures(plan.air, there)).first->second));
+    std::vector<Celsius> there = body.means();
+    if (said != plan.surfaces.end() && !first_off(said->second.air(), there)) {
+      for (std::size_t r = 0; r < there.size(); ++r) there[r] = said->second.air().rows()[r].air.temperature;
+    }
+    lagging.emplace(time_constant, Clocks(felt.emplace(time_constant, at_temperatures(plan.air, vapour, there)).first->second));
   }
 }
 

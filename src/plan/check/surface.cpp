@@ -11,8 +11,6 @@ namespace coatday::plan::checking {
 
 namespace {
 
-constexpr double minutes_a_row = 30;
-
 /// V/A of each shape, from volumes and surfaces of a metre of it, or of a square metre.
 struct Depth {
   static double slab(Metres thickness) { return thickness.value() / 2; }
@@ -43,20 +41,7 @@ struct Depth {
   }
 };
 
-/// The next of 1/4, 3/8, 1/2, 3/4, 1, 3/2, 2 h ...; nothing up to 5 min.
-Hours class_of(double seconds) {
-  if (seconds <= 5 * 60) return Hours(0);
-  double hours = 0.25;
-  for (int n = 1; hours * 3600 < seconds; ++n) hours = (n % 2 == 0 ? 0.25 : 0.375) * std::exp2(n / 2);
-  return Hours(hours);
-}
-
-/// The row's air, brought to this temperature with all its water.
-climate::AirRow brought_to(climate::AirRow row, Celsius t) {
-  const double e = climate::vapour_pressure(row.air).value();
-  row.air = {t, RelativeHumidity(std::min(1.0, e / climate::saturation_pressure(t).value()))};
-  return row;
-}
+Hours to_the_minute(double seconds) { return Minutes(std::lround(seconds / 60)); }
 
 constexpr double resistance = 0.13;  // m2K/W indoors, ISO 6946
 
@@ -64,7 +49,7 @@ constexpr double resistance = 0.13;  // m2K/W indoors, ISO 6946
 
 Hours own_time_constant(const piece::Part& part) {
   const double capacity = part.species ? wood::dense_hardwood * wood::specific_heat(Celsius(20), MoistureContent(0.12)) : 7850.0 * 490.0;
-  return class_of(std::visit(Depth(), part.shape) * capacity * resistance);
+  return to_the_minute(std::visit(Depth(), part.shape) * capacity * resistance);
 }
 
 Hours own_time_constant(const finish::Product& product) {
@@ -72,59 +57,64 @@ Hours own_time_constant(const finish::Product& product) {
   for (const finish::Can& can : product.cans) litres = std::min(litres, can.size.value());
   // As high as wide: V = 2 pi r^3, A = 6 pi r^2.
   const double r = std::cbrt(litres / 1000 / (2 * std::numbers::pi));
-  return class_of(r / 3 * 4.18e6 * resistance);
+  return to_the_minute(r / 3 * 4.18e6 * resistance);
 }
 
-/// Crank and Nicolson's step of a minute.
-double Body::next(double body, double room) const {
-  if (hours_ <= 0) return room;
-  const double half = 1 / (2 * 60 * hours_);
-  return (body * (1 - half) + 2 * half * room) / (1 + half);
-}
-
-Body::Body(const climate::AirSeries& air, Hours time_constant, Instant begin) : hours_(time_constant.count()) {
+Body::Body(const climate::AirSeries& air, Hours time_constant, Instant begin) {
+  const bool lags = time_constant > Hours(0);
+  if (lags) {  // Crank and Nicolson's step of a minute
+    const double half = Minutes(1) / (2 * time_constant);
+    keeps_ = (1 - half) / (1 + half);
+    takes_ = 2 * half / (1 + half);
+  }
   double body = air.rows().empty() ? 0 : air.rows().front().air.temperature.value();
-  std::vector<climate::AirRow> rows;
+  begin_ = climate::AirSeries::row_start(begin);
   for (const climate::AirRow& row : air.rows()) {
     const double room = row.air.temperature.value();
-    if (hours_ <= 0) body = room;
+    if (!lags) body = room;
+    const double before = body;
     double sum = 0;
-    for (double minute = 0; minute < minutes_a_row; ++minute) {
-      if (row.from >= begin) minutes_.push_back(body);
+    for (int minute = 0; minute < minutes_a_row; ++minute) {
       const double after = next(body, room);
-      sum += (body + after) / 2;
+      sum += body + after;
       body = after;
     }
     if (row.from < begin) continue;
-    rows.push_back(brought_to(row, Celsius(sum / minutes_a_row)));
+    at_rows_.push_back(before);
     room_.push_back(room);
+    means_.emplace_back(sum / (2 * minutes_a_row));
   }
-  minutes_.push_back(body);
-  air_ = climate::AirSeries(std::move(rows));
+  at_rows_.push_back(body);
 }
 
 Kelvins Body::behind(Instant carried_in, Celsius from, Instant t) const {
-  double body = from.value();
-  const std::size_t last = std::min(minute(t), minutes_.size() - 1);
-  for (std::size_t m = minute(carried_in); m < last; ++m) body = next(body, room_[m / 30]);
-  return Kelvins(body - minutes_[last]);
+  const auto minute = [this](Instant at) { return static_cast<std::size_t>((at - begin_) / Minutes(1)); };
+  const std::size_t first = minute(carried_in), last = std::min(minute(t), room_.size() * minutes_a_row);
+  double carried = from.value(), own = at_rows_[first / minutes_a_row];
+  for (std::size_t m = first - first % minutes_a_row; m < last; ++m) {
+    const double room = room_[m / minutes_a_row];
+    own = next(own, room);
+    if (m >= first) carried = next(carried, room);
+  }
+  return Kelvins(carried - own);
 }
 
-std::optional<std::size_t> first_off(const climate::AirSeries& said, const climate::AirSeries& own) {
-  for (std::size_t r = 0; r < own.rows().size(); ++r) {
+std::optional<std::size_t> first_off(const climate::AirSeries& said, const std::vector<Celsius>& own) {
+  for (std::size_t r = 0; r < own.size(); ++r) {
     if (r >= said.rows().size()) return r;
-    const Kelvins off = said.rows()[r].air.temperature - own.rows()[r].air.temperature;
+    const Kelvins off = said.rows()[r].air.temperature - own[r];
     if (!(std::abs(off.value()) <= surface_slack.value())) return r;
   }
-  return said.rows().size() > own.rows().size() ? std::optional(own.rows().size()) : std::nullopt;
+  return said.rows().size() > own.size() ? std::optional(own.size()) : std::nullopt;
 }
 
-climate::AirSeries at_temperatures(const climate::AirSeries& room, const climate::AirSeries& temperatures) {
-  std::vector<climate::AirRow> rows;
-  for (std::size_t r = 0; r < room.rows().size(); ++r) {
-    const climate::AirRow& row = room.rows()[r];
-    const Celsius t = temperatures.rows()[r].air.temperature;
-    rows.push_back(t == row.air.temperature ? row : brought_to(row, t));
+climate::AirSeries at_temperatures(const climate::AirSeries& room, const std::vector<Pascals>& vapour,
+                                   const std::vector<Celsius>& temperatures) {
+  std::vector<climate::AirRow> rows(room.rows().begin(), room.rows().end());
+  for (std::size_t r = 0; r < rows.size(); ++r) {
+    climate::Air& air = rows[r].air;
+    if (temperatures[r] == air.temperature) continue;
+    air = {temperatures[r], RelativeHumidity(std::min(1.0, vapour[r] / climate::saturation_pressure(temperatures[r])))};
   }
   return climate::AirSeries(std::move(rows));
 }

@@ -66,17 +66,17 @@ class WarmthJudge {
 
 void check_surface(const Facts& facts, Hours time_constant, const Body& body, Breaches& out) {
   const auto said = facts.plan.surfaces.find(time_constant);
-  const auto own = body.air().rows();
+  const std::vector<Celsius>& own = body.means();
   const auto tell = [&](const std::string& message) {
     out.push_back({"surface-differs", fmt::format("what lags by {:.3f} h: {}", time_constant.count(), message)});
   };
   if (said == facts.plan.surfaces.end()) return tell("the plan does not know it");
   const climate::AirSeries& air = said->second.air();
-  const auto off = first_off(air, body.air());
+  const auto off = first_off(air, own);
   if (!off) return;
   if (*off >= air.rows().size() || *off >= own.size()) return tell("the plan has other rows for it than for its air");
-  tell(fmt::format("at {} {:.2f} °C, by the lag {:.2f} °C", facts.when(own[*off].from), air.rows()[*off].air.temperature.value(),
-                   own[*off].air.temperature.value()));
+  tell(fmt::format("at {} {:.2f} °C, by the lag {:.2f} °C", facts.when(air.rows()[*off].from), air.rows()[*off].air.temperature.value(),
+                   own[*off].value()));
 }
 
 }  // namespace

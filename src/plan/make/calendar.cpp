@@ -44,15 +44,6 @@ class PausingEnd final : public solver::Monotone {
   solver::Time total_ = 0;
 };
 
-/// Starts of a stretch of `steps` within each interval.
-solver::Intervals starts_within(const solver::Intervals& open, solver::Time steps) {
-  solver::Intervals starts;
-  for (const solver::Interval& interval : open) {
-    if (interval.end - interval.begin >= steps) starts.push_back({interval.begin, interval.end - steps + 1});
-  }
-  return starts;
-}
-
 }  // namespace
 
 Calendar::Calendar(const shop::Shop& shop, const Grid& grid, solver::Time horizon) : horizon_(horizon) {
@@ -80,8 +71,7 @@ solver::Intervals Calendar::pausing(solver::Time steps) const {
 
 solver::Function Calendar::pausing_end(solver::Time steps) const { return std::make_shared<PausingEnd>(working_, steps); }
 
-solver::Intervals air_allows(const finish::Product& product, const Mixing* mixing, const finish::Conditions& met, const Grid& grid,
-                             solver::Time steps) {
+solver::Intervals air_allows(const finish::Product& product, const Mixing* mixing, const finish::Conditions& met, const Grid& grid) {
   const climate::AirSeries& air = *met.room;
   const std::vector<bool> rows = finish::allowed_rows(product, met);
   solver::Intervals open;
@@ -95,7 +85,15 @@ solver::Intervals air_allows(const finish::Product& product, const Mixing* mixin
       open.push_back(row);
     }
   }
-  return starts_within(open, steps);
+  return open;
+}
+
+solver::Intervals starts_within(const solver::Intervals& open, solver::Time steps) {
+  solver::Intervals starts;
+  for (const solver::Interval& interval : open) {
+    if (interval.end - interval.begin >= steps) starts.push_back({interval.begin, interval.end - steps + 1});
+  }
+  return starts;
 }
 
 solver::Intervals intersection(const solver::Intervals& a, const solver::Intervals& b) {

@@ -25,10 +25,12 @@ class Calendar {
   solver::Time horizon_;
 };
 
-/// Starts from which a coat of so many steps stays within the product's limits, the hold after it included, and, where it is mixed, in air
-/// of the room that its mixing is made for.
-[[nodiscard]] solver::Intervals air_allows(const finish::Product&, const Mixing*, const finish::Conditions&, const Grid&,
-                                           solver::Time steps);
+/// When the air stays within the product's limits, the hold after a coat included, and, where it is mixed, the room has air that its mixing
+/// is made for.
+[[nodiscard]] solver::Intervals air_allows(const finish::Product&, const Mixing*, const finish::Conditions&, const Grid&);
+
+/// Starts of a stretch of so many steps within each interval.
+[[nodiscard]] solver::Intervals starts_within(const solver::Intervals&, solver::Time steps);
 
 [[nodiscard]] solver::Intervals intersection(const solver::Intervals&, const solver::Intervals&);
 [[nodiscard]] solver::Intervals cut(const solver::Intervals&, solver::Time from, solver::Time until);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "plan/make/calendar.h"
+
 namespace coatday::plan {
 
 namespace {
@@ -95,6 +97,12 @@ const finish::CureClock& Clocks::clock(const finish::Product& product, Hours bod
     clock = std::make_unique<finish::CureClock>(product, integrals_.try_emplace(body, air).first->second, estimate);
   }
   return *clock;
+}
+
+const solver::Intervals& Clocks::allowed(const Task& coat, const Mixing* mixing, const Grid& grid) {
+  const auto [known, fresh] = allowed_.try_emplace({coat.product, coat.bodies, coat.on_wood});
+  if (fresh) known->second = air_allows(*coat.product, mixing, conditions(coat), grid);
+  return known->second;
 }
 
 std::optional<Instant> Clocks::reached(const Task& coat, finish::Stage stage, Instant applied, finish::Estimate estimate) {

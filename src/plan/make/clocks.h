@@ -8,6 +8,7 @@
 #include "finish/clock.h"
 #include "plan/make/grid.h"
 #include "plan/make/task.h"
+#include "solver/problem.h"
 
 namespace coatday::plan {
 
@@ -24,6 +25,9 @@ class Clocks {
   /// What a coat of this product meets on these bodies, of wood or else of steel.
   [[nodiscard]] finish::Conditions conditions(const finish::Product&, const Bodies&, bool on_wood) const;
   [[nodiscard]] finish::Conditions conditions(const Task& coat) const { return conditions(*coat.product, coat.bodies, coat.on_wood); }
+
+  /// When its air allows this coat, the same for all models of one plan.
+  [[nodiscard]] const solver::Intervals& allowed(const Task& coat, const Mixing*, const Grid&);
 
   /// When a coat finished at `applied` reaches the stage.
   [[nodiscard]] std::optional<Instant> reached(const Task& coat, finish::Stage, Instant applied, finish::Estimate);
@@ -46,6 +50,7 @@ class Clocks {
   std::map<Hours, finish::Integrals> integrals_;
   std::map<Key, std::unique_ptr<finish::CureClock>> clocks_;
   std::map<Question, solver::Function> functions_;
+  std::map<std::tuple<const finish::Product*, Bodies, bool>, solver::Intervals> allowed_;
 };
 
 }  // namespace coatday::plan

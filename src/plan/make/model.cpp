@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <tuple>
 
 #include "plan/make/exhaust.h"
 #include "plan/make/stages.h"
@@ -148,14 +147,9 @@ class Builder {
   solver::Intervals starts(const Task& task, Time steps) {
     solver::Intervals open = window(task, calendar_.unbroken(steps), steps);
     if (task.product == nullptr) return open;
-    const auto key = std::tuple(task.product, task.bodies, steps);
-    auto allowed = air_.find(key);
-    if (allowed == air_.end()) {
-      const auto mixing = graph_.mixings.find(task.product);
-      const Mixing* mixed = mixing == graph_.mixings.end() ? nullptr : &mixing->second;
-      allowed = air_.emplace(key, air_allows(*task.product, mixed, clocks_.conditions(task), grid_, steps)).first;
-    }
-    return intersection(open, allowed->second);
+    const auto mixing = graph_.mixings.find(task.product);
+    const Mixing* mixed = mixing == graph_.mixings.end() ? nullptr : &mixing->second;
+    return intersection(open, starts_within(clocks_.allowed(task, mixed, grid_), steps));
   }
 
   solver::Intervals window(const Task& task, solver::Intervals open, Time steps) const {
@@ -267,7 +261,6 @@ class Builder {
   bool whole_;
   Model model_;
   std::map<const finish::Product*, int> families_;
-  std::map<std::tuple<const finish::Product*, Bodies, Time>, solver::Intervals> air_;
 };
 
 }  // namespace

@@ -37,7 +37,7 @@ class Words {
         return "hot work keeps off solvent vapour";
       case Requirement::Kind::airflow:
         return fmt::format("the exhaust carries {} against solvent vapour",
-                           format_airflow(*job_.shop.ventilation.airflow, job_.shop.units));
+                           format_exhaust(*job_.shop.ventilation.airflow, job_.shop.units));
       case Requirement::Kind::promised:
         break;
     }

@@ -5,14 +5,17 @@
 #include "plan/compare.h"
 #include "plan/propose.h"
 #include "plan/propose/levers.h"
+#include "plan/propose/remembered_air.h"
 
 namespace coatday::plan {
 
 namespace {
 
-// Beyond, planning again and again would keep people waiting; a plan at once is not to wait for its advice at all.
-constexpr std::size_t most_faces = 1200, faces_at_once = 100, events_at_once = 100;
+// Beyond, planning again and again would keep people waiting; a plan at once is not to wait for its advice at all. Judgement, from the samples.
+constexpr std::size_t most_faces = 1200, events_at_once = 250;
 constexpr int most_plans = 40;
+/// So much later an order may start in what is tried, and its air reach further.
+constexpr date::days latest_start{28};
 /// Conflicts and passes that make the plans of small orders comparable. Judgement, from the samples.
 constexpr long search = 1000;
 /// In one of a kind, as many products are tried in place of others.
@@ -49,18 +52,19 @@ struct Trial {
 class Adviser {
  public:
   Adviser(const Job& job, const Request& request, const Plan& plan, Tries tries)
-      : job_(job), request_(request), plan_(plan), all_(tries == Tries::all), ready_(*plan.ready) {}
+      : job_(job), request_(request), plan_(plan), all_(tries == Tries::all), ready_(*plan.ready) {
+    job_.air = remembered(job.air, latest_start);
+  }
 
   Advice run() {
     if (all_) search_alone();
-    const auto ideal = attempt(good_air());
-    if (!ideal) return advice_;
-    advice_.waits_for_air = std::max(Hours(0), ideal->help.sooner);
-    if (ideal->help.sooner < noticeable) return advice_;
+    if (!all_ && waiting(plan_) < noticeable) return nothing_to_gain();
+    if (all_ && !waits_in_good_air()) return advice_;
     add_air();
+    if (!all_ && advice_.helps.empty() && !waits_in_good_air()) return advice_;
     add_products();
-    for (const Help& help : advice_.helps) advice_.waits_for_air = std::max(*advice_.waits_for_air, help.sooner);
-    if (all_) add_later_start();
+    for (const Help& help : advice_.helps) advice_.waits_for_air = std::max(advice_.waits_for_air.value_or(Hours(0)), help.sooner);
+    add_later_start();
     std::stable_sort(advice_.helps.begin(), advice_.helps.end(), [](const Help& a, const Help& b) { return a.sooner > b.sooner; });
     return advice_;
   }
@@ -72,6 +76,18 @@ class Adviser {
     if (!same || same->help.sooner <= Hours(0)) return;
     ready_ = same->help.ready;
     advice_.searched = ready_;
+  }
+
+  Advice nothing_to_gain() {
+    advice_.waits_for_air = Hours(0);
+    return advice_;
+  }
+
+  bool waits_in_good_air() {
+    const auto ideal = attempt(good_air());
+    if (!ideal) return false;
+    advice_.waits_for_air = std::max(Hours(0), ideal->help.sooner);
+    return ideal->help.sooner >= noticeable;
   }
 
   /// Heat by night alone is the smaller change: heat throughout has to gain an hour more.
@@ -101,7 +117,7 @@ class Adviser {
     for (const Change& change : later_start(job_, request_)) {
       auto trial = attempt(change);
       if (!trial || trial->help.sooner < Hours(0) || !sound(*trial)) break;
-      if (trial->help.waits_less >= least_gain) last = std::move(trial->help);
+      if (trial->help.waits_less >= (all_ ? least_gain : noticeable)) last = std::move(trial->help);
     }
     add(last, false);
   }
@@ -114,6 +130,7 @@ class Adviser {
     change.make(trial.job, trial.help.start);
     Request request{trial.help.start, false};
     request.work = all_ ? search : 0;
+    request.trial = true;
     trial.plan = make_plan(trial.job, request);
     if (trial.plan.status != Status::feasible || !trial.plan.ready) return std::nullopt;
     trial.help.words = change.words(trial.plan);
@@ -122,7 +139,17 @@ class Adviser {
     trial.help.waits_less = waiting(plan_) - waiting(trial.plan);
     trial.help.buys = buy_changes(plan_, trial.plan);
     trial.help.dearer = dearer(plan_, trial.plan);
+    trial.help.heat = more_heat(trial.plan);
     return trial;
+  }
+
+  [[nodiscard]] std::optional<Heat> more_heat(const Plan& changed) const {
+    const Instant from = std::max(plan_.from, changed.from), until = std::max(*plan_.ready, *changed.ready);
+    const auto was = heat_used(plan_, from, until), now = heat_used(changed, from, until);
+    if (!was || !now) return std::nullopt;
+    Heat more{now->kilowatt_hours - was->kilowatt_hours, {}};
+    if (was->cost && now->cost) more.cost = *now->cost - *was->cost;
+    return more;
   }
 
   static bool sound(const Trial& trial) { return check(trial.plan, trial.job).empty(); }
@@ -140,7 +167,7 @@ class Adviser {
     return *std::find_if(helps.begin(), helps.end(), [&](const Help& help) { return help.sooner >= most->sooner - least_gain; });
   }
 
-  const Job& job_;
+  Job job_;
   const Request& request_;
   const Plan& plan_;
   bool all_;
@@ -156,7 +183,7 @@ Advice advise(const Job& job, const Request& request, const Plan& plan, Tries tr
   const bool at_once = tries == Tries::one_of_a_kind;
   Advice too_large;
   too_large.too_large = true;
-  if (plan.faces.size() > (at_once ? faces_at_once : most_faces) || (at_once && plan.events.size() > events_at_once)) return too_large;
+  if (at_once ? plan.events.size() > events_at_once : plan.faces.size() > most_faces) return too_large;
   return Adviser(job, request, plan, tries).run();
 }
 

@@ -92,6 +92,22 @@ std::pair<Celsius, Celsius> coldest(const Job& job, const Plan& plan) {
   return result;
 }
 
+Change warm_at_night(const Job& job, Celsius floor) {
+  const auto at_night = [shop = job.shop](Instant t) { return closed_for_the_night(shop, t); };
+  return change([floor, at_night](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), at_night); },
+                fmt::format("heat at night, from closing to opening: {} or warmer", format_temperature(floor, job.shop.units)));
+}
+
+Change warm_throughout(const Job& job, Celsius floor) {
+  return change([floor](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); },
+                fmt::format("keep the shop at {} or warmer, nights too", format_temperature(floor, job.shop.units)));
+}
+
+Change dried(RelativeHumidity ceiling) {
+  return change([ceiling](Job& other, Instant&) { condition(other, Celsius(-100), ceiling, always); },
+                fmt::format("keep the shop's air at {:.0f} % RH or drier, nights too", 100 * ceiling.value()));
+}
+
 }  // namespace
 
 Lever warmth(const Job& job, const Plan& plan, Heated heated) {
@@ -99,29 +115,23 @@ Lever warmth(const Job& job, const Plan& plan, Heated heated) {
   Lever lever;
   for (const double degrees : {10, 13, 16, 18, 20, 22}) {
     const Celsius floor(degrees);
-    const std::string words = format_temperature(floor, job.shop.units);
-    if (floor > night && heated != Heated::throughout) {
-      const auto at_night = [shop = job.shop](Instant t) { return closed_for_the_night(shop, t); };
-      lever.push_back(change([floor, at_night](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), at_night); },
-                             fmt::format("heat at night, from closing to opening: {} or warmer", words)));
-    }
-    if (floor > day && heated != Heated::at_night) {
-      lever.push_back(change([floor](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); },
-                             fmt::format("keep the shop at {} or warmer, nights too", words)));
-    }
+    if (floor > night && heated != Heated::throughout)
+      lever.push_back(has_heater(job) ? heater_at_night(job, floor) : warm_at_night(job, floor));
+    if (floor > day && heated != Heated::at_night)
+      lever.push_back(has_heater(job) ? heater_throughout(job, floor) : warm_throughout(job, floor));
   }
   return lever;
 }
 
-Lever dryness(const Job&, const Plan& plan) {
+Lever dryness(const Job& job, const Plan& plan) {
   RelativeHumidity dampest;
   for (const climate::AirRow& row : plan.air.rows()) dampest = std::max(dampest, row.air.humidity);
   Lever lever;
   for (const double percent : {80, 70, 60, 50, 40}) {
     const RelativeHumidity ceiling(percent / 100);
     if (ceiling >= dampest) continue;
-    lever.push_back(change([ceiling](Job& other, Instant&) { condition(other, Celsius(-100), ceiling, always); },
-                           fmt::format("keep the shop's air at {:.0f} % RH or drier, nights too", percent)));
+    const std::optional<Change> dryer = has_moisture(job) ? dehumidifier_at(job, ceiling) : dried(ceiling);
+    if (dryer) lever.push_back(*dryer);
   }
   return lever;
 }

@@ -21,10 +21,17 @@ using Lever = std::vector<Change>;
 
 /// A scuff where a recoat window closes and nothing makes a missed one good.
 [[nodiscard]] std::vector<Lever> scuffs(const Job&);
-/// Heat, at night alone or all day, and drier air.
+/// Heat, at night alone or all day, and drier air: by what the shop has, where its file says that; else as if it could be had.
 enum class Heated { at_night, throughout, either };
 [[nodiscard]] Lever warmth(const Job&, const Plan&, Heated = Heated::either);
 [[nodiscard]] Lever dryness(const Job&, const Plan&);
+/// The same by the shop's own heater, within what it can do, and by a dehumidifier in its room: its own, or one that is large enough. None
+/// where that is already set so dry.
+[[nodiscard]] bool has_heater(const Job&);
+[[nodiscard]] bool has_moisture(const Job&);
+[[nodiscard]] Change heater_at_night(const Job&, Celsius);
+[[nodiscard]] Change heater_throughout(const Job&, Celsius);
+[[nodiscard]] std::optional<Change> dehumidifier_at(const Job&, RelativeHumidity);
 /// 23 °C or warmer and 30 to 50 % RH at all hours: the reference air, or what dries faster without being unusual.
 [[nodiscard]] Change good_air();
 /// Another product of the same role in place of one that is used, faster drying by its record, on the same material in some schedule, and

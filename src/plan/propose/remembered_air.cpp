@@ -1,0 +1,60 @@
+#include "plan/propose/remembered_air.h"
+
+#include <optional>
+
+namespace coatday::plan {
+
+namespace {
+
+using climate::Air;
+using climate::AirSeries;
+
+/// A source with its half hours.
+struct Kept {
+  Instant from, until;  ///< of the source
+  std::unique_ptr<climate::AirSource> source;
+  AirSeries rows;
+};
+
+class RememberedAir final : public climate::AirSource {
+ public:
+  explicit RememberedAir(std::shared_ptr<const Kept> kept) : kept_(std::move(kept)) {}
+
+  [[nodiscard]] Air at(Instant t) const override { return kept_->source->at(t); }
+  [[nodiscard]] Air mean(Instant from, Instant until) const override {
+    const climate::AirRow* known = row(from, until);
+    return known != nullptr ? known->air : kept_->source->mean(from, until);
+  }
+  [[nodiscard]] climate::Origin origin(Instant t) const override { return kept_->source->origin(t); }
+  [[nodiscard]] std::optional<climate::RoomWork> work(Instant from, Instant until) const override {
+    const climate::AirRow* known = row(from, until);
+    return known != nullptr ? known->work : kept_->source->work(from, until);
+  }
+  [[nodiscard]] std::string describe(Units units) const override { return kept_->source->describe(units); }
+
+ private:
+  [[nodiscard]] const climate::AirRow* row(Instant from, Instant until) const {
+    const AirSeries& rows = kept_->rows;
+    const bool whole = from == AirSeries::row_start(from) && until == from + AirSeries::step;
+    return whole && from >= rows.begin() && from < rows.end() ? &rows.at(from) : nullptr;
+  }
+
+  std::shared_ptr<const Kept> kept_;
+};
+
+}  // namespace
+
+AirMaker remembered(AirMaker make, date::days further) {
+  return [make = std::move(make), further, kept = std::make_shared<std::shared_ptr<const Kept>>()](Instant from, Instant until) {
+    std::shared_ptr<const Kept>& known = *kept;
+    if (!known || from < known->from || until > known->until) {
+      const Instant reach = until + further;
+      auto source = make(from, reach);
+      AirSeries rows(*source, from, reach - AirSeries::step);
+      known = std::make_shared<const Kept>(Kept{from, reach, std::move(source), std::move(rows)});
+    }
+    return std::make_unique<RememberedAir>(known);
+  };
+}
+
+}  // namespace coatday::plan
