@@ -11,6 +11,8 @@ namespace coatday::cli {
 [[nodiscard]] Command why_command();
 [[nodiscard]] Command what_if_command();
 [[nodiscard]] Command air_command();
+[[nodiscard]] Command quote_command();
+[[nodiscard]] Command card_command();
 [[nodiscard]] Command sheet_command();
 [[nodiscard]] Command calendar_command();
 [[nodiscard]] Command check_command();

@@ -11,8 +11,10 @@ Usage: coatday COMMAND ...
   plan ORDER.yaml...       the whole plan, day by day, of one order or several
   page ORDER.yaml -o FILE  a page of the plan for wall, phone and desk (HTML)
   buy ORDER.yaml           what has to be bought for it
+  quote ORDER.yaml         hours, materials and an honest date, for a price
   sheet ORDER.yaml         sheets to work from and write on, a page a day
   calendar ORDER.yaml      the plan for the calendar of a phone or a computer
+  card ORDER.yaml          the customer's card: from when it may be used how
   why ORDER.yaml [EVENT]   why a step of the plan starts when it does
   what-if ORDER.yaml       what a change would do, or which change helps most
   air SHOP.yaml            the shop's air, day by day, and what may go on in it

@@ -32,14 +32,22 @@ std::string progress_line(const plan::Progress& progress, const Zone& zone) {
 
 Outcome no_schedules() { return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it"); }
 
-}  // namespace
-
-tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& world) {
+tl::expected<input::Loaded, Outcome> load_all(const Arguments& arguments, const World& world) {
   if (!world.schedules) return tl::make_unexpected(no_schedules());
   const std::vector<std::filesystem::path> orders(arguments.orders.begin(), arguments.orders.end());
   input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read, arguments.set);
   if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
-  return std::move(*loaded.job);
+  return loaded;
+}
+
+}  // namespace
+
+tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& world) {
+  return load_all(arguments, world).map([](input::Loaded&& loaded) { return std::move(*loaded.job); });
+}
+
+tl::expected<shop::Rates, Outcome> load_rates(const Arguments& arguments, const World& world) {
+  return load_all(arguments, world).map([](const input::Loaded& loaded) { return loaded.rates; });
 }
 
 tl::expected<plan::Job, Outcome> load_shop(const Arguments& arguments, const World& world) {

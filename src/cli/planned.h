@@ -14,6 +14,8 @@ namespace coatday::cli {
 
 /// With the keys that the arguments set.
 [[nodiscard]] tl::expected<plan::Job, Outcome> load(const Arguments&, const World&);
+/// What the shop asks for its work.
+[[nodiscard]] tl::expected<shop::Rates, Outcome> load_rates(const Arguments&, const World&);
 /// A shop without an order.
 [[nodiscard]] tl::expected<plan::Job, Outcome> load_shop(const Arguments&, const World&);
 [[nodiscard]] tl::expected<climate::Log, Outcome> load_log(const std::string& file, const Zone&, const World&);

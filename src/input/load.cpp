@@ -27,6 +27,7 @@ struct Reading {
   Files files;
   Mistakes mistakes;
   Overrides overrides;
+  shop::Rates rates{};
 
   std::vector<Diagnostic> told() {
     std::vector<Diagnostic> all = mistakes.sorted();
@@ -148,6 +149,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
   const std::size_t before = mistakes.count();
   if (shop.fields) {
     job.shop = read_shop(*shop.fields, job.catalogue, mistakes);
+    reading.rates = read_rates(*shop.fields, job.shop.currency);
     ventilate(job.catalogue, job.shop.ventilation);
     ShopAir air = read_air(*shop.fields, shop.file, job.shop.zone, reading.files, mistakes);
     job.air = std::move(air.maker);
@@ -162,7 +164,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
 
 // The job, where there is no mistake.
 Loaded finished(plan::Job job, Reading& reading) {
-  Loaded loaded{std::nullopt, reading.told()};
+  Loaded loaded{std::nullopt, reading.told(), reading.rates};
   if (!loaded.mistakes.empty()) return loaded;
   job.shop.air_description = describe(job.air, job.shop.units);
   loaded.job = std::move(job);

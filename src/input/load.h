@@ -9,6 +9,7 @@
 
 #include "climate/log.h"
 #include "plan/job.h"
+#include "shop/rates.h"
 
 namespace coatday::input {
 
@@ -28,6 +29,7 @@ using ReadFile = std::function<std::optional<std::string>(const std::filesystem:
 struct Loaded {
   std::optional<plan::Job> job;  ///< only when there is no mistake
   std::vector<Diagnostic> mistakes;
+  shop::Rates rates{};  ///< the shop's, of which a plan knows nothing
 };
 
 /// Orders to be planned together, with the shop that all of them name, its air, and the finishes that the shop or any of them names; one or

@@ -152,7 +152,8 @@ const Keys& shop_keys() {
                          "air",          "dust",        "both faces within",
                          "turning",      "handling",    "gap between parts",
                          "sharing gap",  "stock",       "work",
-                         "own finishes", "ventilation", "finishes kept at"};
+                         "own finishes", "ventilation", "finishes kept at",
+                         "rates"};
   return keys;
 }
 
@@ -169,6 +170,18 @@ shop::Shop read_shop(const Fields& fields, const finish::Catalogue& catalogue, M
   read_stock(fields, shop, catalogue, mistakes);
   read_all_work(fields, shop, mistakes);
   return shop;
+}
+
+shop::Rates read_rates(const Fields& fields, const std::string& currency) {
+  shop::Rates rates;
+  const auto given = fields.map("rates", "the rates", {"hour", "material markup"});
+  if (!given) return rates;
+  Money hour;
+  double markup = 0;
+  if (given->take("hour", hour, parse_price)) rates.hour = hour;
+  if (given->take("material markup", markup, parse_share)) rates.material_markup = markup;
+  if (rates.hour && currency.empty()) given->mistake("hour", "a rate needs the shop's 'currency'");
+  return rates;
 }
 
 }  // namespace coatday::input

@@ -8,12 +8,15 @@
 #include "input/fields.h"
 #include "input/files.h"
 #include "plan/job.h"
+#include "shop/rates.h"
 
 namespace coatday::input {
 
 [[nodiscard]] const Keys& shop_keys();
 /// The shop, as good as it can be read. Stock must be of the catalogue's products.
 [[nodiscard]] shop::Shop read_shop(const Fields&, const finish::Catalogue&, Mistakes&);
+/// What it asks for its work; money needs its currency.
+[[nodiscard]] shop::Rates read_rates(const Fields&, const std::string& currency);
 struct ShopAir {
   plan::AirMaker maker;   ///< empty after a mistake
   plan::RoomAirMaker in;  ///< empty where no air comes from a room

@@ -42,7 +42,8 @@ std::string piece_uid(const plan::Plan& plan, const plan::PieceResult& piece, co
 }
 
 std::string uid_of(const plan::Plan& plan, const plan::Event& event, const std::string& order) {
-  if (!event.piece) return encoded(plan.shop.name) + "/" + event.id + "@coatday";
+  const std::string shop = encoded(plan.shop.name) + "/";
+  if (!event.piece) return shop + (event.id.starts_with("shop/") ? "" : encoded(order) + "/") + event.id + "@coatday";  // cans brought in
   const plan::PieceResult& piece = plan.pieces[*event.piece];
   return piece_uid(plan, piece, order, event.id.substr(std::min(event.id.size(), piece.id.size())));
 }

@@ -122,9 +122,10 @@ TEST(Help, IsAnAnswerNotAMistake) {
 
 TEST(Help, Golden) {
   std::string all;
-  for (const Words& words : {Words{"-h"}, Words{"plan", "-h"}, Words{"page", "-h"}, Words{"buy", "-h"}, Words{"sheet", "-h"},
-                             Words{"calendar", "-h"}, Words{"why", "-h"}, Words{"what-if", "-h"}, Words{"air", "-h"}, Words{"check", "-h"},
-                             Words{"area", "-h"}, Words{"finishes", "-h"}, Words{"schedules", "-h"}, Words{"wood", "-h"}}) {
+  for (const Words& words :
+       {Words{"-h"}, Words{"plan", "-h"}, Words{"page", "-h"}, Words{"buy", "-h"}, Words{"quote", "-h"}, Words{"card", "-h"},
+        Words{"sheet", "-h"}, Words{"calendar", "-h"}, Words{"why", "-h"}, Words{"what-if", "-h"}, Words{"air", "-h"}, Words{"check", "-h"},
+        Words{"area", "-h"}, Words{"finishes", "-h"}, Words{"schedules", "-h"}, Words{"wood", "-h"}}) {
     all += refusal(words).out + "----\n";
   }
   golden::expect_golden("cli/golden/help.txt", all);

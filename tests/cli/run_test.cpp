@@ -119,7 +119,7 @@ TEST(Run, ReaderThatThrowsIsOurFault) {
 }
 
 TEST(Run, EveryCommandAnswers) {
-  for (const char* command : {"plan", "buy", "sheet", "calendar", "why", "check", "area"}) {
+  for (const char* command : {"plan", "buy", "quote", "card", "sheet", "calendar", "why", "check", "area"}) {
     const Outcome outcome = run({command, "order.yaml"}, usual());
     EXPECT_EQ(outcome.status, done) << command << outcome.err;
     EXPECT_FALSE(outcome.out.empty()) << command;

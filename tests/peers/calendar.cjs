@@ -54,8 +54,8 @@ function compare(name, orders, orderName, from) {
   let handOver = 0;
   const nameOf = new Map(plan.pieces.map((piece) => [piece.id, piece.order ?? orderName]));
   for (const step of plan.events) {
-    const uid = step.piece === null ? `${encoded(plan.shop.name)}/${step.id}@coatday`
-                                    : `${encoded(plan.shop.name)}/${encoded(nameOf.get(step.piece))}/${step.id}@coatday`;
+    const order = step.id.startsWith("shop/") ? "" : `${encoded(nameOf.get(step.piece) ?? orderName)}/`;
+    const uid = `${encoded(plan.shop.name)}/${order}${step.id}@coatday`;
     const event = events.get(uid);
     expect(event !== undefined, `${name}: no event ${uid}`);
     if (event === undefined) continue;
@@ -99,6 +99,7 @@ const evil = ["<script>alert(1)</script>", "=cmd|'/c x'!A1", "a, b; c \\ d \\n e
               "BEGIN:VEVENT", "x\u00ady".repeat(49)];
 
 compare("main sample", [join(root, "samples/library-table/order.yaml")], "Library table");
+compare("every key", [join(root, "samples/every-key/order.yaml")], "every key");
 compare("two orders", ["order-desk.yaml", "order-side-table.yaml"].map((file) => join(root, "samples/two-orders", file)), "");
 
 // Work at every hour over both changes, so that steps and stages fall into what is skipped and what comes twice.

@@ -69,7 +69,7 @@ TEST_P(Samples, PrintWhatStandsBesideThem) { expect_printed("plan", GetParam(), 
 
 /// Of the main one, what else goes on paper.
 TEST(MainSample, PrintsItsPapers) {
-  for (const std::string command : {"sheet"}) expect_printed(command, "library-table", command + ".txt");
+  for (const std::string command : {"sheet", "quote", "card"}) expect_printed(command, "library-table", command + ".txt");
 }
 
 TEST_P(Samples, HaveAPage) {
