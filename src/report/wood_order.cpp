@@ -143,8 +143,17 @@ class Page {
     one_face(board);
     say("  ",
         fmt::format("Held along both edges and the middle, so that it may slide but not lift, it bows {} between them and pulls at each "
-                    "edge with up to {:.0f} N a metre.",
-                    length(size(board.held.bow)), std::abs(board.held.at_each_edge.value())));
+                    "edge with up to {}.",
+                    length(size(board.held.bow)), pull(board.held.at_each_edge)));
+  }
+
+  /// Along the grain; two digits are more than is known of it.
+  std::string pull(wood::NewtonsPerMetre force) const {
+    constexpr double pound_per_foot = 14.5939;  // N/m
+    const bool us = look_.units == Units::us;
+    const double amount = std::abs(force.value()) / (us ? pound_per_foot : 1);
+    const double digit = amount < 10 ? 1 : std::pow(10, std::floor(std::log10(amount)) - 1);
+    return fmt::format("{:.0f} {} a {}", std::round(amount / digit) * digit, us ? "lbf" : "N", us ? "foot" : "metre");
   }
 
   void one_face(const WoodBoard& board) {

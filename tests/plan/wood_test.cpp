@@ -1,6 +1,7 @@
 // A plan and its wood: at rest before its coats, flat between them, and what is told of cups and fixings.
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
 #include <algorithm>
 #include <cmath>
@@ -161,6 +162,35 @@ TEST(BetweenCoats, ALimitThatNoTurnCanKeepIsNoPlan) {
   const bool said = std::any_of(plan.contradiction.begin(), plan.contradiction.end(),
                                 [](const std::string& words) { return words.find("may cup more than") != std::string::npos; });
   EXPECT_TRUE(said);
+}
+
+/// Warm and dry by day, cool and damp by night, drifting from week to week.
+class Unsteady final : public climate::AirSource {
+ public:
+  Unsteady(double humidity, double day, double week) : humidity_(humidity), day_(day), week_(week) {}
+  [[nodiscard]] climate::Air at(Instant t) const override {
+    const double days = std::chrono::duration<double>(t - monday()).count() / 86'400;
+    const double by_day = std::sin(2 * M_PI * days), by_week = std::sin(2 * M_PI * days / 17);
+    return {Celsius(19 + 2 * by_day), RelativeHumidity(humidity_ - day_ * by_day + week_ * by_week)};
+  }
+  [[nodiscard]] std::string describe(Units) const override { return "unsteady"; }
+
+ private:
+  double humidity_, day_, week_;
+};
+
+/// Whatever the wood, its limit and the air: a plan that is found is one that the checker's own scheme agrees with.
+RC_GTEST_PROP(WoodProperties, TheCheckerAgreesInUnsteadyAir, ()) {
+  Job job = dry_shop();
+  const double humidity = *rc::gen::inRange(30, 65) / 100.0, day = *rc::gen::inRange(0, 8) / 100.0, week = *rc::gen::inRange(0, 12) / 100.0;
+  job.air = [=](Instant, Instant) { return std::make_unique<Unsteady>(humidity, day, week); };
+  const Metres thickness(*rc::gen::inRange(8, 50) / 1000.0);
+  top(job).shape = piece::Board{Metres(1.2), Metres(*rc::gen::inRange(10, 90) / 100.0), thickness};
+  if (*rc::gen::arbitrary<bool>()) read(job, *rc::gen::inRange(40, 160) / 10.0);
+  if (*rc::gen::arbitrary<bool>()) top(job).solid.cup_limit = Metres(*rc::gen::inRange(5, 100) / 10'000.0);
+  const Plan plan = make_plan(job, {monday()});
+  for (const Breach& breach : check(plan, job)) RC_FAIL(breach.code + ": " + breach.message);
+  for (const Finding& finding : wood_warnings(job, plan)) RC_ASSERT(!finding.message.empty());
 }
 
 TEST(WoodWarnings, SayNothingWhereTheOrderAsksNothing) {

@@ -24,8 +24,11 @@ wood::FilmResistance Films::of(const std::string& finish, int coats) {
   if (!fresh) return at->second;
   const auto film = wood::film_of(finish, coats, wood::diffusion_across(wood::film_test_temperature).middle);
   if (film) at->second = film->resistance;
-  if (film && film->beyond) notes_.insert(fmt::format("{}: {} coats are more than were measured; the most that were count", finish, coats));
-  if (film && film->standing != wood::Standing::seen) notes_.insert(fmt::format("{}, {} coats: a value from memory", finish, coats));
+  if (film && film->beyond)
+    notes_.insert(
+        fmt::format("{}: {} {} more than were measured; the most that were count", finish, coats, coats == 1 ? "coat is" : "coats are"));
+  if (film && film->standing != wood::Standing::seen)
+    notes_.insert(fmt::format("{}, {} {}: a value from memory", finish, coats, coats == 1 ? "coat" : "coats"));
   return at->second;
 }
 
