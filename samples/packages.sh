@@ -21,5 +21,5 @@ install_packages() {
 
 build_packages=(g++ cmake ninja-build libhowardhinnant-date-dev libfmt-dev libcli11-dev libyaml-cpp-dev libpugixml-dev nlohmann-json3-dev
                 libexpected-dev libical-dev tzdata)
-test_packages=(libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev flatzinc python3 chromium poppler-utils fonts-dejavu-core)
+test_packages=(libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev flatzinc python3 chromium poppler-utils fonts-liberation)
 command -v npm >/dev/null || test_packages+=(nodejs npm)  # where node has come another way, it is kept

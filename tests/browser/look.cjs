@@ -232,7 +232,7 @@ async function print(browser, page, size) {
 
 (async () => {
   const job = JSON.parse(fs.readFileSync(process.argv[2], "utf8"));
-  const browser = await chromium.launch({ executablePath: job.chromium, args: ["--no-sandbox"] });
+  const browser = await chromium.launch({ executablePath: job.chromium, args: ["--no-sandbox", "--disable-dev-shm-usage"] });
   const report = {};
   for (const page of job.pages) {
     const began = Date.now();
