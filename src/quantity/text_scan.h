@@ -10,6 +10,14 @@
 
 namespace coatday::text {
 
+inline constexpr double litre_per_gallon_e9 = 3785411784;
+
+/// A number as a quantity.
+template <class T>
+Parsed<T> as(const Parsed<double>& number) {
+  return number.map([](double value) { return T(value); });
+}
+
 /// base = (amount - zero) * numerator / denominator. The quotient of two whole numbers keeps the exact conversions exact.
 struct Unit {
   std::string_view word;

@@ -60,7 +60,8 @@ Lines moisture_gain(const RoomFit& fit, const Look& look) {
   append(lines, hang(spaces(17), residual_words(fitted, water_words), look));
   append(lines,
          hang(spaces(17),
-              fmt::format("It rests on the volume and the air changes in the shop file. A sensor that reads 3 % RH too much adds {}.",
+              fmt::format("It rests on the volume and the air changes in the shop file, which the humidity alone cannot tell from the "
+                          "gain: twice the changes with twice the gain settle alike. A sensor that reads 3 % RH too much adds {}.",
                           gain_words(fit.sensor)),
               look));
   if (fitted.low <= 0 && fitted.high >= 0) append(lines, hang(spaces(17), "It cannot be told from none.", look));

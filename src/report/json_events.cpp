@@ -53,6 +53,9 @@ Json caution_texts(const plan::Plan& plan, const plan::Event& event) {
 void add_vapour(Json& event, const plan::Vapour& vapour) {
   event["solvent_l"] = vapour.solvent.value();
   event["solvent_g"] = vapour.mass.value();
+  const double an_hour = vapour.air.value() > 0 ? vapour.airflow.value() / vapour.air.value() : 0;  // coats put on in an hour
+  event["solvent_l_per_h"] = vapour.solvent.value() * an_hour;
+  event["solvent_g_per_h"] = vapour.mass.value() * an_hour;
   event["air_needed_m3"] = vapour.air.value();
   event["air_needed_m3_per_h"] = vapour.airflow.value();
   event["pauses_min"] = vapour.pauses.count();

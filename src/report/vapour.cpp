@@ -11,11 +11,36 @@
 namespace coatday::report {
 namespace {
 
+std::string mass_words(Grams mass, Units units) {
+  constexpr double ounce = 28.349523125;  // g, the avoirdupois ounce
+  const double amount = units == Units::us ? mass.value() / ounce : mass.value();
+  return fmt::format("{:.{}f} {}", amount, amount < 10 ? 1 : 0, units == Units::us ? "oz" : "g");
+}
+
+/// What a coat gives off in an hour while it is put on.
+struct PerHour {
+  Litres solvent;
+  Grams mass;
+};
+PerHour per_hour(const plan::Vapour& vapour) {
+  const double coats = vapour.air.value() > 0 ? vapour.airflow.value() / vapour.air.value() : 0;
+  return {vapour.solvent * coats, vapour.mass * coats};
+}
+
+std::string per_hour_words(const PerHour& rate, Units units) {
+  return unbroken(volume_words(rate.solvent, units) + "/h") + ", " + unbroken(mass_words(rate.mass, units) + "/h");
+}
+
 std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, Units units) {
   std::set<std::string> names;
-  for (const std::size_t i : most.events) names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].whose));
-  return fmt::format("{} on {}: {}", unbroken(format_airflow(most.airflow, units)), instant_words(most.at, plan.shop.zone),
-                     listed({names.begin(), names.end()}));
+  PerHour all{};
+  for (const std::size_t i : most.events) {
+    names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].whose));
+    const PerHour one = per_hour(*plan.events[i].vapour);
+    all = {all.solvent + one.solvent, all.mass + one.mass};
+  }
+  return fmt::format("{} on {}, for {} of solvent: {}", unbroken(format_airflow(most.airflow, units)),
+                     instant_words(most.at, plan.shop.zone), per_hour_words(all, units), listed({names.begin(), names.end()}));
 }
 
 std::string shop_words(const shop::Ventilation& shop, Units units) {
@@ -49,7 +74,8 @@ std::string solvents_words(const plan::Plan& plan) {
 std::string vapour_words(const plan::Event& event, Units units) {
   if (!event.vapour) return "";
   const plan::Vapour& vapour = *event.vapour;
-  std::string words = fmt::format("{} of solvent: {} of fresh air, no clearance", volume_words(vapour.solvent, units),
+  std::string words = fmt::format("{}, {} of solvent ({}): {} of fresh air, no clearance", volume_words(vapour.solvent, units),
+                                  unbroken(mass_words(vapour.mass, units)), per_hour_words(per_hour(vapour), units),
                                   unbroken(format_airflow(vapour.airflow, units)));
   if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
   return words;

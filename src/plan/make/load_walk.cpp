@@ -83,14 +83,20 @@ void LoadWalk::dry_step(const finish::Step& step) {
   up_.reset();
 }
 
-void LoadWalk::coat_step(const finish::Step& step, const finish::Product& product) {
-  std::array<std::vector<std::size_t>, 2> passes;
+/// The faces that this coat reaches, by the side that they are done with.
+LoadWalk::Passes LoadWalk::passes_of(const finish::Step& step, const finish::Product& product) {
+  Passes passes;
   for (const std::size_t face : load_.faces) {
     if (!reaches(step, &product, loads_.faces[face], loads_.shapes[face], films_[face])) continue;
     const bool together = load_.support == piece::Support::hooks || loads_.shapes[face].pass == piece::Pass::second;
     passes[together ? show : hidden].push_back(face);
     films_[face] += product.film ? 1 : 0;
   }
+  return passes;
+}
+
+void LoadWalk::coat_step(const finish::Step& step, const finish::Product& product) {
+  const Passes passes = passes_of(step, product);
   std::optional<std::size_t> remedy = remedy_scuff(step, passes);
   std::optional<std::size_t> turn_back;
   const std::size_t begins = passes[order_[0]].empty() ? order_[1] : order_[0];
@@ -115,14 +121,18 @@ void LoadWalk::coat_step(const finish::Step& step, const finish::Product& produc
     sides_[pass] = {id, false};
     done.push_back(id);
   }
-  if (done.empty()) return;
+  if (!done.empty()) coated(passes, std::move(done));
+}
+
+/// Which side is up now, and what the next step comes after.
+void LoadWalk::coated(const Passes& passes, std::vector<std::size_t> done) {
   if (load_.support == piece::Support::hooks) {
     sides_[hidden] = sides_[show];
   } else {
     up_ = passes[order_[1]].empty() ? order_[0] : order_[1];
   }
   coats_.insert(coats_.end(), done.begin(), done.end());
-  previous_ = done;
+  previous_ = std::move(done);
 }
 
 void LoadWalk::over_what_lies_below(const finish::Step& step, const finish::Product& product, std::size_t id, std::size_t pass,

@@ -54,7 +54,10 @@ class LoadWalk {
   void dry_step(const finish::Step& step);
   /// Two sand one load when that takes one of them long: each at an end of it, or at pieces of their own.
   [[nodiscard]] std::optional<Crew> crew(Minutes alone) const;
+  using Passes = std::array<std::vector<std::size_t>, 2>;  // faces, by hidden and show
+  [[nodiscard]] Passes passes_of(const finish::Step&, const finish::Product&);
   void coat_step(const finish::Step& step, const finish::Product& product);
+  void coated(const Passes&, std::vector<std::size_t> done);
   /// The same id always stands for the same faces.
   [[nodiscard]] const char* pass_suffix(std::size_t pass) const;
   std::size_t coat(const finish::Step& step, const finish::Product& product, const std::vector<std::size_t>& faces,
