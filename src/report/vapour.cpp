@@ -74,7 +74,7 @@ std::string solvents_words(const plan::Plan& plan) {
 std::string vapour_words(const plan::Event& event, Units units) {
   if (!event.vapour) return "";
   const plan::Vapour& vapour = *event.vapour;
-  std::string words = fmt::format("{}, {} of solvent ({}): {} of fresh air, no clearance", volume_words(vapour.solvent, units),
+  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, no clearance", volume_words(vapour.solvent, units),
                                   unbroken(mass_words(vapour.mass, units)), per_hour_words(per_hour(vapour), units),
                                   unbroken(format_airflow(vapour.airflow, units)));
   if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
