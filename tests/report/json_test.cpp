@@ -93,7 +93,11 @@ TEST(Json, KeysOfPiecesAndEvents) {
   plan::Plan with_vapour = plan;
   with_vapour.events[3].vapour = plan::Vapour{Litres(0.1), Grams(80), CubicMetres(6), CubicMetresPerHour(12), Minutes(5)};
   const Keys whole = keys_at(with_vapour, "/events/3");
-  EXPECT_EQ(Keys(whole.end() - 5, whole.end()), (Keys{"solvent_l", "solvent_g", "air_needed_m3", "air_needed_m3_per_h", "pauses_min"}));
+  EXPECT_EQ(Keys(whole.end() - 7, whole.end()),
+            (Keys{"solvent_l", "solvent_g", "solvent_l_per_h", "solvent_g_per_h", "air_needed_m3", "air_needed_m3_per_h", "pauses_min"}));
+  const Json coat = parsed(with_vapour)["events"][3];  // 6 m3 at 12 m3/h: two such coats an hour
+  EXPECT_DOUBLE_EQ(coat["solvent_l_per_h"], 0.2);
+  EXPECT_DOUBLE_EQ(coat["solvent_g_per_h"], 160);
   EXPECT_EQ(keys_at(plan, "/events/3/stages"), stages);
   EXPECT_EQ(keys_at(plan, "/events/3/after/0"), (Keys{"event", "stage", "earliest", "side"}));
   EXPECT_EQ(keys_at(plan, "/events/8/before/0"), (Keys{"event", "stage", "latest"}));
