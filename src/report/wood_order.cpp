@@ -236,17 +236,18 @@ class Page {
   void limits() {
     title("What this rests on");
     const char* const words[] = {
-        "Cup: +, the face bulges, -, it is hollow; of a free board between films, in one dimension, over the published spread of diffusion "
-        "across the "
-        "grain (six-fold). Edges count as sealed but where told as bare; ends, knots, creep, set, twist and hysteresis are left out, so "
-        "that a top that "
-        "was wet once may keep a cup. Films from published moisture exclusion; the nearest class is a guess, named above.",
-        "One bare face makes a cup that rises and decays (FPL Technical Note D-12); some trade writers dispute that finishing both faces "
-        "prevents a "
-        "lasting one.",
-        "Base: it does not move; the wood follows each month's mean wholly, which is more than it does through a film: the safe side for "
-        "fixings.",
-        "A meter is within about 1 % (common practice, no source). Measure again before coating."};
+        ("Cup: +, the face bulges, -, it is hollow; of a free board between films, in one dimension, over the published spread of "
+         "diffusion "
+         "across the "
+         "grain (six-fold). Edges count as sealed but where told as bare; ends, knots, creep, set, twist and hysteresis are left out, so "
+         "that a top that "
+         "was wet once may keep a cup. Films from published moisture exclusion; the nearest class is a guess, named above."),
+        ("One bare face makes a cup that rises and decays (FPL Technical Note D-12); some trade writers dispute that finishing both faces "
+         "prevents a "
+         "lasting one."),
+        ("Base: it does not move; the wood follows each month's mean wholly, which is more than it does through a film: the safe side for "
+         "fixings."),
+        ("A meter is within about 1 % (common practice, no source). Measure again before coating.")};
     for (const char* each : words) say("  ", each);
     if (wood_.hours_beyond_table > 0) {
       say("  ", Text(fmt::format("For {} the air is beyond the table with which equilibria were compared (from {} up, 5 to 95 % RH).",
