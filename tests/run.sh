@@ -7,7 +7,7 @@ cd "$(dirname "$0")/.."
 # Libraries of the npm registry that results are compared with: exact versions, checked by their hashes.
 install_peers() {
   mkdir -p build/peers
-  cmp -s tests/peers/package-lock.json build/peers/installed-lock.json && return
+  [ -d build/peers/node_modules ] && cmp -s tests/peers/package-lock.json build/peers/installed-lock.json && return
   echo "Packages: installing the libraries to compare with ..."
   cp tests/peers/package.json tests/peers/package-lock.json build/peers/
   (cd build/peers && npm ci --no-audit --no-fund --loglevel=error) || return 1
