@@ -64,7 +64,7 @@ tl::expected<std::vector<std::string>, Outcome> finishes_of(const Arguments& arg
 
 /// What the readings say of the room. Without a value that they determine the status is that of no plan.
 Outcome fit_log(const Arguments& arguments, const World& world, const plan::Job& shop) {
-  const auto log = load_log(arguments.fit, shop.shop.zone, world);
+  const auto log = load_log(arguments, shop, world);
   if (!log) return log.error();
   const climate::RoomFit fit = climate::fit_room(*log, *shop.room, shop.shop.zone);
   const int status = fit.time_constant || fit.moisture_gain ? done : no_plan;

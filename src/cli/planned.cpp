@@ -35,7 +35,7 @@ Outcome no_schedules() { return mistaken("the directory of finishing schedules i
 tl::expected<input::Loaded, Outcome> load_all(const Arguments& arguments, const World& world) {
   if (!world.schedules) return tl::make_unexpected(no_schedules());
   const std::vector<std::filesystem::path> orders(arguments.orders.begin(), arguments.orders.end());
-  input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read, arguments.set);
+  input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read, arguments.set, arguments.shop);
   if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
   return loaded;
 }
@@ -57,8 +57,10 @@ tl::expected<plan::Job, Outcome> load_shop(const Arguments& arguments, const Wor
   return std::move(*loaded.job);
 }
 
-tl::expected<climate::Log, Outcome> load_log(const std::string& file, const Zone& zone, const World& world) {
-  input::LoadedLog loaded = input::load_log(file, zone, world.read);
+tl::expected<climate::Log, Outcome> load_log(const Arguments& arguments, const plan::Job& shop, const World& world) {
+  if (!world.schedules) return tl::make_unexpected(no_schedules());
+  const input::Loaded told_of = input::load_shop(arguments.shop, *world.schedules, world.read, arguments.set);
+  input::LoadedLog loaded = input::load_log(arguments.fit, told_of.log, shop.shop.zone, world.read);
   if (!loaded.mistakes.empty()) return tl::make_unexpected(told(loaded.mistakes));
   return std::move(loaded.log);
 }

@@ -18,7 +18,7 @@ namespace coatday::cli {
 [[nodiscard]] tl::expected<shop::Rates, Outcome> load_rates(const Arguments&, const World&);
 /// A shop without an order.
 [[nodiscard]] tl::expected<plan::Job, Outcome> load_shop(const Arguments&, const World&);
-[[nodiscard]] tl::expected<climate::Log, Outcome> load_log(const std::string& file, const Zone&, const World&);
+[[nodiscard]] tl::expected<climate::Log, Outcome> load_log(const Arguments&, const plan::Job& shop, const World&);
 [[nodiscard]] tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments&, const World&);
 
 struct Planned {

@@ -168,7 +168,7 @@ ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zo
   } else {
     shop.mistake("air", "the air needs 'constant', 'timetable' or 'outdoors'");
   }
-  if (const auto log = read_log(*air, file, zone, files, mistakes); log && result.maker) {
+  if (const auto log = read_log(*air, file, zone, result.log, files, mistakes); log && result.maker) {
     result.notes.push_back({log->name, climate::span_words(*log, zone)});
     for (const std::string& note : log->notes) result.notes.push_back({log->name, note});
     result.maker = logged(log, std::move(result.maker));

@@ -49,10 +49,9 @@ std::optional<std::string> read_form(const Fields& air, climate::LogForm& form) 
 
 }  // namespace
 
-std::shared_ptr<const climate::Log> read_log(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files,
-                                             Mistakes& mistakes) {
+std::shared_ptr<const climate::Log> read_log(const Fields& air, const std::filesystem::path& shop, const Zone& zone, climate::LogForm& form,
+                                             Files& files, Mistakes& mistakes) {
   if (!air.has("log")) return nullptr;
-  climate::LogForm form;
   const auto name = read_form(air, form);
   if (!name) return nullptr;
   const auto path = beside(shop, *name);

@@ -10,7 +10,7 @@
 namespace coatday::input {
 
 /// Of the key 'log': the file's name, or a map with it and what is told about its form. Null where it is not given, or after a mistake.
-[[nodiscard]] std::shared_ptr<const climate::Log> read_log(const Fields& air, const std::filesystem::path& shop, const Zone&, Files&,
-                                                           Mistakes&);
+[[nodiscard]] std::shared_ptr<const climate::Log> read_log(const Fields& air, const std::filesystem::path& shop, const Zone&,
+                                                           climate::LogForm&, Files&, Mistakes&);
 
 }  // namespace coatday::input

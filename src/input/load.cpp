@@ -28,6 +28,7 @@ struct Reading {
   Mistakes mistakes;
   Overrides overrides;
   shop::Rates rates{};
+  climate::LogForm log{};
 
   std::vector<Diagnostic> told() {
     std::vector<Diagnostic> all = mistakes.sorted();
@@ -114,14 +115,13 @@ std::vector<Opened> open_orders(const std::vector<fs::path>& files, Reading& rea
   return orders;
 }
 
-// Whether the order names that file, or there is none to compare with; a mistake where it names another.
-bool names_shop(const Opened& order, const fs::path& shop_file, Mistakes& mistakes) {
+// Whether the order names that file, or there is none to compare with; a mistake where it names another, which `instead` says.
+bool names_shop(const Opened& order, const fs::path& shop_file, std::string_view instead, Mistakes& mistakes) {
   const Value* name = order.fields.need("shop");
   const std::string* text = order.fields.text("shop");
   if (name == nullptr || text == nullptr || shop_file.empty()) return shop_file.empty();
   if (fs::absolute(beside(order.file, *text)).lexically_normal() == fs::absolute(shop_file).lexically_normal()) return true;
-  mistakes.add(name->where(), fmt::format("orders that are planned together name the same shop file; the first one names {}",
-                                          in_quotes(shop_file.string())));
+  mistakes.add(name->where(), fmt::format("{} {}", instead, in_quotes(shop_file.string())));
   return false;
 }
 
@@ -130,7 +130,9 @@ plan::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_
   std::vector<plan::Order> orders;
   std::set<std::string> names;
   for (const Opened& one : opened) {
-    if (&one != &opened.front() && !names_shop(one, shop_file, mistakes)) continue;
+    const bool first = &one == &opened.front();
+    if (!first && !names_shop(one, shop_file, "orders that are planned together name the same shop file; the first one names", mistakes))
+      continue;
     orders.push_back(read_order(one.fields, one.file.string(), around, mistakes));
     const std::string& name = orders.back().name;
     if (!name.empty() && !names.insert(name).second) {
@@ -155,6 +157,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
     job.air = std::move(air.maker);
     job.air_in = std::move(air.in);
     job.air_notes = std::move(air.notes);
+    reading.log = std::move(air.log);
     job.shop.heating = air.heating;
     job.room = std::make_shared<const climate::KnownRoom>(std::move(air.room));
   }
@@ -164,7 +167,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
 
 // The job, where there is no mistake.
 Loaded finished(plan::Job job, Reading& reading) {
-  Loaded loaded{std::nullopt, reading.told(), reading.rates};
+  Loaded loaded{std::nullopt, reading.told(), reading.rates, reading.log};
   if (!loaded.mistakes.empty()) return loaded;
   job.shop.air_description = describe(job.air, job.shop.units);
   loaded.job = std::move(job);
@@ -173,12 +176,14 @@ Loaded finished(plan::Job job, Reading& reading) {
 
 }  // namespace
 
-Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read,
-                   const std::vector<std::string>& set) {
+Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read, const std::vector<std::string>& set,
+                   const fs::path& shop) {
   Reading reading(read, set);
   reading.overrides.check_first_keys(order_keys(), shop_keys(), files.size(), reading.mistakes);
   plan::Job job;
   const std::vector<Opened> orders = open_orders(files, reading);
+  if (!orders.empty() && !shop.empty())
+    names_shop(orders.front(), shop, "the order names another shop file than the one that is asked for,", reading.mistakes);
   if (!orders.empty()) read_job(shop_of(orders.front().fields, orders.front().file, reading), orders, schedules, reading, job);
   return finished(std::move(job), reading);
 }
@@ -193,11 +198,12 @@ Loaded load_shop(const fs::path& file, const fs::path& schedules, const ReadFile
   return finished(std::move(job), reading);
 }
 
-LoadedLog load_log(const fs::path& file, const Zone& zone, const ReadFile& read) {
+LoadedLog load_log(const fs::path& file, const climate::LogForm& form, const Zone& zone, const ReadFile& read) {
   Reading reading(read);
   LoadedLog loaded;
   if (const Source* csv = reading.files.text(file, file_itself(file), reading.mistakes)) {
-    auto log = climate::read_log(csv->text(), file.filename().string(), {}, zone);
+    auto log = climate::read_log(csv->text(), file.filename().string(), form, zone);
+    if (!log) log = climate::read_log(csv->text(), file.filename().string(), {}, zone);
     if (log) loaded.log = *std::move(log);
     if (!log) reading.mistakes.add({csv->name(), log.error().line, log.error().column}, log.error().message);
   }

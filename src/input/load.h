@@ -29,13 +29,15 @@ using ReadFile = std::function<std::optional<std::string>(const std::filesystem:
 struct Loaded {
   std::optional<plan::Job> job;  ///< only when there is no mistake
   std::vector<Diagnostic> mistakes;
-  shop::Rates rates{};  ///< the shop's, of which a plan knows nothing
+  shop::Rates rates{};     ///< the shop's, of which a plan knows nothing
+  climate::LogForm log{};  ///< how the shop says that its logger writes
 };
 
 /// Orders to be planned together, with the shop that all of them name, its air, and the finishes that the shop or any of them names; one or
 /// more. `schedules` is the directory of shipped finishes. `set` changes keys of the shop or the order, "air.night=13 C" (see Overrides).
+/// With a `shop`, that is the file which they have to name.
 [[nodiscard]] Loaded load_orders(const std::vector<std::filesystem::path>& orders, const std::filesystem::path& schedules, const ReadFile&,
-                                 const std::vector<std::string>& set = {});
+                                 const std::vector<std::string>& set = {}, const std::filesystem::path& shop = {});
 [[nodiscard]] Loaded load_order(const std::filesystem::path& order, const std::filesystem::path& schedules, const ReadFile&);
 
 /// A shop alone, with its air and the finishes that it names: a job without an order.
@@ -46,8 +48,8 @@ struct LoadedLog {
   climate::Log log;
   std::vector<Diagnostic> mistakes;  ///< no log where there is one
 };
-/// A logger's table, its form found in it.
-[[nodiscard]] LoadedLog load_log(const std::filesystem::path& file, const Zone&, const ReadFile&);
+/// A logger's table: in the form that is told, else, as it may be another logger's, in the one that is found in it.
+[[nodiscard]] LoadedLog load_log(const std::filesystem::path& file, const climate::LogForm&, const Zone&, const ReadFile&);
 
 struct LoadedCatalogue {
   finish::Catalogue catalogue;

@@ -23,6 +23,7 @@ struct ShopAir {
   std::vector<plan::AirNote> notes;
   std::optional<shop::HeatingCost> heating;
   climate::KnownRoom room;
+  climate::LogForm log;  ///< how its logger is said to write
 };
 /// The air of the shop's file. What comes first in the list counts first: log, outdoors, timetable, constant.
 [[nodiscard]] ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zone&, Files&, Mistakes&);

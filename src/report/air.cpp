@@ -135,7 +135,7 @@ std::string air_text(const plan::Job& job, const finish::Catalogue& catalogue, c
   page.emplace_back("When each may go on", Ink::strong);
   append(page, hang("  ",
                     "by half hours: # yes, at work; - yes, but nobody is at work; x no, at work; . no. A coat needs all the half hours "
-                    "that it takes.",
+                    "that it takes. Judged by the room's air: wood, steel and cans lag behind it, and a plan waits for them, too.",
                     look));
   for (const FinishHours& finish : all.finishes) {
     page.emplace_back();

@@ -105,6 +105,16 @@ TEST(Air, MistakesOfTheCommandLine) {
   EXPECT_NE(run({"plan", "order.yaml", "--format", "csv"}, world({})).err.find("expected text or json"), std::string::npos);
 }
 
+TEST(Air, AnOrderOfAnotherShopIsAMistake) {
+  const Files files{{"other.yaml", head + room}};
+  const Outcome outcome = run({"air", "other.yaml", "order.yaml"}, world(files));
+  EXPECT_EQ(outcome.status, bad_input);
+  EXPECT_NE(outcome.err.find("order.yaml:2:7: error: the order names another shop file than the one that is asked for, 'other.yaml'"),
+            std::string::npos)
+      << outcome.err;
+  EXPECT_EQ(run({"air", "shop.yaml", "order.yaml"}, world(files)).status, done);
+}
+
 TEST(Air, DaysOfSummerTime) {
   const Outcome outcome = run({"air", "shop.yaml", "--finish", "water-clear", "--from", "2027-03-13 08:00", "--days", "3"}, world({}));
   EXPECT_EQ(outcome.status, done) << outcome.err;
@@ -149,6 +159,19 @@ TEST(AirFit, ReadsTheRoomOutOfALog) {
   EXPECT_EQ(std::count(csv.out.begin(), csv.out.end(), '\n'), 1 + 192);
   const Outcome json = run({"air", "shop.yaml", "--fit", "log.csv", "--format", "json"}, world(files));
   EXPECT_NE(json.out.find("\"coatday-fit/1\""), std::string::npos) << json.out;
+}
+
+TEST(AirFit, ReadsAsTheShopSaysThatItsLoggerWrites) {
+  std::string odd = night_log();
+  odd.replace(0, odd.find('\n'), "when,bench,damp");
+  const std::string told = without_outdoors() + "  log: {file: log.csv, time: when, temperature: bench, unit: C, humidity: damp}\n";
+  const auto fit = [](const std::string& shop, const std::string& log) {
+    return run({"air", "shop.yaml", "--fit", "fit.csv"}, world({{"log.csv", log}, {"fit.csv", log}, {"shop.yaml", shop}}));
+  };
+  EXPECT_EQ(fit(without_outdoors(), odd).status, bad_input);
+  const Outcome outcome = fit(told, odd);
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  EXPECT_EQ(outcome.out, fit(without_outdoors(), night_log()).out);
 }
 
 TEST(AirFit, MistakesAndRefusals) {

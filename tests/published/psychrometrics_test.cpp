@@ -2,6 +2,7 @@
 
 #include "climate/psychrometrics.h"
 
+#include "climate/room.h"
 #include "tests/published/values.h"
 
 namespace coatday::published {
@@ -30,6 +31,12 @@ Air air_at_wet_bulb(const Value& v) {
   return {celsius(v), RelativeHumidity(high)};
 }
 
+/// Of moist air, per kilogram of the dry air in it.
+double specific_volume(const Value& v) {
+  const HumidityRatio water = climate::humidity_ratio(air_at_wet_bulb(v), pressure(v));
+  return 1 / climate::dry_air(CubicMetres(1), celsius(v), water, pressure(v)).value();
+}
+
 const Computations computations{
     {"saturation_pressure", [](const Value& v) { return in_unit(climate::saturation_pressure(celsius(v)), v); }},
     {"vapour_pressure", [](const Value& v) { return climate::vapour_pressure(air(v)).value(); }},
@@ -39,6 +46,7 @@ const Computations computations{
     {"pressure_at_altitude", [](const Value& v) { return climate::pressure_at_altitude(Metres(v.number("z_m"))).value(); }},
     {"humidity_ratio_from_wet_bulb", [](const Value& v) { return climate::humidity_ratio(air_at_wet_bulb(v), pressure(v)).value(); }},
     {"dew_point_from_wet_bulb", [](const Value& v) { return climate::dew_point(air_at_wet_bulb(v)).value(); }},
+    {"specific_volume_from_wet_bulb", specific_volume},
     {"relative_humidity_from_wet_bulb", [](const Value& v) { return air_at_wet_bulb(v).humidity.value(); }},
 };
 
