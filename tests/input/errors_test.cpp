@@ -46,7 +46,9 @@ TEST_P(Errors, AreToldWordForWord) {
   const fs::path dir = errors_dir() / GetParam();
   std::vector<fs::path> orders{"order.yaml"};
   if (fs::exists(dir / "order-2.yaml")) orders.emplace_back("order-2.yaml");
-  const Loaded loaded = load_orders(orders, "schedules", from(files_of(dir)), lines_of(dir / "set.txt"));
+  const std::vector<std::string> asked = lines_of(dir / "asked.txt");  // the shop's file that the orders have to name
+  const Loaded loaded = load_orders(orders, "schedules", from(files_of(dir)), lines_of(dir / "set.txt"),
+                                    asked.empty() ? fs::path() : fs::path(asked.front()));
   std::string told = printed(loaded.mistakes);
   if (GetParam().starts_with("earlier-")) {  // an earlier plan that is none; the order is good
     const auto earlier = read_earlier_plan("earlier.json", from(files_of(dir)));
