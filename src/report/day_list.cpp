@@ -41,9 +41,12 @@ std::vector<Day> day_list(const plan::Plan& plan) {
   }
   const auto index = [&](Instant t) { return static_cast<std::size_t>((local_day(t, zone) - days.front().date).count()); };
   for (const plan::Event& event : plan.events) days[index(event.start)].events.push_back(&event);
-  for (const shop::WorkingTime& shift : plan.working) {
+  const auto add = [&](const shop::WorkingTime& shift) {
     if (shift.begin >= days.front().midnight && shift.begin < days.back().next_midnight) days[index(shift.begin)].shifts.push_back(shift);
-  }
+  };
+  // What is done lies on days before the plan's own hours, and those were open, too.
+  if (days.front().midnight < plan.from) std::ranges::for_each(shop::working_time(plan.shop, days.front().midnight, plan.from), add);
+  std::ranges::for_each(plan.working, add);
   return days;
 }
 

@@ -57,5 +57,16 @@ TEST(Days, QuietDaysAreOneLine) {
   EXPECT_NE(text.find("Sat 16 Jan - Sun 17 Jan  closed; 12-20 °C, 32-45 % RH; drying goes on"), std::string::npos) << text;
 }
 
+TEST(Days, DaysBeforeThePlanBeginsAreNotClosedByThat) {
+  plan::Plan plan = sample::table();
+  plan.from = sample::at(18, 8);
+  std::erase_if(plan.working, [&](const shop::WorkingTime& shift) { return shift.begin < plan.from; });
+  plan.shop.week = {{date::Monday, std::chrono::hours(8), std::chrono::hours(17)},
+                    {date::Wednesday, std::chrono::hours(8), std::chrono::hours(17)}};
+  const std::string text = render(days(plan, {}), false);
+  EXPECT_NE(text.find("Wed 13 Jan  no work on this order"), std::string::npos) << text;
+  EXPECT_NE(text.find("Thu 14 Jan  closed"), std::string::npos) << text;
+}
+
 }  // namespace
 }  // namespace coatday::report
