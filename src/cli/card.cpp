@@ -3,7 +3,6 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -33,14 +32,9 @@ Example: coatday card order.yaml > card.txt
 )";
 
 Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world);
-  if (!made) return made.error();
-  const plan::Plan& plan = made->plan;
-  const std::string& order = made->job.order.name;
-  const report::Look shown = look(arguments, world, plan.shop.units);
-  const int status = status_of(plan, false);
-  if (plan.status != plan::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
-  return {status, report::card_text(plan, made->job, shown), status == done ? "" : report::findings_text(plan.findings, order, shown)};
+  return printed(arguments, world, [](const plan::Plan& plan, const plan::Job& job, const report::Look& shown) {
+    return report::card_text(plan, job, shown);
+  });
 }
 
 }  // namespace

@@ -73,6 +73,18 @@ tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& argument
   return std::move(loaded.catalogue);
 }
 
+Outcome printed(const Arguments& arguments, const World& world,
+                std::string (*text)(const plan::Plan&, const plan::Job&, const report::Look&)) {
+  const auto made = planned(arguments, world);
+  if (!made) return made.error();
+  const plan::Plan& plan = made->plan;
+  const std::string& order = made->job.order.name;
+  const report::Look shown = look(arguments, world, plan.shop.units);
+  const int status = status_of(plan, false);
+  if (plan.status != plan::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
+  return {status, text(plan, made->job, shown), status == done ? "" : report::findings_text(plan.findings, order, shown)};
+}
+
 plan::Request request_of(const Arguments& arguments, const World& world, const plan::Job& job) {
   plan::Request request{plan_from(arguments, job, world.now)};
   request.seconds = arguments.effort;

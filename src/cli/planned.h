@@ -32,6 +32,9 @@ struct Planned {
 [[nodiscard]] tl::expected<Planned, Outcome> planned_with_advice(const Arguments&, const World&);
 /// The same without what would help.
 [[nodiscard]] tl::expected<Planned, Outcome> planned_alone(const Arguments&, const World&);
+/// What is printed of a plan, its findings beside it; why there is none where there is none.
+[[nodiscard]] Outcome printed(const Arguments&, const World&,
+                              std::string (*text)(const plan::Plan&, const plan::Job&, const report::Look&));
 [[nodiscard]] plan::Request request_of(const Arguments&, const World&, const plan::Job&);
 
 /// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.

@@ -97,7 +97,7 @@ void WoodReckoner::cup(std::size_t p, const piece::Part& part, MoistureContent n
     if (planned[0].empty()) planned = courses;
     const auto told = told_of(std::move(courses), way.name, at);
     if (!told) {
-      board.no_cup = "it is never between 6 and 14 % moist, where its coefficient of movement holds";
+      board.no_cup = "the wood stays drier than 6 % or damper than 14 %, and its coefficient of movement holds between them";
       continue;
     }
     if (told->left_range) board.no_cup = "told for the time in which it is between 6 and 14 % moist, where its coefficient holds";
