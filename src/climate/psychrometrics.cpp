@@ -31,19 +31,21 @@ LogPressure over_water(double t) {
 
 using Branch = LogPressure (*)(double);
 
-/// Eqs 33 (water) and 35 (ice): W = [(a - b t*) W_s(t*) - 1.006 (t - t*)] / (a + 1.86 t - d t*).
-struct WetBulbEquation {
+/// What wets the bulb: its enthalpy at x °C is at_zero + per_kelvin x, kJ/kg.
+struct Wetting {
   Branch saturation;
-  double a, b, d;
+  double at_zero, per_kelvin;
 };
-constexpr WetBulbEquation wet{over_water, 2501, 2.326, 4.186};
-constexpr WetBulbEquation icy{over_ice, 2830, 0.24, 2.1};
+constexpr Wetting wet{over_water, 0, 4.186};
+constexpr Wetting icy{over_ice, -329, 2.1};  // as eq. 35 rounds it: 2501 - 2830
+
+constexpr double dry_heat = 1.006, vapour_heat = 1.86, vapour_at_zero = 2501;  // eq. 30: kJ/(kg K), kJ/kg
 
 double ratio_from_pressure(double vapour, double total) { return vapour_share * vapour / (total - vapour); }
 
 /// The state whose wet bulb is sought.
 struct MoistAir {
-  double t;         // °C
+  double enthalpy;  // kJ/kg
   double ratio;     // kg/kg
   double pressure;  // Pa
 };
@@ -53,24 +55,28 @@ struct Residual {
   double slope;
 };
 
-/// Zero at the wet bulb x, °C; rising and convex in x.
-Residual wet_bulb_residual(const WetBulbEquation& eq, const MoistAir& air, double x) {
-  const LogPressure saturation = eq.saturation(Celsius(x).kelvin());
+/// Eq. 31: water that evaporates at the wet bulb x, °C, saturates the air there and brings its own enthalpy alone.
+/// Zero at the wet bulb; rising and convex in x.
+Residual wet_bulb_residual(const Wetting& water, const MoistAir& air, double x) {
+  const LogPressure saturation = water.saturation(Celsius(x).kelvin());
   const double vapour = std::exp(saturation.value);
   const double ratio = ratio_from_pressure(vapour, air.pressure);
   const double ratio_slope = ratio * saturation.slope * air.pressure / (air.pressure - vapour);
-  return {(eq.a - eq.b * x) * ratio - 1.006 * (air.t - x) - air.ratio * (eq.a + 1.86 * air.t - eq.d * x),
-          (eq.a - eq.b * x) * ratio_slope - eq.b * ratio + 1.006 + air.ratio * eq.d};
+  const double water_enthalpy = water.at_zero + water.per_kelvin * x;
+  const double saturated = enthalpy(Celsius(x), HumidityRatio(ratio)).value();
+  return {saturated - air.enthalpy - (ratio - air.ratio) * water_enthalpy,
+          dry_heat + ratio * vapour_heat + ratio_slope * (vapour_at_zero + vapour_heat * x - water_enthalpy) -
+              (ratio - air.ratio) * water.per_kelvin};
 }
 
 constexpr int most_steps = 50;     // either Newton needs about six; this bounds it for states outside the range
 constexpr double accuracy = 1e-9;  // K
 
 /// From the right of the root of a convex rising function Newton's method comes down to it without ever passing it.
-double solve_wet_bulb(const WetBulbEquation& eq, const MoistAir& air, double right_of_root) {
+double solve_wet_bulb(const Wetting& water, const MoistAir& air, double right_of_root) {
   double x = right_of_root;
   for (int i = 0; i < most_steps; ++i) {
-    const Residual r = wet_bulb_residual(eq, air, x);
+    const Residual r = wet_bulb_residual(water, air, x);
     const double step = r.value / r.slope;
     x -= step;
     if (std::abs(step) < accuracy) break;
@@ -115,13 +121,18 @@ Celsius dew_point(const Air& air) {
 
 Celsius wet_bulb(const Air& air, Pascals pressure) {
   const double t = air.temperature.value();
-  const MoistAir state{t, humidity_ratio(air, pressure).value(), pressure.value()};
+  const HumidityRatio ratio = humidity_ratio(air, pressure);
+  const MoistAir state{enthalpy(air.temperature, ratio).value(), ratio.value(), pressure.value()};
   if (t >= 0 && wet_bulb_residual(wet, state, 0).value <= 0) return Celsius(solve_wet_bulb(wet, state, t));
   return Celsius(solve_wet_bulb(icy, state, std::min(t, 0.0)));
 }
 
 HumidityRatio humidity_ratio(const Air& air, Pascals pressure) {
   return HumidityRatio(ratio_from_pressure(vapour_pressure(air).value(), pressure.value()));
+}
+
+KilojoulesPerKilogram enthalpy(Celsius t, HumidityRatio ratio) {
+  return KilojoulesPerKilogram(dry_heat * t.value() + ratio.value() * (vapour_at_zero + vapour_heat * t.value()));
 }
 
 RelativeHumidity relative_humidity(Celsius t, HumidityRatio ratio, Pascals pressure) {

@@ -15,10 +15,12 @@ inline constexpr Pascals standard_pressure{101325};
 /// The temperature at which this air is saturated; below 0 °C its frost point. Inverts eqs 5 and 6 to 1e-9 K.
 /// Throws std::domain_error unless humidity is > 0.
 [[nodiscard]] Celsius dew_point(const Air&);
-/// Thermodynamic wet bulb (eqs 33 and 35) by Newton's method, to 1e-9 K. Within about 0.3 K below 0 °C both a wet and an icy bulb
+/// Thermodynamic wet bulb (eqs 31, 33 and 35) by Newton's method, to 1e-9 K. Within about 0.3 K below 0 °C both a wet and an icy bulb
 /// solve the equations: the wet one is returned. For humidity from 0 to 1 and air well below the boiling point.
 [[nodiscard]] Celsius wet_bulb(const Air&, Pascals pressure = standard_pressure);
-[[nodiscard]] HumidityRatio humidity_ratio(const Air&, Pascals pressure = standard_pressure);                    ///< eq. 20
+[[nodiscard]] HumidityRatio humidity_ratio(const Air&, Pascals pressure = standard_pressure);  ///< eq. 20
+/// Of moist air, per kilogram of the dry air in it; 0 for dry air at 0 °C (eq. 30).
+[[nodiscard]] KilojoulesPerKilogram enthalpy(Celsius, HumidityRatio);
 [[nodiscard]] RelativeHumidity relative_humidity(Celsius, HumidityRatio, Pascals pressure = standard_pressure);  ///< may exceed 1
 [[nodiscard]] Pascals pressure_at_altitude(Metres);                                                              ///< eq. 3
 

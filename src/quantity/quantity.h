@@ -50,6 +50,7 @@ using HumidityRatio = Quantity<struct HumidityRatioTag>;        ///< kg of water
 using MoistureContent = Quantity<struct MoistureContentTag>;    ///< a fraction of the oven-dry mass
 using Kelvins = Quantity<struct KelvinsTag>;                    ///< a difference of temperature
 using KilojoulesPerMole = Quantity<struct KilojoulesPerMoleTag>;
+using KilojoulesPerKilogram = Quantity<struct KilojoulesPerKilogramTag>;
 using Kilograms = Quantity<struct KilogramsTag>;
 using KilogramsPerHour = Quantity<struct KilogramsPerHourTag>;
 using Kilowatts = Quantity<struct KilowattsTag>;

@@ -37,13 +37,27 @@ double specific_volume(const Value& v) {
   return 1 / climate::dry_air(CubicMetres(1), celsius(v), water, pressure(v)).value();
 }
 
+/// The air that has the row's vapour pressure, at 25 °C.
+Air air_of_pressure(const Value& v) {
+  return {Celsius(25), RelativeHumidity(v.number("e_Pa") / climate::saturation_pressure(Celsius(25)).value())};
+}
+
+/// J/kg, of air as humid as the row says, or with its water.
+double enthalpy(const Value& v) {
+  const HumidityRatio water = v.has("rh") ? climate::humidity_ratio(air(v), pressure(v)) : HumidityRatio(v.number("ratio"));
+  return 1000 * climate::enthalpy(celsius(v), water).value();
+}
+
 const Computations computations{
+    {"enthalpy", enthalpy},
     {"saturation_pressure", [](const Value& v) { return in_unit(climate::saturation_pressure(celsius(v)), v); }},
     {"vapour_pressure", [](const Value& v) { return climate::vapour_pressure(air(v)).value(); }},
     {"dew_point", [](const Value& v) { return climate::dew_point(air(v)).value(); }},
     {"wet_bulb", [](const Value& v) { return climate::wet_bulb(air(v), pressure(v)).value(); }},
     {"humidity_ratio", [](const Value& v) { return climate::humidity_ratio(air(v), pressure_or_standard(v)).value(); }},
     {"pressure_at_altitude", [](const Value& v) { return climate::pressure_at_altitude(Metres(v.number("z_m"))).value(); }},
+    {"humidity_ratio_from_vapour_pressure",
+     [](const Value& v) { return climate::humidity_ratio(air_of_pressure(v), pressure(v)).value(); }},
     {"humidity_ratio_from_wet_bulb", [](const Value& v) { return climate::humidity_ratio(air_at_wet_bulb(v), pressure(v)).value(); }},
     {"dew_point_from_wet_bulb", [](const Value& v) { return climate::dew_point(air_at_wet_bulb(v)).value(); }},
     {"specific_volume_from_wet_bulb", specific_volume},
