@@ -1,5 +1,5 @@
 // The first screen: when is it ready, is that in time, what must be bought, is any face left behind.
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 
@@ -103,15 +103,15 @@ std::string verdict_words(const plan::Plan& plan) {
 
 std::string room_words(const plan::Plan& plan) {
   const shop::Ventilation& room = plan.shop.ventilation;
-  const bool oxidises = std::any_of(plan.products.begin(), plan.products.end(), [](const auto& p) { return p.second.pace.cure != 1; });
-  const bool evaporates =
-      std::any_of(plan.products.begin(), plan.products.end(), [](const auto& p) { return p.second.pace.drying != p.second.pace.cure; });
+  const auto any = [&plan](double finish::Pace::*clock, bool closed, double movement) {
+    return std::any_of(plan.products.begin(), plan.products.end(),
+                       [&](const auto& p) { return finish::pace(p.second.mechanism, closed, movement).*clock != 1; });
+  };
   std::vector<std::string> words;
-  if (room.closed && oxidises) words.emplace_back("it is closed, and oxidising films go on at half their rate");
-  if (room.air_movement != 1 && evaporates) {
-    words.push_back(fmt::format("its air moves, and films dry by evaporation {:.3g} times as fast as usual", room.air_movement));
-  }
-  return words.empty() ? "" : listed(words) + ": ratios only, judgement";
+  if (room.closed && any(&finish::Pace::cure, true, 1)) words.emplace_back("closed, so that oxidising films go on at half their rate");
+  if (room.air_movement != 1 && any(&finish::Pace::drying, false, room.air_movement))
+    words.push_back(fmt::format("its air moves so that films dry by evaporation {:.3g} times as fast as usual", room.air_movement));
+  return words.empty() ? "" : fmt::format("{}: ratios only, judgement", fmt::join(words, "; "));
 }
 
 Lines summary(const plan::Plan& plan, const std::string& order, const Look& look) {

@@ -44,8 +44,9 @@ std::string most_words(const plan::Plan& plan, const plan::MostVapour& most, Uni
 }
 
 std::string shop_words(const shop::Ventilation& shop, Units units) {
-  if (!shop.airflow) return "no airflow is stated in the shop file (ventilation: {airflow: ...}), so nothing is compared";
-  return unbroken(format_exhaust(*shop.airflow, units)) + " is stated; coats are spread over time to stay within it";
+  if (shop.airflow) return unbroken(format_exhaust(*shop.airflow, units)) + " is stated; coats are spread over time to stay within it";
+  std::string words = "no airflow is stated in the shop file (ventilation: {airflow: ...}), so nothing is compared";
+  return shop.closed ? words + "; a closed room brings in no fresh air: open it, or exhaust it, while solvent is about" : words;
 }
 
 std::string limit_words(double share) {

@@ -101,9 +101,9 @@ std::optional<std::string> surface_words(const plan::Plan& plan, const plan::Eve
 
 std::string pace_words(const finish::Pace& pace) {
   std::vector<std::string> clocks;
-  if (pace.drying != 1) clocks.push_back(fmt::format("drying at {:.3g} times its rate", pace.drying));
-  if (pace.cure != 1) clocks.push_back(fmt::format("cure at {:.3g} times its rate", pace.cure));
-  return clocks.empty() ? "" : listed(clocks) + " in an open room where the air moves as usual: a ratio only, judgement";
+  if (pace.drying != 1) clocks.push_back(fmt::format("drying at {:.3g}", pace.drying));
+  if (pace.cure != 1) clocks.push_back(fmt::format("cure at {:.3g}", pace.cure));
+  return clocks.empty() ? "" : listed(clocks) + " times the rate of an open room where the air moves as usual: a ratio only, judgement";
 }
 
 std::string stage_words(finish::Stage stage) {

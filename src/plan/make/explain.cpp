@@ -38,8 +38,7 @@ class Explainer {
     const Time allowed = first_in(open, soonest);
     if (start <= allowed) return fmt::format("{}; then {}", since, closed_or_air(event, soonest));
     if (graph_.tasks[task].kept == event.start) return since + "; kept where the earlier plan has it";
-    // What stood in the way last, at the last moment before the start when clocks, hours and air would have let it begin.
-    return fmt::format("{}; until then {}", since, taken(event, grid_.instant(last_in(open, start))));
+    return fmt::format("{}; until then {}", since, stood_in_the_way(event, grid_.instant(last_in(open, start))));
   }
 
  private:
@@ -111,8 +110,18 @@ class Explainer {
     return fmt::format("the shop is closed, and at {} it has to wait: {}", when(opening), *air);
   }
 
-  /// What stood in the way of beginning at that moment.
-  std::string taken(const Event& event, Instant at) const {
+  /// What stood in the way last, at the last moment before the start when clocks, hours and air would have let it begin, or shortly before:
+  /// work that leaves room may begin a little later than it could.
+  std::string stood_in_the_way(const Event& event, Instant last) const {
+    constexpr Minutes shortly{30};
+    for (Instant at = last; at > last - shortly && at >= plan_.from; at -= grid_step) {
+      if (auto words = taken(event, at)) return *std::move(words);
+    }
+    return "other work, or no free drying place, came first";
+  }
+
+  /// What stood in the way of beginning at that moment, where that is known.
+  std::optional<std::string> taken(const Event& event, Instant at) const {
     const Instant end = at + (event.end - event.start);
     for (const Event& other : plan_.events) {
       if (&other == &event) continue;
@@ -143,7 +152,7 @@ class Explainer {
         if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", told(other));
       }
     }
-    return "other work, or no free drying place, came first";
+    return std::nullopt;
   }
 
   bool vapour_in_the_way(const Event& event, Instant at) const {
