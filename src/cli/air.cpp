@@ -19,8 +19,9 @@ on; and for each finish the half hours of each day in which it may go on.
 Usage: coatday air SHOP.yaml [ORDER.yaml...] [options]
 
   SHOP.yaml         the shop's file
-  ORDER.yaml        orders whose finishes are shown (default: the finishes on
-                    the shop's shelf and its own)
+  ORDER.yaml        orders whose finishes are shown, judged at the can and at
+                    their parts, too, which lag behind the air (default: the
+                    finishes on the shop's shelf and its own, at the can alone)
   --fit LOG.csv     finds the room's time constant and moisture gain from a
                     logger's readings of a night or more, in place of all else
   --finish NAME     a finish to show in place of those; may be repeated
@@ -43,21 +44,31 @@ bool lies_in(const std::string& file, const std::filesystem::path& directory) {
   return std::filesystem::path(file).lexically_normal().parent_path() == directory.lexically_normal();
 }
 
+/// With the parts that take it in the orders.
+plan::Use use_of(const std::string& finish, const plan::Job& job) {
+  for (const plan::Use& use : plan::in_use(job))
+    if (use.product == finish) return use;
+  return {finish, {}, {}};
+}
+
 /// As named; else of the orders; else on the shelf and of the shop's own.
-tl::expected<std::vector<std::string>, Outcome> finishes_of(const Arguments& arguments, const World& world, const plan::Job& shop,
-                                                            const plan::Job& job) {
+tl::expected<std::vector<plan::Use>, Outcome> finishes_of(const Arguments& arguments, const World& world, const plan::Job& shop,
+                                                          const plan::Job& job) {
+  std::vector<plan::Use> named;
   for (const std::string& id : arguments.finishes) {
+    named.push_back(use_of(id, job));
     if (job.catalogue.product(id) != nullptr) continue;
     Words known;
     for (const auto& [name, product] : job.catalogue.products) known.push_back(name);
     return tl::make_unexpected(mistaken("--finish '" + id + "': no finish has that name" + suggestion(id, known)));
   }
-  if (!arguments.finishes.empty()) return arguments.finishes;
-  if (!arguments.orders.empty()) return plan::products_in_use(job);
-  std::vector<std::string> all = plan::products_in_use(shop);
+  if (!named.empty()) return named;
+  if (!arguments.orders.empty()) return plan::in_use(job);
+  std::vector<plan::Use> all = plan::in_use(shop);
   for (const auto& [id, product] : shop.catalogue.products) {
     const bool own = !lies_in(product.where.file, *world.schedules);
-    if (own && std::find(all.begin(), all.end(), id) == all.end()) all.push_back(id);
+    const bool known = std::any_of(all.begin(), all.end(), [&](const plan::Use& use) { return use.product == id; });
+    if (own && !known) all.push_back({id, {}, {}});
   }
   return all;
 }

@@ -27,6 +27,11 @@ AirRow at_surface(const AirRow& row, Pascals vapour, Celsius surface) {
 
 Hours lumped_time_constant(double capacity, Metres depth) { return Hours(capacity * depth.value() * surface_resistance / 3600); }
 
+Hours settling(Hours time_constant) {
+  constexpr Hours night{24};
+  return std::chrono::ceil<std::chrono::hours>(std::max(night, 5 * time_constant));
+}
+
 Hours whole_minutes(Hours exact) { return std::chrono::round<Minutes>(exact); }
 
 Surface::Surface(const AirSeries& air, Hours time_constant, Instant from) : Surface(air, vapour_pressures(air), time_constant, from) {}

@@ -16,12 +16,15 @@ namespace coatday::climate {
 /// lag is always the safe side. Half a minute of lag is 0.02 K where the air moves by 2 K an hour.
 [[nodiscard]] Hours whole_minutes(Hours);
 
+/// So long before the moment from which a body's temperature is asked for has the air to be known: 5 time constants, and a night at least.
+[[nodiscard]] Hours settling(Hours time_constant);
+
 /// The temperature of a body that is always in the room.
 class Surface {
  public:
   Surface() = default;
-  /// Starts in equilibrium with the first row; what is known of it begins at the row of `from`, so the air should reach 5 time constants
-  /// further back, and a night. A time constant of 0 follows the air.
+  /// Starts in equilibrium with the first row; what is known of it begins at the row of `from`, so the air should reach back by
+  /// settling(). A time constant of 0 follows the air.
   Surface(const AirSeries& air, Hours time_constant, Instant from);
   /// The same with the vapour pressure of each row of the air, which all surfaces in it share.
   Surface(const AirSeries& air, const std::vector<Pascals>& vapour, Hours time_constant, Instant from);

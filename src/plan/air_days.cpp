@@ -1,8 +1,12 @@
 #include "plan/air_days.h"
 
 #include <algorithm>
+#include <map>
 
+#include "climate/psychrometrics.h"
+#include "climate/surface.h"
 #include "finish/clock.h"
+#include "piece/heat.h"
 
 namespace coatday::plan {
 namespace {
@@ -51,34 +55,65 @@ AirDay air_day(const Job& job, const AirForecast& all, LocalDay day, std::size_t
   return result;
 }
 
-FinishHours finish_hours(const finish::Product& product, const AirForecast& all, Units units) {
-  FinishHours hours{product.id, finish::allowed_rows(product, all.air), "", {}};
+using Surfaces = std::map<Hours, climate::Surface>;
+
+finish::Conditions conditions(const FinishHours& hours, const AirForecast& all, const Surfaces& surfaces) {
+  finish::Conditions met(all.air);
+  for (const Hours body : hours.use.wood) met.surfaces.push_back({"the wood", &surfaces.at(body).air()});
+  for (const Hours body : hours.use.steel) met.surfaces.push_back({"the steel", &surfaces.at(body).air()});
+  met.can = &surfaces.at(hours.can).air();
+  return met;
+}
+
+void find_hours(FinishHours& hours, const finish::Product& product, const AirForecast& all, const Surfaces& surfaces, Units units) {
+  const finish::Conditions met = conditions(hours, all, surfaces);
+  hours.may = finish::allowed_rows(product, met);
   for (std::size_t r = 0; r < all.days.back().last; ++r) {
     if (hours.may[r] || !all.working[r]) continue;
     const Instant from = all.air.rows()[r].from;
-    if (const auto words = finish::refused(product, all.air, from, from + AirSeries::step, units)) {
+    if (const auto words = finish::refused(product, met, from, from + AirSeries::step, units)) {
       hours.hindrance = *words;
       hours.hindered = from;
       break;
     }
   }
-  return hours;
 }
 
-void add_once(std::vector<std::string>& all, const std::string& one) {
-  if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(one);
+/// All that lags, begun early enough to know it at `begin`.
+Surfaces lagging(const Job& job, const std::vector<FinishHours>& finishes, Instant begin, Instant until) {
+  Surfaces surfaces;
+  for (const FinishHours& hours : finishes) {
+    surfaces[hours.can];
+    for (const Hours body : hours.use.wood) surfaces[body];
+    for (const Hours body : hours.use.steel) surfaces[body];
+  }
+  if (surfaces.empty()) return surfaces;
+  const Instant before = later(begin, -climate::settling(surfaces.rbegin()->first));
+  const AirSeries air(*job.air(before, until + AirSeries::step), before, until);
+  const std::vector<Pascals> vapour = climate::vapour_pressures(air);
+  for (auto& [time_constant, surface] : surfaces) surface = climate::Surface(air, vapour, time_constant, begin);
+  return surfaces;
+}
+
+Use& use_of(std::vector<Use>& all, const std::string& product) {
+  const auto known = std::find_if(all.begin(), all.end(), [&](const Use& use) { return use.product == product; });
+  return known != all.end() ? *known : all.emplace_back(Use{product, {}, {}});
 }
 
 }  // namespace
 
-AirForecast forecast(const Job& job, const finish::Catalogue& catalogue, const std::vector<std::string>& products, Instant from, int days) {
+AirForecast forecast(const Job& job, const finish::Catalogue& catalogue, const std::vector<Use>& uses, Instant from, int days) {
   const Zone& zone = job.shop.zone;
   const LocalDay first = day_of(zone.to_local(from));
   const Instant begin = zone.to_instant(first), end = zone.to_instant(first + date::days(days));
   Hours held{0};
-  for (const std::string& id : products) held = std::max(held, catalogue.product(id)->limits.hold);
-  const Instant until = later(end, held) + 2 * AirSeries::step;
   AirForecast all;
+  for (const Use& use : uses) {
+    const finish::Product& product = *catalogue.product(use.product);
+    held = std::max(held, product.limits.hold);
+    all.finishes.push_back({use, finish::can_time_constant(product), {}, "", {}});
+  }
+  const Instant until = later(end, held) + 2 * AirSeries::step;
   all.air = AirSeries(*job.air(begin, until + AirSeries::step), begin, until);
   all.working = working_rows(all.air, shop::working_time(job.shop, begin, end));
   std::size_t row = 0;
@@ -87,22 +122,26 @@ AirForecast forecast(const Job& job, const finish::Catalogue& catalogue, const s
     all.days.push_back(air_day(job, all, day, row));
     row = all.days.back().last;
   }
-  for (const std::string& id : products) all.finishes.push_back(finish_hours(*catalogue.product(id), all, job.shop.units));
+  const Surfaces surfaces = lagging(job, all.finishes, begin, until);
+  for (FinishHours& hours : all.finishes) find_hours(hours, *catalogue.product(hours.use.product), all, surfaces, job.shop.units);
   return all;
 }
 
-std::vector<std::string> products_in_use(const Job& job) {
-  std::vector<std::string> all;
+std::vector<Use> in_use(const Job& job) {
+  std::vector<Use> all;
   for (const OrderPiece& one : job.order.pieces) {
     for (const piece::Part& part : one.piece.parts) {
       const finish::Schedule* schedule = job.catalogue.schedule(part.schedule);
       if (schedule == nullptr) continue;
-      for (const finish::Step& step : schedule->steps)
-        if (step.product) add_once(all, *step.product);
+      for (const finish::Step& step : schedule->steps) {
+        if (!step.product) continue;
+        Use& use = use_of(all, *step.product);
+        if (const Hours body = piece::time_constant(part); body > Hours(0)) (part.wood() ? use.wood : use.steel).insert(body);
+      }
     }
   }
   if (!job.order.pieces.empty()) return all;
-  for (const shop::StockItem& item : job.shop.stock) add_once(all, item.product);
+  for (const shop::StockItem& item : job.shop.stock) use_of(all, item.product);
   return all;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // The shop's air day by day, and when each finish may go on in it.
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -23,9 +24,16 @@ struct AirDay {
   std::optional<Litres> condensed;    ///< where the room's moisture is known
 };
 
-struct FinishHours {
+/// A finish, and what it goes on, by time constant.
+struct Use {
   std::string product;
-  std::vector<bool> may;  ///< for each row: a coat may go on throughout it, and what follows it is right too
+  std::set<Hours> wood, steel;
+};
+
+struct FinishHours {
+  Use use;
+  Hours can;              ///< the time constant of its can
+  std::vector<bool> may;  ///< for each row: a coat may go on throughout it on all of that, and what follows it is right too
   std::string hindrance;  ///< the first reason why not while somebody is at work; empty where there is none
   Instant hindered;
 };
@@ -37,10 +45,10 @@ struct AirForecast {
   std::vector<FinishHours> finishes;
 };
 
-/// So many whole days from the one that holds `from`. The products are of the catalogue.
-[[nodiscard]] AirForecast forecast(const Job&, const finish::Catalogue&, const std::vector<std::string>& products, Instant from, int days);
+/// So many whole days from the one that holds `from`. The products are of the catalogue. Cans and what is coated have always been in the room.
+[[nodiscard]] AirForecast forecast(const Job&, const finish::Catalogue&, const std::vector<Use>&, Instant from, int days);
 
-/// The products of an order's schedules, in their order; without an order, those on the shelf.
-[[nodiscard]] std::vector<std::string> products_in_use(const Job&);
+/// The products of an order's schedules, in their order, with the parts that take them; without an order, those on the shelf.
+[[nodiscard]] std::vector<Use> in_use(const Job&);
 
 }  // namespace coatday::plan

@@ -3,6 +3,8 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+
 #include "report/table.h"
 #include "report/words.h"
 
@@ -102,8 +104,8 @@ std::string at_work(const AirForecast& all, const FinishHours& finish, const Air
 
 Lines finish_block(const plan::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, const FinishHours& finish,
                    const Look& look) {
-  const finish::Product* product = catalogue.product(finish.product);
-  Lines lines = hang(Text("  " + finish.product, Ink::strong) + "  ", product == nullptr ? "" : product->name, look);
+  const finish::Product* product = catalogue.product(finish.use.product);
+  Lines lines = hang(Text("  " + finish.use.product, Ink::strong) + "  ", product == nullptr ? "" : product->name, look);
   lines.push_back(spaces(14) + Text("0     3     6     9     12    15    18    21    24  at work", Ink::faint));
   for (const AirDay& day : all.days) {
     lines.push_back(Text("  ") + padded(date_words(day.day), 12) + strip(job, all, finish, day) +
@@ -112,6 +114,13 @@ Lines finish_block(const plan::Job& job, const finish::Catalogue& catalogue, con
   if (!finish.hindrance.empty())
     append(lines, hang("  ", "Not on " + instant_words(finish.hindered, job.shop.zone) + ": " + finish.hindrance + ".", look));
   return lines;
+}
+
+std::string judged_at(const AirForecast& all) {
+  const bool parts = std::any_of(all.finishes.begin(), all.finishes.end(),
+                                 [](const FinishHours& f) { return !f.use.wood.empty() || !f.use.steel.empty(); });
+  if (parts) return "Judged in the room, and at the can and at every part that takes the finish, which lag behind the room's air.";
+  return "Judged in the room, and at the can, which lags behind the room's air; so do wood and steel: name an order, and they count.";
 }
 
 }  // namespace
@@ -135,7 +144,8 @@ std::string air_text(const plan::Job& job, const finish::Catalogue& catalogue, c
   page.emplace_back("When each may go on", Ink::strong);
   append(page, hang("  ",
                     "by half hours: # yes, at work; - yes, but nobody is at work; x no, at work; . no. A coat needs all the half hours "
-                    "that it takes. Judged by the room's air: wood, steel and cans lag behind it, and a plan waits for them, too.",
+                    "that it takes. " +
+                        judged_at(all),
                     look));
   for (const FinishHours& finish : all.finishes) {
     page.emplace_back();

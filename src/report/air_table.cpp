@@ -25,11 +25,25 @@ Json days_json(const plan::Job& job, const plan::AirForecast& all) {
   return days;
 }
 
+Json hours_json(const std::set<Hours>& bodies) {
+  Json all = Json::array();
+  for (const Hours body : bodies) all.push_back(body.count());
+  return all;
+}
+
+/// With the time constants of all that a coat is judged at, beside the room.
+Json finish_json(const plan::FinishHours& finish) {
+  return {{"finish", finish.use.product},
+          {"can_h", finish.can.count()},
+          {"wood_h", hours_json(finish.use.wood)},
+          {"steel_h", hours_json(finish.use.steel)}};
+}
+
 Json row_json(const plan::Job& job, const plan::AirForecast& all, std::size_t r) {
   const climate::AirRow& row = all.air.rows()[r];
   Json may = Json::array();
   for (const plan::FinishHours& finish : all.finishes)
-    if (finish.may[r]) may.push_back(finish.product);
+    if (finish.may[r]) may.push_back(finish.use.product);
   Json out{{"from", iso8601(row.from, job.shop.zone)},
            {"t_c", row.air.temperature.value()},
            {"rh", row.air.humidity.value()},
@@ -54,7 +68,7 @@ std::string air_json(const plan::Job& job, const plan::AirForecast& all, std::st
            {"time_zone", job.shop.zone.name()},
            {"air", job.shop.air_description}};
   Json& finishes = out["finishes"] = Json::array();
-  for (const plan::FinishHours& finish : all.finishes) finishes.push_back(finish.product);
+  for (const plan::FinishHours& finish : all.finishes) finishes.push_back(finish_json(finish));
   Json& notes = out["notes"] = Json::array();
   for (const plan::AirNote& note : job.air_notes) notes.push_back({{"file", note.file}, {"message", note.message}});
   out["days"] = days_json(job, all);
@@ -65,7 +79,7 @@ std::string air_json(const plan::Job& job, const plan::AirForecast& all, std::st
 
 std::string air_csv(const plan::Job& job, const plan::AirForecast& all) {
   std::string text = "time,t_c,rh_pct,dew_point_c,source,working";
-  for (const plan::FinishHours& finish : all.finishes) text += "," + csv_text(finish.product);
+  for (const plan::FinishHours& finish : all.finishes) text += "," + csv_text(finish.use.product);
   text += "\n";
   for (std::size_t r = all.days.front().first; r < all.days.back().last; ++r) {
     const climate::AirRow& row = all.air.rows()[r];

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "climate/shop_air.h"
+#include "plan/air_days.h"
 #include "plan/check.h"
 #include "plan/planner.h"
 #include "tests/support/jobs.h"
@@ -135,6 +136,51 @@ TEST(Warming, BothFacesStayAlike) {
   job.shop.finishes_kept_at = Celsius(5);
   const Plan plan = planned(job);
   for (const FaceEntry& face : plan.faces) EXPECT_EQ(face.coats, 2) << face.id;
+}
+
+/// The first allowed moment of the day that a forecast for these uses tells.
+Instant first_allowed(const Job& job, const std::vector<Use>& uses) {
+  const AirForecast all = forecast(job, job.catalogue, uses, monday(), 1);
+  for (std::size_t r = 0; r < all.days.back().last; ++r) {
+    if (all.finishes.front().may[r]) return all.air.rows()[r].from;
+  }
+  throw std::logic_error("never allowed");
+}
+
+/// As the plans above have it: warm at 7:00, 140 mm of wood not until 8:30, a can of 10 l not until 9:00.
+TEST(Warming, AForecastIsJudgedAtTheCanAndAtThePartsToo) {
+  Job job = heated_by_day(4);
+  finish::Product& clear = job.catalogue.products.at("clear");
+  for (piece::Part& part : job.order.pieces[0].piece.parts) part.shape = piece::Board{Metres(1.2), Metres(0.6), Metres(0.14)};
+  clear.cans = {{Litres(0.001), {}}};
+  EXPECT_EQ(first_allowed(job, {{"clear", {}, {}}}), monday() - Minutes(60));
+  EXPECT_EQ(first_allowed(job, in_use(job)), monday() + Minutes(30));
+  clear.cans = {{Litres(10), {}}};
+  EXPECT_EQ(first_allowed(job, {{"clear", {}, {}}}), monday() + Minutes(60));
+}
+
+TEST(Warming, WhatAFinishGoesOnIsToldByMaterial) {
+  Job job = make_job();
+  job.order.pieces[0].piece.parts.back().species.reset();
+  const std::vector<Use> uses = in_use(job);
+  ASSERT_EQ(uses.size(), 1U);
+  EXPECT_EQ(uses[0].product, "clear");
+  EXPECT_EQ(uses[0].wood.size(), 1U);
+  EXPECT_EQ(uses[0].steel.size(), 1U);
+}
+
+RC_GTEST_PROP(Warming, PlansCoatOnlyWhenTheForecastAllows, ()) {
+  Job job = heated_by_day(*rc::gen::inRange(0, 20));
+  job.order.pieces[0].piece.parts = {job.order.pieces[0].piece.parts.front()};
+  job.order.pieces[0].piece.parts[0].shape = piece::Board{Metres(1.2), Metres(0.6), Metres(0.001 * *rc::gen::inRange(6, 200))};
+  job.catalogue.products.at("clear").cans = {{Litres(0.1 * *rc::gen::inRange(1, 200)), {}}};
+  const Plan plan = make_plan(job, {monday()});
+  RC_PRE(plan.status == Status::feasible);
+  const AirForecast all = forecast(job, job.catalogue, in_use(job), monday(), 9);
+  for (const Event& event : plan.events) {
+    if (event.product.empty() || event.end >= all.air.end()) continue;
+    for (std::size_t r = all.air.index(event.start); all.air.rows()[r].from < event.end; ++r) RC_ASSERT(all.finishes.front().may[r]);
+  }
 }
 
 RC_GTEST_PROP(Warming, AColderStoreNeverMovesTheBoundForward, ()) {

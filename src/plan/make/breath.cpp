@@ -24,16 +24,10 @@ Instant Breath::begin() const {
   return begin;
 }
 
-/// A cold night before the first morning counts: so long before, the air no longer tells in a body.
-Instant Breath::settled_before(Instant begin) const {
-  constexpr Hours day{24};
-  const Hours slowest = plan_.surfaces.empty() ? Hours(0) : plan_.surfaces.rbegin()->first;
-  return begin - std::chrono::ceil<std::chrono::hours>(std::max(day, 5 * slowest));
-}
-
 void Breath::breathe_until(Instant until) {
   if (!clocks_.empty() && until <= plan_.air.end()) return;
-  const Instant from = begin(), before = settled_before(from);
+  const Hours slowest = plan_.surfaces.empty() ? Hours(0) : plan_.surfaces.rbegin()->first;
+  const Instant from = begin(), before = later(from, -climate::settling(slowest));
   const climate::AirSeries air(*job_.air(before, until + climate::AirSeries::step), before, until);
   plan_.air = air.since(from);
   const std::vector<Pascals> vapour = climate::vapour_pressures(air);

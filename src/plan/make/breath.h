@@ -22,7 +22,6 @@ class Breath {
 
  private:
   [[nodiscard]] Instant begin() const;
-  [[nodiscard]] Instant settled_before(Instant) const;
 
   const Job& job_;
   Plan& plan_;

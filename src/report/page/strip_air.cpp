@@ -151,10 +151,10 @@ void draw_air(Strip& strip, const Chart& chart) {
   draw_curves(strip, chart);
   bool told = false;
   for (const plan::FinishHours& hours : chart.air.finishes) {
-    if (!due_in(chart.plan, hours.product, strip.week())) continue;
+    if (!due_in(chart.plan, hours.use.product, strip.week())) continue;
     if (!told) strip.heading("the air fits");
     told = true;
-    draw_fit(strip, chart.air, hours, product_name(chart.plan, hours.product));
+    draw_fit(strip, chart.air, hours, product_name(chart.plan, hours.use.product));
   }
   if (told) strip.gap();
 }

@@ -106,7 +106,9 @@ plan::AirForecast forecast_over(const plan::Job& job, const plan::Plan& plan, co
   const Instant until = std::min(weeks.back().until, plan.until);
   const int days =
       static_cast<int>((local_day(until - std::chrono::seconds(1), plan.shop.zone) - local_day(plan.from, plan.shop.zone)).count()) + 1;
-  return plan::forecast(job, job.catalogue, plan::products_in_use(job), plan.from, std::max(1, days));
+  std::vector<plan::Use> uses = plan::in_use(job);
+  for (plan::Use& use : uses) use.wood = use.steel = {};  // not every part of a finish is coated when one is
+  return plan::forecast(job, job.catalogue, uses, plan.from, std::max(1, days));
 }
 
 }  // namespace

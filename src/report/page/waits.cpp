@@ -10,7 +10,7 @@ namespace {
 /// Whether a finish may go on at some working half hour of the day.
 bool fits_on(const plan::AirForecast& air, const std::string& product, LocalDay day, const Zone& zone) {
   const auto finish =
-      std::find_if(air.finishes.begin(), air.finishes.end(), [&](const plan::FinishHours& f) { return f.product == product; });
+      std::find_if(air.finishes.begin(), air.finishes.end(), [&](const plan::FinishHours& f) { return f.use.product == product; });
   if (finish == air.finishes.end()) return true;
   const auto rows = air.air.rows();
   for (std::size_t i = 0; i < finish->may.size() && i < rows.size(); ++i) {
@@ -23,7 +23,7 @@ bool fits_on(const plan::AirForecast& air, const std::string& product, LocalDay 
 std::string air_against(const plan::Job& job, const Chart& chart, const std::string& product, Instant opening) {
   const LocalDay day = local_day(opening, chart.plan.shop.zone);
   if (fits_on(chart.air, product, day, chart.plan.shop.zone)) return "";
-  const plan::AirForecast alone = plan::forecast(job, job.catalogue, {product}, opening, 1);
+  const plan::AirForecast alone = plan::forecast(job, job.catalogue, {plan::Use{product, {}, {}}}, opening, 1);
   const std::string reason = alone.finishes.empty() ? "" : alone.finishes.front().hindrance;
   return "; that day's air does not fit " + product_name(chart.plan, product) + (reason.empty() ? "" : ": " + reason);
 }
