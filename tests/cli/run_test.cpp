@@ -314,7 +314,7 @@ TEST(Run, PlanSaysWhatHelpsWhereItWaitsForAir) {
   EXPECT_EQ(run({"plan", "order.yaml"}, usual()).out.find("It waits for the air: one change"), std::string::npos);
   const Outcome json = run({"plan", "order.yaml", "--format", "json"}, cold_nights());
   EXPECT_NE(json.out.find("\"advice\": {\"tried\":true"), std::string::npos);
-  EXPECT_NE(json.out.find("heat at night, from closing to opening"), std::string::npos);
+  EXPECT_NE(json.out.find("heat outside the heated hours, nights and days off"), std::string::npos);
 }
 
 TEST(Run, WhatWouldHelpIsSaidOnce) {

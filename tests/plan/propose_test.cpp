@@ -103,25 +103,27 @@ TEST(Propose, AScuffWhereAWindowClosesWhileTheShopIs) {
   EXPECT_TRUE(says(why, "has to follow by Tue 12 Jan 0")) << testing::PrintToString(why);
 }
 
-/// Cold from closing to opening.
-class ColdNights : public climate::AirSource {
- public:
-  [[nodiscard]] climate::Air at(Instant t) const override {
-    const auto hour = (t - date::floor<date::days>(t)) / std::chrono::hours(1);
-    return hour >= 8 && hour < 17 ? climate::Air{Celsius(20), RelativeHumidity(0.4)} : climate::Air{Celsius(6), RelativeHumidity(0.95)};
-  }
-  [[nodiscard]] std::string describe(Units) const override { return "cold nights"; }
-};
+/// A shop that is heated while it is open.
+void cold_nights(Job& job) {
+  climate::HeatingRule rule;
+  rule.heated = {{Minutes(7 * 60), Minutes(17 * 60), Celsius(20)}};
+  rule.otherwise = Celsius(6);
+  rule.humidity = RelativeHumidity(0.4);
+  climate::KnownRoom room;
+  room.heating.rules = {rule};
+  job.air = [table = room.heating](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, Zone()); };
+  job.room = std::make_shared<const climate::KnownRoom>(room);
+}
 
 TEST(Propose, HeatAtNightWhereTheDayIsWarmEnough) {
   JobKnobs knobs;
   knobs.air = {Celsius(20), RelativeHumidity(0.4)};
   Job job = make_job(knobs);
   const Plan warm = make_plan(job, request);
-  job.air = [](Instant, Instant) { return std::make_unique<ColdNights>(); };
+  cold_nights(job);
   job.order.pieces[0].promised = *warm.pieces[0].ready_late.deliver + std::chrono::hours(4);
   const auto all = proposals(job);
-  EXPECT_TRUE(says(all, "heat at night, from closing to opening: ")) << testing::PrintToString(all);
+  EXPECT_TRUE(says(all, "heat outside the heated hours, nights and days off: ")) << testing::PrintToString(all);
 }
 
 // Promises a little too early for one person, and not for two.
@@ -153,7 +155,8 @@ TEST(Propose, TwoChangesWhereNoneIsEnough) {
   limit(best, Celsius(15), RelativeHumidity(0.9));
   const Plan plan = make_plan(best, request);
   ASSERT_TRUE(plan.ready);
-  for (OrderPiece& piece : job.order.pieces) piece.promised = *plan.ready + std::chrono::hours(4);
+  for (std::size_t p = 0; p < plan.pieces.size(); ++p)
+    job.order.pieces[p].promised = *plan.pieces[p].ready_late.deliver + std::chrono::hours(1);
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "or warmer, nights too; and ")) << testing::PrintToString(all);
 }

@@ -1,5 +1,8 @@
 // Heat and dry air.
 #include <algorithm>
+#include <array>
+#include <cmath>
+#include <set>
 
 #include <fmt/core.h>
 
@@ -12,7 +15,11 @@ namespace {
 
 using When = std::function<bool(Instant)>;
 
-/// The shop's air, warmed at times with its moisture in it to a temperature at least, and dried to a humidity at most.
+/// What a logger has read stays as it is.
+bool logged(climate::Origin origin) { return origin >= climate::Origin::log_temperature; }
+
+/// The shop's air, warmed at times to a temperature at least, and dried to a humidity at most. Its moisture stays in it, but a humidity that
+/// the shop file states stays as stated, as it does where the temperature beside it is changed in the file.
 class Conditioned : public climate::AirSource {
  public:
   Conditioned(std::unique_ptr<climate::AirSource> source, Celsius floor, RelativeHumidity ceiling, When when)
@@ -27,8 +34,12 @@ class Conditioned : public climate::AirSource {
 
  private:
   [[nodiscard]] climate::Air conditioned(climate::Air air, Instant t) const {
-    if (!when_(t)) return air;
-    if (air.temperature < floor_) air = {floor_, climate::relative_humidity(floor_, climate::humidity_ratio(air))};
+    const climate::Origin origin = source_->origin(t);
+    if (logged(origin) || !when_(t)) return air;
+    if (air.temperature < floor_) {
+      const bool stated = origin == climate::Origin::constant || origin == climate::Origin::timetable;
+      air = {floor_, stated ? air.humidity : climate::relative_humidity(floor_, climate::humidity_ratio(air))};
+    }
     air.humidity = std::min(air.humidity, ceiling_);
     return air;
   }
@@ -68,39 +79,68 @@ void condition(Job& job, Celsius floor, RelativeHumidity ceiling, const When& wh
   };
 }
 
-/// From closing to opening, and on days when nobody works.
-bool closed_for_the_night(const shop::Shop& shop, Instant t) {
-  const LocalTime local = shop.zone.to_local(t);
-  const LocalDay day = day_of(local);
-  if (std::find(shop.closed.begin(), shop.closed.end(), day) != shop.closed.end()) return true;
-  std::optional<Minutes> opens, closes;
-  for (const shop::Shift& shift : shop.week) {
-    if (shift.day != weekday(day)) continue;
-    opens = std::min(opens.value_or(shift.from), shift.from);
-    closes = std::max(closes.value_or(shift.until), shift.until);
+/// The warmest of the heated hours; none where no hour is heated.
+std::optional<Celsius> warmest_heated(const Job& job) {
+  std::optional<Celsius> warmest;
+  if (!job.room) return warmest;
+  for (const climate::HeatingRule& rule : job.room->heating.rules) {
+    for (const climate::HeatedHours& hours : rule.heated) warmest = std::max(warmest.value_or(hours.set_point), hours.set_point);
   }
-  return !opens || local - day < *opens || local - day >= *closes;
+  return warmest;
 }
 
-/// The coldest by night, and by day.
-std::pair<Celsius, Celsius> coldest(const Job& job, const Plan& plan) {
-  std::pair<Celsius, Celsius> result{Celsius(100), Celsius(100)};
+bool is_heated(const climate::HeatingRule& rule, LocalTime t) {
+  const auto clock = t - day_of(t);
+  return std::any_of(rule.heated.begin(), rule.heated.end(),
+                     [clock](const climate::HeatedHours& hours) { return hours.from <= clock && clock < hours.until; });
+}
+
+/// The coldest of the heated hours, or of all where none is heated, and of the others.
+struct Coldest {
+  Celsius heated{100}, otherwise{100};
+};
+Coldest coldest(const Job& job, const Plan& plan) {
+  const bool nights = warmest_heated(job).has_value();
+  Coldest result;
   for (const climate::AirRow& row : plan.air.rows()) {
-    Celsius& least = closed_for_the_night(job.shop, row.from) ? result.first : result.second;
+    const LocalTime local = job.shop.zone.to_local(row.from);
+    const climate::HeatingRule* rule = nights ? job.room->heating.on(day_of(local)) : nullptr;
+    Celsius& least = !nights || (rule != nullptr && is_heated(*rule, local)) ? result.heated : result.otherwise;
     least = std::min(least, row.air.temperature);
   }
   return result;
 }
 
+/// As the key "night" counts: on the days that the timetable speaks of, outside their heated hours.
+When outside_heated_hours(const Job& job) {
+  return [heating = job.room->heating, zone = job.shop.zone](Instant t) {
+    const LocalTime local = zone.to_local(t);
+    const climate::HeatingRule* rule = heating.on(day_of(local));
+    return rule != nullptr && !is_heated(*rule, local);
+  };
+}
+
 Change warm_at_night(const Job& job, Celsius floor) {
-  const auto at_night = [shop = job.shop](Instant t) { return closed_for_the_night(shop, t); };
-  return change([floor, at_night](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), at_night); },
-                fmt::format("heat at night, from closing to opening: {} or warmer", format_temperature(floor, job.shop.units)));
+  if (has_room(job)) return heated_at_night(job, floor);
+  return change([floor, when = outside_heated_hours(job)](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), when); },
+                at_night_words(job, floor));
 }
 
 Change warm_throughout(const Job& job, Celsius floor) {
-  return change([floor](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); },
-                fmt::format("keep the shop at {} or warmer, nights too", format_temperature(floor, job.shop.units)));
+  if (has_room(job)) return heated_throughout(job, floor);
+  return change([floor](Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); }, throughout_words(job, floor));
+}
+
+double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 9 / 5 + 32 : t.value(); }
+Celsius from_degrees(double value, Units units) { return Celsius(units == Units::us ? (value - 32) * 5 / 9 : value); }
+
+/// Whole degrees in the shop's units, so that what is told is what was reckoned; the last of them at night as warm as by day.
+std::set<Celsius> floors(Units units, const std::optional<Celsius>& by_day) {
+  std::set<Celsius> result;
+  const auto whole = units == Units::us ? std::array{50, 55, 60, 65, 68, 72} : std::array{10, 13, 16, 18, 20, 22};
+  for (const int value : whole) result.insert(from_degrees(value, units));
+  if (by_day) result.insert(from_degrees(std::floor(degrees(*by_day, units) + 1e-9), units));
+  return result;
 }
 
 Change dried(RelativeHumidity ceiling) {
@@ -111,14 +151,13 @@ Change dried(RelativeHumidity ceiling) {
 }  // namespace
 
 Lever warmth(const Job& job, const Plan& plan, Heated heated) {
-  const auto [night, day] = coldest(job, plan);
+  const Coldest least = coldest(job, plan);
+  const std::optional<Celsius> warmest = warmest_heated(job);
   Lever lever;
-  for (const double degrees : {10, 13, 16, 18, 20, 22}) {
-    const Celsius floor(degrees);
-    if (floor > night && heated != Heated::throughout)
-      lever.push_back(has_heater(job) ? heater_at_night(job, floor) : warm_at_night(job, floor));
-    if (floor > day && heated != Heated::at_night)
-      lever.push_back(has_heater(job) ? heater_throughout(job, floor) : warm_throughout(job, floor));
+  for (const Celsius floor : floors(job.shop.units, warmest)) {
+    const bool at_night = warmest && floor <= *warmest && floor > least.otherwise;
+    if (at_night && heated != Heated::throughout) lever.push_back(warm_at_night(job, floor));
+    if (floor > least.heated && heated != Heated::at_night) lever.push_back(warm_throughout(job, floor));
   }
   return lever;
 }

@@ -49,14 +49,20 @@ std::optional<Hours> drying_time(const finish::Product& product) {
   return hours[finish::Stage::recoat] ? hours[finish::Stage::recoat] : hours[finish::Stage::pack];
 }
 
-void replace(Job& job, const std::set<std::string>& schedules, const std::string& product, const std::string& other) {
-  for (const std::string& id : schedules) {
-    const auto schedule = job.catalogue.schedules.find(id);
+/// What thins the one does not thin the other, where it has another base.
+void put_on(finish::Step& step, const finish::Product& product, const finish::Product& other) {
+  step.product = other.id;
+  if (step.method && !other.work_rates.contains(*step.method)) step.method.reset();
+  if (other.base != product.base) step.thinner_share = 0;
+}
+
+void replace(Job& job, const std::set<std::string>& schedules, const std::string& id, const std::string& other) {
+  const finish::Catalogue& known = job.catalogue;
+  for (const std::string& name : schedules) {
+    const auto schedule = job.catalogue.schedules.find(name);
     if (schedule == job.catalogue.schedules.end()) continue;
     for (finish::Step& step : schedule->second.steps) {
-      if (step.product != product) continue;
-      step.product = other;
-      if (step.method && !job.catalogue.product(other)->work_rates.contains(*step.method)) step.method.reset();
+      if (step.product == id) put_on(step, *known.product(id), *known.product(other));
     }
   }
 }

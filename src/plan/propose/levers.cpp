@@ -123,7 +123,7 @@ Lever another_day(const Job& job) {
 Lever later_start(const Job& job, const Request& request) {
   Lever lever;
   for (const int wait : {1, 2, 3, 5, 7, 10, 14, 21, 28}) {
-    const Instant later = request.from + date::days(wait);
+    const Instant later = job.shop.zone.to_instant(job.shop.zone.to_local(request.from) + date::days(wait));
     lever.push_back(change(
         [later](Job& other, Instant& from) {
           from = later;

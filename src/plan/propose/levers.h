@@ -21,16 +21,19 @@ using Lever = std::vector<Change>;
 
 /// A scuff where a recoat window closes and nothing makes a missed one good.
 [[nodiscard]] std::vector<Lever> scuffs(const Job&);
-/// Heat, at night alone or all day, and drier air: by what the shop has, where its file says that; else as if it could be had.
+/// Heat, outside the heated hours or all day, up to what they are heated to, and drier air: as the keys of the shop file would have it. What
+/// a logger has read stays as it is.
 enum class Heated { at_night, throughout, either };
 [[nodiscard]] Lever warmth(const Job&, const Plan&, Heated = Heated::either);
 [[nodiscard]] Lever dryness(const Job&, const Plan&);
-/// The same by the shop's own heater, within what it can do, and by a dehumidifier in its room: its own, or one that is large enough. None
-/// where that is already set so dry.
-[[nodiscard]] bool has_heater(const Job&);
+[[nodiscard]] std::string at_night_words(const Job&, Celsius);
+[[nodiscard]] std::string throughout_words(const Job&, Celsius);
+/// The same where outdoor air comes through a room: by its heater, within what it can do where that is told, and by a dehumidifier, its own,
+/// or one that is large enough. None where that is already set so dry.
+[[nodiscard]] bool has_room(const Job&);
 [[nodiscard]] bool has_moisture(const Job&);
-[[nodiscard]] Change heater_at_night(const Job&, Celsius);
-[[nodiscard]] Change heater_throughout(const Job&, Celsius);
+[[nodiscard]] Change heated_at_night(const Job&, Celsius);
+[[nodiscard]] Change heated_throughout(const Job&, Celsius);
 [[nodiscard]] std::optional<Change> dehumidifier_at(const Job&, RelativeHumidity);
 /// 23 °C or warmer and 30 to 50 % RH at all hours: the reference air, or what dries faster without being unusual.
 [[nodiscard]] Change good_air();

@@ -1,4 +1,4 @@
-// What the shop's own heater and dehumidifier can do: the room is reckoned anew with other settings.
+// What heat and a dehumidifier do in the shop's room, within what they can: it is reckoned anew with other settings.
 #include <algorithm>
 
 #include <fmt/core.h>
@@ -12,9 +12,10 @@ namespace {
 using climate::KnownRoom;
 using climate::Timetable;
 
-/// No rule counts for less than the first.
-void hold_at_night(Timetable& timetable, Celsius floor) {
+/// On days without a rule, too: no rule counts for less than the first.
+void hold_at_night(KnownRoom& room, Celsius floor) {
   const auto raised = [floor](std::optional<Celsius> set) { return std::max(set.value_or(floor), floor); };
+  Timetable& timetable = room.heating;
   if (timetable.night) timetable.night = raised(timetable.night);
   for (climate::HeatingRule& rule : timetable.rules) rule.otherwise = raised(rule.otherwise);
   climate::HeatingRule other_days;
@@ -22,9 +23,9 @@ void hold_at_night(Timetable& timetable, Celsius floor) {
   timetable.rules.insert(timetable.rules.begin(), std::move(other_days));
 }
 
-void hold_throughout(Timetable& timetable, Celsius floor) {
-  hold_at_night(timetable, floor);
-  for (climate::HeatingRule& rule : timetable.rules) {
+void hold_throughout(KnownRoom& room, Celsius floor) {
+  hold_at_night(room, floor);
+  for (climate::HeatingRule& rule : room.heating.rules) {
     for (climate::HeatedHours& hours : rule.heated) hours.set_point = std::max(hours.set_point, floor);
   }
 }
@@ -42,14 +43,27 @@ std::function<void(Job&, Instant&)> in_room(ChangeRoom change_room) {
 
 bool until_ready(const Plan& plan, const climate::AirRow& row) { return row.from >= plan.from && plan.ready && row.from < *plan.ready; }
 
-/// A heater that is too small for it.
-std::string falls_to(const Plan& plan, Celsius floor) {
+/// A heater that is too small for what it is set to.
+std::string falls_to(const Plan& plan, const Timetable& heating, Celsius floor) {
   constexpr Kelvins noticed{1};
   Celsius coldest = floor;
   for (const climate::AirRow& row : plan.air.rows()) {
-    if (until_ready(plan, row)) coldest = std::min(coldest, row.air.temperature);
+    const auto set_point = heating.set_point(plan.shop.zone.to_local(row.from));
+    const bool set = set_point && *set_point >= floor && row.origin == climate::Origin::weather;
+    if (until_ready(plan, row) && set) coldest = std::min(coldest, row.air.temperature);
   }
   return floor - coldest > noticed ? fmt::format("; the shop still falls to {}", format_temperature(coldest, plan.shop.units)) : "";
+}
+
+using Hold = void (*)(KnownRoom&, Celsius);
+
+Change held(const Job& job, Celsius floor, Hold hold, std::string words) {
+  KnownRoom room = *job.room;
+  hold(room, floor);
+  return {in_room([floor, hold](KnownRoom& other) { hold(other, floor); }),
+          [words = std::move(words), heating = std::move(room.heating), floor](const Plan& plan) {
+            return words + falls_to(plan, heating, floor);
+          }};
 }
 
 /// The most water that is taken out in 24 h.
@@ -73,24 +87,26 @@ std::string takes_out(const Plan& plan) {
 
 }  // namespace
 
-bool has_heater(const Job& job) { return job.air_in && job.room && job.room->room.heater; }
-bool has_moisture(const Job& job) { return job.air_in && job.room && job.room->room.moisture; }
+bool has_room(const Job& job) { return job.air_in && job.room; }
+bool has_moisture(const Job& job) { return has_room(job) && job.room->room.moisture; }
 
-Change heater_at_night(const Job& job, Celsius floor) {
-  const std::string words =
-      fmt::format("set the heater to {} outside its hours, nights and days off", format_temperature(floor, job.shop.units));
-  return {in_room([floor](KnownRoom& room) { hold_at_night(room.heating, floor); }),
-          [words, floor](const Plan& plan) { return words + falls_to(plan, floor); }};
+std::string at_night_words(const Job& job, Celsius floor) {
+  const std::string degrees = format_temperature(floor, job.shop.units);
+  if (job.room && job.room->room.heater) return fmt::format("set the heater to {} outside its hours, nights and days off", degrees);
+  return fmt::format("heat outside the heated hours, nights and days off: {} or warmer", degrees);
 }
 
-Change heater_throughout(const Job& job, Celsius floor) {
-  const std::string words = fmt::format("set the heater to {} or more at all hours", format_temperature(floor, job.shop.units));
-  return {in_room([floor](KnownRoom& room) { hold_throughout(room.heating, floor); }),
-          [words, floor](const Plan& plan) { return words + falls_to(plan, floor); }};
+std::string throughout_words(const Job& job, Celsius floor) {
+  const std::string degrees = format_temperature(floor, job.shop.units);
+  if (job.room && job.room->room.heater) return fmt::format("set the heater to {} or more at all hours", degrees);
+  return fmt::format("keep the shop at {} or warmer, nights too", degrees);
 }
+
+Change heated_at_night(const Job& job, Celsius floor) { return held(job, floor, hold_at_night, at_night_words(job, floor)); }
+Change heated_throughout(const Job& job, Celsius floor) { return held(job, floor, hold_throughout, throughout_words(job, floor)); }
 
 std::optional<Change> dehumidifier_at(const Job& job, RelativeHumidity humidity) {
-  constexpr KilogramsPerHour any_size{1000};
+  constexpr KilogramsPerHour any_size{100};  // the most that the shop file takes
   const auto& has = job.room->room.moisture->dehumidifier;
   if (has && has->set_point <= humidity) return std::nullopt;
   const climate::Dehumidifier set{humidity, has ? has->capacity : any_size};

@@ -1,0 +1,185 @@
+// What advice says comes true: each change that a plan advises, set by hand in the files' own words, is ready when the advice says.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <map>
+#include <nlohmann/json.hpp>
+#include <regex>
+
+#include "cli/run.h"
+#include "tests/support/source_dir.h"
+
+namespace coatday::cli {
+namespace {
+
+using Json = nlohmann::json;
+using Words = std::vector<std::string>;
+
+const std::string head = R"(shop: cold shop
+time zone: America/Chicago
+currency: EUR
+hours: {mon-fri: "08:00-12:00, 13:00-17:00"}
+methods: [brush, pad, wipe]
+drying places:
+  - {name: trestle, kind: points, count: 4}
+own finishes: [own.yaml]
+)";
+/// Three coats of varnish as shipped, with the water-based clear in its place.
+const std::string own = R"(schedules:
+  clear-as-varnish:
+    name: clear in place of varnish
+    suits: wood
+    use: this test
+    source: invented
+    steps:
+      - {step: sand to 150, kind: prepare, grit: 150, rate: 3 m2/h, dusty: yes}
+      - {step: sand to 180, kind: prepare, grit: 180, rate: 5 m2/h, dusty: yes}
+      - {step: thinned seal coat, kind: seal, product: water-clear}
+      - {step: scuff 1, kind: scuff, grit: 320, rate: 8 m2/h, dusty: yes}
+      - {step: varnish 2, kind: topcoat, product: water-clear}
+      - {step: scuff 2, kind: scuff, grit: 320, rate: 8 m2/h, dusty: yes}
+      - {step: varnish 3, kind: topcoat, product: water-clear}
+)";
+
+struct Case {
+  std::string name;
+  std::string air;
+  std::string schedule;
+  std::string units = "metric";
+  Words advised;  ///< how each change begins that is to be told, at least
+};
+void PrintTo(const Case& one, std::ostream* out) { *out << one.name; }
+
+World world(const Case& one) {
+  const std::string order =
+      "order: shelf\nshop: shop.yaml\nstart: 2027-01-11 08:00\npieces:\n  - piece: shelf\n    species: walnut-black\n    schedule: " +
+      one.schedule + "\n    parts:\n      - {part: board, shape: board, length: 900 mm, width: 250 mm, thickness: 20 mm}\n";
+  const std::map<std::string, std::string> files{
+      {"order.yaml", order}, {"own.yaml", own}, {"shop.yaml", head + "units: " + one.units + "\nair:\n" + one.air}};
+  World w;
+  w.read = [files](const std::filesystem::path& path) -> std::optional<std::string> {
+    const auto file = files.find(path.filename().string());
+    if (file != files.end()) return file->second;
+    const std::filesystem::path climate = std::filesystem::path(source_dir()) / "samples/climate" / path.filename();
+    return input::read_from_disk()(path.extension() == ".csv" ? climate : path);
+  };
+  w.schedules = source_dir() + "/schedules";
+  return w;
+}
+
+Json json(const Case& one, Words words) {
+  words.insert(words.end(), {"--format", "json"});
+  const Outcome outcome = run(words, world(one));
+  EXPECT_EQ(outcome.status, done) << outcome.err << outcome.out;
+  return Json::parse(outcome.out);
+}
+
+std::string first(const std::string& text, const std::string& pattern) {
+  std::smatch found;
+  return std::regex_search(text, found, std::regex(pattern)) ? found.str() : "";
+}
+
+/// The keys of the shop and the order that say the same as the advice; none where it has other words.
+Words keys(const Case& one, const Json& help) {
+  const std::string change = help["change"], start = help["start"];
+  const std::string degrees = first(change, "[0-9]+ °[CF]"), percent = first(change, "[0-9]+ %");
+  const bool constant = one.air.find("  constant:") != std::string::npos;
+  if (change.starts_with("start on ")) return {"start=" + start.substr(0, 10) + " " + start.substr(11, 5)};
+  if (change.starts_with("water-based clear in place of oil varnish, as many coats")) return {"pieces.shelf.schedule=clear-as-varnish"};
+  if (change.starts_with("keep the shop's air at ")) return {(constant ? "air.constant.humidity=" : "air.timetable.1.humidity=") + percent};
+  if (change.starts_with("set the dehumidifier to ")) return {"air.dehumidifier.set point=" + percent};
+  if (change.starts_with("a dehumidifier set to ")) return {"air.dehumidifier={set point: " + percent + ", removes: 2400 l/day}"};
+  if (change.find("outside") != std::string::npos) return {"air.night=" + degrees};
+  if (!change.starts_with("keep the shop at ") && !change.starts_with("set the heater to ")) return {};
+  if (constant) return {"air.constant.temperature=" + degrees};
+  return {"air.night=" + degrees, "air.timetable.1.heated=07:00-17:00 at " + degrees};
+}
+
+std::string ready(const Json& side) { return side["pieces"][0]["ready_late_side"]["deliver"]; }
+
+class Advised : public testing::TestWithParam<Case> {};
+
+TEST_P(Advised, ComesTrueWhereItIsSetByHand) {
+  const Case& one = GetParam();
+  const Json plan = json(one, {"plan", "order.yaml"});
+  const Json& advice = plan["advice"];
+  ASSERT_TRUE(advice["tried"].get<bool>());
+  for (const std::string& begins : one.advised) {
+    const bool told = std::any_of(advice["helps"].begin(), advice["helps"].end(),
+                                  [&](const Json& help) { return help["change"].get<std::string>().starts_with(begins); });
+    EXPECT_TRUE(told) << begins << "\n" << advice.dump(1);
+  }
+  for (const Json& help : advice["helps"]) {
+    const std::string change = help["change"];
+    const Words set = keys(one, help);
+    ASSERT_FALSE(set.empty()) << "no key says: " << change;
+    Words words{"what-if", "order.yaml"};
+    for (const std::string& key : set) words.insert(words.end(), {"--set", key});
+    const Json both = json(one, words);
+    EXPECT_EQ(ready(both["before"]), ready(plan));
+    EXPECT_EQ(ready(both["after"]), help["ready_late_side"].get<std::string>()) << change << "\n" << testing::PrintToString(set);
+    EXPECT_EQ(both["after"]["from"], help["start"]) << change;
+    const bool bought = both["before"]["purchase"] != both["after"]["purchase"];
+    EXPECT_TRUE(bought || help["buy"].empty()) << change;
+  }
+}
+
+const std::string outdoors = "  outdoors: chicago.csv\n  time constant: 12 h\n";
+const std::string heated = "  timetable:\n    - {heated: 07:00-17:00 at 18 °C, otherwise: 10 °C";
+const std::string moist = "  volume: 150 m3\n  air changes: 0.4\n  moisture gain: 650 g/h\n";
+
+INSTANTIATE_TEST_SUITE_P(
+    All, Advised,
+    testing::Values(
+        Case{"constant",
+             "  constant: {temperature: 15 °C, humidity: 45 %}\n",
+             "oil-varnish-three-coats",
+             "metric",
+             {"keep the shop at 22 °C", "water-based clear"}},
+        Case{"damp",
+             "  constant: {temperature: 20 °C, humidity: 75 %}\n",
+             "water-clear-three-coats",
+             "metric",
+             {"keep the shop's air at 40 % RH"}},
+        Case{"damp_timetable",
+             "  timetable:\n    - {heated: 07:00-17:00 at 20 °C, otherwise: 19 °C, humidity: 75 %}\n",
+             "water-clear-three-coats",
+             "metric",
+             {"keep the shop's air at 40 % RH"}},
+        Case{"timetable",
+             heated + ", humidity: 50 %}\n",
+             "oil-varnish-three-coats",
+             "metric",
+             {"keep the shop at 22 °C", "heat outside the heated hours", "water-based"}},
+        Case{"us_units",
+             heated + ", humidity: 50 %}\n",
+             "water-clear-three-coats",
+             "us",
+             {"heat outside the heated hours, nights and days off: 64 °F"}},
+        Case{"outdoors", outdoors + heated + "}\n", "oil-varnish-three-coats", "metric", {"keep the shop at 22 °C", "heat outside"}},
+        Case{"heater",
+             outdoors + "  heater: {lifts: 30 K, power: 12 kW}\n  energy price: 0.15\n" + heated + "}\n",
+             "oil-varnish-three-coats",
+             "us",
+             {"set the heater to 72 °F or more", "set the heater to 64 °F outside"}},
+        Case{"heater_off_at_night",
+             outdoors + "  heater: {lifts: 30 K}\n  timetable:\n    - {days: mon-fri, heated: 07:00-17:00 at 18 °C}\n",
+             "water-clear-three-coats",
+             "metric",
+             {"set the heater to 18 °C outside", "start on"}},
+        Case{"a_dehumidifier",
+             outdoors + moist + "  timetable:\n    - {heated: 07:00-17:00 at 22 °C, otherwise: 20 °C}\n",
+             "water-clear-three-coats",
+             "metric",
+             {"a dehumidifier set to 40 %"}},
+        Case{"its_dehumidifier",
+             outdoors + moist +
+                 "  dehumidifier: {set point: 70 %, removes: 20 l/day}\n  timetable:\n    - {heated: 07:00-17:00 at 22 °C, otherwise: 20 "
+                 "°C}\n",
+             "water-clear-three-coats",
+             "metric",
+             {"set the dehumidifier to 40 %"}}),
+    [](const auto& instance) { return instance.param.name; });
+
+}  // namespace
+}  // namespace coatday::cli
