@@ -23,19 +23,29 @@ RoomWork& RoomWork::operator+=(const RoomWork& other) {
 
 AirSeries::AirSeries(const AirSource& source, Instant from, Instant until) {
   const Instant first = row_start(from);
-  std::vector<AirRow> rows;
-  if (until > first) rows.reserve(static_cast<std::size_t>((until - first) / step) + 1);
+  Known known;
+  if (until > first) known.rows.reserve(static_cast<std::size_t>((until - first) / step) + 1);
   for (Instant t = first; t < until; t += step) {
     const Air air = source.mean(t, t + step);
-    rows.push_back({t, air, dew_point(air), source.origin(t + step / 2), source.work(t, t + step)});
+    known.rows.push_back({t, air, dew_point(air), source.origin(t + step / 2)});
+    const std::optional<RoomWork> work = source.work(t, t + step);
+    if (!work && known.works.empty()) continue;
+    known.works.resize(known.rows.size());
+    known.works.back() = work;
   }
-  *this = AirSeries(std::move(rows));
+  known_ = std::make_shared<const Known>(std::move(known));
 }
 
 AirSeries AirSeries::since(Instant from) const {
   if (from >= end()) return {};
-  const auto first = index(from);
-  return first == 0 ? *this : AirSeries({rows_->begin() + static_cast<std::ptrdiff_t>(first), rows_->end()});
+  AirSeries later = *this;
+  later.first_ += index(from);
+  return later;
+}
+
+std::optional<RoomWork> AirSeries::work(std::size_t row) const {
+  const std::size_t among = first_ + row;
+  return known_ && among < known_->works.size() ? known_->works[among] : std::nullopt;
 }
 
 std::size_t AirSeries::index(Instant t) const {

@@ -65,7 +65,6 @@ struct AirRow {
   Air air;
   Celsius dew_point;
   Origin origin = Origin::constant;
-  std::optional<RoomWork> work{};
 };
 
 /// The air as the whole program sees it: rows of equal length, constant within a row, so that every integral over it is exact and
@@ -79,15 +78,19 @@ class AirSeries {
   /// mean over it, whose humidity must be > 0, and the origin of its middle. Throws what the source throws.
   AirSeries(const AirSource& source, Instant from, Instant until);
   /// Rows that are already known, each `step` after the one before.
-  explicit AirSeries(std::vector<AirRow> rows) : rows_(std::make_shared<const std::vector<AirRow>>(std::move(rows))) {}
+  explicit AirSeries(std::vector<AirRow> rows) : known_(std::make_shared<const Known>(Known{std::move(rows), {}})) {}
 
-  /// The rows from the one that holds `from`, which must not lie before the series.
+  /// The rows from the one that holds `from`, which must not lie before the series. They are shared, too.
   [[nodiscard]] AirSeries since(Instant from) const;
 
   /// Start of the row that holds `t`: rows begin on the hour and half hour of UTC.
   [[nodiscard]] static Instant row_start(Instant t) { return std::chrono::floor<std::chrono::duration<std::int64_t, std::ratio<1800>>>(t); }
 
-  [[nodiscard]] std::span<const AirRow> rows() const { return rows_ ? std::span<const AirRow>(*rows_) : std::span<const AirRow>(); }
+  [[nodiscard]] std::span<const AirRow> rows() const {
+    return known_ ? std::span(known_->rows).subspan(first_) : std::span<const AirRow>();
+  }
+  /// What the room did in that row; none where the source does not come from that.
+  [[nodiscard]] std::optional<RoomWork> work(std::size_t row) const;
   [[nodiscard]] Instant begin() const { return rows().empty() ? Instant{} : rows().front().from; }
   [[nodiscard]] Instant end() const { return rows().empty() ? Instant{} : rows().back().from + step; }
   /// Index of the row that holds `t`; throws std::out_of_range outside the series.
@@ -95,7 +98,12 @@ class AirSeries {
   [[nodiscard]] const AirRow& at(Instant t) const { return rows()[index(t)]; }
 
  private:
-  std::shared_ptr<const std::vector<AirRow>> rows_;  // null: none
+  struct Known {
+    std::vector<AirRow> rows;
+    std::vector<std::optional<RoomWork>> works;  // by row; empty: none is known
+  };
+  std::shared_ptr<const Known> known_;  // null: none
+  std::size_t first_ = 0;               // of these rows among the known
 };
 
 }  // namespace coatday::climate

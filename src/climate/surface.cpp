@@ -42,7 +42,10 @@ Surface::Surface(const AirSeries& air, const std::vector<Pascals>& vapour, Hours
   const double over_row = left(AirSeries::step, time_constant);
   // Mean over a row of a difference that is 1 at its start.
   const double mean = time_constant / Hours(AirSeries::step) * (1 - over_row);
+  room_ = air.since(from);
   std::vector<AirRow> rows;
+  rows.reserve(room_.rows().size());
+  at_rows_.reserve(room_.rows().size() + 1);
   Celsius surface = air.rows().empty() ? Celsius() : air.rows().front().air.temperature;
   for (std::size_t r = 0; r < air.rows().size(); ++r) {
     const AirRow& row = air.rows()[r];
@@ -52,7 +55,6 @@ Surface::Surface(const AirSeries& air, const std::vector<Pascals>& vapour, Hours
     if (row.from >= begin) {
       rows.push_back(time_constant > Hours(0) ? at_surface(row, vapour[r], room + behind * mean) : row);
       at_rows_.push_back(surface);
-      room_.push_back(room);
     }
     surface = room + behind * over_row;
   }
@@ -62,7 +64,8 @@ Surface::Surface(const AirSeries& air, const std::vector<Pascals>& vapour, Hours
 
 Celsius Surface::at(Instant t) const {
   const std::size_t row = air_.index(t);
-  return room_[row] + (at_rows_[row] - room_[row]) * left(t - air_.rows()[row].from, time_constant_);
+  const Celsius room = room_.rows()[row].air.temperature;
+  return room + (at_rows_[row] - room) * left(t - air_.rows()[row].from, time_constant_);
 }
 
 Instant Surface::warm(Instant t, Celsius from) const {

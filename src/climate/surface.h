@@ -47,7 +47,7 @@ class Surface {
   Hours time_constant_{0};
   AirSeries air_;
   std::vector<Celsius> at_rows_;
-  std::vector<Celsius> room_;
+  AirSeries room_;
 };
 
 }  // namespace coatday::climate

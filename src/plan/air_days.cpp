@@ -47,8 +47,9 @@ AirDay air_day(const Job& job, const AirForecast& all, LocalDay day, std::size_t
     widen(humidity, row.air.humidity.value());
     widen(dew_point, row.dew_point.value());
     if (row.air.humidity >= RelativeHumidity(1)) result.saturated += AirSeries::step;
-    if (row.work && job.room && job.room->room.moisture)
-      result.condensed = result.condensed.value_or(Litres(0)) + Litres(row.work->condensed.value());
+    const auto work = all.air.work(r);
+    if (work && job.room && job.room->room.moisture)
+      result.condensed = result.condensed.value_or(Litres(0)) + Litres(work->condensed.value());
   }
   result.humidity = humidity.value_or(Range{});
   result.dew_point = dew_point.value_or(Range{});

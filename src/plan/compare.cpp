@@ -45,10 +45,12 @@ void compare_air(const Plan& before, const Plan& after, Comparison& result) {
 std::optional<Heat> heat_used(const Plan& plan, Instant from, Instant until) {
   if (!plan.shop.heating) return std::nullopt;
   Hours full_output{0};
-  for (const climate::AirRow& row : plan.air.rows()) {
-    if (row.from < from || row.from >= until) continue;
-    if (!row.work) return std::nullopt;
-    full_output += row.work->heating;
+  for (std::size_t r = 0; r < plan.air.rows().size(); ++r) {
+    const Instant at = plan.air.rows()[r].from;
+    if (at < from || at >= until) continue;
+    const auto work = plan.air.work(r);
+    if (!work) return std::nullopt;
+    full_output += work->heating;
   }
   Heat heat{plan.shop.heating->power.value() * full_output.count(), {}};
   if (plan.shop.heating->energy) heat.cost = *plan.shop.heating->energy * heat.kilowatt_hours;

@@ -51,10 +51,10 @@ Json row_json(const plan::Job& job, const plan::AirForecast& all, std::size_t r)
            {"source", climate::word(row.origin)},
            {"working", static_cast<bool>(all.working[r])},
            {"may_go_on", may}};
-  if (row.work) {
-    out["heater_h"] = job.room && job.room->room.heater ? Json(row.work->heating.count()) : Json();
-    out["removed_kg"] = row.work->removed.value();
-    out["condensed_kg"] = row.work->condensed.value();
+  if (const auto work = all.air.work(r)) {
+    out["heater_h"] = job.room && job.room->room.heater ? Json(work->heating.count()) : Json();
+    out["removed_kg"] = work->removed.value();
+    out["condensed_kg"] = work->condensed.value();
   }
   return out;
 }

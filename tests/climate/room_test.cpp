@@ -196,7 +196,7 @@ TEST(RoomSteps, TellWhatTheHeaterAndTheDampDid) {
   const double leaves = 0.5 * mass * (saturated - humidity_ratio({Celsius(0), RelativeHumidity(0.9)}).value());
   EXPECT_NEAR(day.condensed.value(), 24 * (1.5 - leaves), 1e-3);
   const AirSeries series(air, monday, monday + hours(1));
-  EXPECT_NEAR(series.rows()[0].work->heating.count(), 1.0 / 6, 1e-6);
+  EXPECT_NEAR(series.work(0)->heating.count(), 1.0 / 6, 1e-6);
 }
 
 TEST(RoomSteps, RefuseWhatIsNoRoom) {

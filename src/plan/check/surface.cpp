@@ -67,22 +67,26 @@ Body::Body(const climate::AirSeries& air, Hours time_constant, Instant begin) {
     keeps_ = (1 - half) / (1 + half);
     takes_ = 2 * half / (1 + half);
   }
+  // In a row the room keeps its temperature, so what becomes of one degree behind it becomes of all.
+  double left = 1, sum = 0;
+  for (int minute = 0; minute < minutes_a_row; ++minute) {
+    const double after = next(left, 0);
+    sum += left + after;
+    left = after;
+  }
+  const double mean = sum / (2 * minutes_a_row);
   double body = air.rows().empty() ? 0 : air.rows().front().air.temperature.value();
   begin_ = climate::AirSeries::row_start(begin);
   for (const climate::AirRow& row : air.rows()) {
     const double room = row.air.temperature.value();
     if (!lags) body = room;
-    const double before = body;
-    double sum = 0;
-    for (int minute = 0; minute < minutes_a_row; ++minute) {
-      const double after = next(body, room);
-      sum += body + after;
-      body = after;
+    const double behind = body - room;
+    if (row.from >= begin) {
+      at_rows_.push_back(body);
+      room_.push_back(room);
+      means_.emplace_back(room + behind * mean);
     }
-    if (row.from < begin) continue;
-    at_rows_.push_back(before);
-    room_.push_back(room);
-    means_.emplace_back(sum / (2 * minutes_a_row));
+    body = room + behind * left;
   }
   at_rows_.push_back(body);
 }

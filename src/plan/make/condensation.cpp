@@ -10,8 +10,10 @@ void write_condensation(Plan& plan) {
   Instant end = plan.from;
   for (const Event& event : plan.events) end = std::max(end, event.end);
   climate::RoomWork work;
-  for (const climate::AirRow& row : plan.air.rows())
-    if (row.work && row.from >= plan.from && row.from < end) work += *row.work;
+  for (std::size_t r = 0; r < plan.air.rows().size(); ++r) {
+    const Instant from = plan.air.rows()[r].from;
+    if (from >= plan.from && from < end) work += plan.air.work(r).value_or(climate::RoomWork{});
+  }
   if (work.condensing <= Hours(0)) return;
   plan.findings.push_back({"condensation",
                            Severity::warning,

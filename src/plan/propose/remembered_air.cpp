@@ -22,21 +22,18 @@ class RememberedAir final : public climate::AirSource {
 
   [[nodiscard]] Air at(Instant t) const override { return kept_->source->at(t); }
   [[nodiscard]] Air mean(Instant from, Instant until) const override {
-    const climate::AirRow* known = row(from, until);
-    return known != nullptr ? known->air : kept_->source->mean(from, until);
+    return has_row(from, until) ? kept_->rows.at(from).air : kept_->source->mean(from, until);
   }
   [[nodiscard]] climate::Origin origin(Instant t) const override { return kept_->source->origin(t); }
   [[nodiscard]] std::optional<climate::RoomWork> work(Instant from, Instant until) const override {
-    const climate::AirRow* known = row(from, until);
-    return known != nullptr ? known->work : kept_->source->work(from, until);
+    return has_row(from, until) ? kept_->rows.work(kept_->rows.index(from)) : kept_->source->work(from, until);
   }
   [[nodiscard]] std::string describe(Units units) const override { return kept_->source->describe(units); }
 
  private:
-  [[nodiscard]] const climate::AirRow* row(Instant from, Instant until) const {
-    const AirSeries& rows = kept_->rows;
+  [[nodiscard]] bool has_row(Instant from, Instant until) const {
     const bool whole = from == AirSeries::row_start(from) && until == from + AirSeries::step;
-    return whole && from >= rows.begin() && from < rows.end() ? &rows.at(from) : nullptr;
+    return whole && from >= kept_->rows.begin() && from < kept_->rows.end();
   }
 
   std::shared_ptr<const Kept> kept_;

@@ -70,8 +70,8 @@ Change held(const Job& job, Celsius floor, Hold hold, std::string words) {
 Litres most_in_a_day(const Plan& plan) {
   constexpr std::size_t day = 48;
   std::vector<double> removed;
-  for (const climate::AirRow& row : plan.air.rows()) {
-    if (until_ready(plan, row)) removed.push_back(row.work ? row.work->removed.value() : 0);
+  for (std::size_t r = 0; r < plan.air.rows().size(); ++r) {
+    if (until_ready(plan, plan.air.rows()[r])) removed.push_back(plan.air.work(r).value_or(climate::RoomWork{}).removed.value());
   }
   double sum = 0, most = 0;
   for (std::size_t r = 0; r < removed.size(); ++r) {
