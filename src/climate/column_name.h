@@ -13,6 +13,12 @@ namespace coatday::climate {
 enum class Scale { celsius, fahrenheit };
 [[nodiscard]] Celsius celsius(double value, Scale);
 
+/// Humidities of which none is above this are fractions, not percent: sensors read a little above saturation, and no air is so dry for long.
+inline constexpr double most_of_a_fraction = 1.05;
+/// Temperatures whose middle is above this, in °C, are in °F: no shop is so warm, nor is the mean of a year anywhere (the highest known is
+/// about 35 °C, from memory).
+inline constexpr double warmest_middle = 40;
+
 class ColumnName {
  public:
   explicit ColumnName(std::string_view name);

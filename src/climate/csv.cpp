@@ -22,6 +22,15 @@ std::size_t character_size(std::string_view text, std::size_t at) {
   return size;
 }
 
+/// A character of UTF-8, or a byte that is none: Latin-1 where that has a letter or sign, else '?'.
+std::string printable_character(std::string_view character) {
+  const auto first = static_cast<unsigned char>(character[0]);
+  if (first < 0x20U || first == 0x7FU) return "?";
+  if (first < 0x80U || character.size() > 1) return std::string(character);
+  if (first < 0xA0U) return "?";
+  return {static_cast<char>(0xC0U | (first >> 6U)), static_cast<char>(0x80U | (first & 0x3FU))};
+}
+
 }  // namespace
 
 ReadError error_at(std::string_view text, std::size_t byte, std::string message) {
@@ -101,9 +110,9 @@ std::string_view trimmed(std::string_view text) {
   return text;
 }
 
-std::optional<double> decimal(std::string_view text, bool comma) {
+std::optional<double> decimal(std::string_view text) {
   std::string pointed;
-  if (comma && std::count(text.begin(), text.end(), ',') == 1) {
+  if (std::count(text.begin(), text.end(), ',') == 1) {
     pointed = text;
     pointed[text.find(',')] = '.';
     text = pointed;
@@ -115,17 +124,33 @@ std::optional<double> decimal(std::string_view text, bool comma) {
   return value;
 }
 
+std::string printable(std::string_view text) {
+  std::string result;
+  for (std::size_t i = 0; i < text.size();) {
+    const std::size_t size = std::max<std::size_t>(character_size(text, i), 1);
+    result += printable_character(text.substr(i, size));
+    i += size;
+  }
+  return result;
+}
+
 std::string shown(std::string_view text) {
   constexpr std::size_t longest = 40;
   std::string result = "'";
   for (std::size_t i = 0; i < text.size();) {
     if (result.size() > longest) return result + "…'";
-    const std::size_t size = character_size(text, i);
-    const bool control = static_cast<unsigned char>(text[i]) < 0x20U || text[i] == 0x7F;
-    result += size == 0 || control ? std::string_view("?") : text.substr(i, size);
-    i += std::max<std::size_t>(size, 1);
+    const std::size_t size = std::max<std::size_t>(character_size(text, i), 1);
+    result += printable_character(text.substr(i, size));
+    i += size;
   }
   return result + "'";
+}
+
+std::optional<ReadError> unreadable_lines(std::string_view text) {
+  if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return ReadError{1, 1, "the text is in UTF-16; expected UTF-8"};
+  const auto back = text.find('\r');
+  if (back == std::string_view::npos || text.find('\n') != std::string_view::npos) return std::nullopt;
+  return error_at(text, back, "a carriage return without a line feed; save the file with usual line ends");
 }
 
 }  // namespace coatday::climate

@@ -63,9 +63,13 @@ class CsvReader {
 
 /// Without blanks at its ends.
 [[nodiscard]] std::string_view trimmed(std::string_view);
-/// The whole text as a number, finite; a leading '+' is taken. `comma` says whether "20,5" is one.
-[[nodiscard]] std::optional<double> decimal(std::string_view, bool comma = false);
+/// The whole text as a number, finite; a leading '+' is taken, and a decimal comma.
+[[nodiscard]] std::optional<double> decimal(std::string_view);
+/// In UTF-8 without control characters; bytes that are not UTF-8 are read as Latin-1, the usual other one.
+[[nodiscard]] std::string printable(std::string_view);
 /// 'what was found', fit to print: short, one line, UTF-8.
 [[nodiscard]] std::string shown(std::string_view);
+/// Why the text cannot be read as lines, where it is in UTF-16 or its lines end in carriage returns alone.
+[[nodiscard]] std::optional<ReadError> unreadable_lines(std::string_view text);
 
 }  // namespace coatday::climate

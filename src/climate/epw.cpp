@@ -11,6 +11,8 @@ namespace {
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr int most_header_lines = 40;  // comments that were broken into lines
+constexpr std::array<std::string_view, 7> header_words{
+    "LOCATION,", "DESIGN CONDITIONS", "TYPICAL/EXTREME PERIODS", "GROUND TEMPERATURES", "HOLIDAYS/DAYLIGHT", "COMMENTS ", "DATA PERIODS"};
 
 enum Field : std::size_t { year = 0, month = 1, day = 2, hour = 3, minute = 4, dry_bulb = 6, humidity = 8, pressure = 9, needed = 10 };
 using Fields = std::array<std::string_view, needed>;
@@ -33,6 +35,11 @@ std::size_t split(std::string_view line, Fields& fields) {
   return count;
 }
 
+/// A line of data begins with a year, and has fields.
+bool is_record(std::string_view line) {
+  return !line.empty() && line.front() >= '0' && line.front() <= '9' && std::count(line.begin(), line.end(), ',') >= 5;
+}
+
 class Reader {
  public:
   explicit Reader(std::string_view text) : text_(text) {
@@ -40,8 +47,8 @@ class Reader {
   }
 
   tl::expected<WeatherYear, ReadError> read() {
-    read_header();
-    while (!error_ && next_line())
+    bool more = read_header();
+    for (; more && !error_; more = next_line())
       if (!line_.empty()) read_record();
     if (error_) return tl::unexpected(*std::move(error_));
     return records_.finish(altitude_, number_).map([&](WeatherYear&& year) {
@@ -61,17 +68,21 @@ class Reader {
     return true;
   }
 
-  void read_header() {
-    if (!next_line() || !starts_with_word(line_, "LOCATION,"))
-      return fail(line_, "expected the header line LOCATION with place, hours from UTC and elevation");
-    read_location();
-    for (int i = 1; i < most_header_lines; ++i)
-      if (error_ || !next_line() || starts_with_word(line_, "DATA PERIODS"))
-        break;
-      else if (starts_with_word(line_, "COMMENTS"))
-        records_.read_about(line_);
-    if (!error_ && !starts_with_word(line_, "DATA PERIODS"))
-      fail(line_, fmt::format("expected 8 header lines that end with DATA PERIODS; there is none in the first {} lines", number_));
+  /// Whether the first record is reached. The header's lines may stand in any order, and all may be left out but the first.
+  bool read_header() {
+    bool located = false;
+    bool more = next_line();
+    for (; more && number_ <= most_header_lines && !is_record(line_); more = next_line()) {
+      if (starts_with_word(line_, "COMMENTS")) records_.read_about(line_);
+      if (!starts_with_word(line_, "LOCATION,")) continue;
+      read_location();
+      located = true;
+    }
+    if (!located)
+      fail(line_, "no line LOCATION comes before the first record; expected one with place, hours from UTC and elevation");
+    else if (!more || !is_record(line_))
+      fail(line_, "no record follows the header; expected lines of 35 fields that begin with year, month, day, hour, minute");
+    return more;
   }
 
   void read_location() {
@@ -79,7 +90,7 @@ class Reader {
     const std::size_t count = split(line_, fields);
     constexpr std::size_t name = 1, source = 4, offset = 8, elevation = 9;
     if (count > source) records_.read_about(fields.at(source));
-    for (const char c : fields.at(name)) place_ += c >= ' ' && c <= '~' ? c : '?';
+    place_ = printable(fields.at(name));
     const auto hours = count > offset ? decimal(fields.at(offset)) : std::nullopt;
     if (!hours || std::abs(*hours) > 14)
       return fail(count > offset ? fields.at(offset) : line_,
@@ -169,9 +180,15 @@ class Reader {
 
 bool is_epw(std::string_view text) {
   if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
-  return starts_with_word(text, "LOCATION,");
+  constexpr std::ptrdiff_t most_of_a_table = 25;  // commas of a line
+  const std::string_view line = text.substr(0, text.find('\n'));
+  return std::any_of(header_words.begin(), header_words.end(), [&](std::string_view word) { return starts_with_word(text, word); }) ||
+         (is_record(line) && std::count(line.begin(), line.end(), ',') > most_of_a_table);
 }
 
-tl::expected<WeatherYear, ReadError> read_epw(std::string_view text) { return Reader(text).read(); }
+tl::expected<WeatherYear, ReadError> read_epw(std::string_view text) {
+  if (auto error = unreadable_lines(text)) return tl::unexpected(*std::move(error));
+  return Reader(text).read();
+}
 
 }  // namespace coatday::climate

@@ -15,6 +15,7 @@ namespace coatday::climate {
 namespace {
 
 constexpr double coldest = -40, hottest = 60;  // °C, the air of a room
+constexpr double warmest_reading = 130;        // beyond, a number marks what is missing
 constexpr double most_humid = 105;             // %, what a sound sensor may read in saturated air; above that it is broken
 constexpr double driest = 0.1;                 // %, below what any room has: a dead sensor shows 0 or next to it
 /// Judgement: a whole-percent sensor that shows the same through 6 h and 3 K is dead, since 3 K move the humidity of unchanged air by a
@@ -40,6 +41,7 @@ class Cleaner {
     log_.name = std::move(name);
     tell(table_.without_time, "no date with a time that can be read; dropped");
     oldest_first();
+    if (auto wrong = too_warm()) return tl::unexpected(*std::move(wrong));
     take_rows();
     if (rows_.size() < 2)
       return tl::unexpected(ReadError{first_line_, 1, "the file has fewer than two readings of a temperature from -40 to 60 °C"});
@@ -72,6 +74,19 @@ class Cleaner {
     }
     if (forward < 0) std::reverse(table_.rows.begin(), table_.rows.end());
     if (!table_.rows.empty()) first_line_ = table_.rows.front().line;
+  }
+
+  /// Of all rows: where the half of them that is warmer cannot be, dropping it would leave the colder half to mislead.
+  [[nodiscard]] std::optional<ReadError> too_warm() const {
+    std::vector<double> all;
+    for (const LogRow& row : table_.rows)
+      if (row.temperature >= coldest && row.temperature < warmest_reading) all.push_back(row.temperature);
+    if (all.empty()) return std::nullopt;
+    const auto middle = all.begin() + static_cast<std::ptrdiff_t>(all.size() / 2);
+    std::nth_element(all.begin(), middle, all.end());
+    if (*middle <= warmest_middle) return std::nullopt;
+    return ReadError{first_line_, 1,
+                     fmt::format("half of the temperatures are {:.0f} °C or more, which no shop is; are they in °F?", *middle)};
   }
 
   void take_rows() {
@@ -141,6 +156,8 @@ class Cleaner {
       log_.notes.emplace_back("no column of humidity: the moisture is that of the next source of air");
       return;
     }
+    if (table_.fractions_as_percent)
+      log_.notes.emplace_back("no humidity is above 1: taken as fractions, though the column's name says percent");
     std::vector<int> dead;
     for (Row& row : rows_) {
       if (row.humidity && possible(*row.humidity)) {

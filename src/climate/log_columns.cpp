@@ -76,7 +76,6 @@ class Finder {
 
  private:
   [[nodiscard]] std::string no_header() const {
-    if (text_.starts_with("\xFF\xFE") || text_.starts_with("\xFE\xFF")) return "the text is in UTF-16; expected UTF-8";
     if (auto message = not_among()) return *std::move(message);
     return fmt::format("none of the first {} lines names a column of time and one of temperature; expected a header such as {}",
                        most_header_rows, example);

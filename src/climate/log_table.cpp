@@ -42,8 +42,7 @@ class Reader {
     if (columns_.date) time = std::string(row.text(*columns_.date)) + " " + time;
     const std::size_t at = row.at(columns_.date.value_or(columns_.time));
     const auto written = read_written_time(time);
-    const bool comma = columns_.separator != ',';
-    const auto temperature = decimal(row.text(columns_.temperature), comma);
+    const auto temperature = decimal(row.text(columns_.temperature));
     if (!written) {
       if (table_.without_time.empty()) first_bad_time_ = {at, time};
       table_.without_time.push_back(row.line);
@@ -57,7 +56,7 @@ class Reader {
     }
     LogRow read{row.line, {}, written->offset, celsius(*temperature, columns_.scale).value(), std::nullopt};
     if (!read.offset && !form_.clock) read.offset = columns_.offset;
-    if (columns_.humidity) read.humidity = decimal(row.text(*columns_.humidity), comma);
+    if (columns_.humidity) read.humidity = decimal(row.text(*columns_.humidity));
     undated_.push_back({read, *written, at});
   }
 
@@ -111,14 +110,14 @@ class Reader {
       fail(undated_.front().at, fmt::format("no row has a date that is in the calendar and from 2000 to {}", last_year));
   }
 
-  /// Humidity that never passes 1 is a fraction, unless its name says percent.
+  /// Humidity that never passes 1 is a fraction, whatever its name says.
   void percent() {
     double highest = 0;
     for (const LogRow& row : table_.rows) highest = std::max(highest, row.humidity.value_or(0));
-    constexpr double most_of_a_fraction = 1.05;  // sensors read a little above saturation
-    if (columns_.percent || highest > most_of_a_fraction) return;
+    if (highest > most_of_a_fraction) return;
     for (LogRow& row : table_.rows)
       if (row.humidity) *row.humidity *= 100;
+    table_.fractions_as_percent = columns_.percent && highest > 0;
   }
 
   void fail(std::size_t byte, std::string message) {
@@ -137,6 +136,7 @@ class Reader {
 }  // namespace
 
 tl::expected<LogTable, ReadError> read_log_table(std::string_view text, const LogForm& form) {
+  if (auto error = unreadable_lines(text)) return tl::unexpected(*std::move(error));
   const auto columns = find_log_columns(text, form);
   if (!columns) return tl::unexpected(columns.error());
   return Reader(text, form, *columns).read();

@@ -21,6 +21,7 @@ struct LogRow {
 struct LogTable {
   std::vector<LogRow> rows;  ///< in the order of the file
   bool has_humidity = false;
+  bool fractions_as_percent = false;  ///< the humidity's name says percent, but none is above 1: all were taken as fractions
   std::vector<int> without_time, without_temperature;  ///< lines that were dropped
 };
 

@@ -1,5 +1,8 @@
 #include "climate/outdoor.h"
 
+#include <fmt/core.h>
+
+#include <algorithm>
 #include <utility>
 
 #include "climate/epw.h"
@@ -32,6 +35,16 @@ Air OutdoorYear::at(Instant t) const {
   const Air &before = hour(start), &after = hour(start + hours(1));
   return {before.temperature + (after.temperature - before.temperature) * share,
           before.humidity + (after.humidity - before.humidity) * share};
+}
+
+std::optional<std::string> OutdoorYear::far_clock(const Zone& zone) const {
+  constexpr Minutes neighbours{180};
+  const auto offset_in = [&](date::month month) { return zone.offset(Instant(date::sys_days(date::year(2027) / month / 1))); };
+  const auto ahead = utc_offset_ - std::min(offset_in(date::January), offset_in(date::July));
+  if (std::chrono::abs(ahead) <= neighbours) return std::nullopt;
+  return fmt::format(
+      "its clock is {} {} that of the shop's time zone, so that its days and nights fall at other hours here; is it of this place?",
+      format_span(std::chrono::abs(ahead)), ahead > ahead.zero() ? "ahead of" : "behind");
 }
 
 std::string OutdoorYear::describe(Units) const { return "outdoor air of " + year_.years.words() + ", " + year_.place; }

@@ -1,6 +1,7 @@
 #pragma once
 // Outdoor air of one year, which repeats, from a weather file: EPW (epw.h) or an hourly table (year_csv.h), told apart by content.
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -23,6 +24,8 @@ class OutdoorYear final : public AirSource {
   [[nodiscard]] Origin origin(Instant) const override { return Origin::weather; }
   [[nodiscard]] Pascals pressure() const { return year_.pressure; }                 ///< the file's mean, or of its elevation, or standard
   [[nodiscard]] std::span<const std::string> notes() const { return year_.notes; }  ///< what was bridged
+  /// In words, where the file's clock is more than 3 h off the zone's standard time: it is from far away, or its hours from UTC are wrong.
+  [[nodiscard]] std::optional<std::string> far_clock(const Zone&) const;
   [[nodiscard]] std::string describe(Units) const override;
 
  private:

@@ -3,7 +3,9 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <numeric>
 
+#include "climate/column_name.h"
 #include "climate/psychrometrics.h"
 
 namespace coatday::climate {
@@ -105,13 +107,11 @@ std::vector<std::size_t> WeatherGatherer::calendar() const {
 }
 
 ReadError WeatherGatherer::too_long(const Gap& gap, std::string_view what, const std::vector<std::size_t>& order, int last_line) const {
-  int line = last_line;
-  for (std::size_t i = 0; i < order.size(); ++i) {  // the gap's first line, or the first one after it
-    const int here = hours_[order[(gap.first + i) % order.size()]].line;
-    if (here == 0) continue;
-    line = here;
-    break;
-  }
+  const auto line_of = [&](std::size_t i) { return hours_[order[i]].line; };
+  int line = line_of(gap.first);
+  for (std::size_t i = gap.first; line == 0 && i > 0; --i) line = line_of(i - 1);  // the last before the gap, or the first after it
+  for (std::size_t i = gap.first; line == 0 && i < order.size(); ++i) line = line_of(i);
+  if (line == 0) line = last_line;
   const Named first = named(order[gap.first]);
   return {line, 1,
           fmt::format("{} of {} hours in a row are without {}, from {} {} hour {}; expected a whole year with gaps of at most {} hours",
@@ -148,6 +148,12 @@ tl::expected<std::vector<double>, ReadError> WeatherGatherer::bridged(Sum Hour::
   return values;
 }
 
+std::optional<ReadError> WeatherGatherer::too_warm(const std::vector<double>& temperatures) const {
+  const double mean = std::accumulate(temperatures.begin(), temperatures.end(), 0.0) / static_cast<double>(temperatures.size());
+  if (mean <= warmest_middle) return std::nullopt;
+  return ReadError{hours_.front().line, 1, fmt::format("the year's mean is {:.0f} °C, which no place on earth has; are they °F?", mean)};
+}
+
 tl::expected<WeatherYear, ReadError> WeatherGatherer::finish(std::optional<Metres> altitude, int last_line) const {
   WeatherYear year;
   year.years = years_;
@@ -155,7 +161,15 @@ tl::expected<WeatherYear, ReadError> WeatherGatherer::finish(std::optional<Metre
   if (!temperatures) return tl::unexpected(temperatures.error());
   const auto humidities = bridged(&Hour::humidity, "humidity", last_line, year.notes);
   if (!humidities) return tl::unexpected(humidities.error());
-  for (std::size_t i = 0; i < hours_.size(); ++i) year.hours.push_back({Celsius((*temperatures)[i]), RelativeHumidity((*humidities)[i])});
+  if (auto wrong = too_warm(*temperatures)) return tl::unexpected(*std::move(wrong));
+  // Humidity that never passes 1 is a fraction.
+  const double highest = *std::max_element(humidities->begin(), humidities->end());
+  const bool fractions = highest * 100 <= most_of_a_fraction;
+  if (fractions) year.notes.emplace_back("no humidity is above 1: taken as fractions, not percent");
+  for (std::size_t i = 0; i < hours_.size(); ++i) {
+    const double humidity = (*humidities)[i] * (fractions ? 100 : 1);
+    year.hours.push_back({Celsius((*temperatures)[i]), RelativeHumidity(std::min(humidity, 1.0))});
+  }
   const auto mean = pressure_.mean();
   year.pressure = mean ? Pascals(*mean) : altitude ? pressure_at_altitude(*altitude) : standard_pressure;
   return year;

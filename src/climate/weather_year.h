@@ -80,6 +80,7 @@ class WeatherGatherer {
   [[nodiscard]] std::vector<std::size_t> calendar() const;
   [[nodiscard]] tl::expected<std::vector<double>, ReadError> bridged(Sum Hour::*, std::string_view what, int last_line,
                                                                      std::vector<std::string>& notes) const;
+  [[nodiscard]] std::optional<ReadError> too_warm(const std::vector<double>& temperatures) const;
   [[nodiscard]] ReadError too_long(const Gap&, std::string_view what, const std::vector<std::size_t>& order, int last_line) const;
 
   YearsTold years_;

@@ -1,6 +1,6 @@
 #include "climate/year_csv.h"
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
@@ -19,8 +19,8 @@ struct Allowed {
   double low, high;
   std::string_view expected;
 };
-constexpr Allowed temperature_range{-90, 60, "a temperature from -90 to 60 °C"};
-constexpr Allowed humidity_range{0.1, 100, "a relative humidity from 0.1 to 100 %"};
+constexpr Allowed temperature_range{-90, 60, "a temperature from -90 to 60 °C, or nothing where it is missing"};
+constexpr Allowed humidity_range{0.01, 100, "a relative humidity above 0, up to 100 %, or nothing where it is missing"};
 constexpr Allowed pressure_range{40000, 110000, "a pressure from 400 to 1100 hPa"};
 constexpr Allowed offset_range{-14, 14, "hours from UTC, -14 to 14"};
 constexpr Allowed elevation_range{-500, 6000, "metres above the sea, -500 to 6000"};
@@ -41,7 +41,7 @@ class Reader {
     if (!error_ && rows.open_quote()) fail(*rows.open_quote(), "a quote that is never closed");
     if (!error_ && !header_seen_) fail(0, fmt::format("the file has no rows; expected the header {}", expected_header));
     if (!error_ && !utc_offset_)
-      error_ = {last_line_, 1, fmt::format("no comment line holds the offset from UTC; expected one such as '# {} -6'", offset_word)};
+      error_ = {1, 1, fmt::format("no comment line holds the offset from UTC; expected one such as '# {} -6'", offset_word)};
     if (error_) return tl::unexpected(*std::move(error_));
     return records_.finish(altitude_, last_line_).map([&](WeatherYear&& year) {
       year.utc_offset = Hours(*utc_offset_);
@@ -107,15 +107,24 @@ class Reader {
         note(pressure_, column, row), pascals_ = pressure_unit(name);
     }
     if (!month_ || !day_ || !hour_ || !temperature_ || !humidity_)
-      return fail(row.at(0),
-                  fmt::format("{} does not name a column each of month, day, hour, temperature and humidity; expected a header such as {}",
-                              shown(text_.substr(row.at(0), text_.find('\n', row.at(0)) - row.at(0))), expected_header));
+      return fail(row.at(0), fmt::format("no column here is named {}; expected a header such as {}", missing_columns(), expected_header));
     if (!scale_)
       fail(row.at(temperature_->at),
            fmt::format("the column {} does not say °C or °F; expected a name such as t_C or t_F", shown(temperature_->name)));
     if (pressure_ && !pascals_)
       return fail(row.at(pressure_->at),
                   fmt::format("the column {} has no unit that is known; expected a name such as p_hPa or p_Pa", shown(pressure_->name)));
+  }
+
+  /// "day, hour".
+  [[nodiscard]] std::string missing_columns() const {
+    std::vector<std::string_view> missing;
+    if (!month_) missing.push_back("month");
+    if (!day_) missing.push_back("day");
+    if (!hour_) missing.push_back("hour");
+    if (!temperature_) missing.push_back("temperature");
+    if (!humidity_) missing.push_back("relative humidity");
+    return fmt::format("{}", fmt::join(missing, ", "));
   }
 
   /// Of a row that holds all that is read.
@@ -203,6 +212,9 @@ class Reader {
 
 }  // namespace
 
-tl::expected<WeatherYear, ReadError> read_year_csv(std::string_view text) { return Reader(text).read(); }
+tl::expected<WeatherYear, ReadError> read_year_csv(std::string_view text) {
+  if (auto error = unreadable_lines(text)) return tl::unexpected(*std::move(error));
+  return Reader(text).read();
+}
 
 }  // namespace coatday::climate

@@ -89,8 +89,8 @@ plan::AirMaker constant(const Fields& air) {
   return [always](Instant, Instant) { return std::make_unique<climate::ConstantAir>(always); };
 }
 
-std::optional<climate::OutdoorYear> read_outdoors(const Fields& air, const std::filesystem::path& shop, Files& files, AirNotes& notes,
-                                                  Mistakes& mistakes) {
+std::optional<climate::OutdoorYear> read_outdoors(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files,
+                                                  AirNotes& notes, Mistakes& mistakes) {
   std::string name;
   if (!air.take("outdoors", name, parse_name)) return std::nullopt;
   const std::filesystem::path path = beside(shop, name);
@@ -101,6 +101,7 @@ std::optional<climate::OutdoorYear> read_outdoors(const Fields& air, const std::
     mistakes.add({file->name(), year.error().line, year.error().column}, year.error().message);
     return std::nullopt;
   }
+  if (auto far = year->far_clock(zone)) notes.push_back({path.filename().string(), *std::move(far)});
   for (const std::string& note : year->notes()) notes.push_back({path.filename().string(), note});
   return *std::move(year);
 }
@@ -121,7 +122,7 @@ plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, co
   known.room = read_room(air);
   result.heating = read_heating(air, known.room);
   known.heating = read_timetable(air, Beside::outdoors, mistakes);
-  known.outdoors = read_outdoors(air, shop, files, result.notes, mistakes);
+  known.outdoors = read_outdoors(air, shop, zone, files, result.notes, mistakes);
   if (!known.outdoors) return {};
   result.in = [zone](const climate::KnownRoom& room) -> plan::AirMaker {
     return [room = std::make_shared<const climate::KnownRoom>(room), zone](Instant from, Instant until) {

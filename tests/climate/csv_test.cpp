@@ -56,14 +56,27 @@ TEST(Csv, AQuoteThatIsNeverClosedIsFound) {
 TEST(Csv, Decimals) {
   EXPECT_EQ(decimal("-2.5"), -2.5);
   EXPECT_EQ(decimal("+2"), 2);
-  EXPECT_EQ(decimal("2,5", true), 2.5);
-  for (const auto* text : {"", "2,5", "x", "2x", "nan", "inf", "+-2", " 2"}) EXPECT_EQ(decimal(text), std::nullopt) << text;
-  EXPECT_EQ(decimal("1,000,5", true), std::nullopt);
+  EXPECT_EQ(decimal("2,5"), 2.5);
+  for (const auto* text : {"", "x", "2x", "nan", "inf", "+-2", " 2"}) EXPECT_EQ(decimal(text), std::nullopt) << text;
+  EXPECT_EQ(decimal("1,000,5"), std::nullopt);
 }
 
 TEST(Csv, WhatIsShownIsOneLineOfText) {
-  EXPECT_EQ(shown("a\nb\xFF°C"), "'a?b?°C'");
+  EXPECT_EQ(shown("a\nb\x8F"
+                  "°C"),
+            "'a?b?°C'");
+  EXPECT_EQ(shown("Z\xFC"
+                  "rich Zürich"),
+            "'Zürich Zürich'")
+      << "Latin-1 and UTF-8";
   EXPECT_EQ(shown(std::string(100, 'x')), "'" + std::string(40, 'x') + "…'");
+}
+
+TEST(Csv, LinesThatCannotBeReadAreTold) {
+  EXPECT_FALSE(unreadable_lines("a,b\r\n1,2\r\n"));
+  EXPECT_FALSE(unreadable_lines(""));
+  EXPECT_EQ(unreadable_lines("a,b\r1,2\r").value().column, 4);
+  EXPECT_TRUE(unreadable_lines("\xFF\xFE"));
 }
 
 /// Written by the standard's rules and read again: the same.

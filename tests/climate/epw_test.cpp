@@ -55,6 +55,45 @@ TEST(Epw, HeaderGivesPlaceOffsetAndElevation) {
   EXPECT_TRUE(year.notes.empty());
 }
 
+TEST(Epw, TheHeaderMayStandInAnyOrderAndBeShort) {
+  const std::string records = epw(steady).substr(header.size());
+  const auto year =
+      read_epw("DATA PERIODS,1,1,Data,Sunday,1/1,12/31\nCOMMENTS 1,a typical year\nLOCATION,Z\xFCrich,,,x,0,47,9,1.0,400\n" + records);
+  ASSERT_TRUE(year) << year.error().message;
+  EXPECT_EQ(year->place, "Zürich") << "from Latin-1";
+  EXPECT_EQ(year->years.words(), "a typical year");
+  EXPECT_TRUE(year->notes.empty()) << "no record was taken for a line of the header";
+  EXPECT_EQ(read_epw("LOCATION,Århus,,,x,0,56,10,1.0,10\n" + records).value().place, "Århus");
+}
+
+TEST(Epw, WhatHasNoLocationIsStillTakenForEpw) {
+  std::string row;
+  for (int i = 0; i < 35; ++i) row += "1,";
+  for (const std::string first : {"DESIGN CONDITIONS,0\n", "COMMENTS 1,x\n", "data periods,1,1\n"}) EXPECT_TRUE(is_epw(first + row));
+  EXPECT_TRUE(is_epw(row));
+  EXPECT_FALSE(is_epw("month,day,hour,t_C,rh_pct\n1,1,1,2,3\n"));
+  EXPECT_NE(error_of("DESIGN CONDITIONS,0\n" + record(1, 1, 1, "0", "10", "50")).find("no line LOCATION"), std::string::npos);
+}
+
+TEST(Epw, FractionsAreTakenAsSuchAndTold) {
+  const auto year = read_epw(epw([](int m, int d, int h) { return record(m, d, h, "0", "10.0", h > 12 ? "0.5" : "1"); })).value();
+  EXPECT_NEAR(year.hours[0].humidity.value(), 1, 1e-12);
+  EXPECT_NEAR(year.hours[20].humidity.value(), 0.5, 1e-12);
+  ASSERT_EQ(year.notes.size(), 1U);
+  EXPECT_NE(year.notes[0].find("fractions"), std::string::npos);
+}
+
+TEST(Epw, AYearInFahrenheitIsRefused) {
+  const auto error = error_of(epw([](int m, int d, int h) { return record(m, d, h, "0", h > 12 ? "60" : "45", "50"); }));
+  EXPECT_EQ(error, "9:1: the year's mean is 52 °C, which no place on earth has; are they °F?");
+}
+
+TEST(Epw, AFileThatIsCutIsToldAtItsEnd) {
+  const std::string whole = epw(steady);
+  const auto cut = whole.find("2001,5,1,1,");
+  EXPECT_EQ(error_of(whole.substr(0, cut)).substr(0, 5), "2888:") << "8 lines of header and 2880 hours";
+}
+
 TEST(Epw, AnHourIsNamedByItsEndAndPressureIsTheMean) {
   const auto year = read_epw(epw([](int m, int d, int h) {
                       return record(m, d, h, h % 2 ? "0" : "60", std::to_string(h), "50", h % 2 ? "90000" : "92000");
@@ -125,11 +164,11 @@ TEST(Epw, CarriageReturnsAByteOrderMarkAndMoreCommentLines) {
 }
 
 TEST(Epw, EveryErrorNamesItsPlaceAndWhatWasExpected) {
-  EXPECT_EQ(error_of(""), "1:1: expected the header line LOCATION with place, hours from UTC and elevation");
+  EXPECT_EQ(error_of(""), "1:1: no line LOCATION comes before the first record; expected one with place, hours from UTC and elevation");
   EXPECT_EQ(error_of("LOCATION,x\n"), "1:1: the hours from UTC, field 9 of LOCATION, are ''; expected -14 to 14");
   EXPECT_EQ(error_of("LOCATION,a,b,c,d,e,1,2,east,3\n"), "1:24: the hours from UTC, field 9 of LOCATION, are 'east'; expected -14 to 14");
   EXPECT_EQ(error_of(header.substr(0, header.find("DATA"))),
-            "7:1: expected 8 header lines that end with DATA PERIODS; there is none in the first 7 lines");
+            "7:1: no record follows the header; expected lines of 35 fields that begin with year, month, day, hour, minute");
   EXPECT_EQ(error_of(with_hour(1, 1, 2, 2, record(13, 1, 2, "0", "10", "50"))),
             "10:6: the month, field 2, is '13'; expected a whole number from 1 to 12");
   EXPECT_EQ(error_of(with_hour(1, 1, 2, 2, record(1, 1, 2, "61", "10", "50"))),

@@ -92,12 +92,26 @@ TEST(Log, WhatHoldsNoReadingsIsAnError) {
   EXPECT_EQ(error_of(header), "2:1: no readings follow the line that names the columns");
   EXPECT_EQ(error_of(header + "yesterday,20,45\n"), "2:1: 'yesterday' is no date with a time; expected one such as 2027-01-11 08:00");
   EXPECT_EQ(error_of(header + "2027-01-31 08:00,warm,45\n"), "2:18: 'warm' is no temperature; expected a number");
-  EXPECT_EQ(error_of(header + "2027-01-31 08:00,99,45\n"), "2:1: the file has fewer than two readings of a temperature from -40 to 60 °C");
+  EXPECT_EQ(error_of(header + "2027-01-31 08:00,-50,45\n"), "2:1: the file has fewer than two readings of a temperature from -40 to 60 °C");
   EXPECT_EQ(error_of(header + "2027-01-31 08:00,20,45\n2027-01-31 18:00,20,45\n"),
             "2:1: no two readings are within 3 h of each other; expected readings that tell how the air moves");
   EXPECT_EQ(error_of(header + "2027-01-31 08:00,20,45\n\"2027-01-31 09:00,20,45\n"), "3:1: a quote that is never closed");
   EXPECT_EQ(error_of(header + "1997-01-31 08:00,20,45\n"), "2:1: no row has a date that is in the calendar and from 2000 to 2036");
 }
+
+TEST(Log, FahrenheitTakenForCelsiusIsRefused) {
+  const auto warm = [](int i) { return std::to_string(50 + i) + ",45"; };
+  EXPECT_EQ(error_of(hourly(24, warm)), "2:1: half of the temperatures are 62 °C or more, which no shop is; are they in °F?");
+  EXPECT_EQ(error_of(hourly(24, [](int i) { return i % 3 == 0 ? "999,45" : "21,45"; })), "") << "a mark for what is missing is no heat";
+}
+
+TEST(Log, FractionsUnderAColumnOfPercentAreTold) {
+  const Log log = read(hourly(3, [](int i) { return "20,0.4" + std::to_string(i); }));
+  EXPECT_NEAR(log.readings[1].humidity.value().value(), 0.41, 1e-12);
+  EXPECT_EQ(log.notes, (std::vector<std::string>{"no humidity is above 1: taken as fractions, though the column's name says percent"}));
+}
+
+TEST(Log, QuotedDecimalCommas) { expect_two(read("time,t_C,rh_pct\n2027-01-31 08:00,\"20,0\",45\n2027-01-31 09:00,\"20,5\",46\n")); }
 
 TEST(Log, RowsThatCannotBeReadAreDroppedAndTold) {
   const Log log = read(header + row(0, 0, "20,45") + "battery low\n" + row(1, 0, "20,45") + row(2, 0, "--,45") + row(3, 0, "85,45") +

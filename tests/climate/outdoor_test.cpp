@@ -39,6 +39,16 @@ std::string with_line(int number, const std::string& line) {
   return text.replace(at, text.find('\n', at) - at, line);
 }
 
+TEST(OutdoorYear, DecimalCommasAndFractions) {
+  std::string text = year_text("# utc_offset_h 0", header, [](int, int, int) { return "20.5,0.65"; });
+  std::replace(text.begin(), text.end(), ',', ';');
+  std::replace(text.begin(), text.end(), '.', ',');
+  const OutdoorYear year = OutdoorYear::parse(text, "x").value();
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(12))).temperature.value(), 20.5, 1e-12);
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(12))).humidity.value(), 0.65, 1e-12);
+  EXPECT_EQ(year.notes().size(), 1U);
+}
+
 TEST(OutdoorYear, AnHourIsNamedByItsEnd) {
   const OutdoorYear year = telling_year("# utc_offset_h 0");
   EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(0) + Minutes(30))).temperature.value(), 10.01, 1e-12);
@@ -118,14 +128,14 @@ TEST(OutdoorYear, TakesCarriageReturnsBlankLinesBlanksAndAByteOrderMark) {
 TEST(OutdoorYear, EveryErrorNamesItsLineAndWhatWasExpected) {
   EXPECT_EQ(error_of(""), "1: the file has no rows; expected the header month,day,hour,t_C,rh_pct,p_hPa");
   EXPECT_EQ(error_of("hour,t\n"),
-            "1: 'hour,t' does not name a column each of month, day, hour, temperature and humidity; expected a header such as "
+            "1: no column here is named month, day, relative humidity; expected a header such as "
             "month,day,hour,t_C,rh_pct,p_hPa");
   EXPECT_EQ(error_of("month,day,hour,t,rh\n"), "1: the column 't' does not say °C or °F; expected a name such as t_C or t_F");
   EXPECT_EQ(error_of("month,day,hour,t_C,rh,temp_C\n"), "1: the column 'temp_C' holds the same as 't_C'; expected one of the kind");
   EXPECT_EQ(error_of(header + ",p\n"), "1: the column 'p' has no unit that is known; expected a name such as p_hPa or p_Pa");
   EXPECT_EQ(error_of(header + "\n1,1,1,\"10,50"), "2: a quote that is never closed");
   EXPECT_EQ(error_of(with_line(1, "# no offset")),
-            "8762: no comment line holds the offset from UTC; expected one such as '# utc_offset_h -6'");
+            "1: no comment line holds the offset from UTC; expected one such as '# utc_offset_h -6'");
   EXPECT_EQ(error_of(with_line(1, "# utc_offset_h east")), "1: utc_offset_h is 'east'; expected hours from UTC, -14 to 14");
   EXPECT_EQ(error_of(with_line(1, "# utc_offset_h +-6")), "1: utc_offset_h is '+-6'; expected hours from UTC, -14 to 14");
   EXPECT_EQ(error_of(with_line(1, "# elev_m high")), "1: elev_m is 'high'; expected metres above the sea, -500 to 6000");
@@ -134,15 +144,18 @@ TEST(OutdoorYear, EveryErrorNamesItsLineAndWhatWasExpected) {
   EXPECT_EQ(error_of(with_line(3, "2,30,1,10,50")), "3: month 2 has no day 30");
   EXPECT_EQ(error_of(with_line(3, "1,1,0,10,50")), "3: hour is '0'; expected the hour's end, a whole number from 1 to 24");
   EXPECT_EQ(error_of(with_line(3, "1,1,1.5,10,50")), "3: hour is '1.5'; expected the hour's end, a whole number from 1 to 24");
-  EXPECT_EQ(error_of(with_line(4, "1,1,2,warm,50")), "4: t_C is 'warm'; expected a temperature from -90 to 60 °C");
-  EXPECT_EQ(error_of(with_line(4, "1,1,2,nan,50")), "4: t_C is 'nan'; expected a temperature from -90 to 60 °C");
-  EXPECT_EQ(error_of(with_line(4, "1,1,2,10,0")), "4: rh_pct is '0'; expected a relative humidity from 0.1 to 100 %");
+  EXPECT_EQ(error_of(with_line(4, "1,1,2,warm,50")),
+            "4: t_C is 'warm'; expected a temperature from -90 to 60 °C, or nothing where it is missing");
+  EXPECT_EQ(error_of(with_line(4, "1,1,2,nan,50")),
+            "4: t_C is 'nan'; expected a temperature from -90 to 60 °C, or nothing where it is missing");
+  EXPECT_EQ(error_of(with_line(4, "1,1,2,10,0")),
+            "4: rh_pct is '0'; expected a relative humidity above 0, up to 100 %, or nothing where it is missing");
   EXPECT_EQ(error_of(with_line(4, "1,1,1,10,50")), "4: month 1, day 1, hour 1 again; it was given in line 3");
   EXPECT_EQ(
       error_of("# utc_offset_h 0\n" + header + "\n1,1,1,10,50\n"),
       "3: 8759 of 8760 hours in a row are without temperature, from 1 Jan hour 2; expected a whole year with gaps of at most 6 hours");
-  EXPECT_EQ(error_of(with_line(3, "1,1,1,\x01\xFF" + std::string(50, '9') + ",50")),
-            "3: t_C is '\?\?" + std::string(38, '9') + "…'; expected a temperature from -90 to 60 °C");
+  EXPECT_EQ(error_of(with_line(3, "1,1,1,\x01\x8F" + std::string(50, '9') + ",50")),
+            "3: t_C is '\?\?" + std::string(38, '9') + "…'; expected a temperature from -90 to 60 °C, or nothing where it is missing");
 }
 
 RC_GTEST_PROP(OutdoorYear, AnyBytesGiveAYearOrAnError, ()) {

@@ -1,4 +1,5 @@
 // Files that must load, and what is in them then.
+#include <fmt/core.h>
 #include <gtest/gtest.h>
 
 #include "input/wood.h"
@@ -61,6 +62,22 @@ TEST(EveryKey, Air) {
   const Instant noon = loaded.job->shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 1 / 20)) + 11h);
   const auto air = loaded.job->air(noon, noon + 24h);
   EXPECT_GT(air->at(noon).temperature.value(), (68.0 - 32) / 1.8);  // on its way to the 70 °F of the dates' own rule
+}
+
+TEST(Outdoors, AFileFromFarAwayIsTold) {
+  std::string year = "# utc_offset_h 1\nmonth,day,hour,t_C,rh_pct\n";
+  for (int month = 1; month <= 12; ++month)
+    for (int day = 1; day <= 31; ++day)
+      for (int hour = 1; hour <= 24; ++hour)
+        if ((date::year(2027) / month / day).ok()) year += fmt::format("{},{},{},10,50\n", month, day, hour);
+  std::string shop = slurp(tests_dir() + "common/shop.yaml").value();
+  shop.resize(shop.find("air:"));
+  shop += "air: {outdoors: far.csv, time constant: 30 h}\n";
+  const plan::Job job = job_of({{"shop.yaml", shop}, {"far.csv", year}});
+  ASSERT_EQ(job.air_notes.size(), 1U);
+  EXPECT_EQ(job.air_notes[0].message.substr(0, 52), "its clock is 7 h ahead of that of the shop's time zo");
+  const plan::Job near = job_of({{"shop.yaml", shop}, {"far.csv", "# utc_offset_h -5" + year.substr(year.find('\n'))}});
+  EXPECT_TRUE(near.air_notes.empty());
 }
 
 TEST(EveryKey, Order) {
