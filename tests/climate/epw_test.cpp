@@ -144,10 +144,9 @@ TEST(Epw, MoreThanAFewHoursAreAnError) {
   EXPECT_EQ(error_of(with_hour(1, 1, 3, 8, "")), "");
   EXPECT_EQ(
       error_of(with_hour(1, 1, 3, 9, "")),
-      "11:1: 7 of 8760 hours in a row are without temperature, from 1 Jan hour 3; expected a whole year with gaps of at most 6 hours");
-  EXPECT_EQ(
-      error_of(header),
-      "8:1: 8760 of 8760 hours in a row are without temperature, from 1 Jan hour 1; expected a whole year with gaps of at most 6 hours");
+      "10:1: 7 of 8760 hours in a row are without temperature, from 1 Jan hour 3; expected a whole year with gaps of at most 6 hours");
+  EXPECT_EQ(error_of(header),
+            "8:1: no record follows the header; expected lines of 35 fields that begin with year, month, day, hour, minute");
 }
 
 TEST(Epw, FieldsMayBeMissingAtTheEnd) {
