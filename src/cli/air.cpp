@@ -12,33 +12,16 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Shows what the shop's air will be, day by day: temperatures while it is open
-and while it is closed, humidity, dew point, what condenses, and what these rest
-on; and for each finish the half hours of each day in which it may go on.
+const About about{
+    "Shows what the shop's air will be, day by day: temperatures while it is open and while it is closed, humidity, "
+    "dew point, what condenses, and what these rest on; and for each finish the half hours of each day in which it "
+    "may go on.",
+    {"SHOP.yaml [ORDER.yaml...] [options]"},
+    {"shop.yaml --finish water-clear --from \"2027-01-11 08:00\""}};
 
-Usage: coatday air SHOP.yaml [ORDER.yaml...] [options]
-
-  SHOP.yaml         the shop's file
-  ORDER.yaml        orders whose finishes are shown, judged at the can and at
-                    their parts, too, which lag behind the air (default: the
-                    finishes on the shop's shelf and its own, at the can alone)
-  --fit LOG.csv     finds the room's time constant and moisture gain from a
-                    logger's readings of a night or more, in place of all else
-  --finish NAME     a finish to show in place of those; may be repeated
-  --from TIME       the first day, as in "2027-01-11 08:00", in the shop's time
-                    zone (default: the order's start, else today)
-  --days N          so many days, 1 to 366 (default 7)
-  --set KEY=VALUE   a key of the shop file and its value as written there, as in
-                    "air.night=13 C"; may be repeated
-  --format FORMAT   text for people, json or csv for programs, with every half
-                    hour (default text)
-  --units UNITS     us or metric (default: the shop's)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday air shop.yaml --finish water-clear --from "2027-01-11 08:00"
-)";
+constexpr const char* from_help =
+    "the first day, as in \"2027-01-11\u00a008:00\", in the shop's time zone (default: the order's start, else today)";
+constexpr const char* set_help = "a key of the shop file and its value as written there, as in \"air.night=13\u00a0C\"; may be repeated";
 
 bool lies_in(const std::string& file, const std::filesystem::path& directory) {
   return std::filesystem::path(file).lexically_normal().parent_path() == directory.lexically_normal();
@@ -111,7 +94,11 @@ Outcome run(const Arguments& arguments, const World& world) {
 }  // namespace
 
 Command air_command() {
-  return {"air", {shop_and_orders(), fit(), finish(), from(), days(), set(), format_or_table(), units(), colour()}, help_text, run};
+  return {
+      "air",
+      {shop_and_orders(), fit(), finish(), told(from(), from_help), days(), told(set(), set_help), format_or_table(), units(), colour()},
+      about,
+      run};
 }
 
 }  // namespace coatday::cli

@@ -8,20 +8,11 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Reads an order and prints the area of every face that is coated, by piece and
-part, with the sums. Masked areas are taken off.
-
-Usage: coatday area ORDER.yaml... [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file
-  --format FORMAT   text for people or csv for spreadsheets (default text)
-  --units UNITS     us or metric (default: the shop's)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday area order.yaml --units us
-)";
+const About about{
+    "Reads an order and prints the area of every face that is coated, by piece and part, with the sums. Masked areas "
+    "are taken off.",
+    {"ORDER.yaml... [options]"},
+    {"order.yaml --units us"}};
 
 Outcome run(const Arguments& arguments, const World& world) {
   const auto job = load(arguments, world);
@@ -35,6 +26,6 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command area_command() { return {"area", {orders(), text_or_table(), units(), colour()}, help_text, run}; }
+Command area_command() { return {"area", {orders(), text_or_table(), units(), colour()}, about, run}; }
 
 }  // namespace coatday::cli

@@ -132,7 +132,7 @@ tl::expected<Arguments, Outcome> read_arguments(const Words& words) {
     grammar.parse(words);
   } catch (const CLI::CallForHelp&) {
     const Command* command = grammar.chosen();
-    return tl::make_unexpected(Outcome{done, std::string(command == nullptr ? help() : command->help), ""});
+    return tl::make_unexpected(Outcome{done, command == nullptr ? std::string(help()) : help(*command), ""});
   } catch (const CLI::CallForVersion&) {
     return tl::make_unexpected(Outcome{done, "coatday " + std::string(version()) + "\n", ""});
   } catch (const CLI::ParseError& error) {

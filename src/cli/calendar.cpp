@@ -13,35 +13,14 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Reads an order, plans it, and writes the plan for the calendar of a phone or a
-computer: a timed entry with an alarm for every hands-on step, and days from
-which a piece may be wrapped, delivered and fully used, by the late side.
-
-Usage: coatday calendar ORDER.yaml... [-o FILE] [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file
-  -o FILE           the file to write, whole or not at all (default: standard
-                    output)
-  --format FORMAT   ics, or csv for spreadsheets: a row for each entry, with day
-                    and hours in the shop's time (default ics)
-  --force           also over a file that coatday did not make
-  --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
-                    shop's time zone (default: the order's start, else now,
-                    rounded up to 5 min)
-  --keep OLD.json   an earlier plan (its --format json): what need not move
-                    stays where it was
-  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
-                    better one, or a proof that none is) or so many seconds;
-                    Ctrl-C ends it with the best so far (default quick)
-  --units UNITS     us or metric (default: the shop's)
-  -h, --help        this text
-
-Import the file of a plan made anew over the old one: entries keep their ids and
-move. A step that is no longer in the plan stays in the calendar until you take
-it out.
-
-Example: coatday calendar order.yaml -o plan.ics
-)";
+const About about{
+    "Reads an order, plans it, and writes the plan for the calendar of a phone or a computer: a timed entry with an "
+    "alarm for every hands-on step, and days from which a piece may be wrapped, delivered and fully used, by the "
+    "late side.",
+    {"ORDER.yaml... [-o FILE] [options]"},
+    {"order.yaml -o plan.ics"},
+    "Import the file of a plan made anew over the old one: entries keep their ids and move. A step that is no longer "
+    "in the plan stays in the calendar until you take it out."};
 
 Outcome run(const Arguments& arguments, const World& world) {
   const bool table = arguments.format == Format::csv;
@@ -66,7 +45,11 @@ Outcome run(const Arguments& arguments, const World& world) {
 }  // namespace
 
 Command calendar_command() {
-  return {"calendar", {orders(), output(), calendar_format(), force(), from(), keep(), effort(), units()}, help_text, run};
+  return {"calendar",
+          {orders(), told(output(), "the file to write, whole or not at all (default: standard output)"), calendar_format(), force(),
+           from(), keep(), effort(), units()},
+          about,
+          run};
 }
 
 }  // namespace coatday::cli

@@ -7,41 +7,20 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view finishes_help = R"(Prints the finish products that orders may name, or all about one of them: its
-stages of drying, limits, coverage and the source of each value. With --at: how
-long its stages take in that air.
+const About about_finishes{
+    "Prints the finish products that orders may name, or all about one of them: its stages of drying, limits, coverage and the source of "
+    "each "
+    "value. With --at: how long its stages take in that air.",
+    {"[NAME] [options]"},
+    {"water-clear --at \"64\u00a0F\u00a055\u00a0%\""}};
 
-Usage: coatday finishes [NAME] [options]
+const About about_schedules{
+    "Prints the finishing schedules that orders may name, or the steps of one of them.", {"[NAME] [options]"}, {"--own label.yaml"}};
 
-  NAME              the id of a finish (default: lists them all)
-  --at AIR          a temperature and a humidity, such as "18 C 65 %": the time
-                    to each stage in that air, with its early and late side;
-                    refused where the finish may not go on or its laws do not
-                    reach. Without NAME: when each finish is dry to recoat
-  --format FORMAT   text or json, of NAME with --at (default text)
-  --own FILE        a file with finishes of your own; may be repeated
-  --units UNITS     us or metric (default metric)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday finishes water-clear --at "64 F 55 %"
-)";
-
-constexpr std::string_view schedules_help = R"(Prints the finishing schedules that orders may name, or the steps of one of
-them.
-
-Usage: coatday schedules [NAME] [options]
-
-  NAME              the id of a schedule (default: lists them all)
-  --own FILE        a file with schedules of your own; may be repeated
-  --units UNITS     us or metric (default metric)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday schedules --own label.yaml
-)";
+constexpr const char* at_help =
+    "a temperature and a humidity, such as \"18\u00a0C\u00a065\u00a0%\": the time to each stage in that air, with its early and late side; "
+    "refused where the finish may not go on or its laws do not reach. Without NAME: when each finish is dry to recoat";
+constexpr const char* units_help = "us or metric (default metric)";
 
 template <class T>
 Outcome not_found(const char* what, const std::string& name, const std::map<std::string, T>& known) {
@@ -86,7 +65,20 @@ Outcome schedules(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command finishes_command() { return {"finishes", {name(), at(), format(), own(), units(), colour()}, finishes_help, finishes}; }
-Command schedules_command() { return {"schedules", {name(), own(), units(), colour()}, schedules_help, schedules}; }
+Command finishes_command() {
+  return {"finishes",
+          {told(name(), "the id of a finish (default: lists them all)"), told(at(), at_help),
+           told(format(), "text or json, of NAME with --at (default text)"), own(), told(units(), units_help), colour()},
+          about_finishes,
+          finishes};
+}
+
+Command schedules_command() {
+  return {"schedules",
+          {told(name(), "the id of a schedule (default: lists them all)"),
+           told(own(), "a file with schedules of your own; may be repeated"), told(units(), units_help), colour()},
+          about_schedules,
+          schedules};
+}
 
 }  // namespace coatday::cli

@@ -7,19 +7,11 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Reads an order and prints what is wrong with it before any planning: faces that
-would be left behind, products that do not go over each other, missing places.
-
-Usage: coatday check ORDER.yaml... [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file
-  --strict          exit status 1 when there is any warning
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday check order.yaml --strict
-)";
+const About about{
+    "Reads an order and prints what is wrong with it before any planning: faces that would be left behind, products "
+    "that do not go over each other, missing places.",
+    {"ORDER.yaml... [options]"},
+    {"order.yaml --strict"}};
 
 Outcome run(const Arguments& arguments, const World& world) {
   const auto job = load(arguments, world);
@@ -30,6 +22,6 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command check_command() { return {"check", {orders(), strict(), colour()}, help_text, run}; }
+Command check_command() { return {"check", {orders(), strict(), colour()}, about, run}; }
 
 }  // namespace coatday::cli

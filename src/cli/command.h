@@ -11,19 +11,34 @@ namespace coatday::cli {
 
 using Words = std::vector<std::string>;
 
+/// A line of the help and what it says: "--from TIME", "nothing starts before it". A no-break space keeps words together.
+struct Entry {
+  std::string label;
+  std::string text;
+};
+
 /// Something that may stand after a command: an option, which begins with dashes, or what the command is about, which does not.
 struct Option {
   std::string name;                                               ///< "--from", "ORDER.yaml"; "-o,--output" has two
   enum class Takes { nothing, word, words } takes = Takes::word;  ///< words: an option may come again, each time with one
   /// Puts what was typed where it belongs, or says what is wrong with it. Called only where something was typed.
   std::function<tl::expected<void, std::string>(const Words& typed, Arguments&)> read;
+  std::vector<Entry> help;
   bool needed = false;
+};
+
+/// What the help says beside the options, which tell of themselves.
+struct About {
+  std::string_view summary;
+  std::vector<std::string_view> usage;  ///< after the command's name: "ORDER.yaml... [options]"
+  std::vector<std::string_view> examples;
+  std::string_view more = "";
 };
 
 struct Command {
   std::string_view name;
   std::vector<Option> options;
-  std::string_view help;  ///< written by hand; a test holds it to the options
+  About about;
   Outcome (*run)(const Arguments&, const World&);
 };
 

@@ -1,6 +1,50 @@
 #include "cli/help.h"
 
+#include "report/lines.h"
+
 namespace coatday::cli {
+namespace {
+
+using report::Lines;
+using report::Text;
+
+constexpr report::Look page;
+
+void paragraph(Lines& lines, std::string_view text) {
+  report::append(lines, report::wrap(text, page.columns));
+  lines.emplace_back();
+}
+
+/// Below each other, the first after a word.
+void list(Lines& lines, std::string_view word, const std::string& command, const std::vector<std::string_view>& all) {
+  Text head = word;
+  for (const std::string_view one : all) {
+    report::append(lines, report::hang(head, command + std::string(one), page));
+    head = report::spaces(head.width());
+  }
+}
+
+void entry(Lines& lines, const Entry& one) {
+  constexpr int label_width = 18;
+  report::append(lines, report::hang(Text("  ") + report::padded(one.label, label_width), one.text, page));
+}
+
+}  // namespace
+
+std::string help(const Command& command) {
+  const std::string called = "coatday " + std::string(command.name) + " ";
+  Lines lines;
+  paragraph(lines, command.about.summary);
+  list(lines, "Usage: ", called, command.about.usage);
+  lines.emplace_back();
+  for (const Option& option : command.options)
+    for (const Entry& one : option.help) entry(lines, one);
+  entry(lines, {"-h, --help", "this text"});
+  lines.emplace_back();
+  if (!command.about.more.empty()) paragraph(lines, command.about.more);
+  list(lines, "Example: ", called, command.about.examples);
+  return report::render(lines, page.colour);
+}
 
 std::string_view help() {
   return R"(coatday plans the finishing of furniture made to order: which coat goes on which

@@ -23,41 +23,47 @@ std::string listed(const Words& words) {
   return text;
 }
 
+/// An option is named by the first word of its entry: "--from TIME".
+Option option(const Entry& help, Takes takes, decltype(Option::read) read) {
+  return {help.label.substr(0, help.label.find(' ')), takes, std::move(read), {help}};
+}
+
 /// One word of several, for a member of the arguments.
 template <class T, class Member>
-Option choice(const std::string& name, Member member, const Choices<T>& known) {
-  return {name, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
-            Words words;
-            for (const auto& [word, value] : known) {
-              words.push_back(word);
-              if (word != typed.front()) continue;
-              arguments.*member = value;
-              return {};
-            }
-            return wrong(name + " '" + typed.front() + "': expected " + listed(words) + suggestion(typed.front(), words));
-          }};
+Option choice(const Entry& help, Member member, const Choices<T>& known) {
+  const std::string name = help.label.substr(0, help.label.find(' '));
+  return option(help, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
+    Words words;
+    for (const auto& [word, value] : known) {
+      words.push_back(word);
+      if (word != typed.front()) continue;
+      arguments.*member = value;
+      return {};
+    }
+    return wrong(name + " '" + typed.front() + "': expected " + listed(words) + suggestion(typed.front(), words));
+  });
 }
 
 /// The words as they are.
-Option kept(const std::string& name, std::string Arguments::*member) {
-  return {name, Takes::word, [member](const Words& typed, Arguments& arguments) -> Read {
-            arguments.*member = typed.front();
-            return {};
-          }};
+Option kept(const Entry& help, std::string Arguments::*member) {
+  return option(help, Takes::word, [member](const Words& typed, Arguments& arguments) -> Read {
+    arguments.*member = typed.front();
+    return {};
+  });
 }
-Option kept(const std::string& name, Words Arguments::*member) {
-  return {name, Takes::words, [member](const Words& typed, Arguments& arguments) -> Read {
-            arguments.*member = typed;
-            return {};
-          }};
+Option kept(const Entry& help, Words Arguments::*member) {
+  return option(help, Takes::words, [member](const Words& typed, Arguments& arguments) -> Read {
+    arguments.*member = typed;
+    return {};
+  });
 }
 
 /// Said or not.
-Option flag(const std::string& name, bool Arguments::*member) {
-  return {name, Takes::nothing, [member](const Words&, Arguments& arguments) -> Read {
-            arguments.*member = true;
-            return {};
-          }};
+Option flag(const Entry& help, bool Arguments::*member) {
+  return option(help, Takes::nothing, [member](const Words&, Arguments& arguments) -> Read {
+    arguments.*member = true;
+    return {};
+  });
 }
 
 constexpr double thorough = 30;  // seconds
@@ -91,13 +97,14 @@ Read read_at(const Words& typed, Arguments& arguments) {
 
 /// A property of a board, as `parse` reads it.
 template <class Parse, class Member>
-Option of_board(const std::string& name, Parse parse, Member member) {
-  return {name, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
-            const auto value = parse(typed.front());
-            if (!value) return wrong(name + " " + value.error());
-            arguments.board.*member = *value;
-            return {};
-          }};
+Option of_board(const Entry& help, Parse parse, Member member) {
+  const std::string name = help.label.substr(0, help.label.find(' '));
+  return option(help, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
+    const auto value = parse(typed.front());
+    if (!value) return wrong(name + " " + value.error());
+    arguments.board.*member = *value;
+    return {};
+  });
 }
 
 bool is_yaml(const std::string& word) { return word.ends_with(".yaml") || word.ends_with(".yml"); }
@@ -143,45 +150,116 @@ std::string suggestion(const std::string& typed, const Words& known) {
   return meant ? "; did you mean '" + *meant + "'?" : "";
 }
 
-Option orders() { return needed(kept("ORDER.yaml", &Arguments::orders)); }
-Option orders_and_event() { return needed({"ORDER.yaml", Takes::words, read_event}); }
-Option shop_and_orders() { return needed({"SHOP.yaml", Takes::words, read_shop}); }
-Option name() { return kept("NAME", &Arguments::name); }
+Option told(Option option, std::string help) {
+  option.help.front().text = std::move(help);
+  return option;
+}
 
-Option format() { return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}}); }
+Option orders() {
+  Option option = kept({"ORDER.yaml...", "one order, or several that name the same shop file"}, &Arguments::orders);
+  option.name = "ORDER.yaml";
+  return needed(option);
+}
+Option orders_and_event() {
+  Option option = told(orders(), "one order, or several that name the same shop file; the names of the others end in .yaml");
+  option.read = read_event;
+  option.help.push_back({"EVENT", "the id of a step (default: prints the ids of all steps)"});
+  return option;
+}
+Option shop_and_orders() {
+  Option option{"SHOP.yaml", Takes::words, read_shop, {{"SHOP.yaml", "the shop's file"}}};
+  option.help.push_back(
+      {"ORDER.yaml",
+       "orders whose finishes are shown, judged at the can and at their parts, too, which lag behind the air (default: the "
+       "finishes on the shop's shelf and its own, at the can alone)"});
+  return needed(option);
+}
+Option name() { return kept({"NAME", ""}, &Arguments::name); }
+
+Option format() {
+  return choice<Format>({"--format FORMAT", "text for people or json for programs (default text)"}, &Arguments::format,
+                        {{"text", Format::text}, {"json", Format::json}});
+}
 Option format_or_table() {
-  return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}});
+  return choice<Format>({"--format FORMAT", "text for people, json or csv for programs, with every half hour (default text)"},
+                        &Arguments::format, {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}});
 }
-Option text_or_table() { return choice<Format>("--format", &Arguments::format, {{"text", Format::text}, {"csv", Format::csv}}); }
-Option calendar_format() { return choice<Format>("--format", &Arguments::format, {{"ics", Format::text}, {"csv", Format::csv}}); }
-Option days() { return {"--days", Takes::word, read_days}; }
-Option finish() { return kept("--finish", &Arguments::finishes); }
-Option fit() { return kept("--fit", &Arguments::fit); }
-Option from() { return {"--from", Takes::word, read_from}; }
-Option at() { return {"--at", Takes::word, read_at}; }
-Option species() { return of_board("--species", input::parse_species, &BoardAsked::species); }
-Option width() { return of_board("--width", parse_length, &BoardAsked::width); }
-Option cut() { return of_board("--cut", input::parse_ring_angle, &BoardAsked::cut); }
+Option text_or_table() {
+  return choice<Format>({"--format FORMAT", "text for people or csv for spreadsheets (default text)"}, &Arguments::format,
+                        {{"text", Format::text}, {"csv", Format::csv}});
+}
+Option calendar_format() {
+  return choice<Format>(
+      {"--format FORMAT", "ics, or csv for spreadsheets: a row for each entry, with day and hours in the shop's time (default ics)"},
+      &Arguments::format, {{"ics", Format::text}, {"csv", Format::csv}});
+}
+Option days() { return option({"--days N", "so many days, 1 to 366 (default 7)"}, Takes::word, read_days); }
+Option finish() { return kept({"--finish NAME", "a finish to show in place of those; may be repeated"}, &Arguments::finishes); }
+Option fit() {
+  return kept({"--fit LOG.csv",
+               "finds the room's time constant and moisture gain from a logger's readings of a night or more, in place of all else"},
+              &Arguments::fit);
+}
+Option from() {
+  return option(
+      {"--from TIME",
+       "nothing starts before it, as in \"2027-01-11\u00a008:00\", in the shop's time zone (default: the order's start, else now, "
+       "rounded up to 5\u00a0min)"},
+      Takes::word, read_from);
+}
+Option at() { return option({"--at AIR", "a temperature and a humidity, such as \"70\u00a0F\u00a065\u00a0%\""}, Takes::word, read_at); }
+Option species() {
+  return of_board({"--species NAME", "of the board: red-oak, hard-maple, walnut"}, input::parse_species, &BoardAsked::species);
+}
+Option width() {
+  return of_board({"--width LENGTH", "of the board across its grain, in the air it comes from: \"22\u00a0in\", \"560\u00a0mm\""},
+                  parse_length, &BoardAsked::width);
+}
+Option cut() {
+  return of_board({"--cut CUT", "flat, quarter, or the angle between the growth rings and the face: \"35\u00a0deg\""},
+                  input::parse_ring_angle, &BoardAsked::cut);
+}
 Option from_air_or_time() {
-  return {"--from", Takes::word, [](const Words& typed, Arguments& arguments) -> Read {
-            if (parse_local_time(typed.front())) return read_from(typed, arguments);
-            const auto air = input::parse_air(typed.front());
-            if (!air) return wrong("--from " + air.error());
-            arguments.board.from = *air;
-            return {};
-          }};
+  return option({"--from AIR",
+                 "the air it comes from, such as \"70\u00a0F\u00a035\u00a0%\"; these four belong together. With an order a time, as in "
+                 "\"2027-01-11\u00a008:00\": nothing starts before it"},
+                Takes::word, [](const Words& typed, Arguments& arguments) -> Read {
+                  if (parse_local_time(typed.front())) return read_from(typed, arguments);
+                  const auto air = input::parse_air(typed.front());
+                  if (!air) return wrong("--from " + air.error());
+                  arguments.board.from = *air;
+                  return {};
+                });
 }
-Option keep() { return kept("--keep", &Arguments::keep); }
-Option effort() { return {"--effort", Takes::word, read_effort}; }
-Option units() { return choice<Units>("--units", &Arguments::units, {{"us", Units::us}, {"metric", Units::metric}}); }
-Option strict() { return flag("--strict", &Arguments::strict); }
-Option set() { return kept("--set", &Arguments::set); }
-Option output() { return kept("-o", &Arguments::output); }
-Option force() { return flag("--force", &Arguments::force); }
-Option own() { return kept("--own", &Arguments::own); }
+Option keep() {
+  return kept({"--keep OLD.json", "an earlier plan (its --format json): what need not move stays where it was"}, &Arguments::keep);
+}
+Option effort() {
+  return option(
+      {"--effort EFFORT",
+       "quick (the first good plan), thorough (up to 30\u00a0s more for a better one, or a proof that none is) or so many seconds; "
+       "Ctrl-C ends it with the best so far (default quick)"},
+      Takes::word, read_effort);
+}
+Option units() {
+  return choice<Units>({"--units UNITS", "us or metric (default: the shop's)"}, &Arguments::units,
+                       {{"us", Units::us}, {"metric", Units::metric}});
+}
+Option strict() { return flag({"--strict", "exit status 1 when there is any warning"}, &Arguments::strict); }
+Option set() {
+  return kept(
+      {"--set KEY=VALUE",
+       "a key of the order or the shop file and its value as written there; may be repeated. Dots lead to keys within; an item of a "
+       "list is named by its number, from 1, or its name, as in \"pieces.low\u00a0shelf.parts.top.support=hooks\"; the next number adds "
+       "an item. A key that both files have is the order's"},
+      &Arguments::set);
+}
+Option output() { return kept({"-o FILE", "the file to write, whole or not at all"}, &Arguments::output); }
+Option force() { return flag({"--force", "also over a file that coatday did not make"}, &Arguments::force); }
+Option own() { return kept({"--own FILE", "a file with finishes of your own; may be repeated"}, &Arguments::own); }
 Option colour() {
-  return choice<Colour>("--colour", &Arguments::colour,
-                        {{"never", Colour::never}, {"auto", Colour::automatic}, {"always", Colour::always}});
+  return choice<Colour>({"--colour WHEN", "never, auto (on a terminal, unless NO_COLOR is set) or always (default auto)"},
+                        &Arguments::colour, {{"never", Colour::never}, {"auto", Colour::automatic}, {"always", Colour::always}});
 }
 
 }  // namespace coatday::cli

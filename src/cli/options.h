@@ -36,6 +36,9 @@ namespace coatday::cli {
 [[nodiscard]] Option own();
 [[nodiscard]] Option colour();
 
+/// The option with other words in its help.
+[[nodiscard]] Option told(Option, std::string help);
+
 /// "; did you mean 'x'?", or nothing.
 [[nodiscard]] std::string suggestion(const std::string& typed, const Words& known);
 

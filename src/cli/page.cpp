@@ -10,31 +10,13 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Reads an order, plans it, and makes a page of the plan: one HTML file for the
-shop's wall, a phone and a desk. On it: today and next, a timeline of every face
-beside the shop's air, the days, the pieces drawn by their coats, what to buy
-with boxes to tick, hand-over, cautions. It needs no network; its script only
-remembers ticks and shows the present moment.
-
-Usage: coatday page ORDER.yaml... -o FILE.html [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file: one
-                    page, with a part for each order
-  -o FILE           the file to write, whole or not at all
-  --force           also over a file that coatday did not make
-  --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
-                    shop's time zone (default: the order's start, else now,
-                    rounded up to 5 min)
-  --keep OLD.json   an earlier plan (its --format json): what need not move
-                    stays where it was
-  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
-                    better one, or a proof that none is) or so many seconds;
-                    Ctrl-C ends it with the best so far (default quick)
-  --units UNITS     us or metric (default: the shop's)
-  -h, --help        this text
-
-Example: coatday page order.yaml -o plan.html
-)";
+const About about{
+    "Reads an order, plans it, and makes a page of the plan: one HTML file for the shop's wall, a phone and a desk. "
+    "On it: today and next, a timeline of every face beside the shop's air, the days, the pieces drawn by their "
+    "coats, what to buy with boxes to tick, hand-over, cautions. It needs no network; its script only remembers "
+    "ticks and shows the present moment.",
+    {"ORDER.yaml... -o FILE.html [options]"},
+    {"order.yaml -o plan.html"}};
 
 std::string told(const Arguments& arguments, const plan::Plan& plan) {
   const char* what = plan.status == plan::Status::feasible ? "the plan's page" : "the page says why there is no plan";
@@ -62,6 +44,12 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command page_command() { return {"page", {orders(), output(), force(), from(), keep(), effort(), units()}, help_text, run}; }
+Command page_command() {
+  return {"page",
+          {told(orders(), "one order, or several that name the same shop file: one page, with a part for each order"), output(), force(),
+           from(), keep(), effort(), units()},
+          about,
+          run};
+}
 
 }  // namespace coatday::cli

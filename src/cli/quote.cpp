@@ -9,30 +9,15 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Reads an order, plans it, and prints what a price rests on before it is taken:
-hours of work, materials, days of work and of drying, and the earliest date that
-can honestly be promised. The shop file's rates make money of it.
+const About about{
+    "Reads an order, plans it, and prints what a price rests on before it is taken: hours of work, materials, days "
+    "of work and of drying, and the earliest date that can honestly be promised. The shop file's rates make money of "
+    "it.",
+    {"ORDER.yaml... [options]"},
+    {"order.yaml --from \"2027-03-01 08:00\""}};
 
-Usage: coatday quote ORDER.yaml... [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file
-  --format FORMAT   text for people or json for programs (default text)
-  --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
-                    shop's time zone (default: the order's start, else now,
-                    rounded up to 5 min)
-  --set KEY=VALUE   a key of the order or the shop with another value, as in
-                    "rates.hour=55" or "schedule=oil-three-coats"; may be
-                    repeated
-  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
-                    better one, or a proof that none is) or so many seconds;
-                    Ctrl-C ends it with the best so far (default quick)
-  --units UNITS     us or metric (default: the shop's)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday quote order.yaml --from "2027-03-01 08:00"
-)";
+constexpr const char* set_help =
+    "a key of the order or the shop with another value, as in \"rates.hour=55\" or \"schedule=oil-three-coats\"; may be repeated";
 
 Outcome run(const Arguments& arguments, const World& world) {
   const auto rates = load_rates(arguments, world);
@@ -52,6 +37,6 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command quote_command() { return {"quote", {orders(), format(), from(), set(), effort(), units(), colour()}, help_text, run}; }
+Command quote_command() { return {"quote", {orders(), format(), from(), told(set(), set_help), effort(), units(), colour()}, about, run}; }
 
 }  // namespace coatday::cli

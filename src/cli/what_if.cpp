@@ -9,33 +9,12 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Reads an order and plans it twice, as it is and with keys set otherwise: ready
-dates, time to spare, what is bought, heat, and which coats moved. Without --set
-it says which single change helps a plan that waits for the shop's air: warmer
-nights, warmer or drier air, another product of the same role, a later start.
-
-Usage: coatday what-if ORDER.yaml... [--set KEY=VALUE]... [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file
-  --set KEY=VALUE   a key of the order or the shop file and its value as written
-                    there; may be repeated. Dots lead to keys within; an item of
-                    a list is named by its number, from 1, or its name, as in
-                    "pieces.low shelf.parts.top.support=hooks"; the next number
-                    adds an item. A key that both files have is the order's
-  --format FORMAT   text for people or json for programs (default text)
-  --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
-                    shop's time zone (default: the order's start, else now,
-                    rounded up to 5 min)
-  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
-                    better one, or a proof that none is) or so many seconds;
-                    Ctrl-C ends it with the best so far (default quick)
-  --units UNITS     us or metric (default: the shop's)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday what-if order.yaml --set "air.night=13 C"
-)";
+const About about{
+    "Reads an order and plans it twice, as it is and with keys set otherwise: ready dates, time to spare, what is "
+    "bought, heat, and which coats moved. Without --set it says which single change helps a plan that waits for the "
+    "shop's air: warmer nights, warmer or drier air, another product of the same role, a later start.",
+    {"ORDER.yaml... [--set KEY=VALUE]... [options]"},
+    {"order.yaml --set \"air.night=13 C\""}};
 
 Outcome advise(const Arguments& arguments, const World& world) {
   const auto made = planned(arguments, world);
@@ -68,6 +47,6 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command what_if_command() { return {"what-if", {orders(), set(), format(), from(), effort(), units(), colour()}, help_text, run}; }
+Command what_if_command() { return {"what-if", {orders(), set(), format(), from(), effort(), units(), colour()}, about, run}; }
 
 }  // namespace coatday::cli

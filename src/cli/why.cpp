@@ -7,29 +7,11 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Reads an order, plans it, and prints why one step starts when it does: what it
-waits for, what it must not miss, and the air at the time.
-
-Usage: coatday why ORDER.yaml... [EVENT] [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file; the
-                    names of the others end in .yaml
-  EVENT             the id of a step (default: prints the ids of all steps)
-  --from TIME       nothing starts before it, as in "2027-01-11 08:00", in the
-                    shop's time zone (default: the order's start, else now,
-                    rounded up to 5 min)
-  --keep OLD.json   an earlier plan (its --format json): what need not move
-                    stays where it was
-  --effort EFFORT   quick (the first good plan), thorough (up to 30 s more for a
-                    better one, or a proof that none is) or so many seconds;
-                    Ctrl-C ends it with the best so far (default quick)
-  --units UNITS     us or metric (default: the shop's)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Example: coatday why order.yaml table/top/clear-2
-)";
+const About about{
+    "Reads an order, plans it, and prints why one step starts when it does: what it waits for, what it must not "
+    "miss, and the air at the time.",
+    {"ORDER.yaml... [EVENT] [options]"},
+    {"order.yaml table/top/clear-2"}};
 
 Outcome no_such_event(const Arguments& arguments, const plan::Plan& plan) {
   std::string orders;
@@ -54,6 +36,6 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command why_command() { return {"why", {orders_and_event(), from(), keep(), effort(), units(), colour()}, help_text, run}; }
+Command why_command() { return {"why", {orders_and_event(), from(), keep(), effort(), units(), colour()}, about, run}; }
 
 }  // namespace coatday::cli

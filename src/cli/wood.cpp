@@ -8,39 +8,15 @@
 namespace coatday::cli {
 namespace {
 
-constexpr std::string_view help_text = R"(Says of an order's wood whether it is ready to be coated, how its boards cup
-when they are finished as planned and in other ways, and how they move on their
-base through the seasons. With --at: the moisture content at which wood settles
-in an air, and how much a board from another air moves across its grain.
-
-Usage: coatday wood ORDER.yaml... [options]
-       coatday wood --at AIR [options]
-
-  ORDER.yaml...     one order, or several that name the same shop file
-  --set KEY=VALUE   a key of the order or the shop file and its value as written
-                    there, as in "cut=quarter"; may be repeated
-  --at AIR          a temperature and a humidity, such as "70 F 65 %"
-  --species NAME    of the board: red-oak, hard-maple, walnut
-  --width LENGTH    of the board across its grain, in the air it comes from:
-                    "22 in", "560 mm"
-  --cut CUT         flat, quarter, or the angle between the growth rings and
-                    the face: "35 deg"
-  --from AIR        the air it comes from, such as "70 F 35 %"; these four
-                    belong together. With an order a time, as in
-                    "2027-01-11 08:00": nothing starts before it
-  --format FORMAT   text or json (default text)
-  --units UNITS     us or metric (default: the shop's, else metric)
-  --colour WHEN     never, auto (on a terminal, unless NO_COLOR is set) or
-                    always (default auto)
-  -h, --help        this text
-
-Moisture content from 6 to 14 % alone has a movement: outside, the handbook's
-coefficients do not hold, and the command says so.
-
-Example: coatday wood order.yaml
-         coatday wood --at "70 F 65 %" --species red-oak --width "22 in"
-         --cut flat --from "70 F 35 %"
-)";
+const About about{
+    "Says of an order's wood whether it is ready to be coated, how its boards cup when they are finished as planned "
+    "and in other ways, and how they move on their base through the seasons. With --at: the moisture content at "
+    "which wood settles in an air, and how much a board from another air moves across its grain.",
+    {"ORDER.yaml... [options]", "--at AIR [options]"},
+    {"order.yaml",
+     "--at \"70\u00a0F\u00a065\u00a0%\" --species red-oak --width \"22\u00a0in\" --cut flat --from \"70\u00a0F\u00a035\u00a0%\""},
+    "Moisture content from 6 to 14 % alone has a movement: outside, the handbook's coefficients do not hold, and the "
+    "command says so."};
 
 tl::expected<std::optional<report::MovedBoard>, Outcome> moved_board(const Arguments& arguments) {
   const BoardAsked& asked = arguments.board;
@@ -91,7 +67,12 @@ Outcome run(const Arguments& arguments, const World& world) {
 Command wood_command() {
   Option order = orders();
   order.needed = false;
-  return {"wood", {order, set(), at(), species(), width(), cut(), from_air_or_time(), format(), units(), colour()}, help_text, run};
+  return {"wood",
+          {order, told(set(), "a key of the order or the shop file and its value as written there, as in \"cut=quarter\"; may be repeated"),
+           at(), species(), width(), cut(), from_air_or_time(), told(format(), "text or json (default text)"),
+           told(units(), "us or metric (default: the shop's, else metric)"), colour()},
+          about,
+          run};
 }
 
 }  // namespace coatday::cli
