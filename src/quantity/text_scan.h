@@ -39,6 +39,18 @@ struct Kind {
   Low bound = Low::included;
   std::string_view range;  ///< "above 0 and up to 100 m"
 };
+constexpr Kind between(std::string_view name, std::string_view example, std::span<const Unit> units, double low, double high,
+                       std::string_view range) {
+  return {name, example, units, false, low, high, Low::included, range};
+}
+constexpr Kind above_zero(std::string_view name, std::string_view example, std::span<const Unit> units, double high,
+                          std::string_view range) {
+  return {name, example, units, false, 0, high, Low::excluded, range};
+}
+constexpr Kind chained(Kind kind) {
+  kind.chain = true;
+  return kind;
+}
 
 /// A number at the start of a text: 12, 12.5, 1/2, 2 1/8, 2-1/8.
 struct Amount {

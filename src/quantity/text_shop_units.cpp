@@ -6,10 +6,11 @@
 namespace coatday {
 namespace {
 
+using text::above_zero;
 using text::as;
+using text::between;
 using text::Kind;
 using text::litre_per_gallon_e9;
-using text::Low;
 using text::parse;
 using text::Unit;
 
@@ -39,71 +40,24 @@ constexpr std::array water_units{
 // The British thermal unit of the International Table, per hour: 0.293 071 1 W.
 constexpr std::array power_units{Unit{"kW"}, Unit{"W", 1, 1000}, Unit{"BTU/h", 2930711, 1e10}, Unit{"Btu/h", 2930711, 1e10}};
 
+constexpr Kind voc = between("a VOC content", "350 g/l or 2.9 lb/gal", voc_units, 0, 2000, "from 0 to 2000 g/l");
+constexpr Kind density = above_zero("a density", "867 g/l, 0.87 kg/l or 7.2 lb/gal", density_units, 5000, "above 0 and up to 5000 g/l");
+constexpr Kind airflow = above_zero("an airflow", "500 cfm, 850 m3/h or 240 l/s", airflow_units, 1e6, "above 0 and up to 1000000 m3/h");
+constexpr Kind vapour =
+    above_zero("the vapour of a liquid", "30.4 ft3/gal, 0.227 m3/l or 227 l/l", vapour_units, 2, "above 0 and up to 2 m3/l");
+constexpr Kind room_volume = above_zero("the volume of a room", "150 m3 or 5000 ft3", room_units, 100'000, "above 0 and up to 100000 m3");
+constexpr Kind water_rate =
+    between("an amount of water over time", "100 g/h, 12 l/day or 25 pt/day", water_units, 0, 100, "from 0 to 100 kg/h");
+constexpr Kind power = above_zero("a power", "5 kW, 1500 W or 17000 BTU/h", power_units, 1000, "above 0 and up to 1000 kW");
+
 }  // namespace
 
-Parsed<GramsPerLitre> parse_voc(std::string_view typed) {
-  constexpr Kind kind{
-      .name = "a VOC content", .example = "350 g/l or 2.9 lb/gal", .units = voc_units, .high = 2000, .range = "from 0 to 2000 g/l"};
-  return as<GramsPerLitre>(parse(typed, kind));
-}
-
-Parsed<GramsPerLitre> parse_density(std::string_view typed) {
-  constexpr Kind kind{.name = "a density",
-                      .example = "867 g/l, 0.87 kg/l or 7.2 lb/gal",
-                      .units = density_units,
-                      .high = 5000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 5000 g/l"};
-  return as<GramsPerLitre>(parse(typed, kind));
-}
-
-Parsed<CubicMetresPerHour> parse_airflow(std::string_view typed) {
-  constexpr Kind kind{.name = "an airflow",
-                      .example = "500 cfm, 850 m3/h or 240 l/s",
-                      .units = airflow_units,
-                      .high = 1e6,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 1000000 m3/h"};
-  return as<CubicMetresPerHour>(parse(typed, kind));
-}
-
-Parsed<CubicMetresPerLitre> parse_vapour(std::string_view typed) {
-  constexpr Kind kind{.name = "the vapour of a liquid",
-                      .example = "30.4 ft3/gal, 0.227 m3/l or 227 l/l",
-                      .units = vapour_units,
-                      .high = 2,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 2 m3/l"};
-  return as<CubicMetresPerLitre>(parse(typed, kind));
-}
-
-Parsed<CubicMetres> parse_room_volume(std::string_view typed) {
-  constexpr Kind kind{.name = "the volume of a room",
-                      .example = "150 m3 or 5000 ft3",
-                      .units = room_units,
-                      .high = 100'000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 100000 m3"};
-  return as<CubicMetres>(parse(typed, kind));
-}
-
-Parsed<KilogramsPerHour> parse_water_rate(std::string_view typed) {
-  constexpr Kind kind{.name = "an amount of water over time",
-                      .example = "100 g/h, 12 l/day or 25 pt/day",
-                      .units = water_units,
-                      .high = 100,
-                      .range = "from 0 to 100 kg/h"};
-  return as<KilogramsPerHour>(parse(typed, kind));
-}
-
-Parsed<Kilowatts> parse_power(std::string_view typed) {
-  constexpr Kind kind{.name = "a power",
-                      .example = "5 kW, 1500 W or 17000 BTU/h",
-                      .units = power_units,
-                      .high = 1000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 1000 kW"};
-  return as<Kilowatts>(parse(typed, kind));
-}
+Parsed<GramsPerLitre> parse_voc(std::string_view typed) { return as<GramsPerLitre>(parse(typed, voc)); }
+Parsed<GramsPerLitre> parse_density(std::string_view typed) { return as<GramsPerLitre>(parse(typed, density)); }
+Parsed<CubicMetresPerHour> parse_airflow(std::string_view typed) { return as<CubicMetresPerHour>(parse(typed, airflow)); }
+Parsed<CubicMetresPerLitre> parse_vapour(std::string_view typed) { return as<CubicMetresPerLitre>(parse(typed, vapour)); }
+Parsed<CubicMetres> parse_room_volume(std::string_view typed) { return as<CubicMetres>(parse(typed, room_volume)); }
+Parsed<KilogramsPerHour> parse_water_rate(std::string_view typed) { return as<KilogramsPerHour>(parse(typed, water_rate)); }
+Parsed<Kilowatts> parse_power(std::string_view typed) { return as<Kilowatts>(parse(typed, power)); }
 
 }  // namespace coatday

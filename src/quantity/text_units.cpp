@@ -11,10 +11,12 @@
 namespace coatday {
 namespace {
 
+using text::above_zero;
 using text::as;
+using text::between;
+using text::chained;
 using text::Kind;
 using text::litre_per_gallon_e9;
-using text::Low;
 using text::parse;
 using text::Unit;
 
@@ -83,6 +85,19 @@ constexpr std::array duration_units{
     Unit{"weeks", 168},
 };
 
+constexpr Kind length = chained(above_zero("a length", "68 in, 5 ft 8 in, 170 cm or 38 mm", length_units, 100, "above 0 and up to 100 m"));
+constexpr Kind area = above_zero("an area", "0.8 m2, 900 cm2, 4 ft2 or 20 in2", area_units, 10'000, "above 0 and up to 10000 m2");
+constexpr Kind volume = above_zero("a volume", "250 ml, 1 l, 8 fl oz, 1 qt or 1 gal", volume_units, 10'000, "above 0 and up to 10000 l");
+constexpr Kind spreading_rate =
+    above_zero("a spreading rate", "10 m2/l or 400 ft2/gal", spreading_units, 1000, "above 0 and up to 1000 m2/l");
+constexpr Kind work_rate = above_zero("a work rate", "6 m2/h or 60 ft2/h", work_units, 1000, "above 0 and up to 1000 m2/h");
+constexpr Kind film = above_zero("a film thickness", "40 um or 1.5 mil", film_units, 10'000, "above 0 and up to 10000 um");
+constexpr Kind temperature = between("a temperature", "18 °C or 65 °F", temperature_units, -60, 400, "from -60 °C to 400 °C");
+constexpr Kind temperature_difference =
+    between("a difference of temperature", "3 K or 5 °F", difference_units, -100, 100, "from -100 K to 100 K");
+constexpr Kind duration =
+    chained(between("a duration", "90 min, 2 h 30 min, 3 days or 2 weeks", duration_units, 0, 2 * 366 * 24, "from 0 to 2 years"));
+
 Parsed<double> whole_text(std::string_view typed, std::string_view expected) {
   const std::string plain = text::plain(typed);
   const auto amount = text::read_amount(plain);
@@ -116,95 +131,14 @@ Parsed<double> parse_share(std::string_view typed) {
   return tl::make_unexpected(fmt::format("{} is not between 0 % and 100 %; expected {}", text::quoted(typed), expected));
 }
 
-Parsed<Metres> parse_length(std::string_view typed) {
-  constexpr Kind kind{.name = "a length",
-                      .example = "68 in, 5 ft 8 in, 170 cm or 38 mm",
-                      .units = length_units,
-                      .chain = true,
-                      .high = 100,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 100 m"};
-  return as<Metres>(parse(typed, kind));
-}
-
-Parsed<SquareMetres> parse_area(std::string_view typed) {
-  constexpr Kind kind{.name = "an area",
-                      .example = "0.8 m2, 900 cm2, 4 ft2 or 20 in2",
-                      .units = area_units,
-                      .high = 10'000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 10000 m2"};
-  return as<SquareMetres>(parse(typed, kind));
-}
-
-Parsed<Litres> parse_volume(std::string_view typed) {
-  constexpr Kind kind{.name = "a volume",
-                      .example = "250 ml, 1 l, 8 fl oz, 1 qt or 1 gal",
-                      .units = volume_units,
-                      .high = 10'000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 10000 l"};
-  return as<Litres>(parse(typed, kind));
-}
-
-Parsed<SquareMetresPerLitre> parse_spreading_rate(std::string_view typed) {
-  constexpr Kind kind{.name = "a spreading rate",
-                      .example = "10 m2/l or 400 ft2/gal",
-                      .units = spreading_units,
-                      .high = 1000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 1000 m2/l"};
-  return as<SquareMetresPerLitre>(parse(typed, kind));
-}
-
-Parsed<SquareMetresPerHour> parse_work_rate(std::string_view typed) {
-  constexpr Kind kind{.name = "a work rate",
-                      .example = "6 m2/h or 60 ft2/h",
-                      .units = work_units,
-                      .high = 1000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 1000 m2/h"};
-  return as<SquareMetresPerHour>(parse(typed, kind));
-}
-
-Parsed<Micrometres> parse_film(std::string_view typed) {
-  constexpr Kind kind{.name = "a film thickness",
-                      .example = "40 um or 1.5 mil",
-                      .units = film_units,
-                      .high = 10'000,
-                      .bound = Low::excluded,
-                      .range = "above 0 and up to 10000 um"};
-  return as<Micrometres>(parse(typed, kind));
-}
-
-Parsed<Celsius> parse_temperature(std::string_view typed) {
-  constexpr Kind kind{.name = "a temperature",
-                      .example = "18 °C or 65 °F",
-                      .units = temperature_units,
-                      .low = -60,
-                      .high = 400,
-                      .range = "from -60 °C to 400 °C"};
-  return as<Celsius>(parse(typed, kind));
-}
-
-Parsed<Kelvins> parse_temperature_difference(std::string_view typed) {
-  constexpr Kind kind{.name = "a difference of temperature",
-                      .example = "3 K or 5 °F",
-                      .units = difference_units,
-                      .low = -100,
-                      .high = 100,
-                      .range = "from -100 K to 100 K"};
-  return as<Kelvins>(parse(typed, kind));
-}
-
-Parsed<Hours> parse_duration(std::string_view typed) {
-  constexpr Kind kind{.name = "a duration",
-                      .example = "90 min, 2 h 30 min, 3 days or 2 weeks",
-                      .units = duration_units,
-                      .chain = true,
-                      .high = 2 * 366 * 24,
-                      .range = "from 0 to 2 years"};
-  return as<Hours>(parse(typed, kind));
-}
+Parsed<Metres> parse_length(std::string_view typed) { return as<Metres>(parse(typed, length)); }
+Parsed<SquareMetres> parse_area(std::string_view typed) { return as<SquareMetres>(parse(typed, area)); }
+Parsed<Litres> parse_volume(std::string_view typed) { return as<Litres>(parse(typed, volume)); }
+Parsed<SquareMetresPerLitre> parse_spreading_rate(std::string_view typed) { return as<SquareMetresPerLitre>(parse(typed, spreading_rate)); }
+Parsed<SquareMetresPerHour> parse_work_rate(std::string_view typed) { return as<SquareMetresPerHour>(parse(typed, work_rate)); }
+Parsed<Micrometres> parse_film(std::string_view typed) { return as<Micrometres>(parse(typed, film)); }
+Parsed<Celsius> parse_temperature(std::string_view typed) { return as<Celsius>(parse(typed, temperature)); }
+Parsed<Kelvins> parse_temperature_difference(std::string_view typed) { return as<Kelvins>(parse(typed, temperature_difference)); }
+Parsed<Hours> parse_duration(std::string_view typed) { return as<Hours>(parse(typed, duration)); }
 
 }  // namespace coatday
