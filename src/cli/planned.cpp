@@ -74,7 +74,7 @@ tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& argument
 }
 
 Outcome printed(const Arguments& arguments, const World& world,
-                std::string (*text)(const plan::Plan&, const plan::Job&, const report::Look&)) {
+                const std::function<std::string(const plan::Plan&, const plan::Job&, const report::Look&)>& text) {
   const auto made = planned(arguments, world);
   if (!made) return made.error();
   const plan::Plan& plan = made->plan;

@@ -1,6 +1,8 @@
 #pragma once
 // What the commands share: reading an order, planning it, and having the plan checked before anybody sees it.
 
+#include <functional>
+
 #include <tl/expected.hpp>
 
 #include "cli/arguments.h"
@@ -34,7 +36,7 @@ struct Planned {
 [[nodiscard]] tl::expected<Planned, Outcome> planned_alone(const Arguments&, const World&);
 /// What is printed of a plan, its findings beside it; why there is none where there is none.
 [[nodiscard]] Outcome printed(const Arguments&, const World&,
-                              std::string (*text)(const plan::Plan&, const plan::Job&, const report::Look&));
+                              const std::function<std::string(const plan::Plan&, const plan::Job&, const report::Look&)>& text);
 [[nodiscard]] plan::Request request_of(const Arguments&, const World&, const plan::Job&);
 
 /// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.

@@ -22,17 +22,11 @@ constexpr const char* set_help =
 Outcome run(const Arguments& arguments, const World& world) {
   const auto rates = load_rates(arguments, world);
   if (!rates) return rates.error();
-  const auto made = planned(arguments, world);
-  if (!made) return made.error();
-  const plan::Plan& plan = made->plan;
-  const std::string& order = made->job.order.name;
-  const report::Look shown = look(arguments, world, plan.shop.units);
-  const int status = status_of(plan, false);
-  if (plan.status != plan::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
-  const plan::Quote quote = plan::quote(plan, *rates);
-  const bool json = arguments.format == Format::json;
-  return {status, json ? report::quote_json(plan, quote, *rates, order, version()) : report::quote_text(plan, quote, *rates, order, shown),
-          status == done ? "" : report::findings_text(plan.findings, order, shown)};
+  return printed(arguments, world, [&](const plan::Plan& plan, const plan::Job& job, const report::Look& shown) {
+    const plan::Quote quote = plan::quote(plan, *rates);
+    if (arguments.format == Format::json) return report::quote_json(plan, quote, *rates, job.order.name, version());
+    return report::quote_text(plan, quote, *rates, job.order.name, shown);
+  });
 }
 
 }  // namespace

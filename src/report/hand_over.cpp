@@ -1,6 +1,4 @@
 #include <algorithm>
-#include <array>
-#include <utility>
 
 #include "report/sections.h"
 #include "report/table.h"
@@ -9,22 +7,15 @@
 namespace coatday::report {
 namespace {
 
-using Moment = std::optional<Instant> plan::HandOver::*;
-constexpr std::array<std::pair<const char*, Moment>, 5> moments{{{"handle", &plan::HandOver::handle},
-                                                                 {"pack", &plan::HandOver::pack},
-                                                                 {"deliver", &plan::HandOver::deliver},
-                                                                 {"light use", &plan::HandOver::light_use},
-                                                                 {"full cure", &plan::HandOver::full_cure}}};
-
 bool same(const plan::HandOver& a, const plan::HandOver& b) {
-  return std::all_of(moments.begin(), moments.end(), [&](const auto& m) { return a.*m.second == b.*m.second; });
+  return std::all_of(hand_over_moments.begin(), hand_over_moments.end(), [&](const auto& m) { return a.*m.second == b.*m.second; });
 }
 
 std::string cell(const std::optional<Instant>& t, const Zone& zone) { return t ? instant_words(*t, zone) : "-"; }
 
 Table dates(const plan::PieceResult& piece, const Zone& zone) {
   Table table{{{}, {Text("early side", Ink::faint)}, {Text("expected", Ink::faint)}, {Text("late side", Ink::faint)}}, {}};
-  for (const auto& [name, moment] : moments) {
+  for (const auto& [name, moment] : hand_over_moments) {
     const bool waits_for_hands = moment == &plan::HandOver::deliver;
     table.rows.push_back({Text(unbroken(name)), Text(waits_for_hands ? "" : cell(piece.ready_early.*moment, zone)),
                           Text(cell(piece.ready.*moment, zone)), Text(cell(piece.ready_late.*moment, zone))});
@@ -33,7 +24,8 @@ Table dates(const plan::PieceResult& piece, const Zone& zone) {
 }
 
 bool has_gap(const plan::PieceResult& piece) {
-  return std::any_of(moments.begin(), moments.end(), [&](const auto& m) { return !(piece.ready.*m.second && piece.ready_late.*m.second); });
+  return std::any_of(hand_over_moments.begin(), hand_over_moments.end(),
+                     [&](const auto& m) { return !(piece.ready.*m.second && piece.ready_late.*m.second); });
 }
 
 Lines promise(const plan::PieceResult& piece, const Zone& zone, const Look& look) {

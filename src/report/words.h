@@ -1,8 +1,10 @@
 #pragma once
 // Small phrases that every report uses. Their spaces do not break over lines.
 
+#include <array>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "climate/air.h"
@@ -23,6 +25,13 @@ namespace coatday::report {
 [[nodiscard]] std::string money_words(std::optional<Money>, const std::string& currency);
 /// "a day to spare", "6 h late", "just in time".
 [[nodiscard]] std::string slack_words(Hours);
+/// The moments of a hand-over with their names, in their order.
+inline constexpr std::array<std::pair<const char*, std::optional<Instant> plan::HandOver::*>, 5> hand_over_moments{
+    {{"handle", &plan::HandOver::handle},
+     {"pack", &plan::HandOver::pack},
+     {"deliver", &plan::HandOver::deliver},
+     {"light use", &plan::HandOver::light_use},
+     {"full cure", &plan::HandOver::full_cure}}};
 /// "a", "a and b", "a, b and c".
 [[nodiscard]] std::string listed(const std::vector<std::string>&);
 [[nodiscard]] std::string counted(std::size_t, const std::string& one, const std::string& many);

@@ -2,7 +2,6 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <array>
 
 #include "plan/compare.h"
 #include "report/advice.h"
@@ -85,16 +84,10 @@ void add_planned_coats(Element parent, const plan::Plan& plan, const OrderPart& 
   }
 }
 
-using Moment = std::optional<Instant> plan::HandOver::*;
-constexpr std::array<std::pair<const char*, Moment>, 5> moments{{{"handle", &plan::HandOver::handle},
-                                                                 {"pack", &plan::HandOver::pack},
-                                                                 {"deliver", &plan::HandOver::deliver},
-                                                                 {"light use", &plan::HandOver::light_use},
-                                                                 {"full cure", &plan::HandOver::full_cure}}};
-
 bool same(const plan::PieceResult& a, const plan::PieceResult& b) {
   const auto equal = [&](const plan::HandOver plan::PieceResult::*side) {
-    return std::all_of(moments.begin(), moments.end(), [&](const auto& m) { return a.*side.*m.second == b.*side.*m.second; });
+    return std::all_of(hand_over_moments.begin(), hand_over_moments.end(),
+                       [&](const auto& m) { return a.*side.*m.second == b.*side.*m.second; });
   };
   return a.due == b.due && equal(&plan::PieceResult::ready) && equal(&plan::PieceResult::ready_late) &&
          equal(&plan::PieceResult::ready_early);
@@ -116,7 +109,7 @@ void add_dates(Element table, const plan::Plan& plan, const plan::PieceResult& p
   if (piece.due) {
     head.add("span", {}, ", promised " + instant_words(*piece.due, plan.shop.zone) + (piece.slack ? ": " + slack_words(*piece.slack) : ""));
   }
-  for (const auto& [name, moment] : moments) {
+  for (const auto& [name, moment] : hand_over_moments) {
     Element row = body.add("tr", {});
     row.add("th", {{"scope", "row"}}, name);
     const bool waits_for_hands = moment == &plan::HandOver::deliver;
