@@ -28,8 +28,8 @@ struct Help {
 struct Advice {
   bool too_large = false;  ///< to be planned again and again: nothing was tried
   std::optional<Hours>
-      waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or with the best help; of one of a kind the
-                      ///< best help alone, where there is one; none: not known
+      waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or in the best air of the helps; of one of a
+                      ///< kind that alone, where there is one; none: not known
   std::optional<Instant> searched;  ///< ready by a longer search alone, where that is sooner; the helps are against this
   std::vector<Help> helps;          ///< what helps most first; one of a kind
 };

@@ -7,6 +7,8 @@
 #include <regex>
 
 #include "cli/run.h"
+#include "input/load.h"
+#include "plan/propose/levers.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday::cli {
@@ -180,6 +182,70 @@ INSTANTIATE_TEST_SUITE_P(
              "metric",
              {"set the dehumidifier to 40 %"}}),
     [](const auto& instance) { return instance.param.name; });
+
+/// Rules read here, apart from what judges an order: every layer over the one below by a rule that does not forbid it.
+void expect_layers_allowed(const finish::Catalogue& known, const finish::Schedule& schedule, const std::string& change) {
+  const finish::Product* below = nullptr;
+  for (const finish::Step& step : schedule.steps) {
+    if (!step.product) continue;
+    const finish::Product& here = *known.product(*step.product);
+    const finish::OverRule* rule = below == nullptr ? nullptr : known.over_rule(here, *below);
+    EXPECT_TRUE(below == nullptr || here.id == below->id || (rule != nullptr && rule->verdict != finish::Verdict::never))
+        << schedule.id << ": " << here.id << " over " << below->id << "; " << change;
+    if (here.film) below = &here;
+  }
+}
+
+bool goes_on(const finish::Catalogue& known, const std::string& product, finish::Suits suits) {
+  return std::any_of(known.schedules.begin(), known.schedules.end(), [&](const auto& one) {
+    const auto& steps = one.second.steps;
+    return one.second.suits == suits && std::any_of(steps.begin(), steps.end(), [&](const auto& step) { return step.product == product; });
+  });
+}
+
+/// What may stand in place of a finish of any shipped schedule has the same role, is put on the same material by some schedule, is faster by
+/// its record and may lie on and under its neighbours; nothing else of the schedule changes but the thinner of another base.
+TEST(AnotherProduct, MayStandWhereItIsAdvised) {
+  const std::string every_method = "methods=[brush, pad, wipe, hvlp-spray]";
+  int told = 0;
+  for (const auto& [id, schedule] :
+       input::load_catalogue(std::filesystem::path(source_dir()) / "schedules", {}, input::read_from_disk()).catalogue.schedules) {
+    const World w = world({id, "  constant: {temperature: 20 °C, humidity: 45 %}\n", id, "metric", {}});
+    const auto job = input::load_orders({"order.yaml"}, *w.schedules, w.read, {every_method}).job;
+    if (!job) continue;  // a schedule for metal, or one that has to be completed from a label
+    for (const plan::Lever& lever : plan::another_product(*job)) {
+      for (const plan::Change& change : lever) {
+        plan::Job other = *job;
+        Instant from{};
+        change.make(other, from);
+        const finish::Schedule& now = other.catalogue.schedules.at(id);
+        ASSERT_EQ(now.steps.size(), schedule.steps.size());
+        const std::string words = change.words(plan::Plan());
+        ++told;
+        for (std::size_t s = 0; s < now.steps.size(); ++s) {
+          const finish::Step &was = schedule.steps[s], &is = now.steps[s];
+          if (was.product == is.product) {
+            EXPECT_EQ(is.thinner_share, was.thinner_share);
+            continue;
+          }
+          const finish::Product &old = *job->catalogue.product(*was.product), &next = *job->catalogue.product(*is.product);
+          EXPECT_TRUE(words.starts_with(next.name + " in place of " + old.name + ", as many coats")) << words;
+          for (const finish::Hazard hazard : next.hazards) {
+            const bool known = std::find(old.hazards.begin(), old.hazards.end(), hazard) != old.hazards.end();
+            EXPECT_EQ(words.find(finish::word(hazard), words.find("new hazards")) == std::string::npos, known) << words;
+          }
+          EXPECT_EQ(next.role, old.role) << words;
+          EXPECT_EQ(next.film, old.film) << words;
+          EXPECT_LT(next.reference().hours[finish::Stage::recoat], old.reference().hours[finish::Stage::recoat]) << words;
+          EXPECT_TRUE(goes_on(job->catalogue, next.id, schedule.suits)) << words;
+          EXPECT_EQ(is.thinner_share, next.base == old.base ? was.thinner_share : 0) << words;
+        }
+        expect_layers_allowed(other.catalogue, now, words);
+      }
+    }
+  }
+  EXPECT_GE(told, 10);
+}
 
 }  // namespace
 }  // namespace coatday::cli

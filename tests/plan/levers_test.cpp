@@ -157,7 +157,8 @@ TEST(Levers, NoNightWhereNoKeyTellsOfOne) {
   for (const Instant t : half_hours()) EXPECT_EQ(air.after->at(t).temperature, Celsius(22));
 }
 
-/// Outdoors 5 °C and 80 % RH: 698 Pa of vapour, of 872.6 Pa at saturation (ASHRAE Handbook Fundamentals 2017, ch. 1, table 3).
+/// Outdoors 5 °C and 80 % RH: 698 Pa of vapour, of 872.6 Pa at saturation (ASHRAE Handbook Fundamentals 2017 ch. 1 (IP) table 3: 0.12656 psi at 41 °F;
+/// as quoted in psychrolib 2.5.0's tests).
 TEST(Levers, ARoomIsWarmerAtNightWithTheWaterOfOutdoors) {
   Job job = through_a_room();
   KnownRoom room = *job.room;
@@ -198,8 +199,8 @@ TEST(Levers, ADehumidifierDriesAndChangesNoTemperature) {
     too_small = too_small || small.after->at(t).humidity > RelativeHumidity(0.5);
   }
   EXPECT_TRUE(too_small) << "its own capacity stays";
-  // On a Sunday at 14 °C: 8.46 g/kg outdoors (85 %) less 3.95 (40 %), times 73.3 kg of air an hour, and 100 g/h, for 24 h; saturation 1598.8 Pa
-  // (ASHRAE Handbook Fundamentals 2017, ch. 1, table 3).
+  // On a Sunday at 14 °C: 8.46 g/kg outdoors (85 %) less 3.95 (40 %), times 73.3 kg of air an hour, and 100 g/h, for 24 h; saturation 1598.8 Pa,
+  // from memory.
   EXPECT_EQ(words(none, dry(none).back()), "a dehumidifier set to 40 % RH; it takes out up to 10.3 l a day");
   EXPECT_EQ(words(has, dry(has).back()), "set the dehumidifier to 40 % RH; it takes out up to 1.2 l a day") << "50 g/h";
   EXPECT_FALSE(dehumidifier_at(has, RelativeHumidity(0.7))) << "already set so dry";

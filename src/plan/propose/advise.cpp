@@ -62,8 +62,8 @@ class Adviser {
     if (all_ && !waits_in_good_air()) return advice_;
     add_air();
     if (!all_ && advice_.helps.empty() && !waits_in_good_air()) return advice_;
-    add_products();
     for (const Help& help : advice_.helps) advice_.waits_for_air = std::max(advice_.waits_for_air.value_or(Hours(0)), help.sooner);
+    add_products();
     add_later_start();
     std::stable_sort(advice_.helps.begin(), advice_.helps.end(), [](const Help& a, const Help& b) { return a.sooner > b.sooner; });
     return advice_;

@@ -3,7 +3,7 @@
 #include <map>
 #include <set>
 
-#include <fmt/core.h>
+#include <fmt/format.h>
 
 #include "plan/propose/levers.h"
 
@@ -103,6 +103,16 @@ std::vector<const finish::Product*> others(const Job& job, const std::set<std::s
   return result;
 }
 
+/// With what it can do to people that the other cannot.
+std::string words(const finish::Product& other, const finish::Product& product) {
+  std::vector<std::string_view> hazards;
+  for (const finish::Hazard hazard : other.hazards) {
+    if (std::find(product.hazards.begin(), product.hazards.end(), hazard) == product.hazards.end()) hazards.push_back(finish::word(hazard));
+  }
+  return fmt::format("{} in place of {}, as many coats; try it on a board first{}{}", other.name, product.name,
+                     hazards.empty() ? "" : "; read its label for new hazards: ", fmt::join(hazards, ", "));
+}
+
 }  // namespace
 
 std::vector<Lever> another_product(const Job& job) {
@@ -122,7 +132,7 @@ std::vector<Lever> another_product(const Job& job) {
       Instant from{};
       make(changed, from);
       if (worse(mistakes(changed), before)) continue;
-      lever.push_back(change(make, fmt::format("{} in place of {}, as many coats; try it on a board first", other.name, product.name)));
+      lever.push_back(change(make, words(other, product)));
     }
     if (lever.size() > most_others) lever.erase(lever.begin(), lever.end() - most_others);
     if (!lever.empty()) levers.push_back(std::move(lever));
