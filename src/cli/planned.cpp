@@ -7,6 +7,7 @@
 #include "input/earlier.h"
 #include "plan/planner.h"
 #include "plan/propose.h"
+#include "plan/remembered_air.h"
 #include "plan/wood.h"
 #include "report/report.h"
 
@@ -102,6 +103,7 @@ tl::expected<Planned, Outcome> planned_alone(const Arguments& arguments, const W
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
+  job->air = plan::remembered(std::move(job->air));
   plan::Request request = request_of(arguments, world, *job);
   if (!arguments.keep.empty()) {
     auto earlier = input::read_earlier_plan(arguments.keep, world.read);

@@ -69,8 +69,8 @@ Residual wet_bulb_residual(const Wetting& water, const MoistAir& air, double x) 
               (ratio - air.ratio) * water.per_kelvin};
 }
 
-constexpr int most_steps = 50;     // either Newton needs about six; this bounds it for states outside the range
-constexpr double accuracy = 1e-9;  // K
+constexpr int most_steps = 50;  // either Newton needs about six; this bounds it for states outside the range
+constexpr double small = 1e-5;  // K: after a step like that Newton's next is far below 1e-9
 
 /// From the right of the root of a convex rising function Newton's method comes down to it without ever passing it.
 double solve_wet_bulb(const Wetting& water, const MoistAir& air, double right_of_root) {
@@ -79,7 +79,7 @@ double solve_wet_bulb(const Wetting& water, const MoistAir& air, double right_of
     const Residual r = wet_bulb_residual(water, air, x);
     const double step = r.value / r.slope;
     x -= step;
-    if (std::abs(step) < accuracy) break;
+    if (std::abs(step) < small) break;
   }
   return x;
 }
@@ -102,8 +102,9 @@ std::vector<Pascals> vapour_pressures(const AirSeries& air) {
 
 Celsius dew_point(const Air& air) {
   if (!(air.humidity.value() > 0)) throw std::domain_error("dew_point: relative humidity must be > 0");
+  static const double freezing = saturation_pressure(Celsius(0)).value();
   const double vapour = vapour_pressure(air).value();
-  const bool above_freezing = vapour >= saturation_pressure(Celsius(0)).value();
+  const bool above_freezing = vapour >= freezing;
   const Branch branch = above_freezing ? over_water : over_ice;
   const double target = std::log(vapour);
 
@@ -111,7 +112,7 @@ Celsius dew_point(const Air& air) {
   for (int i = 0; i < most_steps; ++i) {  // ln p is nearly linear in 1/T, so step in 1/T
     const LogPressure p = branch(t);
     const double next = 1 / (1 / t + (p.value - target) / (p.slope * t * t));
-    const bool done = std::abs(next - t) < accuracy;
+    const bool done = std::abs(next - t) < small;
     t = next;
     if (done) break;
   }
@@ -123,7 +124,8 @@ Celsius wet_bulb(const Air& air, Pascals pressure) {
   const double t = air.temperature.value();
   const HumidityRatio ratio = humidity_ratio(air, pressure);
   const MoistAir state{enthalpy(air.temperature, ratio).value(), ratio.value(), pressure.value()};
-  if (t >= 0 && wet_bulb_residual(wet, state, 0).value <= 0) return Celsius(solve_wet_bulb(wet, state, t));
+  const double over_wet = t >= 0 ? solve_wet_bulb(wet, state, t) : -1;
+  if (over_wet >= 0) return Celsius(over_wet);
   return Celsius(solve_wet_bulb(icy, state, std::min(t, 0.0)));
 }
 

@@ -55,7 +55,8 @@ std::optional<Instant> ClockIntegral::reached(Instant from, Hours need) const {
   const double target = start + need.count() - noise;
   constexpr std::size_t day = 48;
   while (sums_.back() < target && sums_.size() <= rows()) know(sums_.size() + day);
-  const auto after = std::lower_bound(sums_.begin(), sums_.end(), target);
+  const auto first = sums_.begin() + (from - begin_) / AirSeries::step;
+  const auto after = std::lower_bound(first, sums_.end(), target);
   if (after == sums_.end()) return std::nullopt;
   const auto row = after - sums_.begin() - 1;  // the sum before it is less, so the clock moves in this row
   const double before = *(after - 1);

@@ -9,7 +9,7 @@ namespace coatday::input {
 namespace {
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-constexpr std::size_t block = 512;  // bytes
+constexpr std::size_t block = 64;  // bytes
 
 unsigned byte(std::string_view text, std::size_t at) { return static_cast<unsigned char>(text[at]); }
 

@@ -10,9 +10,13 @@ namespace coatday::solver {
 Time Monotone::latest(Time value, Time low, Time high) const {
   std::int64_t yes = std::int64_t{low} - 1;
   std::int64_t no = std::int64_t{high} + 1;
-  while (no - yes > 1) {
-    const std::int64_t middle = yes + (no - yes) / 2;
-    (at(static_cast<Time>(middle)) <= value ? yes : no) = middle;
+  // The difference to the argument varies slowly, so what it is at one place leads to the next; every other step halves, in any case.
+  std::int64_t guess = 0;
+  for (bool halve = true; no - yes > 1; halve = !halve) {
+    const std::int64_t t = halve ? yes + (no - yes) / 2 : std::clamp(guess, yes + 1, no - 1);
+    const std::int64_t reached = at(static_cast<Time>(t));
+    (reached <= value ? yes : no) = t;
+    guess = std::max<std::int64_t>(t + value - reached, yes + 1);
   }
   return static_cast<Time>(yes);
 }

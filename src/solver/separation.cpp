@@ -10,14 +10,24 @@ constexpr int every_start = never;
 constexpr int many = 2048;         // stretches
 constexpr Time far = 100'000'000;  // so that sums of two stay within Time
 
-// Calls look(first, last, shared) for every stretch of starts that calendars and bounds leave, cut to a length of `stride`.
+// Starts from `first` to `last`, in halves down to stretches of `stride`: look(first, last, shared, whole) says whether to look into a half.
+template <typename Look>
+void look_into(Time first, Time last, Time stride, bool shared, const Look& look) {
+  const bool whole = last - first < stride;
+  if (!look(first, last, shared, whole) || whole) return;
+  const Time half = ((last - first) / stride + 1) / 2 * stride;
+  look_into(first, first + half - 1, stride, shared, look);
+  look_into(first + half, last, stride, shared, look);
+}
+
+// The same for all starts that calendars and bounds leave.
 template <typename Look>
 void each_stretch(const Activity& activity, Time first, Time last, Time stride, const Look& look) {
   for (const bool shared : {false, true}) {
     if (shared && !may_share(activity)) continue;
     for (const Interval& i : starts_of(activity, shared)) {
-      const Time until = std::min(i.end - 1, last);
-      for (Time t = std::max(i.begin, first); t <= until; t += stride) look(t, std::min(until, t + stride - 1), shared);
+      const Time begin = std::max(i.begin, first), until = std::min(i.end - 1, last);
+      if (begin <= until) look_into(begin, until, stride, shared, look);
     }
   }
 }
@@ -40,8 +50,10 @@ Time least_reach(const Network& network, const Bounds& bounds, const Point& poin
   if (const auto constant = constant_reaches(activity, point.edge, bound)) return std::min(constant->first, constant->second);
   Time least = far;
   const Time first = bounds.earliest(point.activity), last = bounds.latest(point.activity);
-  each_stretch(activity, first, last, stride(first, last, stretches), [&](Time begin, Time end, bool shared) {
-    least = std::min(least, value_of(bound, value_of(activity, point.edge, begin, shared)) - end);
+  each_stretch(activity, first, last, stride(first, last, stretches), [&](Time begin, Time end, bool shared, bool whole) {
+    const Time reach = value_of(bound, value_of(activity, point.edge, begin, shared)) - end;
+    if (whole) least = std::min(least, reach);
+    return reach < least;
   });
   return least;
 }
@@ -51,8 +63,10 @@ Time greatest_reach(const Network& network, const Bounds& bounds, const Point& p
   if (const auto constant = constant_reaches(activity, point.edge, bound)) return std::max(constant->first, constant->second);
   Time greatest = -far;
   const Time first = bounds.earliest(point.activity), last = bounds.latest(point.activity);
-  each_stretch(activity, first, last, stride(first, last, stretches), [&](Time begin, Time end, bool shared) {
-    greatest = std::max(greatest, value_of(bound, value_of(activity, point.edge, end, shared)) - begin);
+  each_stretch(activity, first, last, stride(first, last, stretches), [&](Time begin, Time end, bool shared, bool whole) {
+    const Time reach = value_of(bound, value_of(activity, point.edge, end, shared)) - begin;
+    if (whole) greatest = std::max(greatest, reach);
+    return reach > greatest;
   });
   return greatest;
 }

@@ -9,6 +9,17 @@ namespace coatday::plan {
 
 namespace {
 
+/// It stands in the schedule of a part.
+bool is_used(const Job& job, const std::string& product) {
+  const auto by_step = [&](const finish::Step& step) { return step.product == product; };
+  const auto by_part = [&](const piece::Part& part) {
+    const finish::Schedule* schedule = job.catalogue.schedule(part.schedule);
+    return schedule != nullptr && std::any_of(schedule->steps.begin(), schedule->steps.end(), by_step);
+  };
+  return std::any_of(job.order.pieces.begin(), job.order.pieces.end(),
+                     [&](const OrderPiece& piece) { return std::any_of(piece.piece.parts.begin(), piece.piece.parts.end(), by_part); });
+}
+
 /// The rows of the shop's hours.
 std::vector<std::size_t> at_work(const Job& job, const climate::AirSeries& air, Instant from) {
   std::vector<std::size_t> rows;
@@ -25,7 +36,7 @@ Mixings mixings_in(const Job& job, const climate::AirSeries& air, Instant from) 
   Mixings result;
   std::vector<std::size_t> rows;
   for (const auto& [id, product] : job.catalogue.products) {
-    if (!product.pot_life) continue;
+    if (!product.pot_life || !is_used(job, id)) continue;
     if (rows.empty()) rows = at_work(job, air, from);
     const std::vector<bool> allowed = finish::allowed_rows(product, air);
     std::optional<Mixing> mixing;

@@ -5,7 +5,6 @@
 #include "plan/compare.h"
 #include "plan/propose.h"
 #include "plan/propose/levers.h"
-#include "plan/propose/remembered_air.h"
 
 namespace coatday::plan {
 
@@ -14,8 +13,6 @@ namespace {
 // Beyond, planning again and again would keep people waiting; a plan at once is not to wait for its advice at all. Judgement, from the samples.
 constexpr std::size_t most_faces = 1200, events_at_once = 250;
 constexpr int most_plans = 40;
-/// So much later an order may start in what is tried, and its air reach further.
-constexpr date::days latest_start{28};
 /// Conflicts and passes that make the plans of small orders comparable. Judgement, from the samples.
 constexpr long search = 1000;
 /// In one of a kind, as many products are tried in place of others.
@@ -52,9 +49,7 @@ struct Trial {
 class Adviser {
  public:
   Adviser(const Job& job, const Request& request, const Plan& plan, Tries tries)
-      : job_(job), request_(request), plan_(plan), all_(tries == Tries::all), ready_(*plan.ready) {
-    job_.air = remembered(job.air, latest_start);
-  }
+      : job_(job), request_(request), plan_(plan), all_(tries == Tries::all), ready_(*plan.ready) {}
 
   Advice run() {
     if (all_) search_alone();
@@ -167,7 +162,7 @@ class Adviser {
     return *std::find_if(helps.begin(), helps.end(), [&](const Help& help) { return help.sooner >= most->sooner - least_gain; });
   }
 
-  Job job_;
+  const Job& job_;
   const Request& request_;
   const Plan& plan_;
   bool all_;

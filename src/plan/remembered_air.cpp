@@ -1,4 +1,4 @@
-#include "plan/propose/remembered_air.h"
+#include "plan/remembered_air.h"
 
 #include <optional>
 
@@ -39,12 +39,18 @@ class RememberedAir final : public climate::AirSource {
   std::shared_ptr<const Kept> kept_;
 };
 
+constexpr date::days further{28};
+
 }  // namespace
 
-AirMaker remembered(AirMaker make, date::days further) {
-  return [make = std::move(make), further, kept = std::make_shared<std::shared_ptr<const Kept>>()](Instant from, Instant until) {
+AirMaker remembered(AirMaker make) {
+  return [make = std::move(make), kept = std::make_shared<std::shared_ptr<const Kept>>()](
+             Instant from, Instant until) -> std::unique_ptr<climate::AirSource> {
     std::shared_ptr<const Kept>& known = *kept;
-    if (!known || from < known->from || until > known->until) {
+    const bool within = known && from >= known->from && until <= known->until;
+    const bool holds_it = !known || (from <= known->from && until >= known->until);
+    if (!within && !holds_it) return make(from, until);
+    if (!within) {
       const Instant reach = until + further;
       auto source = make(from, reach);
       AirSeries rows(*source, from, reach - AirSeries::step);
