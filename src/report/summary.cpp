@@ -96,8 +96,10 @@ std::string verdict_words(const plan::Plan& plan) {
   }
   if (plan.proven) return "proven best, with the parts gathered as they are";
   if (!plan.ready_bound || !plan.ready || *plan.ready <= plan.from) return "feasible";
+  if (*plan.ready <= *plan.ready_bound) return "feasible; nothing can be ready sooner, by the late side";
   const double gap = (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from);
-  return fmt::format("feasible, gap {:.0f} %: nothing can be ready before {} by the late side", 100 * gap,
+  const std::string percent = gap < 0.01 ? "under 1" : fmt::format("{:.0f}", 100 * gap);
+  return fmt::format("feasible, gap {} %: nothing can be ready before {} by the late side", percent,
                      instant_words(*plan.ready_bound, plan.shop.zone));
 }
 
