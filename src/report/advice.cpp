@@ -46,8 +46,8 @@ Lines help_lines(const plan::Plan& plan, const plan::Advice& advice, const Look&
   return lines;
 }
 
-std::string waits_words(const plan::Plan& plan, const plan::Advice& advice) {
-  const std::string good = "23 °C or warmer and 30 to 50 % RH at all hours";
+std::string waits_words(const plan::Plan& plan, const plan::Advice& advice, Units units) {
+  const std::string good = format_temperature(Celsius(23), units) + " or warmer and 30 to 50 % RH at all hours";
   if (*advice.waits_for_air < plan::noticeable)
     return "It does not wait for the air: with " + good + " it would be ready less than half a day sooner.";
   std::string words = "It waits for the air: in better air, such as " + good + ", it would be ready up to " +
@@ -93,7 +93,7 @@ std::string advice_text(const plan::Plan& plan, const plan::Advice& advice, cons
     return render(page, look.colour);
   }
   append(page, hang("  ", "ready " + instant_words(*plan.ready, plan.shop.zone) + " by the late side", look));
-  append(page, hang("  ", waits_words(plan, advice), look));
+  append(page, hang("  ", waits_words(plan, advice, look.units), look));
   if (*advice.waits_for_air < plan::noticeable) return render(page, look.colour);
   page.emplace_back();
   if (advice.helps.empty()) append(page, hang("", "No single change of those that were tried helps.", look));

@@ -197,9 +197,11 @@ Lines for_the_maker(const plan::Plan& plan, const Look& look) {
   append(lines,
          item("What not to do and how to look after it: common practice, no source. The label of the finish overrules it; keep the labels.",
               look));
-  append(lines, item("Movement: the widest board, flat-sawn, between 30 % and 50 % RH at 21 °C (the range that the US EPA calls ideal "
-                     "indoors, from memory); coefficients of the Wood Handbook, table 13-5. Quarter-sawn moves less, a damper house more.",
-                     look));
+  append(lines,
+         item("Movement: the widest board, flat-sawn, between 30 % and 50 % RH at " + format_temperature(Celsius(21), look.units) +
+                  " (the range that the US EPA calls ideal "
+                  "indoors, from memory); coefficients of the Wood Handbook, table 13-5. Quarter-sawn moves less, a damper house more.",
+              look));
   append(lines, item("Finishes are told by their class. Food, children and what must be declared are for the law and the labels; this card "
                      "is no certificate.",
                      look));

@@ -47,7 +47,7 @@ std::vector<Sundry> sundries(const Plan& plan, const Job& job) {
     if (event.grit) dry.push_back({*event.grit, area_of(plan, event), coated.count({event.piece, event.load}) != 0});
     if (!event.product.empty() && (event.wipe_by || (event.method && wiped(*event.method)))) ++wiping;
   }
-  std::vector<Sundry> result = abrasives(dry);
+  std::vector<Sundry> result = abrasives(dry, plan.shop.units);
   if (const auto cloths = rags(wiping)) result.push_back(*cloths);
   std::vector<OnPoints> resting;
   for (const OrderPiece& piece : job.order.pieces) {
@@ -55,7 +55,7 @@ std::vector<Sundry> sundries(const Plan& plan, const Job& job) {
       if (part.support == piece::Support::points) resting.push_back({piece::footprint(part.shape).length, part.count});
     }
   }
-  if (const auto stands = points(resting)) result.push_back(*stands);
+  if (const auto stands = points(resting, plan.shop.units)) result.push_back(*stands);
   return result;
 }
 

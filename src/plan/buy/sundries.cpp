@@ -3,6 +3,8 @@
 #include <cmath>
 #include <map>
 
+#include "quantity/text.h"
+
 namespace coatday::plan {
 namespace {
 
@@ -19,15 +21,17 @@ double sheets(const DryWork& work) {
 
 }  // namespace
 
-std::vector<Sundry> abrasives(std::span<const DryWork> works) {
+std::vector<Sundry> abrasives(std::span<const DryWork> works, Units units) {
   std::map<int, double> by_grit;
   for (const DryWork& work : works) by_grit[work.grit] += sheets(work);
   constexpr double rounding = 1e-9;  // ten times 0.1 m² is one sheet
   std::vector<Sundry> all;
   for (const auto& [grit, count] : by_grit) {
     const int whole = static_cast<int>(std::ceil(count - rounding));
-    all.push_back({"abrasive, grit " + std::to_string(grit), whole, whole == 1 ? "sheet 230 x 280 mm" : "sheets 230 x 280 mm",
-                   "one sheet for 1 m² of wood, for 1.5 m² above grit 180 or between coats: common practice, no source"});
+    const std::string size = units == Units::us ? "9 x 11 in" : "230 x 280 mm";
+    all.push_back({"abrasive, grit " + std::to_string(grit), whole, (whole == 1 ? "sheet " : "sheets ") + size,
+                   "one sheet for " + format_area(sheet_on_wood, units) + " of wood, for " + format_area(sheet_on_finish, units) +
+                       " above grit 180 or between coats: common practice, no source"});
   }
   return all;
 }
@@ -37,11 +41,12 @@ std::optional<Sundry> rags(int wiped_sessions) {
   return Sundry{"rags", wiped_sessions * rags_a_session, "pieces", "two for each coat that is wiped: common practice, no source"};
 }
 
-std::optional<Sundry> points(std::span<const OnPoints> uses) {
+std::optional<Sundry> points(std::span<const OnPoints> uses, Units units) {
   int count = 0;
   for (const OnPoints& use : uses) count += use.items * (use.length > long_item ? points_a_long_item : points_an_item);
   if (count <= 0) return std::nullopt;
-  return Sundry{"painter's points", count, "pieces", "four an item, six above 1.5 m: common practice, no source"};
+  const std::string size = units == Units::us ? "59 in" : "1.5 m";
+  return Sundry{"painter's points", count, "pieces", "four an item, six above " + size + ": common practice, no source"};
 }
 
 }  // namespace coatday::plan

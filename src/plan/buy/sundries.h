@@ -1,5 +1,5 @@
 #pragma once
-// What is used up or needed besides finish.
+// What is used up or needed besides finish, in the words of who uses these units.
 
 #include <optional>
 #include <span>
@@ -22,10 +22,10 @@ struct OnPoints {
 };
 
 /// Sheets by grit, coarse first: one sheet for 1 m² of wood up to grit 180, for 1.5 m² above it or between coats.
-[[nodiscard]] std::vector<Sundry> abrasives(std::span<const DryWork>);
+[[nodiscard]] std::vector<Sundry> abrasives(std::span<const DryWork>, Units);
 /// Two for each session of a coat that is wiped; none without one.
 [[nodiscard]] std::optional<Sundry> rags(int wiped_sessions);
 /// Four an item, six for an item longer than 1.5 m; none without items.
-[[nodiscard]] std::optional<Sundry> points(std::span<const OnPoints>);
+[[nodiscard]] std::optional<Sundry> points(std::span<const OnPoints>, Units);
 
 }  // namespace coatday::plan
