@@ -41,9 +41,12 @@ Lines purchase(const plan::Plan& plan, const Look& look) {
   if (plan.sundries.empty()) return lines;
   append(lines, {"", Text("Also", Ink::strong)});
   Table table{{{}, {}, {}}, {}};
+  const std::string* rule = nullptr;
   for (const plan::Sundry& item : plan.sundries) {
     const std::string amount = fmt::format("{}", item.count) + (item.unit.empty() ? "" : " " + item.unit);
-    table.rows.push_back({unbroken(amount), item.name, Text(item.source, Ink::faint)});
+    const bool told = rule != nullptr && *rule == item.source;
+    rule = &item.source;
+    table.rows.push_back({unbroken(amount), item.name, Text(told ? "" : item.source, Ink::faint)});
   }
   append(lines, layout(table, 2, look));
   return lines;
