@@ -66,7 +66,17 @@ TEST(PlanText, FirstScreenAnswersFourQuestions) {
   EXPECT_NE(screen.find("2 days to spare"), std::string::npos);
   EXPECT_NE(screen.find("1 x 1 l water-based clear"), std::string::npos);
   EXPECT_NE(screen.find("equal on both wooden parts"), std::string::npos);
-  EXPECT_NE(screen.find("nothing can be ready before Mon 18 Jan 08:00"), std::string::npos);
+  EXPECT_NE(screen.find("gap under 1 %: nothing can be ready before\n            Mon 18 Jan 08:00"), std::string::npos);
+}
+
+TEST(PlanText, AGapIsToldOnlyWhereThereIsOne) {
+  plan::Plan plan = sample::table();
+  plan.ready_bound = plan.ready;
+  const std::string met = plan_text(plan, order, {});
+  EXPECT_NE(met.find("feasible; nothing can be ready sooner, by the late side"), std::string::npos);
+  EXPECT_EQ(met.find("gap"), std::string::npos);
+  plan.ready_bound = plan.from;
+  EXPECT_NE(plan_text(plan, order, {}).find("gap 100 %"), std::string::npos);
 }
 
 TEST(PlanText, LatenessIsSaid) {
