@@ -122,7 +122,7 @@ TEST(Page, TellsWhyATuesdayWaits) {
 /// Oil at half its rate where the room is closed, water-based clear faster where its air moves.
 TEST(Samples, WhyTellsWhatTheShutRoomDoes) {
   const auto why = [](const std::string& event) { return cli::run({"why", "samples/shut-room/order.yaml", event}, world()).out; };
-  const std::string oil = why("bench-seat/seat/oil-1/first"), clear = why("shelf/shelf/clear-1/first");
+  const std::string oil = why("chest/lid/oil-1/first"), clear = why("shelf/shelf/clear-1/first");
   EXPECT_NE(oil.find("room        drying at 0.5 and cure at 0.5 times the rate of an open room where\n"), std::string::npos) << oil;
   EXPECT_NE(clear.find("room        drying at 1.5 times the rate of an open room where the air"), std::string::npos) << clear;
 }
