@@ -15,7 +15,7 @@ std::string kelvins(double difference, Units units) {
   return units == Units::us ? fmt::format("{:.2f} °F", difference * 9 / 5) : fmt::format("{:.2f} K", difference);
 }
 
-std::string time_words(double hours) { return fmt::format("{:.{}f} h", hours, hours < 10 ? 1 : 0); }
+std::string time_words(double hours) { return fmt::format("{:.{}f} h", hours, hours < 9.95 ? 1 : 0); }
 std::string gain_words(double kilograms) { return fmt::format("{:.0f} g/h", 1000 * kilograms); }
 std::string water_words(double ratio) { return fmt::format("{:.2f} g/kg", 1000 * ratio); }
 

@@ -17,7 +17,7 @@ Json days_json(const plan::Job& job, const plan::AirForecast& all) {
     days.push_back({{"day", iso8601(job.shop.zone.to_instant(LocalTime(day.day)), job.shop.zone).substr(0, 10)},
                     {"open_c", range_json(day.open)},
                     {"closed_c", range_json(day.closed)},
-                    {"rh", range_json(day.humidity)},
+                    {"relative_humidity", range_json(day.humidity)},
                     {"dew_point_c", range_json(day.dew_point)},
                     {"saturated_h", day.saturated.count()},
                     {"condensed_l", day.condensed ? Json(day.condensed->value()) : Json()}});
@@ -44,9 +44,9 @@ Json row_json(const plan::Job& job, const plan::AirForecast& all, std::size_t r)
   Json may = Json::array();
   for (const plan::FinishHours& finish : all.finishes)
     if (finish.may[r]) may.push_back(finish.use.product);
-  Json out{{"from", iso8601(row.from, job.shop.zone)},
-           {"t_c", row.air.temperature.value()},
-           {"rh", row.air.humidity.value()},
+  Json out{{"time", iso8601(row.from, job.shop.zone)},
+           {"temperature_c", row.air.temperature.value()},
+           {"relative_humidity", row.air.humidity.value()},
            {"dew_point_c", row.dew_point.value()},
            {"source", climate::word(row.origin)},
            {"working", static_cast<bool>(all.working[r])},
@@ -65,7 +65,7 @@ std::string air_json(const plan::Job& job, const plan::AirForecast& all, std::st
   Json out{{"schema", "coatday-air/1"},
            {"program", {{"name", "coatday"}, {"version", version}}},
            {"shop", job.shop.name},
-           {"time_zone", job.shop.zone.name()},
+           {"timezone", job.shop.zone.name()},
            {"air", job.shop.air_description}};
   Json& finishes = out["finishes"] = Json::array();
   for (const plan::FinishHours& finish : all.finishes) finishes.push_back(finish_json(finish));

@@ -19,7 +19,7 @@ using Json = nlohmann::ordered_json;
 template <class T, class Convert>
 [[nodiscard]] Json stages_json(const finish::PerStage<T>& stages, const Convert& convert);
 [[nodiscard]] const char* stage_key(finish::Stage);
-/// The key of what lags behind the air by its time constant: "0.5 h".
+/// The key of what lags behind the air by its time constant: "30 min".
 [[nodiscard]] std::string body_key(Hours time_constant);
 
 [[nodiscard]] Json finish_json(const finish::Product&);

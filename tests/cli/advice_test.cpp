@@ -121,6 +121,17 @@ TEST_P(Advised, ComesTrueWhereItIsSetByHand) {
     EXPECT_EQ(ready(both["before"]), ready(plan));
     EXPECT_EQ(ready(both["after"]), help["ready_late_side"].get<std::string>()) << change << "\n" << testing::PrintToString(set);
     EXPECT_EQ(both["after"]["from"], help["start"]) << change;
+    const double sooner = both["before"]["result"]["objective"].get<double>() - both["after"]["result"]["objective"].get<double>();
+    if (help["start"] == plan["from"]) {
+      EXPECT_NEAR(help["sooner_h"].get<double>(), sooner, 1e-6) << change;
+    }
+    const Json heat = both["heat"], kwh = help["heat_kwh"];
+    EXPECT_EQ(kwh.is_null(), heat["before"].is_null()) << change;
+    if (!kwh.is_null()) {
+      const double more = heat["after"]["energy_kwh"].get<double>() - heat["before"]["energy_kwh"].get<double>();
+      EXPECT_NEAR(kwh.get<double>(), more, 1e-6 * std::abs(more)) << change;
+      EXPECT_NEAR(help["heat_dearer"].get<double>(), 0.15 * more, 1e-6 * std::abs(more)) << change;
+    }
     const bool bought = both["before"]["purchase"] != both["after"]["purchase"];
     EXPECT_TRUE(bought || help["buy"].empty()) << change;
   }
