@@ -194,6 +194,22 @@ INSTANTIATE_TEST_SUITE_P(
              {"set the dehumidifier to 40 %"}}),
     [](const auto& instance) { return instance.param.name; });
 
+/// Where there is no plan, what would help gives one when it is set by hand, and a degree less does not.
+TEST(Proposed, GivesAPlanWhereThereIsNone) {
+  const Case cold{"cold", "  constant: {temperature: 4 °C, humidity: 60 %}\n", "water-clear-three-coats", "metric", {}};
+  const Outcome none = run({"plan", "order.yaml", "--format", "json"}, world(cold));
+  ASSERT_EQ(none.status, no_plan) << none.err;
+  const Json proposals = Json::parse(none.out)["result"]["proposals"];
+  ASSERT_EQ(proposals, Json{"keep the shop at 10 °C or warmer, nights too"});
+  const auto status = [&](const std::string& degrees) {
+    return run({"plan", "order.yaml"},
+               world({"cold", "  constant: {temperature: " + degrees + " °C, humidity: 60 %}\n", cold.schedule, "metric", {}}))
+        .status;
+  };
+  EXPECT_EQ(status("10"), done);
+  EXPECT_EQ(status("9"), no_plan);
+}
+
 /// Rules read here, apart from what judges an order: every layer over the one below by a rule that does not forbid it.
 void expect_layers_allowed(const finish::Catalogue& known, const finish::Schedule& schedule, const std::string& change) {
   const finish::Product* below = nullptr;

@@ -94,6 +94,23 @@ TEST(PlanText, NotFoundIsNotCalledImpossible) {
   EXPECT_EQ(text.find("cannot all be so"), std::string::npos);
 }
 
+/// A film of white spirit evaporates first and oxidises later: a closed room in which air hardly moves slows both.
+TEST(PlanText, TheRoomsRatesAreTold) {
+  plan::Plan plan = sample::table();
+  const auto told = [&](const char* words) { return plan_text(plan, order, {}).find(words) != std::string::npos; };
+  EXPECT_FALSE(told("  room ")) << "an open one where air moves as usual";
+  plan.shop.ventilation.closed = true;
+  plan.shop.ventilation.air_movement = 0.5;
+  plan.products.begin()->second.mechanism = finish::Mechanism::white_spirit;
+  EXPECT_TRUE(
+      told("  room      closed, so that oxidising films go on at half their rate; its air\n"
+           "            moves so that films dry by evaporation 0.5 times as fast as usual:\n"
+           "            ratios only, judgement\n"))
+      << plan_text(plan, order, {});
+  for (auto& [id, product] : plan.products) product.mechanism = finish::Mechanism::epoxy;
+  EXPECT_FALSE(told("  room ")) << "nothing to either";
+}
+
 TEST(PlanText, PlainWithoutColour) { EXPECT_EQ(plan_text(sample::table(), order, {}).find('\x1b'), std::string::npos); }
 
 TEST(PlanText, ColourChangesNoWord) {
