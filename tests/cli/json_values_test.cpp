@@ -34,7 +34,22 @@ const std::string own = R"(products:
     like: oil-varnish
     voc: [867 g/l, "from memory: the density of toluene at 20 °C"]
     solvent: toluene
+  two-rows:
+    name: varnish with two rows on its label
+    like: oil-varnish
+    reference air: 23 °C 50 %
+    times: {recoat: 12 h}
+    times at:
+      - {air: 12 °C 50 %, recoat: 24 h}
 schedules:
+  two-rows:
+    name: one coat by two rows
+    suits: wood
+    use: this test
+    source: invented
+    steps:
+      - {step: sand, kind: prepare, grit: 180, rate: 3 m2/h, dusty: yes}
+      - {step: coat, kind: topcoat, product: two-rows}
   thick-clear:
     name: one thick coat of clear
     suits: wood
@@ -184,6 +199,21 @@ TEST(JsonOfPlan, SolventTakesTheAirOfThePublishedExample) {
   EXPECT_EQ(room["airflow_m3_per_h"], 2000.0);
   EXPECT_EQ(room["share_of_lower_explosive_limit"], 0.25);
   EXPECT_EQ(room["clearance"], false);
+}
+
+/// Twice the time at 12 °C as at 23 °C: E = R ln 2 / (1/285.15 K - 1/296.15 K) = 44.2 kJ/mol, and nothing is left over.
+TEST(JsonOfPlan, AStageOfTwoLabelRowsHasTheirActivationEnergy) {
+  const double energy = 8.314462618e-3 * std::log(2) / (1 / 285.15 - 1 / 296.15);
+  const Json made = plan("air:\n  constant: {temperature: 15 °C, humidity: 50 %}\n", "two-rows");
+  const Json& clocks = made["finishes"]["two-rows"]["stage_clocks"];
+  EXPECT_EQ(clocks["recoat"]["law"], "arrhenius");
+  EXPECT_NEAR(clocks["recoat"]["ea_kj_per_mol"].get<double>(), energy, 1e-6);
+  EXPECT_NEAR(clocks["recoat"]["residual"].get<double>(), 0, 1e-9);
+  EXPECT_EQ(clocks["pack"], Json()) << "one row says nothing of how";
+  for (const Json& coat : coats(made)) {
+    const double expected = 12 * std::exp(energy / 8.314462618e-3 * (1 / 288.15 - 1 / 296.15));
+    EXPECT_NEAR(hours(coat["stages"]["recoat"]) - hours(coat["end"]), expected, a_second);
+  }
 }
 
 /// Magnus' formula, a = 17.62, b = 243.12 °C (WMO-No. 8, from memory): within 0.1 K here.
