@@ -259,7 +259,7 @@ TEST(Advise, BetterAirNeverReadsAsWorse) {
 TEST(Advise, NothingAtOnceForALargeOrder) {
   JobKnobs knobs;
   knobs.air = {Celsius(15), RelativeHumidity(0.5)};
-  knobs.pieces = 40;
+  knobs.pieces = 80;
   const Job job = make_job(knobs);
   const Advice advice = advise(job, request, make_plan(job, request), Tries::one_of_a_kind);
   EXPECT_TRUE(advice.too_large);

@@ -37,6 +37,14 @@ finish::Limits at_surface(finish::Limits limits) {
   return limits;
 }
 
+/// The rows that a span touches.
+std::span<const climate::AirRow> touched(const climate::AirSeries& air, Instant from, Instant until) {
+  const auto rows = air.rows();
+  const auto over = [&](const climate::AirRow& row) { return row.from + climate::AirSeries::step <= from; };
+  const auto first = std::partition_point(rows.begin(), rows.end(), over);
+  return {first, std::partition_point(first, rows.end(), [&](const climate::AirRow& row) { return row.from < until; })};
+}
+
 /// Whether a coat keeps the limits in one series of air: the room's, or that at a surface.
 class AirJudge {
  public:
@@ -46,7 +54,7 @@ class AirJudge {
     const Instant wet_from = e_.start + e_.set_up;
     const Instant wet_until = std::max(e_.end - e_.clean_up, wet_from);
     const Instant hold_until = later(e_.end, limits.hold);
-    for (const climate::AirRow& row : air.rows()) {
+    for (const climate::AirRow& row : touched(air, std::min(wet_from, e_.end), std::max(wet_until, hold_until))) {
       const Instant row_end = row.from + climate::AirSeries::step;
       if (row_end > wet_from && row.from < wet_until) {
         if (const auto words = refusal(limits, row)) return tell("air-outside-limits", where, row, *words);
@@ -62,9 +70,8 @@ class AirJudge {
     const Hours own = own_time_constant(*facts_.events[i_].product);
     if (own <= Hours(0)) return;
     const Celsius coldest = at_surface(facts_.events[i_].product->limits).coldest;
-    for (const climate::AirRow& row : facts_.felt.at(own).rows()) {
-      const bool meets = row.from + climate::AirSeries::step > e_.start + e_.set_up && row.from < e_.end - e_.clean_up;
-      if (!meets || row.air.temperature >= coldest) continue;
+    for (const climate::AirRow& row : touched(facts_.felt.at(own), e_.start + e_.set_up, e_.end - e_.clean_up)) {
+      if (row.air.temperature >= coldest) continue;
       return tell("can-too-cold", "in the can ", row, fmt::format("{:.1f} °C is colder than its limit", row.air.temperature.value()));
     }
   }

@@ -10,8 +10,8 @@ namespace coatday::plan {
 
 namespace {
 
-// Beyond, planning again and again would keep people waiting; a plan at once is not to wait for its advice at all. Judgement, from the samples.
-constexpr std::size_t most_faces = 1200, events_at_once = 250;
+// Beyond, planning again and again would keep people waiting. What comes with a plan without being asked for may take a second (judgement).
+constexpr std::size_t most_faces = 1200, events_at_once = 800;
 constexpr int most_plans = 40;
 /// Conflicts and passes that make the plans of small orders comparable. Judgement, from the samples.
 constexpr long search = 1000;
