@@ -132,7 +132,8 @@ std::optional<RoomWork> HeatedShopAir::work(Instant from, Instant until) const {
 
 std::string HeatedShopAir::describe(Units units) const {
   std::string text = timetable_text(timetable_, units);
-  if (room_.moisture && room_.moisture->dehumidifier) text += "; dried to " + format_humidity(room_.moisture->dehumidifier->set_point);
+  if (room_.moisture && room_.moisture->dehumidifier)
+    text += "; dehumidifier set to " + format_humidity(room_.moisture->dehumidifier->set_point);
   return text + "; " + outdoors_.describe(units);
 }
 

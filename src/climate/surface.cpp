@@ -29,7 +29,7 @@ Hours lumped_time_constant(double capacity, Metres depth) { return Hours(capacit
 
 Hours settling(Hours time_constant) {
   constexpr Hours night{24};
-  return std::chrono::ceil<std::chrono::hours>(std::max(night, 5 * time_constant));
+  return std::chrono::ceil<std::chrono::hours>(std::max(night, 10 * time_constant));
 }
 
 Hours whole_minutes(Hours exact) { return std::chrono::round<Minutes>(exact); }

@@ -16,7 +16,8 @@ namespace coatday::climate {
 /// lag is always the safe side. Half a minute of lag is 0.02 K where the air moves by 2 K an hour.
 [[nodiscard]] Hours whole_minutes(Hours);
 
-/// So long before the moment from which a body's temperature is asked for has the air to be known: 5 time constants, and a night at least.
+/// So long before the moment from which a body's temperature is asked for has the air to be known: 10 time constants, after which 1/20000 of
+/// how it began is left, so that it does not matter from when on it is followed; and a night at least.
 [[nodiscard]] Hours settling(Hours time_constant);
 
 /// The temperature of a body that is always in the room.

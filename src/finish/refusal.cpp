@@ -107,14 +107,16 @@ std::optional<std::span<const AirRow>> touched(const AirSeries& air, Instant fro
 
 constexpr const char* unknown_air = "the air is not known for so long";
 
-/// The first of the wet film dries while the last of it still goes on, so the hold covers the application too.
+/// The first of the wet film dries while the last of it still goes on, so the hold covers the application too. The coldest row is told: the
+/// first that is too cold lies next to the limit, and would make a cold night look like a near miss.
 std::optional<std::string> too_cold_to_hold(const Met& met, Instant start, Instant end, Units units) {
   const Limits& limits = met.limits;
   if (limits.hold <= Hours(0)) return std::nullopt;
   const auto rows = touched(met.air, start, later(end, limits.hold));
   if (!rows) return unknown_air;
-  const auto cold = std::find_if(rows->begin(), rows->end(), [&](const AirRow& r) { return r.air.temperature < limits.hold_above; });
-  if (cold == rows->end()) return std::nullopt;
+  const auto cold =
+      std::min_element(rows->begin(), rows->end(), [](const AirRow& a, const AirRow& b) { return a.air.temperature < b.air.temperature; });
+  if (!(cold->air.temperature < limits.hold_above)) return std::nullopt;
   const std::string when = fmt::format(" within {} of the coat", format_span(limits.hold));
   return temperature_words(met, cold->air.temperature, when, "below", limits.hold_above, units);
 }

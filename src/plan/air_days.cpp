@@ -46,8 +46,9 @@ AirDay air_day(const Job& job, const AirForecast& all, LocalDay day, std::size_t
     widen(r >= opens && r < closes ? result.open : result.closed, row.air.temperature.value());
     widen(humidity, row.air.humidity.value());
     widen(dew_point, row.dew_point.value());
-    if (row.air.humidity >= RelativeHumidity(1)) result.saturated += AirSeries::step;
     const auto work = all.air.work(r);
+    // A row that condenses while it warms is just under 100 % on its mean.
+    result.saturated += row.air.humidity >= RelativeHumidity(1) ? Hours(AirSeries::step) : work ? work->condensing : Hours(0);
     if (work && job.room && job.room->room.moisture)
       result.condensed = result.condensed.value_or(Litres(0)) + Litres(work->condensed.value());
   }

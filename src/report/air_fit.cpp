@@ -11,13 +11,20 @@ namespace {
 using climate::Fitted;
 using climate::RoomFit;
 
-std::string kelvins(double difference, Units units) {
-  return units == Units::us ? fmt::format("{:.2f} °F", difference * 9 / 5) : fmt::format("{:.2f} K", difference);
+/// Without the sign of a zero.
+std::string rounded(double value, int decimals) {
+  std::string text = fmt::format("{:.{}f}", value, decimals);
+  return text.find_first_not_of("-0.") == std::string::npos && text.starts_with('-') ? text.substr(1) : text;
 }
 
-std::string time_words(double hours) { return fmt::format("{:.{}f} h", hours, hours < 9.95 ? 1 : 0); }
-std::string gain_words(double kilograms) { return fmt::format("{:.0f} g/h", 1000 * kilograms); }
-std::string water_words(double ratio) { return fmt::format("{:.2f} g/kg", 1000 * ratio); }
+std::string kelvins(double difference, Units units) {
+  return units == Units::us ? rounded(difference * 9 / 5, 2) + " °F" : rounded(difference, 2) + " K";
+}
+
+/// As finely as a good log tells it.
+std::string time_words(double hours) { return rounded(hours, hours < 99.95 ? 1 : 0) + " h"; }
+std::string gain_words(double kilograms) { return rounded(1000 * kilograms, 0) + " g/h"; }
+std::string water_words(double ratio) { return rounded(1000 * ratio, 2) + " g/kg"; }
 
 template <class Write>
 std::string residual_words(const Fitted& fitted, const Write& write) {

@@ -139,7 +139,7 @@ std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::
     if (reason) append(refused, hang("  - ", id + ": " + *reason, look));
     if (time && !reason) table.rows.push_back({id, span(time->early), span(time->nominal), span(time->late)});
   }
-  append(lines, layout(table, 0, look));
+  if (!table.rows.empty()) append(lines, layout(table, 0, look));
   if (!refused.empty()) lines.push_back(Text("No time for"));
   append(lines, refused);
   return render(lines, look.colour);

@@ -12,9 +12,15 @@ namespace coatday::report {
 namespace {
 
 std::string mass_words(Grams mass, Units units) {
-  constexpr double ounce = 28.349523125;  // g, the avoirdupois ounce
-  const double amount = units == Units::us ? mass.value() / ounce : mass.value();
-  return fmt::format("{:.{}f} {}", amount, amount < 10 ? 1 : 0, units == Units::us ? "oz" : "g");
+  constexpr double ounce = 28.349523125, pound = 16 * ounce;  // g, avoirdupois
+  struct Unit {
+    double size;
+    const char* name;
+  };
+  const Unit unit = units == Units::us ? (mass.value() < 2 * pound ? Unit{ounce, "oz"} : Unit{pound, "lb"})
+                                       : (mass.value() < 1000 ? Unit{1, "g"} : Unit{1000, "kg"});
+  const double amount = mass.value() / unit.size;
+  return fmt::format("{:.{}f} {}", amount, amount < 10 ? 1 : 0, unit.name);
 }
 
 /// What a coat gives off in an hour while it is put on.

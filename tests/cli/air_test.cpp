@@ -174,6 +174,12 @@ TEST(AirFit, ReadsAsTheShopSaysThatItsLoggerWrites) {
   EXPECT_EQ(outcome.out, fit(without_outdoors(), night_log()).out);
 }
 
+TEST(AirFit, NothingIsMinusZero) {
+  const std::string out =
+      run({"air", "shop.yaml", "--fit", "log.csv"}, world({{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}})).out;
+  for (const char* zero : {"-0 ", "-0.00 ", "-0.0 "}) EXPECT_EQ(out.find(zero), std::string::npos) << out;
+}
+
 TEST(AirFit, MistakesAndRefusals) {
   const Files files{{"log.csv", night_log()}, {"short.csv", night_log().substr(0, 300)}, {"none.csv", "a,b\n1,2\n"}};
   EXPECT_EQ(run({"air", "shop.yaml", "--fit", "nowhere.csv"}, world(files)).status, bad_input);

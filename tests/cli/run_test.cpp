@@ -153,6 +153,9 @@ TEST(Run, FinishInAnAir) {
   const Outcome json = run({"finishes", "water-clear", "--at", "23 °C 50 %", "--format", "json"}, usual());
   EXPECT_NE(json.out.find("\"recoat\": 4.0"), std::string::npos) << json.out << json.err;
   EXPECT_NE(run({"finishes", "--at", "64 F 55 %"}, usual()).out.find("oil-varnish"), std::string::npos);
+  const std::string cold = run({"finishes", "--at", "2 C 55 %"}, usual()).out;
+  EXPECT_NE(cold.find("No time for"), std::string::npos);
+  EXPECT_EQ(cold.find("expected"), std::string::npos) << "no head over an empty table";
 }
 
 TEST(Run, FinishInAnAirThatIsBeyondIt) {

@@ -71,6 +71,9 @@ TEST(Refused, HoldsTheTemperatureAfterTheCoat) {
   EXPECT_EQ(refused(p, series(rows), monday, monday + 1h), std::nullopt);
   EXPECT_EQ(refused(p, series(rows), monday, monday + 1h + 1s), "7 °C within 1 day of the coat is below its limit of 10 °C");
   EXPECT_EQ(refused(p, series(rows), monday + 15h + 30min, monday + 16h), "7 °C within 1 day of the coat is below its limit of 10 °C");
+  rows[49] = air(9.99, 50);
+  EXPECT_EQ(refused(p, series(rows), monday + 15h + 30min, monday + 16h), "7 °C within 1 day of the coat is below its limit of 10 °C")
+      << "how cold it gets, not how it begins";
 }
 
 TEST(Refused, RefusesAirThatNobodyKnows) {
