@@ -2,6 +2,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <array>
 #include <set>
 #include <utility>
@@ -69,6 +70,18 @@ finish::Catalogue read_all_finishes(const fs::path& schedules, const std::vector
   return read_catalogue(files, reading.mistakes);
 }
 
+// A file of the other kind is told once, and not key by key: by keys that only the other kind has, where it has none that only its own has.
+bool is_other(const Value& file, const Keys& own, const Keys& other) {
+  if (file.kind != Value::Kind::map) return false;
+  const auto has_only = [&file](const Keys& these, const Keys& those) {
+    return std::any_of(file.entries.begin(), file.entries.end(), [&](const Entry& entry) {
+      return std::find(these.begin(), these.end(), entry.key) != these.end() &&
+             std::find(those.begin(), those.end(), entry.key) == those.end();
+    });
+  };
+  return has_only(other, own) && !has_only(own, other);
+}
+
 struct OpenedShop {
   fs::path file;
   std::optional<Fields> fields;  // nothing after a mistake
@@ -78,6 +91,10 @@ struct OpenedShop {
 OpenedShop open_shop(const fs::path& file, const Location& named, const Keys& of_orders, Reading& reading) {
   const Value* value = reading.files.values(file, named, reading.mistakes);
   if (value == nullptr) return {file, {}};
+  if (is_other(*value, shop_keys(), order_keys())) {
+    reading.mistakes.add(value->where(), "this is an order; expected the shop file that it names");
+    return {file, {}};
+  }
   return {file,
           Fields(reading.overrides.on(*value, shop_keys(), of_orders, reading.mistakes), "a shop file", shop_keys(), reading.mistakes)};
 }
@@ -109,6 +126,10 @@ std::vector<Opened> open_orders(const std::vector<fs::path>& files, Reading& rea
   for (const fs::path& file : files) {
     const Value* value = reading.files.values(file, file_itself(file), reading.mistakes);
     if (value == nullptr) continue;
+    if (is_other(*value, order_keys(), shop_keys())) {
+      reading.mistakes.add(value->where(), "this is a shop file; expected an order, which names it");
+      continue;
+    }
     const Value& changed = reading.overrides.on(*value, order_keys(), {}, reading.mistakes);
     orders.push_back({file, Fields(changed, "an order file", order_keys(), reading.mistakes)});
   }
