@@ -38,6 +38,12 @@ std::vector<Observation> observations(const Product& product, const std::vector<
 /// ln(label time / fitted time).
 double misfit(const Law& law, const Observation& o) { return o.log_ratio + std::log(rate(law, o.air, o.anchor, Side::fast)); }
 
+double worst_misfit(const Law& law, const std::vector<Observation>& seen) {
+  double worst = 0;
+  for (const Observation& o : seen) worst = std::max(worst, std::abs(misfit(law, o)));
+  return worst;
+}
+
 double squares(const Law& law, const std::vector<Observation>& seen) {
   double sum = 0;
   for (const Observation& o : seen) sum += misfit(law, o) * misfit(law, o);
@@ -75,7 +81,8 @@ double fit_wet_bulb_share(Law law, const std::vector<Observation>& seen) {
     const double right = low + golden * (high - low);
     (cost(left) < cost(right) ? high : low) = cost(left) < cost(right) ? right : left;
   }
-  return (low + high) / 2;
+  constexpr double finer_than_known = 1e-6;  // so that an end of the range is met
+  return std::round((low + high) / 2 / finer_than_known) * finer_than_known;
 }
 
 bool temperatures_differ(const Observation& o) { return o.air.temperature != o.anchor.temperature; }
@@ -117,9 +124,8 @@ std::optional<Fit> fit(const Product& product, Clock clock, const std::vector<St
       if (std::none_of(seen.begin(), seen.end(), airs_differ)) return std::nullopt;
       break;  // nothing in it to fit; the residual tells how far the label is from it
   }
-  Fit found{law, 0};
+  Fit found{law, worst_misfit(law, seen)};
   for (const Observation& o : seen) {
-    found.residual = std::max(found.residual, std::abs(misfit(law, o)));
     widen(found.law, o.anchor);
     widen(found.law, o.air);
   }
@@ -163,6 +169,14 @@ bool in_order(const Product& product, const PerStage<std::optional<Fit>>& fits, 
 }  // namespace
 
 std::optional<Fit> fit_law(const Product& product, Clock clock) { return fit(product, clock, stages_of(clock)); }
+
+std::optional<Fit> as_recorded(const Product& product, Stage stage) {
+  const std::optional<Law>& law = clock_of(stage) == Clock::drying ? product.drying_law : product.cure_law;
+  if (!law) return std::nullopt;
+  const std::vector<Observation> seen = observations(product, {stage}, *law);
+  if (std::none_of(seen.begin(), seen.end(), airs_differ)) return std::nullopt;
+  return Fit{*law, worst_misfit(*law, seen)};
+}
 
 PerStage<std::optional<Fit>> fit_stages(const Product& product) {
   PerStage<std::optional<Fit>> fits;

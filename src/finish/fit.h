@@ -15,4 +15,8 @@ namespace coatday::finish {
 /// the rows' air: such rows are better taken together.
 [[nodiscard]] PerStage<std::optional<Fit>> fit_stages(const Product&);
 
+/// A law that the record itself gives stands as it is; the residual tells how far the rows of that stage are from it. None where one row
+/// alone has the stage.
+[[nodiscard]] std::optional<Fit> as_recorded(const Product&, Stage);
+
 }  // namespace coatday::finish

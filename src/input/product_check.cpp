@@ -81,7 +81,7 @@ void fit(Product& p, bool drying_law_given, bool cure_law_given) {
   if (cure && !cure_law_given) p.cure_law = cure->law;
   for (std::size_t s = 0; s < finish::stage_count; ++s) {
     const bool given = finish::clock_of(static_cast<Stage>(s)) == finish::Clock::drying ? drying_law_given : cure_law_given;
-    if (!given) p.fits.values[s] = fits.values[s];
+    p.fits.values[s] = given ? finish::as_recorded(p, static_cast<Stage>(s)) : fits.values[s];
   }
 }
 

@@ -64,7 +64,7 @@ std::string law_words(const std::optional<finish::Law>& law, const Look& look) {
 
 /// The stages for which several rows of the record speak, each with how far its law is from them.
 void add_fits(Facts& facts, const finish::Product& product, const Look& look) {
-  const char* label = "fitted";
+  const char* label = "its rows";
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
     const std::optional<finish::Fit>& fit = product.fits[stage];

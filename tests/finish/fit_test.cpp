@@ -46,6 +46,27 @@ TEST(Fit, FindsTheWetBulbShareOfALabel) {
   }
 }
 
+TEST(Fit, MeetsTheEndOfTheRange) {
+  Law truth = *default_law(Mechanism::water, Clock::drying);
+  Product p = labelled(Mechanism::water, truth, Stage::recoat, {air(23, 50), air(12, 50)});
+  *p.rows[1].hours[Stage::recoat] *= 10;  // more than any share explains
+  const double share = fit_law(p, Clock::drying)->law.wet_bulb_share;
+  EXPECT_TRUE(share == 0 || share == 1) << share;
+}
+
+// The label takes 1.5 times as long as the law in its second air.
+TEST(Fit, ALawOfTheRecordStandsAndItsRowsTellHowFarItIsOff) {
+  Law law = *default_law(Mechanism::oxidative, Clock::drying);
+  Product p = labelled(Mechanism::oxidative, law, Stage::recoat, {air(23, 50), air(13, 50)});
+  *p.rows[1].hours[Stage::recoat] *= 1.5;
+  p.drying_law = law;
+  const auto fit = as_recorded(p, Stage::recoat);
+  ASSERT_TRUE(fit);
+  EXPECT_EQ(fit->law, law);
+  EXPECT_NEAR(fit->residual, std::log(1.5), 1e-9);
+  EXPECT_FALSE(as_recorded(p, Stage::sand)) << "no row has it";
+}
+
 // Least squares through the first row, by hand: E = sum(x y) / sum(x x) with y = ln(time ratio), x = (1/T - 1/T_first) / R.
 TEST(Fit, IsTheLeastSquaresOfALabelThatFollowsNoLaw) {
   Product p = test::product(Mechanism::epoxy);
