@@ -19,8 +19,10 @@ std::string air_text(const climate::Air& air, Units units) {
 std::string span(Hours hours) { return unbroken(format_span(hours)); }
 
 std::string goes_on_at(const finish::Limits& limits, Units units) {
+  const Kelvins margin = std::max(limits.dew_point_margin, limits.blush_margin.value_or(Kelvins(0)));
+  const std::string above = units == Units::us ? fmt::format("{:.0f} °F", margin.value() * 1.8) : fmt::format("{:.1f} K", margin.value());
   return "from " + format_temperature(limits.coldest, units) + " to " + format_temperature(limits.hottest, units) + ", up to " +
-         format_humidity(limits.dampest);
+         format_humidity(limits.dampest) + ", " + above + " above the dew point";
 }
 
 /// Its reason where all the stages that are refused have the same.

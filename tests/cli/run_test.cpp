@@ -164,6 +164,7 @@ TEST(Run, FinishInAnAirThatIsBeyondIt) {
   EXPECT_EQ(cold.out, "");
   EXPECT_NE(cold.err.find("'water-clear' may not go on at 8 °C, 50 % RH: 8 °C is below its limit of "), std::string::npos) << cold.err;
   EXPECT_NE(cold.err.find("; it goes on from "), std::string::npos) << cold.err;
+  EXPECT_NE(cold.err.find(" above the dew point"), std::string::npos) << "a limit that damp air breaks before the humidity's own";
   EXPECT_EQ(run({"finishes", "water-clear", "--at", "18 C"}, usual()).err,
             "coatday: error: --at expected a temperature and a humidity, such as 23 °C 50 %, found '18 C'\n");
   EXPECT_EQ(run({"finishes", "--at", "18 C 50 %", "--format", "json"}, usual()).err,
