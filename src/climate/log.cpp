@@ -58,6 +58,8 @@ class Cleaner {
       if (row.humidity) reading.humidity = RelativeHumidity(*row.humidity / 100);
       log_.readings.push_back(reading);
     }
+    const auto day = [this](const Row& row) { return long_date(day_of(zone_.to_local(row.time))); };
+    log_.days = day(rows_.front()) + " to " + day(rows_.back());
     return std::move(log_);
   }
 

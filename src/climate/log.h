@@ -29,6 +29,7 @@ struct Log {
   std::vector<Reading> readings;   ///< by time, no two at the same; at least two
   Minutes usual_step{0};           ///< the median time between two
   std::vector<std::string> notes;  ///< what was dropped, put in order or bridged, with the rows of the file
+  std::string days;                ///< "Fri 30 Oct 2026 to Wed 4 Nov 2026", in the zone that it was read for
 };
 
 /// Readings further apart than this count as bridged: two and a half usual steps, half an hour at least.

@@ -128,6 +128,8 @@ std::optional<RoomWork> LoggedAir::work(Instant from, Instant until) const {
   return next_->work(from, until);
 }
 
-std::string LoggedAir::describe(Units units) const { return "readings of " + log_->name + "; beyond them " + next_->describe(units); }
+std::string LoggedAir::describe(Units units) const {
+  return "readings of " + log_->name + (log_->days.empty() ? "" : ", " + log_->days) + "; beyond them " + next_->describe(units);
+}
 
 }  // namespace coatday::climate

@@ -111,6 +111,10 @@ TEST(Log, FractionsUnderAColumnOfPercentAreTold) {
   EXPECT_EQ(log.notes, (std::vector<std::string>{"no humidity is above 1: taken as fractions, though the column's name says percent"}));
 }
 
+TEST(Log, KnowsTheDaysOfItsReadings) {
+  EXPECT_EQ(read(hourly(30, [](int i) { return "20,4" + std::to_string(i % 9); })).days, "Mon 11 Jan 2027 to Tue 12 Jan 2027");
+}
+
 TEST(Log, QuotedDecimalCommas) { expect_two(read("time,t_C,rh_pct\n2027-01-31 08:00,\"20,0\",45\n2027-01-31 09:00,\"20,5\",46\n")); }
 
 TEST(Log, RowsThatCannotBeReadAreDroppedAndTold) {

@@ -44,7 +44,7 @@ Log made_log(const KnownRoom& room, hours span, const Noise& noise = {}) {
   const HeatedShopAir air(*room.outdoors, room.heating, room.room, Zone(), start, start + span);
   std::mt19937 random(noise.seed);
   std::normal_distribution<double> normal;
-  Log log{"log.csv", {}, Minutes(15), {}};
+  Log log{"log.csv", {}, Minutes(15), {}, {}};
   for (Instant t = start; t <= start + span; t += Minutes(15)) {
     const Air a = air.at(t);
     log.readings.push_back({t, a.temperature + Kelvins(noise.kelvins * normal(random)),
