@@ -45,6 +45,7 @@ class Reader {
     if (error_) return tl::unexpected(*std::move(error_));
     return records_.finish(altitude_, last_line_).map([&](WeatherYear&& year) {
       year.utc_offset = Hours(*utc_offset_);
+      if (*from_zero_) year.notes.emplace_back("its hours run from 0 to 23: each is taken to name its beginning");
       return std::move(year);
     });
   }
@@ -155,7 +156,7 @@ class Reader {
     WeatherRecord record{year_ ? std::optional(whole(row, *year_, 1800, 2200, "a year")) : std::nullopt,
                          whole(row, *month_, 1, 12, "a whole number from 1 to 12"),
                          whole(row, *day_, 1, 31, "a whole number from 1 to 31"),
-                         whole(row, *hour_, 1, 24, "the hour's end, a whole number from 1 to 24"),
+                         hour_end(row),
                          0,
                          std::nullopt,
                          std::nullopt,
@@ -170,6 +171,13 @@ class Reader {
     }
     if (error_) return;
     if (auto wrong = records_.add(record)) fail(row.at(0), *std::move(wrong));
+  }
+
+  /// A file whose first row has hour 0 names beginnings.
+  int hour_end(const CsvRow& row) {
+    if (!from_zero_) from_zero_ = row.text(hour_->at) == "0";
+    if (*from_zero_) return 1 + whole(row, *hour_, 0, 23, "the hour's beginning, as in the first row, a whole number from 0 to 23");
+    return whole(row, *hour_, 1, 24, "the hour's end, a whole number from 1 to 24");
   }
 
   int whole(const CsvRow& row, const Column& column, int low, int high, std::string_view expected) {
@@ -202,6 +210,7 @@ class Reader {
   WeatherGatherer records_;
   std::optional<Column> year_, month_, day_, hour_, temperature_, humidity_, pressure_;
   std::optional<Scale> scale_;
+  std::optional<bool> from_zero_;  // the hours; as the first row has it
   std::optional<double> pascals_;  // in one of the file's unit of pressure
   std::optional<double> utc_offset_;
   std::optional<Metres> altitude_;

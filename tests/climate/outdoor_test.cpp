@@ -4,6 +4,7 @@
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
+#include <sstream>
 
 #include "climate/psychrometrics.h"
 #include "tests/climate/year.h"
@@ -54,6 +55,27 @@ TEST(OutdoorYear, AnHourIsNamedByItsEnd) {
   EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(0) + Minutes(30))).temperature.value(), 10.01, 1e-12);
   EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(23) + Minutes(30))).temperature.value(), 10.24, 1e-12);
   EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(12))).humidity.value(), 0.03, 1e-12);
+}
+
+TEST(OutdoorYear, AnHourIsNamedByItsBeginningWhereTheFirstIsZero) {
+  std::string text = "# utc_offset_h 0\n";
+  std::istringstream lines(telling_text("# utc_offset_h 0"));
+  std::string line;
+  std::getline(lines, line);
+  std::getline(lines, line);
+  text += line + "\n";
+  while (std::getline(lines, line)) {
+    const std::size_t first = line.find(',', line.find(',') + 1) + 1, last = line.find(',', first);
+    text += line.substr(0, first) + std::to_string(std::stoi(line.substr(first)) - 1) + line.substr(last) + "\n";
+  }
+  const OutdoorYear year = OutdoorYear::parse(text, "x").value();
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(0) + Minutes(30))).temperature.value(), 10.01, 1e-12);
+  EXPECT_NEAR(year.at(utc(2027_y / 3 / 10, hours(23) + Minutes(30))).temperature.value(), 10.24, 1e-12);
+  ASSERT_EQ(year.notes().size(), 1U);
+  EXPECT_EQ(year.notes()[0], "its hours run from 0 to 23: each is taken to name its beginning");
+  const std::size_t row = text.find("\n1,1,5,") + 5;
+  EXPECT_EQ(error_of(text.replace(row, 1, "24")),
+            "8: hour is '24'; expected the hour's beginning, as in the first row, a whole number from 0 to 23");
 }
 
 TEST(OutdoorYear, LinearBetweenTheMiddlesOfTheHours) {
@@ -142,7 +164,9 @@ TEST(OutdoorYear, EveryErrorNamesItsLineAndWhatWasExpected) {
   EXPECT_EQ(error_of(with_line(3, "1,1,1,10")), "3: 4 fields; expected 5");
   EXPECT_EQ(error_of(with_line(3, "13,1,1,10,50")), "3: month is '13'; expected a whole number from 1 to 12");
   EXPECT_EQ(error_of(with_line(3, "2,30,1,10,50")), "3: month 2 has no day 30");
-  EXPECT_EQ(error_of(with_line(3, "1,1,0,10,50")), "3: hour is '0'; expected the hour's end, a whole number from 1 to 24");
+  EXPECT_EQ(error_of(with_line(4, "1,1,0,10,50")), "4: hour is '0'; expected the hour's end, a whole number from 1 to 24");
+  EXPECT_EQ(error_of(with_line(3, "1,1,0,10,50")),
+            "26: hour is '24'; expected the hour's beginning, as in the first row, a whole number from 0 to 23");
   EXPECT_EQ(error_of(with_line(3, "1,1,1.5,10,50")), "3: hour is '1.5'; expected the hour's end, a whole number from 1 to 24");
   EXPECT_EQ(error_of(with_line(4, "1,1,2,warm,50")),
             "4: t_C is 'warm'; expected a temperature from -90 to 60 °C, or nothing where it is missing");
