@@ -9,6 +9,7 @@
 #include "cli/run.h"
 #include "input/load.h"
 #include "plan/propose/levers.h"
+#include "tests/cli/typed.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday::cli {
@@ -56,17 +57,7 @@ World world(const Case& one) {
   const std::string order =
       "order: shelf\nshop: shop.yaml\nstart: 2027-01-11 08:00\npieces:\n  - piece: shelf\n    species: walnut-black\n    schedule: " +
       one.schedule + "\n    parts:\n      - {part: board, shape: board, length: 900 mm, width: 250 mm, thickness: 20 mm}\n";
-  const std::map<std::string, std::string> files{
-      {"order.yaml", order}, {"own.yaml", own}, {"shop.yaml", head + "units: " + one.units + "\nair:\n" + one.air}};
-  World w;
-  w.read = [files](const std::filesystem::path& path) -> std::optional<std::string> {
-    const auto file = files.find(path.filename().string());
-    if (file != files.end()) return file->second;
-    const std::filesystem::path climate = std::filesystem::path(source_dir()) / "samples/climate" / path.filename();
-    return input::read_from_disk()(path.extension() == ".csv" ? climate : path);
-  };
-  w.schedules = source_dir() + "/schedules";
-  return w;
+  return typed({{"order.yaml", order}, {"own.yaml", own}, {"shop.yaml", head + "units: " + one.units + "\nair:\n" + one.air}});
 }
 
 Json json(const Case& one, Words words) {

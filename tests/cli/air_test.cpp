@@ -6,13 +6,11 @@
 #include <map>
 
 #include "cli/run.h"
+#include "tests/cli/typed.h"
 #include "tests/report/golden.h"
-#include "tests/support/source_dir.h"
 
 namespace coatday::cli {
 namespace {
-
-using Files = std::map<std::string, std::string>;
 
 const std::string head = R"(shop: cold shop
 time zone: America/Chicago
@@ -46,18 +44,8 @@ pieces:
 )";
 
 World world(Files files) {
-  World w;
-  files.insert({"shop.yaml", head + room});
-  files.insert({"order.yaml", order});
-  w.read = [files](const std::filesystem::path& path) -> std::optional<std::string> {
-    const auto file = files.find(path.filename().string());
-    if (file != files.end()) return file->second;
-    const bool climate = path.filename() == "chicago.csv";
-    return input::read_from_disk()(climate ? std::filesystem::path(source_dir() + "/samples/climate/chicago.csv") : path);
-  };
-  w.schedules = source_dir() + "/schedules";
-  w.now = Instant(std::chrono::seconds(1800000000));
-  return w;
+  files.insert({{"shop.yaml", head + room}, {"order.yaml", order}});
+  return typed(std::move(files));
 }
 
 const std::vector<std::string> january{"--from", "2027-01-11 08:00", "--days", "4"};

@@ -8,14 +8,13 @@
 #include <sstream>
 
 #include "cli/run.h"
-#include "tests/support/source_dir.h"
+#include "tests/cli/typed.h"
 
 namespace coatday::cli {
 namespace {
 
 using Json = nlohmann::json;
 using Words = std::vector<std::string>;
-using Files = std::map<std::string, std::string>;
 
 const std::string head = R"(shop: shop of figures
 time zone: UTC
@@ -86,13 +85,7 @@ std::string outdoors(const std::string& air) {
 
 std::string printed(const Words& words, Files files) {
   files.insert({"own.yaml", own});
-  World w;
-  w.read = [files](const std::filesystem::path& path) -> std::optional<std::string> {
-    const auto file = files.find(path.filename().string());
-    return file == files.end() ? input::read_from_disk()(path) : file->second;
-  };
-  w.schedules = source_dir() + "/schedules";
-  const Outcome outcome = run(words, w);
+  const Outcome outcome = run(words, typed(std::move(files)));
   EXPECT_EQ(outcome.status, done) << outcome.err << outcome.out.substr(0, 1000);
   return outcome.out;
 }

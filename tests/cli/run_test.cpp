@@ -1,6 +1,6 @@
 // The program without a process: an invented shop in memory, the shipped schedules from disk.
 #include "cli/run.h"
-#include "tests/support/source_dir.h"
+#include "tests/cli/typed.h"
 
 #include <gtest/gtest.h>
 
@@ -11,7 +11,6 @@
 namespace coatday::cli {
 namespace {
 
-using Files = std::map<std::string, std::string>;
 using Words = std::vector<std::string>;
 
 const std::string shop = R"(shop: sample shop
@@ -38,19 +37,7 @@ pieces:
          extra + "}\n";
 }
 
-World world(const Files& files) {
-  World w;
-  const input::ReadFile disk = input::read_from_disk();
-  w.read = [files, disk](const std::filesystem::path& path) -> std::optional<std::string> {
-    const auto file = files.find(path.filename().string());
-    return file == files.end() ? disk(path) : file->second;
-  };
-  w.schedules = source_dir() + "/schedules";
-  w.now = Instant(std::chrono::seconds(1800000000));
-  return w;
-}
-
-World usual() { return world({{"order.yaml", order()}, {"shop.yaml", shop}}); }
+World usual() { return typed({{"order.yaml", order()}, {"shop.yaml", shop}}); }
 
 TEST(Run, PlanIsFeasible) {
   const Outcome outcome = run({"plan", "order.yaml"}, usual());
@@ -85,13 +72,13 @@ TEST(Run, APageWithoutAFileIsAMistake) {
 TEST(Run, NoPlanIsStatusOneWithReasons) {
   std::string cold = shop;
   cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
-  const Outcome outcome = run({"plan", "order.yaml"}, world({{"order.yaml", order()}, {"shop.yaml", cold}}));
+  const Outcome outcome = run({"plan", "order.yaml"}, typed({{"order.yaml", order()}, {"shop.yaml", cold}}));
   EXPECT_EQ(outcome.status, no_plan) << outcome.out << outcome.err;
   EXPECT_NE(outcome.out.find("not possible"), std::string::npos) << outcome.out;
 }
 
 TEST(Run, MistakesInFilesAreStatusTwoOnTheErrorStream) {
-  const Outcome outcome = run({"plan", "order.yaml"}, world({{"order.yaml", order(", colour: red")}, {"shop.yaml", shop}}));
+  const Outcome outcome = run({"plan", "order.yaml"}, typed({{"order.yaml", order(", colour: red")}, {"shop.yaml", shop}}));
   EXPECT_EQ(outcome.status, bad_input);
   EXPECT_EQ(outcome.out, "");
   EXPECT_NE(outcome.err.find("order.yaml:9:"), std::string::npos) << outcome.err;
@@ -224,7 +211,7 @@ TEST(Run, UnknownFinishNamesTheNearest) {
   EXPECT_NE(outcome.err.find("did you mean 'water-clear-three-coats'?"), std::string::npos) << outcome.err;
 }
 
-World two_orders() { return world({{"birch.yaml", order("", "Birch Lane")}, {"mill.yaml", order("", "Mill Road")}, {"shop.yaml", shop}}); }
+World two_orders() { return typed({{"birch.yaml", order("", "Birch Lane")}, {"mill.yaml", order("", "Mill Road")}, {"shop.yaml", shop}}); }
 
 TEST(Run, SeveralOrdersInOnePlan) {
   const Outcome text = run({"plan", "birch.yaml", "mill.yaml"}, two_orders());
@@ -255,7 +242,7 @@ TEST(Run, NoPlanMakesNoCalendar) {
   std::string cold = shop;
   cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
   const Outcome outcome =
-      run({"calendar", "order.yaml", "-o", testing::TempDir() + "cold.ics"}, world({{"order.yaml", order()}, {"shop.yaml", cold}}));
+      run({"calendar", "order.yaml", "-o", testing::TempDir() + "cold.ics"}, typed({{"order.yaml", order()}, {"shop.yaml", cold}}));
   EXPECT_EQ(outcome.status, no_plan);
   EXPECT_FALSE(outcome.file);
   EXPECT_EQ(outcome.out, "");
@@ -265,7 +252,7 @@ TEST(Run, NoPlanMakesNoCalendar) {
 TEST(Run, PlansAnewBesideAnEarlierPlan) {
   World w = usual();
   const std::string earlier = run({"plan", "order.yaml", "--format", "json"}, w).out;
-  w = world({{"order.yaml", order()}, {"shop.yaml", shop}, {"old.json", earlier}, {"none.json", "{}"}});
+  w = typed({{"order.yaml", order()}, {"shop.yaml", shop}, {"old.json", earlier}, {"none.json", "{}"}});
   const Outcome again = run({"plan", "order.yaml", "--keep", "old.json"}, w);
   EXPECT_EQ(again.status, done) << again.err;
   EXPECT_NE(again.out.find("Moved  nothing"), std::string::npos) << again.out;
@@ -284,7 +271,7 @@ World cold_nights() {
   const std::string constant = "  constant: {temperature: 20 °C, humidity: 45 %}\n";
   cold.replace(cold.find(constant), constant.size(),
                "  timetable:\n    - {heated: 07:00-17:00 at 16 °C, otherwise: 10 °C, humidity: 50 %}\n");
-  return world({{"order.yaml", order()}, {"shop.yaml", cold}});
+  return typed({{"order.yaml", order()}, {"shop.yaml", cold}});
 }
 
 TEST(Run, WhatIfShowsBothPlans) {
@@ -326,7 +313,7 @@ TEST(Run, WhatWouldHelpIsSaidOnce) {
   std::string cold = shop;
   cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "15 °C");
   files["shop.yaml"] = cold;
-  const std::string late = run({"plan", "order.yaml"}, world(files)).out;
+  const std::string late = run({"plan", "order.yaml"}, typed(files)).out;
   EXPECT_NE(late.find("What would make it in time, or earlier"), std::string::npos) << late;
   EXPECT_EQ(late.find("It waits for the air: one change"), std::string::npos) << late;
 }
@@ -334,7 +321,7 @@ TEST(Run, WhatWouldHelpIsSaidOnce) {
 TEST(Run, WhatIfOfAnImpossibleOrderSaysWhatWouldHelp) {
   std::string cold = shop;
   cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
-  const World impossible = world({{"order.yaml", order()}, {"shop.yaml", cold}});
+  const World impossible = typed({{"order.yaml", order()}, {"shop.yaml", cold}});
   const Outcome text = run({"what-if", "order.yaml"}, impossible);
   EXPECT_EQ(text.status, no_plan);
   EXPECT_NE(text.out.find("What would help"), std::string::npos) << text.out;
@@ -413,7 +400,7 @@ TEST(Run, ColourOnlyWhenAsked) {
 }
 
 TEST(Run, HostileNamesAndWordsReachNoTerminal) {
-  const World w = world({{"order.yaml", order("", "a \\e[2J <script>")}, {"shop.yaml", shop}});
+  const World w = typed({{"order.yaml", order("", "a \\e[2J <script>")}, {"shop.yaml", shop}});
   for (const Outcome& outcome : {run({"plan", "order.yaml"}, w), run({"\x1b[2J"}, w), run({"plan", "\x1b]0;x\x07.yaml"}, w),
                                  run({"why", "order.yaml", "\x1b[2J"}, w), run({"finishes", "\x1b[2J"}, w)}) {
     EXPECT_EQ((outcome.out + outcome.err).find('\x1b'), std::string::npos) << outcome.out << outcome.err;
