@@ -50,7 +50,7 @@ tl::expected<std::vector<plan::Use>, Outcome> finishes_of(const Arguments& argum
   std::vector<plan::Use> all = plan::in_use(shop);
   for (const auto& [id, product] : shop.catalogue.products) {
     const bool own = !lies_in(product.where.file, *world.schedules);
-    const bool known = std::any_of(all.begin(), all.end(), [&](const plan::Use& use) { return use.product == id; });
+    const bool known = std::any_of(all.begin(), all.end(), [&, id = id](const plan::Use& use) { return use.product == id; });
     if (own && !known) all.push_back({id, {}, {}});
   }
   return all;
