@@ -13,6 +13,7 @@
 #include "plan/make/condensation.h"
 #include "plan/make/deliver.h"
 #include "plan/make/events.h"
+#include "plan/make/history.h"
 #include "plan/make/misfit.h"
 #include "plan/make/missed.h"
 #include "plan/make/mixing.h"
@@ -66,7 +67,7 @@ class Planner {
         WoodCare wood = wood_care(job_, plan_.from);
         if (never_rests(wood)) return std::move(plan_);
         graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides, std::move(wood));
-        unknown_history();
+        if (refused_by_history()) return std::move(plan_);
         remember_starts();
         missed_ = take_begun_limits(graph_, plan_.from);
         if (!attempt() && missed_further()) attempt();
@@ -102,13 +103,10 @@ class Planner {
     return true;
   }
 
-  void unknown_history() {
-    for (const Done& done : job_.order.history) {
-      const bool known = std::any_of(graph_.tasks.begin(), graph_.tasks.end(), [&](const Task& t) { return t.id == done.event; });
-      if (known) continue;
-      plan_.findings.push_back({"unknown-event", Severity::warning,
-                                "the history names an event that this plan does not have: " + done.event, done.event, done.where});
-    }
+  bool refused_by_history() {
+    const std::vector<Finding> found = judge_history(job_, graph_);
+    plan_.findings.insert(plan_.findings.end(), found.begin(), found.end());
+    return refused_by_judge();
   }
 
   void remember_starts() {

@@ -78,11 +78,4 @@ void bring_in_cans(const Job& job, TaskGraph& graph) {
   }
 }
 
-void leave_where_it_is(TaskGraph& graph) {
-  for (const After& after : graph.after) {
-    Task& before = graph.tasks[after.other];
-    if (graph.tasks[after.task].done && before.carries_in) before.optional = true;
-  }
-}
-
 }  // namespace coatday::plan

@@ -16,7 +16,4 @@ struct CarriedIn {
 /// Adds a task for each product whose cans stand elsewhere, before its first coat.
 void bring_in_cans(const Job&, TaskGraph&);
 
-/// What was worked on is in the shop, whether that is recorded or not.
-void leave_where_it_is(TaskGraph&);
-
 }  // namespace coatday::plan

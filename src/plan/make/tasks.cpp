@@ -4,9 +4,9 @@
 
 #include "plan/make/carry_in.h"
 #include "plan/make/grid.h"
+#include "plan/make/history.h"
 #include "plan/make/load_walk.h"
 #include "plan/make/stages.h"
-#include "plan/make/vapour.h"
 
 namespace coatday::plan {
 
@@ -158,19 +158,6 @@ class PieceWalk {
   std::optional<std::size_t> delivery_;
 };
 
-void apply_history(const Job& job, TaskGraph& graph) {
-  for (const Done& done : job.order.history) {
-    for (Task& task : graph.tasks) {
-      if (task.id != done.event) continue;
-      task.done = done;
-      if (!task.vapour) continue;
-      const Hours at_it = Hours(done.end - done.start) - task.set_up - task.clean_up - task.stand.value_or(Hours(0));
-      task.vapour->airflow = airflow_within(*task.vapour, at_it);
-      task.vapour->pauses = Minutes(0);
-    }
-  }
-}
-
 /// What is of an order does not start before it.
 void apply_start(const Job& job, TaskGraph& graph) {
   for (Task& task : graph.tasks) {
@@ -191,7 +178,6 @@ TaskGraph make_tasks(const Job& job, const Loads& loads, Mixings mixings, Sides 
   WorkWalk works(graph);
   for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "shop/");
   apply_history(job, graph);
-  leave_where_it_is(graph);
   apply_start(job, graph);
   return graph;
 }

@@ -127,15 +127,19 @@ class Words {
   std::string refusal(std::size_t t, const std::string& time) {
     const Task& task = graph_.tasks[t];
     const auto steps = Grid::steps(Hours(task.hands_on + task.set_up + task.clean_up));
+    // The end of the first day that is long enough, when whatever was cold in the morning has had its time to warm.
+    std::optional<Instant> start;
     for (const shop::WorkingTime& shift : shop::working_time(job_.shop, grid_.instant(0), grid_.instant(model_.problem.horizon))) {
-      const Instant start = grid_.instant(grid_.up(shift.begin));
-      const Instant end = start + steps * grid_step;
-      if (end > shift.end || end > clocks_.air().end()) continue;
-      if (task.product == nullptr) continue;
-      if (const auto reason = finish::refused(*task.product, clocks_.conditions(task), start, end, job_.shop.units)) {
+      const Instant last = grid_.instant(grid_.down(shift.end)) - steps * grid_step;
+      const bool fits = last >= shift.begin && shift.end <= clocks_.air().end();
+      if (start && day_of(job_.shop.zone.to_local(*start)) != day_of(job_.shop.zone.to_local(last))) break;
+      if (fits) start = last;
+    }
+    if (start && task.product != nullptr) {
+      const auto reason = finish::refused(*task.product, clocks_.conditions(task), *start, *start + steps * grid_step, job_.shop.units);
+      if (reason)
         return fmt::format("{}: the air never suits {} in working hours; on {} {}", name(t), task.product->name,
-                           day_and_time(job_.shop.zone.to_local(start)), *reason);
-      }
+                           day_and_time(job_.shop.zone.to_local(*start)), *reason);
     }
     return fmt::format("{} needs {} in one go{}, and no shift is so long", name(t), time,
                        task.set_up + task.clean_up > Minutes(0) ? ", set-up and clean-up in it" : "");
