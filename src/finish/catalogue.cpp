@@ -32,9 +32,7 @@ const Product* Catalogue::product(const std::string& id) const { return find(pro
 
 const Schedule* Catalogue::schedule(const std::string& id) const { return find(schedules, id); }
 
-const OverRule* Catalogue::over_rule(const std::string& upper, const std::string& under) const {
-  return most_specific(over, upper, under);
-}
+const OverRule* Catalogue::over_rule(const std::string& upper, const std::string& under) const { return most_specific(over, upper, under); }
 
 const OverRule* Catalogue::over_rule(const Product& upper, const Product& under) const { return most_specific(over, upper, under); }
 

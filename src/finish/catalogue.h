@@ -11,15 +11,16 @@ namespace coatday::finish {
 
 enum class Verdict { allowed, longer_wait, barrier, never };
 [[nodiscard]] std::string_view word(Verdict);  ///< "allowed", "longer wait", "barrier", "never"
-template <> std::span<const std::string_view> words<Verdict>();
+template <>
+std::span<const std::string_view> words<Verdict>();
 
 /// What a family may go over. "any" matches every family.
 struct OverRule {
   std::string upper;
   std::string under;
   Verdict verdict = Verdict::allowed;
-  Hours wait{0};                                     ///< longer_wait: of the lower coat's drying clock, from application
-  std::vector<std::string> barriers;                 ///< barrier: families that may stand between
+  Hours wait{0};                      ///< longer_wait: of the lower coat's drying clock, from application
+  std::vector<std::string> barriers;  ///< barrier: families that may stand between
   std::string source;
   Location where;
 };

@@ -14,7 +14,17 @@ enum class Base { water, alcohol, white_spirit, lacquer_thinner, reactive, none 
 enum class Role { grain_raiser, resin, filler, stain, dye, sealer, primer, enamel, topcoat, oil, wax };
 /// How it dries and cures.
 enum class Mechanism {
-  water, alcohol, lacquer_thinner, white_spirit, oxidative, epoxy, polyurethane_two_part, acid_cured, moisture_cure, cyanoacrylate, heat_cured
+  water,
+  alcohol,
+  lacquer_thinner,
+  white_spirit,
+  oxidative,
+  epoxy,
+  polyurethane_two_part,
+  acid_cured,
+  moisture_cure,
+  cyanoacrylate,
+  heat_cured
 };
 /// Stages of drying, after ASTM D1640 and common practice, in the order in which they come. recoat_close is the recoat window's late end.
 enum class Stage { tack_free, handle, sand, recoat, recoat_close, pack, light_use, full_cure };
@@ -27,9 +37,9 @@ enum class Clock { drying, cure };
 struct StageOrder {
   Stage first, then;
 };
-inline constexpr std::array stage_orders{StageOrder{Stage::tack_free, Stage::handle}, StageOrder{Stage::tack_free, Stage::sand},
-                                         StageOrder{Stage::tack_free, Stage::recoat}, StageOrder{Stage::recoat, Stage::recoat_close},
-                                         StageOrder{Stage::handle, Stage::pack},      StageOrder{Stage::pack, Stage::full_cure},
+inline constexpr std::array stage_orders{StageOrder{Stage::tack_free, Stage::handle},   StageOrder{Stage::tack_free, Stage::sand},
+                                         StageOrder{Stage::tack_free, Stage::recoat},   StageOrder{Stage::recoat, Stage::recoat_close},
+                                         StageOrder{Stage::handle, Stage::pack},        StageOrder{Stage::pack, Stage::full_cure},
                                          StageOrder{Stage::light_use, Stage::full_cure}};
 
 /// How it is put on.
@@ -50,13 +60,20 @@ enum class Hazard { vapour, isocyanate, oily_rags, dust, skin, acid, formaldehyd
 /// All words of an enum in declaration order: words<Base>()[i] belongs to Base(i).
 template <class Enum>
 [[nodiscard]] std::span<const std::string_view> words();
-template <> std::span<const std::string_view> words<Base>();
-template <> std::span<const std::string_view> words<Role>();
-template <> std::span<const std::string_view> words<Mechanism>();
-template <> std::span<const std::string_view> words<Stage>();
-template <> std::span<const std::string_view> words<Method>();
-template <> std::span<const std::string_view> words<FlashClass>();
-template <> std::span<const std::string_view> words<Hazard>();
+template <>
+std::span<const std::string_view> words<Base>();
+template <>
+std::span<const std::string_view> words<Role>();
+template <>
+std::span<const std::string_view> words<Mechanism>();
+template <>
+std::span<const std::string_view> words<Stage>();
+template <>
+std::span<const std::string_view> words<Method>();
+template <>
+std::span<const std::string_view> words<FlashClass>();
+template <>
+std::span<const std::string_view> words<Hazard>();
 
 /// By a stage; the order is that of the enum.
 template <class T>

@@ -136,10 +136,11 @@ class Card {
     Lines lines = heading("Wood moves");
     append(lines, item("It takes up water from damp air and gives it back to dry air, under any finish; the finish only slows it.", look_));
     const auto movement = widest == nullptr ? std::nullopt : movement_of(*widest);
-    if (movement)
+    if (movement) {
       append(lines, item(fmt::format("The {} grows wider when the air is damp and narrower when a heated room is dry, by up to about {}.",
                                      widest->name, unbroken(format_length(*movement, look_.units))),
                          look_));
+    }
     append(lines, item("Keep it from stoves, radiators and the sun; leave screws and fittings that let it move as they are.", look_));
     return lines;
   }

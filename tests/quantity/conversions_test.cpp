@@ -39,9 +39,9 @@ TEST(Conversion, AGallonIs231CubicInches) {
 TEST(Conversion, FilmThickness) { EXPECT_EQ(parse_film("1 mil")->value(), 25.4); }  // SP 811, mil (0.001 in): 2.54 E-05 m
 
 TEST(Conversion, VolatileContent) {
-  EXPECT_NEAR(parse_airflow("1 cfm")->value() / 3600, 4.719474e-4, 5e-11);      // SP 811, cubic foot per minute: 4.719 474 E-04 m3/s
+  EXPECT_NEAR(parse_airflow("1 cfm")->value() / 3600, 4.719474e-4, 5e-11);       // SP 811, cubic foot per minute: 4.719 474 E-04 m3/s
   EXPECT_NEAR(parse_vapour("1 ft3/gal")->value(), 0.02831685 / 3.785412, 1e-9);  // SP 811, cubic foot and gallon (U.S.)
-  EXPECT_NEAR(parse_voc("1 lb/gal")->value(), 119.8264, 5e-5);  // SP 811, pound per gallon (U.S.): 1.198 264 E+02 kg/m3
+  EXPECT_NEAR(parse_voc("1 lb/gal")->value(), 119.8264, 5e-5);                   // SP 811, pound per gallon (U.S.): 1.198 264 E+02 kg/m3
 }
 
 TEST(Conversion, RatesFollowFromTheirParts) {

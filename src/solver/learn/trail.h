@@ -54,7 +54,6 @@ class Trail {
 
   [[nodiscard]] int length() const { return static_cast<int>(entries_.size()); }
   [[nodiscard]] const Entry& operator[](int i) const { return entries_[at(i)]; }
-  [[nodiscard]] int begin_of(int level) const { return level == 0 ? 0 : marks_[at(level - 1)].length; }
   /// Of a literal that holds: the entry that made it so, or -1 if it always did.
   [[nodiscard]] int origin(Literal l) const {
     int i = last_[at(l.side)];
@@ -65,10 +64,6 @@ class Trail {
   [[nodiscard]] int moves(Side s) const {
     const int i = last_[at(s)];
     return i >= 0 && entries_[at(i)].level == level() ? entries_[at(i)].moves + 1 : 0;
-  }
-  [[nodiscard]] bool at_root(Literal l) const {
-    const int i = origin(l);
-    return i < 0 || entries_[at(i)].level == 0;
   }
   [[nodiscard]] std::span<const Literal> stored(Reason) const;
 
