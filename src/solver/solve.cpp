@@ -2,12 +2,12 @@
 
 #include <algorithm>
 
-#include "solver/contradiction.h"
-#include "solver/exact.h"
-#include "solver/keep.h"
-#include "solver/learn/core.h"
-#include "solver/lower_bound.h"
-#include "solver/variants.h"
+#include "solver/clause_learning/infeasible_core.h"
+#include "solver/exact/exact.h"
+#include "solver/heuristic/alternatives.h"
+#include "solver/heuristic/keep_starts.h"
+#include "solver/lower_bounds/contradiction.h"
+#include "solver/lower_bounds/lower_bound.h"
 
 namespace coatday::solver {
 namespace {
@@ -129,6 +129,13 @@ Outcome solve(const Problem& problem, const Limits& limits) {
   Outcome outcome = solve_freely(free, limits);
   if (auto* found = std::get_if<Found>(&outcome)) keep(problem, limits, *found);
   return outcome;
+}
+
+Time ready_bound(const Problem& problem) {
+  const Network network(problem);
+  Bounds bounds(network);
+  if (!bounds.propagate()) return never;
+  return LowerBound(network, bounds, LowerBound::Effort::quick).ready();
 }
 
 }  // namespace coatday::solver

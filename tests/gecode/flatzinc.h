@@ -4,7 +4,7 @@
 
 #include <string>
 
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::solver::test {
 

@@ -10,7 +10,7 @@
 #include <memory>
 #include <random>
 
-#include "solver/learn/search.h"
+#include "solver/clause_learning/search.h"
 #include "tests/gecode/flatzinc.h"
 #include "tests/solver/any_problem.h"
 #include "tests/solver/random_problem.h"

@@ -4,7 +4,7 @@
 
 #include <functional>
 
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::solver::test {
 

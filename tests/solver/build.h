@@ -3,7 +3,7 @@
 
 #include <utility>
 
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::solver::test {
 

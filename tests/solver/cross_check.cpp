@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "solver/base/violations.h"
 #include "solver/solve.h"
 #include "tests/solver/any_problem.h"
 #include "tests/solver/exhaustive.h"

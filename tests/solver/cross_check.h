@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::solver::test {
 

@@ -1,6 +1,6 @@
 // Energetic reasoning alone: against its definition and against all placements of a few jobs; and its reasons within the search.
 
-#include "solver/learn/energetic.h"
+#include "solver/clause_learning/energetic.h"
 
 #include <gtest/gtest.h>
 

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "solver/base/violations.h"
 #include "solver/solve.h"
 #include "tests/solver/random_problem.h"
 

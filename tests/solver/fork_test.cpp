@@ -4,7 +4,8 @@
 
 #include <algorithm>
 
-#include "solver/learn/search.h"
+#include "solver/base/violations.h"
+#include "solver/clause_learning/search.h"
 #include "solver/solve.h"
 #include "tests/solver/build.h"
 

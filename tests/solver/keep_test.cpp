@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "solver/base/violations.h"
 #include "solver/solve.h"
 #include "tests/solver/build.h"
 #include "tests/solver/exhaustive.h"

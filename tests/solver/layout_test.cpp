@@ -1,9 +1,10 @@
 // Holds that lie on stretches of a resource.
 
-#include "solver/layout.h"
+#include "solver/base/layout.h"
 
 #include <gtest/gtest.h>
 
+#include "solver/base/violations.h"
 #include "solver/solve.h"
 #include "tests/solver/build.h"
 #include "tests/solver/exhaustive.h"

@@ -4,10 +4,11 @@
 
 #include <algorithm>
 
-#include "solver/learn/core.h"
-#include "solver/learn/search.h"
-#include "solver/learn/solver.h"
-#include "solver/neighbours.h"
+#include "solver/base/violations.h"
+#include "solver/clause_learning/infeasible_core.h"
+#include "solver/clause_learning/search.h"
+#include "solver/clause_learning/solver.h"
+#include "solver/exact/neighbours.h"
 #include "solver/solve.h"
 #include "tests/solver/build.h"
 #include "tests/solver/exhaustive.h"

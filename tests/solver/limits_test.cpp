@@ -4,6 +4,7 @@
 
 #include <atomic>
 
+#include "solver/base/violations.h"
 #include "solver/solve.h"
 #include "tests/solver/build.h"
 #include "tests/solver/exhaustive.h"

@@ -1,6 +1,6 @@
 // Lower bounds: by hand where each rule shows, and against all schedules of small problems.
 
-#include "solver/lower_bound.h"
+#include "solver/lower_bounds/lower_bound.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "solver/monotone.h"
+#include "solver/base/monotone.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

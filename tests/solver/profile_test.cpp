@@ -1,4 +1,4 @@
-#include "solver/profile.h"
+#include "solver/base/profile.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>

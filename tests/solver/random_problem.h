@@ -3,7 +3,7 @@
 
 #include <cstdint>
 
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::solver::test {
 

@@ -1,6 +1,7 @@
 // One small problem a feature, with the answer worked out by hand.
 
 #include "solver/solve.h"
+#include "solver/base/violations.h"
 
 #include <gtest/gtest.h>
 

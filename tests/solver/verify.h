@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "solver/learn/solver.h"
+#include "solver/clause_learning/solver.h"
 
 namespace coatday::solver::test {
 

@@ -2,7 +2,7 @@
 // When a task may start, and when it ends: working hours, and for a coat the air.
 
 #include "plan/make/clocks.h"
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::plan {
 

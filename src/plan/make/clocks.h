@@ -8,7 +8,7 @@
 #include "finish/clock.h"
 #include "plan/make/grid.h"
 #include "plan/make/task.h"
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::plan {
 

@@ -5,7 +5,7 @@
 #include <chrono>
 
 #include "quantity/time.h"
-#include "solver/monotone.h"
+#include "solver/base/monotone.h"
 
 namespace coatday::plan {
 

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::plan {
 

@@ -6,7 +6,7 @@
 
 #include "plan/make/calendar.h"
 #include "plan/make/task.h"
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::plan {
 

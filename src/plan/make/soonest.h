@@ -2,7 +2,7 @@
 // What sequence, waits and hours leave by themselves, with no window that closes and nobody busy.
 
 #include "plan/make/model.h"
-#include "solver/bounds.h"
+#include "solver/base/bounds.h"
 
 namespace coatday::plan {
 

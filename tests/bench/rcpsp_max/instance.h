@@ -7,7 +7,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
-#include "solver/problem.h"
+#include "solver/base/problem.h"
 
 namespace coatday::solver::bench {
 

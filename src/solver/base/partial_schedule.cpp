@@ -1,0 +1,85 @@
+#include "solver/base/partial_schedule.h"
+
+#include <algorithm>
+
+namespace coatday::solver {
+
+namespace {
+std::size_t at(int i) { return static_cast<std::size_t>(i); }
+}  // namespace
+
+Partial::Partial(const Network& network)
+    : network_(network),
+      placed_(at(network.size), 0),
+      runs_(at(network.size)),
+      turns_(at(network.size), 0),
+      reserved_(network.problem.holds.size()),
+      use_(network.problem.resources.size()),
+      covered_(2 * network.problem.exclusions.size()),
+      layout_(network.problem) {
+  int families = 0;
+  for (const Activity& a : network.problem.activities) families = std::max(families, a.family + 1);
+  ends_.resize(at(families));
+}
+
+Interval Partial::carried(const Span& span, Time start, Time end) { return {start - span.lead, span.tail ? span.tail->at(start) : end}; }
+
+void Partial::use(int a, int sign) {
+  const Assignment& run = runs_[at(a)];
+  for (const Demand& demand : network_.demands[a]) use_[at(demand.resource)].add(run.start, run.end, sign * demand.amount);
+  for (const Carried& c : network_.carried[a]) {
+    const Interval time = carried(*c.span, run.start, run.end);
+    covered_[2 * at(c.exclusion) + (c.right ? 1 : 0)].add(time.begin, time.end, sign);
+  }
+}
+
+void Partial::place(const Candidate& c) {
+  placed_[at(c.activity)] = 1;
+  runs_[at(c.activity)] = {c.start, c.end, true, c.shared};
+  turns_[at(c.activity)] = ++turn_;
+  use(c.activity, 1);
+  const int family = network_.activity(c.activity).family;
+  if (family < 0) return;
+  const std::pair<Time, int> entry{c.end, c.activity};
+  ends_[at(family)].insert(std::upper_bound(ends_[at(family)].begin(), ends_[at(family)].end(), entry), entry);
+}
+
+void Partial::remove(int a) {
+  use(a, -1);
+  placed_[at(a)] = 0;
+  const int family = network_.activity(a).family;
+  if (family < 0) return;
+  const std::pair<Time, int> entry{runs_[at(a)].end, a};
+  ends_[at(family)].erase(std::lower_bound(ends_[at(family)].begin(), ends_[at(family)].end(), entry));
+}
+
+void Partial::reserve(int hold, Reserved what) {
+  if (what.choice >= 0) {
+    const Demand& demand = network_.hold(hold).choices[at(what.choice)];
+    use_[at(demand.resource)].add(what.time.begin, what.time.end, demand.amount);
+    if (layout_.covers(demand.resource) && what.time.begin < what.time.end) {
+      if (what.stretch.segments.empty()) what.stretch = layout_.room(demand, what.time).value();
+      layout_.lay(demand.resource, hold, what.time, what.stretch);
+    }
+  }
+  reserved_[at(hold)] = std::move(what);
+}
+
+Partial::Reserved Partial::lift(int hold) {
+  Reserved was = std::move(reserved_[at(hold)]);
+  reserved_[at(hold)] = {};
+  if (was.choice < 0) return was;
+  const Demand& demand = network_.hold(hold).choices[at(was.choice)];
+  use_[at(demand.resource)].add(was.time.begin, was.time.end, -demand.amount);
+  layout_.lift(demand.resource, hold, was.time);
+  return was;
+}
+
+bool Partial::sharing(int a, Time start) const {
+  const auto& ends = ends_[at(network_.activity(a).family)];
+  auto next = std::lower_bound(ends.begin(), ends.end(), std::pair{start - network_.problem.sharing_gap, -1});
+  while (next != ends.end() && next->second == a) ++next;
+  return next != ends.end() && next->first <= start;
+}
+
+}  // namespace coatday::solver

@@ -1,0 +1,70 @@
+#pragma once
+// A schedule in the making: what is placed, and what that uses.
+
+#include <utility>
+
+#include "solver/base/layout.h"
+#include "solver/base/network.h"
+#include "solver/base/profile.h"
+
+namespace coatday::solver {
+
+/// A time at which an activity is tried.
+struct Candidate {
+  int activity = -1;
+  Time start = 0;
+  Time end = 0;
+  bool shared = false;
+};
+
+class Partial {
+ public:
+  struct Reserved {
+    int choice = -1;  ///< -1: nothing is reserved
+    Interval time;
+    Stretch stretch;  ///< where the resource is laid out; found where there is none yet
+  };
+
+  explicit Partial(const Network&);
+
+  void place(const Candidate&);
+  void remove(int activity);
+  void reserve(int hold, Reserved);
+  /// Gives back what is reserved for the hold.
+  Reserved lift(int hold);
+
+  [[nodiscard]] bool placed(int activity) const { return placed_[static_cast<std::size_t>(activity)] != 0; }
+  [[nodiscard]] const Assignment& run(int activity) const { return runs_[static_cast<std::size_t>(activity)]; }
+  /// A count that grows with each placement: what was placed later has the higher one.
+  [[nodiscard]] int turn(int activity) const { return turns_[static_cast<std::size_t>(activity)]; }
+  [[nodiscard]] const Reserved& reserved(int hold) const { return reserved_[static_cast<std::size_t>(hold)]; }
+  [[nodiscard]] const Profile& use(int resource) const { return use_[static_cast<std::size_t>(resource)]; }
+  [[nodiscard]] const Layout& layout() const { return layout_; }
+  /// The time that the spans of one side of an exclusion cover.
+  [[nodiscard]] const Profile& covered(int exclusion, bool right) const {
+    return covered_[2 * static_cast<std::size_t>(exclusion) + (right ? 1 : 0)];
+  }
+  /// Ends and activities of the family's placed runs, sorted.
+  [[nodiscard]] const std::vector<std::pair<Time, int>>& ends(int family) const { return ends_[static_cast<std::size_t>(family)]; }
+
+  [[nodiscard]] Time point(const Point& p) const { return p.edge == Edge::start ? run(p.activity).start : run(p.activity).end; }
+  /// The span as carried by an activity that runs so.
+  [[nodiscard]] static Interval carried(const Span&, Time start, Time end);
+  /// Whether one of the family (other than the activity) ends in [start - sharing_gap, start].
+  [[nodiscard]] bool sharing(int activity, Time start) const;
+
+ private:
+  void use(int activity, int sign);
+
+  const Network& network_;
+  std::vector<char> placed_;
+  std::vector<Assignment> runs_;
+  std::vector<int> turns_;
+  std::vector<Reserved> reserved_;
+  std::vector<Profile> use_, covered_;
+  Layout layout_;
+  std::vector<std::vector<std::pair<Time, int>>> ends_;
+  int turn_ = 0;
+};
+
+}  // namespace coatday::solver

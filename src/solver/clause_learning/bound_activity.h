@@ -1,0 +1,49 @@
+#pragma once
+// Which bound to decide on: the one that took part in most of the recent conflicts.
+
+#include <optional>
+#include <unordered_map>
+#include <vector>
+
+#include "solver/clause_learning/trail.h"
+
+namespace coatday::solver::learn {
+
+class Activity {
+ public:
+  /// Raises the standing of a literal and of its opposite.
+  void bump(const Trail&, Literal);
+  void decay() { step_ /= 0.95; }
+  /// The open literal (x >= v) that stands highest.
+  [[nodiscard]] std::optional<Literal> next(const Trail&);
+  void back(int level);
+  /// Forgets what has not been met for long.
+  void shrink();
+
+ private:
+  struct Atom {
+    Literal literal;
+    double standing;
+    int place;  ///< in the heap, or -1
+  };
+  struct Passed {
+    int atom, level;
+  };
+  [[nodiscard]] bool above(int a, int b) const {
+    const Atom &x = atoms_[at(a)], &y = atoms_[at(b)];
+    return x.standing != y.standing ? x.standing > y.standing : a < b;
+  }
+  void insert(int atom);
+  void rise(int place);
+  void sink(int place);
+  void put(int atom, int place);
+  int pop();
+
+  std::vector<Atom> atoms_;
+  std::unordered_map<std::uint64_t, int> index_;
+  std::vector<int> heap_;
+  std::vector<Passed> passed_;  ///< taken from the heap, and at which level
+  double step_ = 1;
+};
+
+}  // namespace coatday::solver::learn

@@ -1,0 +1,142 @@
+#include "solver/clause_learning/engine.h"
+
+#include <algorithm>
+
+namespace coatday::solver::learn {
+
+Var Engine::add(Time low, Time high, const Intervals* allowed) {
+  const Var x = trail.add(low, high, allowed);
+  clauses.grow(x + 1);
+  arcs.grow(x + 1);
+  watching_.resize(at(2 * (x + 1)));
+  return x;
+}
+
+void Engine::clause(std::vector<Literal> literals) {
+  if (std::any_of(literals.begin(), literals.end(), [&](Literal l) { return trail.holds(l); })) return;
+  std::erase_if(literals, [&](Literal l) { return trail.fails(l); });
+  if (literals.empty()) {
+    sound_ = false;
+  } else if (literals.size() == 1) {
+    sound_ = trail.set(literals[0], Reason{}) && sound_;
+  } else {
+    clauses.add(literals, false);
+  }
+}
+
+void Engine::add(std::unique_ptr<Propagator> propagator, const std::vector<Wake>& wakes) {
+  const int index = static_cast<int>(propagators_.size());
+  for (const Wake& w : wakes) watching_[at(w.side)].push_back({index, w.item});
+  propagators_.push_back(std::move(propagator));
+  is_due_.push_back(1);
+  due_.push_back(index);
+}
+
+bool Engine::begin() { return sound_ && arcs.propagate_all(trail) && propagate(); }
+
+bool Engine::propagate() {
+  if (!settle()) return false;
+  while (!due_.empty()) {
+    const auto first = std::min_element(due_.begin(), due_.end());  // in the order in which they were added
+    const int p = *first;
+    due_.erase(first);
+    is_due_[at(p)] = 0;
+    if (!propagators_[at(p)]->propagate(trail) || !settle()) return false;
+  }
+  return true;
+}
+
+void Engine::leave_nothing_out() {
+  for (const auto& p : propagators_) p->leave_nothing_out();
+}
+
+bool Engine::settle() {
+  while (next_ < trail.length()) {
+    const Entry entry = trail[next_++];
+    const bool last = trail.bound(entry.side) == entry.value;  // else the arcs are followed when its last move comes up
+    if (last) wake(entry.side);
+    if ((last && !arcs.propagate(trail, entry.side)) || !clauses.propagate(trail, entry)) return false;
+  }
+  return true;
+}
+
+void Engine::wake(Side side) {
+  for (const Watching& w : watching_[at(side)]) {
+    propagators_[at(w.propagator)]->wake(w.item);
+    if (is_due_[at(w.propagator)] != 0) continue;
+    is_due_[at(w.propagator)] = 1;
+    due_.push_back(w.propagator);
+  }
+}
+
+void Engine::deepen() {
+  trail.deepen();
+  for (const auto& p : propagators_) p->deepen();
+}
+
+void Engine::decide(Literal l) {
+  deepen();
+  trail.set(l, Reason{});
+}
+
+void Engine::back(int level) {
+  if (level >= trail.level()) return;
+  trail.back(level);
+  next_ = trail.length();
+  for (const auto& p : propagators_) p->back(level);
+  for (const int p : due_) is_due_[at(p)] = 0;
+  due_.clear();
+}
+
+void Engine::tidy(std::size_t much) {
+  if (trail.length() > 0) arcs.tidy(trail);
+  trail.forget();
+  next_ = 0;
+  if (clauses.learned() > much) clauses.reduce(trail);
+}
+
+void Engine::explain(int entry, Literal l, std::vector<Literal>& because) const {
+  const std::size_t before = because.size();
+  const Literal least = trail.loose(l);
+  add_reason(trail[entry].reason, least, because);
+  if (on_explained) on_explained(entry, &least, std::span<const Literal>(because).subspan(before));
+}
+
+void Engine::explain_conflict(std::vector<Literal>& because) const {
+  const std::size_t before = because.size();
+  const Trail::Conflict& conflict = trail.conflict();
+  if (conflict.implied) {
+    // The least value that would be too much is the easiest to explain.
+    const Side side = conflict.literal.side;
+    const Literal least = trail.loose({side, 1 - trail.bound(side ^ 1)});
+    add_reason(conflict.reason, least, because);
+    because.push_back(!least);
+  } else {
+    because.insert(because.end(), conflict.together.begin(), conflict.together.end());
+  }
+  if (on_explained) on_explained(-1, nullptr, std::span<const Literal>(because).subspan(before));
+}
+
+void Engine::add_reason(Reason reason, Literal l, std::vector<Literal>& because) const {
+  switch (reason.kind) {
+    case Reason::decision:
+      break;
+    case Reason::clause: {
+      const std::span<const Literal> literals = clauses[reason.data];
+      for (const Literal other : literals) {
+        if (other.side != l.side) because.push_back(!other);
+      }
+      break;
+    }
+    case Reason::arc:
+      arcs.explain(reason.data, l, because);
+      break;
+    case Reason::stored: {
+      const std::span<const Literal> literals = trail.stored(reason);
+      because.insert(because.end(), literals.begin(), literals.end());
+      break;
+    }
+  }
+}
+
+}  // namespace coatday::solver::learn

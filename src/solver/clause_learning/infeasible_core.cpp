@@ -1,0 +1,97 @@
+#include "solver/clause_learning/infeasible_core.h"
+
+#include <algorithm>
+#include <limits>
+#include <set>
+
+namespace coatday::solver {
+namespace {
+
+using Tags = std::vector<Tag>;
+
+// Whether a schedule stays one when a remedy takes no part: not where it ends a hold or another may share its set-up.
+bool remedies_may_go(const Problem& p) {
+  const auto optional = [&](int a) { return p.activities[static_cast<std::size_t>(a)].optional; };
+  return std::none_of(p.activities.begin(), p.activities.end(), [](const Activity& a) { return a.optional && a.family >= 0; }) &&
+         std::none_of(p.holds.begin(), p.holds.end(), [&](const Hold& hold) {
+           return std::any_of(hold.until.begin(), hold.until.end(), optional) || (hold.limit && optional(hold.limit_from.activity));
+         });
+}
+
+// What takes part whichever way is taken.
+std::vector<int> in_all(const Fork& fork) {
+  std::vector<int> result = fork.ways.empty() ? std::vector<int>{} : fork.ways.front();
+  std::erase_if(result, [&](int a) {
+    return std::any_of(fork.ways.begin(), fork.ways.end(),
+                       [a](const auto& way) { return std::find(way.begin(), way.end(), a) == way.end(); });
+  });
+  return result;
+}
+
+// Without the requirements that have a tag, but none of these.
+Problem relaxed(Problem p, const Tags& kept) {
+  const auto dropped = [&](const auto& item) { return item.tag >= 0 && !std::binary_search(kept.begin(), kept.end(), item.tag); };
+  for (Activity& a : p.activities) {
+    if (!dropped(a)) continue;
+    const Time first = a.starts.empty() ? p.origin : std::min(p.origin, a.starts.front().begin);
+    a.starts = {{first, p.horizon + 1}};
+    a.starts_shared.clear();
+  }
+  for (Resource& r : p.resources) {
+    if (dropped(r)) r = {std::numeric_limits<int>::max() / 2, r.tag, 0};
+  }
+  std::erase_if(p.minimum_lags, dropped);
+  std::erase_if(p.maximum_lags, dropped);
+  std::erase_if(p.holds, dropped);
+  std::erase_if(p.exclusions, dropped);
+  for (Fork& fork : p.forks) {
+    if (dropped(fork)) fork.ways.push_back(in_all(fork));
+  }
+  p.goals.clear();
+  return p;
+}
+
+bool impossible(const Problem& problem, const Tags& kept, const SearchLimits& limits) {
+  const Problem less = relaxed(problem, kept);
+  Search search(less);
+  return search.improve(std::nullopt, nullptr, limits).infeasible;
+}
+
+}  // namespace
+
+std::vector<Tag> tags_of(const Problem& p) {
+  std::set<Tag> tags;
+  for (const Activity& a : p.activities) tags.insert(a.tag);
+  for (const Resource& r : p.resources) tags.insert(r.tag);
+  for (const MinimumLag& lag : p.minimum_lags) tags.insert(lag.tag);
+  for (const MaximumLag& lag : p.maximum_lags) tags.insert(lag.tag);
+  for (const Hold& hold : p.holds) tags.insert(hold.tag);
+  for (const Exclusion& exclusion : p.exclusions) tags.insert(exclusion.tag);
+  for (const Fork& fork : p.forks) tags.insert(fork.tag);
+  tags.erase(tags.begin(), tags.lower_bound(0));
+  return {tags.begin(), tags.end()};
+}
+
+std::optional<Tags> contradicting_tags(const Problem& problem, const SearchLimits& each, double seconds) {
+  const Stopwatch stopwatch(each.clock);
+  const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.seconds() >= seconds); };
+  if (!Search::supports(problem)) return std::nullopt;
+  if (!remedies_may_go(problem)) return std::nullopt;
+  Tags kept = tags_of(problem);
+  if (!impossible(problem, kept, each)) return std::nullopt;
+  for (std::size_t size = std::max<std::size_t>(kept.size() / 2, 1);; size /= 2) {
+    for (std::size_t from = 0; from < kept.size() && !over();) {
+      Tags fewer = kept;
+      const auto begin = fewer.begin() + static_cast<std::ptrdiff_t>(from);
+      fewer.erase(begin, begin + static_cast<std::ptrdiff_t>(std::min(size, kept.size() - from)));
+      if (impossible(problem, fewer, each)) {
+        kept = std::move(fewer);
+      } else {
+        from += size;
+      }
+    }
+    if (size <= 1 || over()) return kept;
+  }
+}
+
+}  // namespace coatday::solver

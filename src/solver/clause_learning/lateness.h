@@ -1,0 +1,31 @@
+#pragma once
+// The weighted sum of what is late.
+
+#include "solver/clause_learning/engine.h"
+
+namespace coatday::solver::learn {
+
+struct Promise {
+  Var start = 0;
+  Time due = 0;
+  Time weight = 1;   ///< units of lateness a step
+  Var present = -1;  ///< -1: always
+};
+
+/// total >= the sum of weight * max(0, start - due) over what takes part.
+class Lateness final : public Propagator {
+ public:
+  Lateness(Var total, std::vector<Promise> promises) : total_(total), promises_(std::move(promises)) {}
+  [[nodiscard]] std::vector<Engine::Wake> wakes() const;
+  bool propagate(Trail&) override;
+
+ private:
+  [[nodiscard]] static std::int64_t late(const Trail&, const Promise&);
+  void because(const Trail&, const Promise* without, std::int64_t spare);
+
+  Var total_;
+  std::vector<Promise> promises_;
+  std::vector<Literal> reason_;
+};
+
+}  // namespace coatday::solver::learn

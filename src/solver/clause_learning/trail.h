@@ -1,0 +1,96 @@
+#pragma once
+// The bounds of all variables, how they came to be, and the way back.
+
+#include <cstdint>
+#include <span>
+#include <vector>
+
+#include "solver/base/problem.h"
+#include "solver/clause_learning/literal.h"
+
+namespace coatday::solver::learn {
+
+/// Why a bound moved. A clause and an arc are explained when asked; stored literals are their own explanation.
+struct Reason {
+  enum Kind : std::uint8_t { decision, clause, arc, stored };
+  Kind kind = decision;
+  std::uint32_t data = 0;
+};
+
+struct Entry {
+  Side side;
+  Time value, before;
+  int previous;  ///< the entry before it on the same side, or -1
+  int level;
+  int moves;  ///< of the side at this level, before it
+  Reason reason;
+};
+
+/// Literals are canonical here: a bound within a hole of its domain stands for the one beyond it.
+class Trail {
+ public:
+  /// A variable of [low, high] and, if given, of `allowed` (which must outlive the trail and hold both ends). Its number.
+  Var add(Time low, Time high, const Intervals* allowed = nullptr);
+
+  [[nodiscard]] int variables() const { return static_cast<int>(bounds_.size() / 2); }
+  [[nodiscard]] Time bound(Side s) const { return bounds_[at(s)]; }
+  [[nodiscard]] Time low(Var x) const { return bounds_[at(2 * x)]; }
+  [[nodiscard]] Time high(Var x) const { return -bounds_[at(2 * x + 1)]; }
+  [[nodiscard]] bool fixed(Var x) const { return low(x) == high(x); }
+  [[nodiscard]] bool holds(Literal l) const { return bounds_[at(l.side)] >= l.value; }
+  [[nodiscard]] bool fails(Literal l) const { return bounds_[at(l.side ^ 1)] > -l.value; }
+
+  /// Makes the literal true; false, with conflict() set, where that cannot be.
+  bool set(Literal, Reason);
+  bool set(Literal, std::span<const Literal> because);
+  /// These literals, all true, cannot be so together. Always false.
+  bool refute(std::span<const Literal>);
+
+  [[nodiscard]] int level() const { return static_cast<int>(marks_.size()); }
+  void deepen() { marks_.push_back({static_cast<int>(entries_.size()), stored_.size()}); }
+  void back(int level);
+  /// At the root: what holds there holds without a reason from now on.
+  void forget();
+
+  [[nodiscard]] int length() const { return static_cast<int>(entries_.size()); }
+  [[nodiscard]] const Entry& operator[](int i) const { return entries_[at(i)]; }
+  /// Of a literal that holds: the entry that made it so, or -1 if it always did.
+  [[nodiscard]] int origin(Literal l) const {
+    int i = last_[at(l.side)];
+    while (i >= 0 && entries_[at(i)].before >= l.value) i = entries_[at(i)].previous;
+    return i;
+  }
+  /// How often the side has moved at this level.
+  [[nodiscard]] int moves(Side s) const {
+    const int i = last_[at(s)];
+    return i >= 0 && entries_[at(i)].level == level() ? entries_[at(i)].moves + 1 : 0;
+  }
+  [[nodiscard]] std::span<const Literal> stored(Reason) const;
+
+  struct Conflict {
+    bool implied = false;  ///< `literal` was to be set for `reason`, but fails
+    Literal literal;
+    Reason reason;
+    std::vector<Literal> together;  ///< otherwise: true literals that exclude each other
+  };
+  [[nodiscard]] const Conflict& conflict() const { return conflict_; }
+
+  /// The same literal with the largest, or the least, value that says so.
+  [[nodiscard]] Literal tight(Literal) const;
+  [[nodiscard]] Literal loose(Literal) const;
+
+ private:
+  struct Mark {
+    int length;
+    std::size_t stored;
+  };
+  std::vector<Time> bounds_;               ///< by side
+  std::vector<int> last_;                  ///< by side: its last entry
+  std::vector<const Intervals*> allowed_;  ///< by variable
+  std::vector<Entry> entries_;
+  std::vector<Mark> marks_;      ///< by level above the root, where it begins
+  std::vector<Literal> stored_;  ///< each list preceded by its length
+  Conflict conflict_;
+};
+
+}  // namespace coatday::solver::learn

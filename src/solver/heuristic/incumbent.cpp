@@ -1,0 +1,49 @@
+#include "solver/heuristic/incumbent.h"
+
+#include <algorithm>
+
+#include "solver/base/layout.h"
+
+namespace coatday::solver {
+
+bool Incumbent::offer(Schedule schedule, const Score& score) {
+  if (best_ && best_->score <= score) return false;
+  if (schedule.hold_stretch.empty()) {
+    auto stretches = lay_out(network_.problem, schedule);
+    if (!stretches) return false;
+    schedule.hold_stretch = std::move(*stretches);
+  }
+  if (!violations(network_.problem, schedule).empty()) return false;  // never show what the checker objects to
+  const bool shorter = !best_ || score.lateness < best_->score.lateness || score.ready < best_->score.ready;
+  best_ = Found{std::move(schedule), score, ready_bound_, false};
+  if (shorter) exhausted_ = false;
+  judge();
+  report();
+  return true;
+}
+
+void Incumbent::bound(Time ready, double lateness) {
+  const bool news = ready > ready_bound_;
+  ready_bound_ = std::max(ready_bound_, ready);
+  lateness_bound_ = std::max(lateness_bound_, lateness);
+  judge();
+  if (news) report();
+}
+
+void Incumbent::exhausted() {
+  exhausted_ = true;
+  judge();
+  report();
+}
+
+void Incumbent::judge() {
+  if (!best_) return;
+  best_->ready_bound = ready_bound_;
+  best_->proven = exhausted_ || (best_->score.lateness <= lateness_bound_ && best_->score.ready <= ready_bound_);
+}
+
+void Incumbent::report() const {
+  if (best_ && budget_.limits().progress) budget_.limits().progress({best_->score, ready_bound_, budget_.seconds(), best_->proven});
+}
+
+}  // namespace coatday::solver

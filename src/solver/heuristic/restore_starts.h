@@ -1,0 +1,32 @@
+#pragma once
+// Moving activities of a schedule back to their kept starts, one at a time, where everything else stays as it is.
+
+#include "solver/base/bounds.h"
+#include "solver/heuristic/earliest_fit.h"
+
+namespace coatday::solver {
+
+class Settled {
+ public:
+  /// The schedule is sound and laid out; nothing moves beyond the bounds.
+  Settled(const Network&, const Bounds&, const Schedule&);
+  /// In turns from the first to the last and back, until nothing moves any more.
+  [[nodiscard]] Schedule run();
+
+ private:
+  bool sweep(const std::vector<int>& order);
+  bool move(int activity);
+  bool move(int activity, bool shared);
+  [[nodiscard]] bool lags_hold(const Candidate&, const Assignment& was) const;
+  bool take_places(int activity);
+  [[nodiscard]] bool all_share(int family) const;
+
+  const Network& network_;
+  const Bounds& bounds_;
+  Schedule schedule_;
+  Partial partial_;
+  Outlook outlook_;
+  Fitter fitter_;
+};
+
+}  // namespace coatday::solver
