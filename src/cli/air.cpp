@@ -6,8 +6,8 @@
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/air.h"
-#include "report/air_fit.h"
+#include "report/papers/air.h"
+#include "report/papers/air_fit.h"
 
 namespace coatday::cli {
 namespace {
@@ -28,16 +28,16 @@ bool lies_in(const std::string& file, const std::filesystem::path& directory) {
 }
 
 /// With the parts that take it in the orders.
-plan::Use use_of(const std::string& finish, const plan::Job& job) {
-  for (const plan::Use& use : plan::in_use(job))
+job::Use use_of(const std::string& finish, const job::Job& job) {
+  for (const job::Use& use : job::in_use(job))
     if (use.product == finish) return use;
   return {finish, {}, {}};
 }
 
 /// As named; else of the orders; else on the shelf and of the shop's own.
-tl::expected<std::vector<plan::Use>, Outcome> finishes_of(const Arguments& arguments, const World& world, const plan::Job& shop,
-                                                          const plan::Job& job) {
-  std::vector<plan::Use> named;
+tl::expected<std::vector<job::Use>, Outcome> finishes_of(const Arguments& arguments, const World& world, const job::Job& shop,
+                                                         const job::Job& job) {
+  std::vector<job::Use> named;
   for (const std::string& id : arguments.finishes) {
     named.push_back(use_of(id, job));
     if (job.catalogue.product(id) != nullptr) continue;
@@ -46,18 +46,18 @@ tl::expected<std::vector<plan::Use>, Outcome> finishes_of(const Arguments& argum
     return tl::make_unexpected(mistaken("--finish '" + id + "': no finish has that name" + suggestion(id, known)));
   }
   if (!named.empty()) return named;
-  if (!arguments.orders.empty()) return plan::in_use(job);
-  std::vector<plan::Use> all = plan::in_use(shop);
+  if (!arguments.orders.empty()) return job::in_use(job);
+  std::vector<job::Use> all = job::in_use(shop);
   for (const auto& [id, product] : shop.catalogue.products) {
     const bool own = !lies_in(product.where.file, *world.schedules);
-    const bool known = std::any_of(all.begin(), all.end(), [&, id = id](const plan::Use& use) { return use.product == id; });
+    const bool known = std::any_of(all.begin(), all.end(), [&, id = id](const job::Use& use) { return use.product == id; });
     if (own && !known) all.push_back({id, {}, {}});
   }
   return all;
 }
 
 /// What the readings say of the room. Without a value that they determine the status is that of no plan.
-Outcome fit_log(const Arguments& arguments, const World& world, const plan::Job& shop) {
+Outcome fit_log(const Arguments& arguments, const World& world, const job::Job& shop) {
   const auto log = load_log(arguments, shop, world);
   if (!log) return log.error();
   const climate::RoomFit fit = climate::fit_room(*log, *shop.room, shop.shop.zone);
@@ -74,7 +74,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (!arguments.fit.empty() && !(arguments.finishes.empty() && arguments.orders.empty()))
     return mistaken("--fit looks at the shop alone; leave out orders and --finish");
   if (!arguments.fit.empty()) return fit_log(arguments, world, *shop);
-  plan::Job job = *shop;
+  job::Job job = *shop;
   if (!arguments.orders.empty()) {
     Arguments alone = arguments;
     alone.set.clear();
@@ -85,7 +85,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   const auto finishes = finishes_of(arguments, world, *shop, job);
   if (!finishes) return finishes.error();
   const Instant from = plan_from(arguments, job, world.now);
-  const plan::AirForecast all = plan::forecast(*shop, job.catalogue, *finishes, from, arguments.days);
+  const job::AirForecast all = job::forecast(*shop, job.catalogue, *finishes, from, arguments.days);
   if (arguments.format == Format::json) return {done, report::air_json(*shop, all, version()), ""};
   if (arguments.format == Format::csv) return {done, report::air_csv(*shop, all), ""};
   return {done, report::air_text(*shop, job.catalogue, all, look(arguments, world, shop->shop.units)), ""};

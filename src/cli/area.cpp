@@ -1,9 +1,9 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "plan/planner.h"
-#include "report/report.h"
-#include "report/tables.h"
+#include "planner/tasks/validate.h"
+#include "report/files/tables.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -18,8 +18,8 @@ Outcome run(const Arguments& arguments, const World& world) {
   const auto job = load(arguments, world);
   if (!job) return job.error();
   std::vector<std::string> pieces;
-  for (const plan::OrderPiece& piece : job->order.pieces) pieces.push_back(piece.piece.name);
-  const std::vector<plan::FaceEntry> faces = plan::take_off(*job);
+  for (const job::OrderPiece& piece : job->order.pieces) pieces.push_back(piece.piece.name);
+  const std::vector<job::FaceEntry> faces = planner::take_off(*job);
   if (arguments.format == Format::csv) return {done, report::area_csv(faces, pieces), ""};
   return {done, report::area_text(faces, pieces, look(arguments, world, job->shop.units)), ""};
 }

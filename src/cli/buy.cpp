@@ -1,8 +1,8 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/report.h"
-#include "report/tables.h"
+#include "report/files/tables.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -17,7 +17,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   const auto made = planned(arguments, world);
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
-  if (arguments.format == Format::csv && made->plan.status == plan::Status::feasible)
+  if (arguments.format == Format::csv && made->plan.status == job::Status::feasible)
     return {status_of(made->plan, false), report::buy_csv(made->plan, shown.units), ""};
   return {status_of(made->plan, false), report::buy_text(made->plan, made->job.order.name, shown), ""};
 }

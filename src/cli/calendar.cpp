@@ -1,4 +1,4 @@
-#include "report/calendar.h"
+#include "report/files/calendar.h"
 
 #include <fmt/core.h>
 
@@ -7,8 +7,8 @@
 #include "cli/options.h"
 #include "cli/output_file.h"
 #include "cli/planned.h"
-#include "report/report.h"
-#include "report/tables.h"
+#include "report/files/tables.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -28,11 +28,11 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (const auto refused = refused_output(arguments, mark)) return *refused;
   const auto made = planned(arguments, world);
   if (!made) return made.error();
-  const plan::Plan& plan = made->plan;
+  const job::Plan& plan = made->plan;
   const std::string& order = made->job.order.name;
   const int status = status_of(plan, false);
   const report::Look shown = look(arguments, world, plan.shop.units);
-  if (plan.status != plan::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
+  if (plan.status != job::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
   const std::string content =
       table ? report::calendar_csv(plan, order, shown.units) : report::calendar_ics(plan, order, shown.units, world.now, version());
   const std::string file = report::harmless_text(arguments.output);

@@ -1,4 +1,4 @@
-#include "report/card.h"
+#include "report/papers/card.h"
 
 #include "cli/commands.h"
 #include "cli/options.h"
@@ -17,9 +17,8 @@ const About about{
     "they are those of the piece as it is."};
 
 Outcome run(const Arguments& arguments, const World& world) {
-  return printed(arguments, world, [](const plan::Plan& plan, const plan::Job& job, const report::Look& shown) {
-    return report::card_text(plan, job, shown);
-  });
+  return printed(arguments, world,
+                 [](const job::Plan& plan, const job::Job& job, const report::Look& shown) { return report::card_text(plan, job, shown); });
 }
 
 }  // namespace

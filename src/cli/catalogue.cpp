@@ -2,7 +2,7 @@
 #include "cli/options.h"
 #include "cli/planned.h"
 #include "quantity/nearest.h"
-#include "report/report.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {

@@ -32,7 +32,7 @@ struct About {
   std::string_view summary;
   std::vector<std::string_view> usage;  ///< after the command's name: "ORDER.yaml... [options]"
   std::vector<std::string_view> examples;
-  std::string_view more;
+  std::string_view more = {};
 };
 
 struct Command {

@@ -1,6 +1,6 @@
 #include "cli/help.h"
 
-#include "report/lines.h"
+#include "report/document/lines.h"
 
 namespace coatday::cli {
 namespace {

@@ -10,7 +10,7 @@
 #include <filesystem>
 #include <system_error>
 
-#include "report/lines.h"
+#include "report/document/lines.h"
 
 namespace coatday::cli {
 namespace {

@@ -1,4 +1,5 @@
-#include "report/page.h"
+#include "report/papers/page.h"
+#include "planner/wood/findings.h"
 
 #include <fmt/core.h>
 
@@ -18,17 +19,17 @@ const About about{
     {"ORDER.yaml... -o FILE.html [options]"},
     {"order.yaml -o plan.html"}};
 
-std::string told(const Arguments& arguments, const plan::Plan& plan) {
-  const char* what = plan.status == plan::Status::feasible ? "the plan's page" : "the page says why there is no plan";
+std::string told(const Arguments& arguments, const job::Plan& plan) {
+  const char* what = plan.status == job::Status::feasible ? "the plan's page" : "the page says why there is no plan";
   return fmt::format("{}: {}\n", arguments.output, what);
 }
 
 // A board's year takes a blink of its own: of a large order coatday wood tells it.
-plan::WoodFindings wood_of(const plan::Job& job, const plan::Plan& plan) {
+job::WoodFindings wood_of(const job::Job& job, const job::Plan& plan) {
   constexpr std::size_t most_parts = 40;
   std::size_t parts = 0;
-  for (const plan::OrderPiece& piece : job.order.pieces) parts += piece.piece.parts.size();
-  return plan.status == plan::Status::feasible && parts <= most_parts ? plan::wood_findings(job, plan) : plan::WoodFindings{};
+  for (const job::OrderPiece& piece : job.order.pieces) parts += piece.piece.parts.size();
+  return plan.status == job::Status::feasible && parts <= most_parts ? planner::wood_findings(job, plan) : job::WoodFindings{};
 }
 
 Outcome run(const Arguments& arguments, const World& world) {

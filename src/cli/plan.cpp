@@ -2,8 +2,8 @@
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/json.h"
-#include "report/report.h"
+#include "report/files/json.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {

@@ -5,11 +5,12 @@
 #include <algorithm>
 
 #include "input/earlier.h"
-#include "plan/planner.h"
-#include "plan/propose.h"
-#include "plan/remembered_air.h"
-#include "plan/wood.h"
-#include "report/report.h"
+#include "job/air_cache.h"
+#include "planner/advice/air_advice.h"
+#include "planner/advice/lateness_advice.h"
+#include "planner/make/make_plan.h"
+#include "planner/wood/warnings.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -25,7 +26,7 @@ Outcome told(const std::vector<input::Diagnostic>& mistakes) {
 
 constexpr double patience = 0.5;  // seconds before people want to see something move
 
-std::string progress_line(const plan::Progress& progress, const Zone& zone) {
+std::string progress_line(const job::Progress& progress, const Zone& zone) {
   const auto at = [&zone](const std::optional<Instant>& t) { return t ? day_and_time(zone.to_local(*t)) : std::string("not known"); };
   return fmt::format("best so far ready {}; none before {} ({:.0f} s, Ctrl-C to stop)", at(progress.ready), at(progress.bound),
                      progress.seconds);
@@ -43,7 +44,7 @@ tl::expected<input::Loaded, Outcome> load_all(const Arguments& arguments, const 
 
 }  // namespace
 
-tl::expected<plan::Job, Outcome> load(const Arguments& arguments, const World& world) {
+tl::expected<job::Job, Outcome> load(const Arguments& arguments, const World& world) {
   return load_all(arguments, world).map([](input::Loaded&& loaded) { return std::move(*loaded.job); });
 }
 
@@ -51,14 +52,14 @@ tl::expected<shop::Rates, Outcome> load_rates(const Arguments& arguments, const 
   return load_all(arguments, world).map([](const input::Loaded& loaded) { return loaded.rates; });
 }
 
-tl::expected<plan::Job, Outcome> load_shop(const Arguments& arguments, const World& world) {
+tl::expected<job::Job, Outcome> load_shop(const Arguments& arguments, const World& world) {
   if (!world.schedules) return tl::make_unexpected(no_schedules());
   input::Loaded loaded = input::load_shop(arguments.shop, *world.schedules, world.read, arguments.set);
   if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
   return std::move(*loaded.job);
 }
 
-tl::expected<climate::Log, Outcome> load_log(const Arguments& arguments, const plan::Job& shop, const World& world) {
+tl::expected<climate::Log, Outcome> load_log(const Arguments& arguments, const job::Job& shop, const World& world) {
   if (!world.schedules) return tl::make_unexpected(no_schedules());
   const input::Loaded told_of = input::load_shop(arguments.shop, *world.schedules, world.read, arguments.set);
   input::LoadedLog loaded = input::load_log(arguments.fit, told_of.log, shop.shop.zone, world.read);
@@ -75,24 +76,24 @@ tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& argument
 }
 
 Outcome printed(const Arguments& arguments, const World& world,
-                const std::function<std::string(const plan::Plan&, const plan::Job&, const report::Look&)>& text) {
+                const std::function<std::string(const job::Plan&, const job::Job&, const report::Look&)>& text) {
   const auto made = planned(arguments, world);
   if (!made) return made.error();
-  const plan::Plan& plan = made->plan;
+  const job::Plan& plan = made->plan;
   const std::string& order = made->job.order.name;
   const report::Look shown = look(arguments, world, plan.shop.units);
   const int status = status_of(plan, false);
-  if (plan.status != plan::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
+  if (plan.status != job::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
   return {status, text(plan, made->job, shown), status == done ? "" : report::findings_text(plan.findings, order, shown)};
 }
 
-plan::Request request_of(const Arguments& arguments, const World& world, const plan::Job& job) {
-  plan::Request request{plan_from(arguments, job, world.now)};
+job::Request request_of(const Arguments& arguments, const World& world, const job::Job& job) {
+  job::Request request{plan_from(arguments, job, world.now)};
   request.seconds = arguments.effort;
   if (request.seconds <= 0) return request;
   if (world.interruptible) request.stop = world.interruptible();
   if (world.say) {
-    request.progress = [&world, zone = job.shop.zone](const plan::Progress& progress) {
+    request.progress = [&world, zone = job.shop.zone](const job::Progress& progress) {
       if (progress.seconds >= patience) world.say(progress_line(progress, zone));
     };
   }
@@ -103,19 +104,19 @@ tl::expected<Planned, Outcome> planned_alone(const Arguments& arguments, const W
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
-  job->air = plan::remembered(std::move(job->air));
-  plan::Request request = request_of(arguments, world, *job);
+  job->air = job::remembered(std::move(job->air));
+  job::Request request = request_of(arguments, world, *job);
   if (!arguments.keep.empty()) {
     auto earlier = input::read_earlier_plan(arguments.keep, world.read);
     if (!earlier) return tl::make_unexpected(told({earlier.error()}));
     request.keep = *std::move(earlier);
   }
-  plan::Plan plan = plan::make_plan(*job, request);
+  job::Plan plan = planner::make_plan(*job, request);
   if (request.progress) world.say("");
-  const std::vector<plan::Finding> wood = plan::wood_warnings(*job, plan);
+  const std::vector<job::Finding> wood = planner::wood_warnings(*job, plan);
   plan.findings.insert(plan.findings.end(), wood.begin(), wood.end());
-  if (plan.status == plan::Status::feasible) {
-    const std::vector<plan::Breach> breaches = plan::check(plan, *job);
+  if (plan.status == job::Status::feasible) {
+    const std::vector<checker::Breach> breaches = checker::check(plan, *job);
     if (!breaches.empty()) return tl::make_unexpected(refused_by_checker(breaches));
   }
   return Planned{std::move(*job), std::move(plan)};
@@ -123,20 +124,20 @@ tl::expected<Planned, Outcome> planned_alone(const Arguments& arguments, const W
 
 tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& world) {
   auto made = planned_alone(arguments, world);
-  if (made) made->plan.proposals = plan::propose(made->job, request_of(arguments, world, made->job), made->plan);
+  if (made) made->plan.proposals = planner::propose(made->job, request_of(arguments, world, made->job), made->plan);
   return made;
 }
 
 tl::expected<Planned, Outcome> planned_with_advice(const Arguments& arguments, const World& world) {
   auto made = planned(arguments, world);
-  if (!made || made->plan.status != plan::Status::feasible || status_of(made->plan, false) != done) return made;
+  if (!made || made->plan.status != job::Status::feasible || status_of(made->plan, false) != done) return made;
   const bool late = std::any_of(made->plan.pieces.begin(), made->plan.pieces.end(),
-                                [](const plan::PieceResult& piece) { return piece.slack && *piece.slack < Hours(0); });
-  if (!late) made->advice = plan::advise(made->job, request_of(arguments, world, made->job), made->plan, plan::Tries::one_of_a_kind);
+                                [](const job::PieceResult& piece) { return piece.slack && *piece.slack < Hours(0); });
+  if (!late) made->advice = planner::advise(made->job, request_of(arguments, world, made->job), made->plan, job::Tries::one_of_a_kind);
   return made;
 }
 
-Instant plan_from(const Arguments& arguments, const plan::Job& job, Instant now) {
+Instant plan_from(const Arguments& arguments, const job::Job& job, Instant now) {
   if (arguments.from) return std::max(job.shop.zone.to_instant(*arguments.from), job.order.start.value_or(Instant::min()));
   if (job.order.start) return *job.order.start;
   return std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<300>>>(now);
@@ -148,16 +149,16 @@ report::Look look(const Arguments& arguments, const World& world, Units shop_uni
   return {arguments.units.value_or(shop_units), colour, 80};
 }
 
-int status_of(const std::vector<plan::Finding>& findings, bool strict) {
-  const plan::Severity worst = strict ? plan::Severity::warning : plan::Severity::error;
-  const bool bad = std::any_of(findings.begin(), findings.end(), [worst](const plan::Finding& f) { return f.severity >= worst; });
+int status_of(const std::vector<job::Finding>& findings, bool strict) {
+  const job::Severity worst = strict ? job::Severity::warning : job::Severity::error;
+  const bool bad = std::any_of(findings.begin(), findings.end(), [worst](const job::Finding& f) { return f.severity >= worst; });
   return bad ? no_plan : done;
 }
 
-int status_of(const plan::Plan& plan, bool strict) {
-  return plan.status == plan::Status::feasible ? status_of(plan.findings, strict) : no_plan;
+int status_of(const job::Plan& plan, bool strict) {
+  return plan.status == job::Status::feasible ? status_of(plan.findings, strict) : no_plan;
 }
 
-Outcome refused_by_checker(const std::vector<plan::Breach>& breaches) { return {our_fault, "", report::breaches_text(breaches, {})}; }
+Outcome refused_by_checker(const std::vector<checker::Breach>& breaches) { return {our_fault, "", report::breaches_text(breaches, {})}; }
 
 }  // namespace coatday::cli

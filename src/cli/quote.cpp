@@ -1,10 +1,10 @@
-#include "report/quote.h"
+#include "report/papers/quote.h"
 
 #include "cli/commands.h"
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/report.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -22,8 +22,8 @@ constexpr const char* set_help =
 Outcome run(const Arguments& arguments, const World& world) {
   const auto rates = load_rates(arguments, world);
   if (!rates) return rates.error();
-  return printed(arguments, world, [&](const plan::Plan& plan, const plan::Job& job, const report::Look& shown) {
-    const plan::Quote quote = plan::quote(plan, *rates);
+  return printed(arguments, world, [&](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
+    const job::Quote quote = job::quote(plan, *rates);
     if (arguments.format == Format::json) return report::quote_json(plan, quote, *rates, job.order.name, version());
     return report::quote_text(plan, quote, *rates, job.order.name, shown);
   });

@@ -3,7 +3,7 @@
 #include <exception>
 
 #include "cli/commands.h"
-#include "report/lines.h"
+#include "report/document/lines.h"
 
 namespace coatday::cli {
 

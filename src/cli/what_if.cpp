@@ -2,9 +2,10 @@
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "plan/propose.h"
-#include "report/json.h"
-#include "report/report.h"
+#include "planner/advice/air_advice.h"
+#include "planner/advice/lateness_advice.h"
+#include "report/files/json.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -19,13 +20,13 @@ const About about{
 Outcome advise(const Arguments& arguments, const World& world) {
   const auto made = planned(arguments, world);
   if (!made) return made.error();
-  const plan::Job& job = made->job;
-  const plan::Plan& plan = made->plan;
+  const job::Job& job = made->job;
+  const job::Plan& plan = made->plan;
   const report::Look shown = look(arguments, world, job.shop.units);
   const int status = status_of(plan, false);
-  const plan::Advice advice = plan::advise(job, request_of(arguments, world, job), plan, plan::Tries::all);
+  const job::Advice advice = planner::advise(job, request_of(arguments, world, job), plan, job::Tries::all);
   if (arguments.format == Format::json) return {status, report::advice_json(plan, advice, version()), ""};
-  if (plan.status != plan::Status::feasible) return {status, report::plan_text(plan, job.order.name, shown), ""};
+  if (plan.status != job::Status::feasible) return {status, report::plan_text(plan, job.order.name, shown), ""};
   return {status, report::advice_text(plan, advice, job.order.name, shown), ""};
 }
 
@@ -37,8 +38,8 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (!before) return before.error();
   auto after = planned_alone(arguments, world);
   if (!after) return after.error();
-  if (after->plan.status != plan::Status::feasible)
-    after->plan.proposals = plan::propose(after->job, request_of(arguments, world, after->job), after->plan);
+  if (after->plan.status != job::Status::feasible)
+    after->plan.proposals = planner::propose(after->job, request_of(arguments, world, after->job), after->plan);
   const int status = status_of(after->plan, false);
   if (arguments.format == Format::json) return {status, report::what_if_json(before->plan, after->plan, arguments.set, version()), ""};
   const report::Look shown = look(arguments, world, after->job.shop.units);

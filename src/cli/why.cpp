@@ -2,7 +2,7 @@
 #include "cli/options.h"
 #include "cli/planned.h"
 #include "quantity/nearest.h"
-#include "report/report.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -13,11 +13,11 @@ const About about{
     {"ORDER.yaml... [EVENT] [options]"},
     {"order.yaml table/top/clear-2"}};
 
-Outcome no_such_event(const Arguments& arguments, const plan::Plan& plan) {
+Outcome no_such_event(const Arguments& arguments, const job::Plan& plan) {
   std::string orders;
   for (const std::string& order : arguments.orders) orders += (orders.empty() ? "" : " ") + order;
   std::vector<std::string> ids;
-  for (const plan::Event& event : plan.events) ids.push_back(event.id);
+  for (const job::Event& event : plan.events) ids.push_back(event.id);
   const auto meant = nearest_word(arguments.name, ids);
   return mistaken("the plan has no event '" + arguments.name + "'" + (meant ? "; did you mean '" + *meant + "'?" : "") + " (coatday why " +
                   orders + " lists them)");
@@ -28,7 +28,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
   const int status = status_of(made->plan, false);
-  if (made->plan.status != plan::Status::feasible) return {status, report::plan_text(made->plan, made->job.order.name, shown), ""};
+  if (made->plan.status != job::Status::feasible) return {status, report::plan_text(made->plan, made->job.order.name, shown), ""};
   if (arguments.name.empty()) return {status, report::events_text(made->plan, shown), ""};
   const auto text = report::why_text(made->plan, arguments.name, shown);
   return text ? Outcome{status, *text, ""} : no_such_event(arguments, made->plan);

@@ -3,7 +3,8 @@
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/report.h"
+#include "planner/wood/findings.h"
+#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -42,8 +43,8 @@ Outcome of_orders(const Arguments& arguments, const World& world) {
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
   const int status = status_of(made->plan, false);
-  if (made->plan.status != plan::Status::feasible) return {status, report::plan_text(made->plan, made->job.order.name, shown), ""};
-  const plan::WoodFindings wood = plan::wood_findings(made->job, made->plan);
+  if (made->plan.status != job::Status::feasible) return {status, report::plan_text(made->plan, made->job.order.name, shown), ""};
+  const job::WoodFindings wood = planner::wood_findings(made->job, made->plan);
   if (arguments.format == Format::json) return {status, report::wood_json(made->job, made->plan, wood, version()), ""};
   return {status, report::wood_text(made->job, made->plan, wood, shown), ""};
 }

@@ -16,7 +16,7 @@ namespace {
 
 using climate::HeatingRule;
 using climate::Timetable;
-using AirNotes = std::vector<plan::AirNote>;
+using AirNotes = std::vector<job::AirNote>;
 
 /// What a rule of the timetable is completed by.
 enum class Beside { nothing, constant, outdoors };
@@ -72,7 +72,7 @@ climate::Air read_constant(const Fields& air) {
 }
 
 /// What a timetable leaves open, hours, humidities and whole days, is as the constant air says.
-plan::AirMaker timetable_over_constant(const Fields& air, const Zone& zone, climate::KnownRoom& known, Mistakes& mistakes) {
+job::AirMaker timetable_over_constant(const Fields& air, const Zone& zone, climate::KnownRoom& known, Mistakes& mistakes) {
   const climate::Air always = read_constant(air);
   Timetable table = read_timetable(air, Beside::constant, mistakes);
   known.heating = table;
@@ -84,7 +84,7 @@ plan::AirMaker timetable_over_constant(const Fields& air, const Zone& zone, clim
       [table = std::move(table), always, zone](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, zone, always); };
 }
 
-plan::AirMaker constant(const Fields& air) {
+job::AirMaker constant(const Fields& air) {
   const climate::Air always = read_constant(air);
   return [always](Instant, Instant) { return std::make_unique<climate::ConstantAir>(always); };
 }
@@ -116,15 +116,15 @@ std::optional<shop::HeatingCost> read_heating(const Fields& air, const climate::
   return shop::HeatingCost{*room.heater->power, priced ? std::optional(price) : std::nullopt};
 }
 
-plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files, ShopAir& result,
-                        Mistakes& mistakes) {
+job::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, const Zone& zone, Files& files, ShopAir& result,
+                       Mistakes& mistakes) {
   climate::KnownRoom& known = result.room;
   known.room = read_room(air);
   result.heating = read_heating(air, known.room);
   known.heating = read_timetable(air, Beside::outdoors, mistakes);
   known.outdoors = read_outdoors(air, shop, zone, files, result.notes, mistakes);
   if (!known.outdoors) return {};
-  result.in = [zone](const climate::KnownRoom& room) -> plan::AirMaker {
+  result.in = [zone](const climate::KnownRoom& room) -> job::AirMaker {
     return [room = std::make_shared<const climate::KnownRoom>(room), zone](Instant from, Instant until) {
       return std::make_unique<climate::HeatedShopAir>(*room->outdoors, room->heating, room->room, zone, from, until);
     };
@@ -132,12 +132,12 @@ plan::AirMaker outdoors(const Fields& air, const std::filesystem::path& shop, co
   return result.in(known);
 }
 
-plan::AirMaker timetable(const Fields& air, const Zone& zone, climate::KnownRoom& known, Mistakes& mistakes) {
+job::AirMaker timetable(const Fields& air, const Zone& zone, climate::KnownRoom& known, Mistakes& mistakes) {
   known.heating = read_timetable(air, Beside::nothing, mistakes);
   return [table = known.heating, zone](Instant, Instant) { return std::make_unique<climate::TimetableAir>(table, zone); };
 }
 
-plan::AirMaker logged(std::shared_ptr<const climate::Log> log, plan::AirMaker next) {
+job::AirMaker logged(std::shared_ptr<const climate::Log> log, job::AirMaker next) {
   return [log = std::move(log), next = std::move(next)](Instant from, Instant until) {
     constexpr auto reach = climate::LoggedAir::reach;
     return std::make_unique<climate::LoggedAir>(log, next(from - reach, until + reach));

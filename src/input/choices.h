@@ -5,8 +5,8 @@
 #include <vector>
 
 #include "finish/catalogue.h"
+#include "job/job.h"
 #include "piece/piece.h"
-#include "plan/job.h"
 #include "quantity/text.h"
 #include "shop/shop.h"
 

@@ -33,7 +33,7 @@ void read_season(const Entry& entry, std::array<std::optional<Air>, 12>& months,
   }
 }
 
-plan::AirMaker seasons(const Fields& room, const Surroundings& around, Mistakes& mistakes) {
+job::AirMaker seasons(const Fields& room, const Surroundings& around, Mistakes& mistakes) {
   for (const char* key : {"heated", "cooled", "no drier than", "no damper than"}) {
     if (room.has(key)) room.mistake(key, fmt::format("'{}' goes with 'outdoors'", key));
   }
@@ -57,7 +57,7 @@ plan::AirMaker seasons(const Fields& room, const Surroundings& around, Mistakes&
   return [all, zone](Instant, Instant) { return std::make_unique<climate::SeasonAir>(all, zone); };
 }
 
-plan::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, const Surroundings& around, Mistakes& mistakes) {
+job::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, const Surroundings& around, Mistakes& mistakes) {
   std::string name;
   climate::HouseKeeping keeping;
   const bool heated = room.must("heated", keeping.heated, parse_air_temperature);
@@ -80,7 +80,7 @@ plan::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, 
 
 }  // namespace
 
-plan::AirMaker read_customer_room(const Fields& order, const std::filesystem::path& file, const Surroundings& around, Mistakes& mistakes) {
+job::AirMaker read_customer_room(const Fields& order, const std::filesystem::path& file, const Surroundings& around, Mistakes& mistakes) {
   const Value* given = order.find("customer room");
   if (given == nullptr) return {};
   const auto room = order.map("customer room", "the customer's room", room_keys);

@@ -35,7 +35,7 @@ tl::unexpected<Diagnostic> no_json(const Source& source, std::size_t byte) {
 
 }  // namespace
 
-tl::expected<plan::Starts, Diagnostic> read_earlier_plan(const std::filesystem::path& path, const ReadFile& read) {
+tl::expected<job::Starts, Diagnostic> read_earlier_plan(const std::filesystem::path& path, const ReadFile& read) {
   const Location file{path.string(), 0, 0};
   std::optional<std::string> text = read(path);
   if (!text) return wrong(file, fmt::format("cannot read the earlier plan {}", in_quotes(path.string())));
@@ -51,7 +51,7 @@ tl::expected<plan::Starts, Diagnostic> read_earlier_plan(const std::filesystem::
   if (written == nullptr || *written != schema || events == plan.end() || !events->is_array()) {
     return wrong(file, "this is no plan; expected one as written by 'coatday plan --format json'");
   }
-  plan::Starts starts;
+  job::Starts starts;
   for (const Json& event : *events) {
     const std::string* id = event.is_object() ? text_of(event, "id") : nullptr;
     const std::string* start = event.is_object() ? text_of(event, "start") : nullptr;

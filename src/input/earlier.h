@@ -4,10 +4,11 @@
 #include <tl/expected.hpp>
 
 #include "input/load.h"
+#include "job/request.h"
 
 namespace coatday::input {
 
 /// When each event of the plan starts: of "coatday-plan/1", the ids and starts alone. Else the first thing that is wrong with the file.
-[[nodiscard]] tl::expected<plan::Starts, Diagnostic> read_earlier_plan(const std::filesystem::path&, const ReadFile&);
+[[nodiscard]] tl::expected<job::Starts, Diagnostic> read_earlier_plan(const std::filesystem::path&, const ReadFile&);
 
 }  // namespace coatday::input

@@ -107,7 +107,7 @@ OpenedShop shop_of(const Fields& order, const fs::path& order_file, Reading& rea
 }
 
 // Any hour of any year will do to describe the air.
-std::string describe(const plan::AirMaker& air, Units units) {
+std::string describe(const job::AirMaker& air, Units units) {
   constexpr Instant noon = std::chrono::sys_days(std::chrono::January / 1 / 2027) + std::chrono::hours(12);
   return air(noon, noon + std::chrono::hours(1))->describe(units);
 }
@@ -147,8 +147,8 @@ bool names_shop(const Opened& order, const fs::path& shop_file, std::string_view
 }
 
 // Each order against the shop; one that names another is not read on.
-plan::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_file, const Surroundings& around, Mistakes& mistakes) {
-  std::vector<plan::Order> orders;
+job::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_file, const Surroundings& around, Mistakes& mistakes) {
+  std::vector<job::Order> orders;
   std::set<std::string> names;
   for (const Opened& one : opened) {
     const bool first = &one == &opened.front();
@@ -160,10 +160,10 @@ plan::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_
       one.fields.mistake("order", fmt::format("two of the orders have the name {}", in_quotes(name)));
     }
   }
-  return orders.empty() ? plan::Order() : together(std::move(orders));
+  return orders.empty() ? job::Order() : together(std::move(orders));
 }
 
-void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const fs::path& schedules, Reading& reading, plan::Job& job) {
+void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const fs::path& schedules, Reading& reading, job::Job& job) {
   Mistakes& mistakes = reading.mistakes;
   std::vector<Named> own;
   if (shop.fields) own_finishes(&*shop.fields, shop.file, own, mistakes);
@@ -187,7 +187,7 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
 }
 
 // The job, where there is no mistake.
-Loaded finished(plan::Job job, Reading& reading) {
+Loaded finished(job::Job job, Reading& reading) {
   Loaded loaded{std::nullopt, reading.told(), reading.rates, reading.log};
   if (!loaded.mistakes.empty()) return loaded;
   job.shop.air_description = describe(job.air, job.shop.units);
@@ -201,7 +201,7 @@ Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules
                    const fs::path& shop) {
   Reading reading(read, set);
   reading.overrides.check_first_keys(order_keys(), shop_keys(), files.size(), reading.mistakes);
-  plan::Job job;
+  job::Job job;
   const std::vector<Opened> orders = open_orders(files, reading);
   if (!orders.empty() && !shop.empty())
     names_shop(orders.front(), shop, "the order names another shop file than the one that is asked for,", reading.mistakes);
@@ -214,7 +214,7 @@ Loaded load_order(const fs::path& order, const fs::path& schedules, const ReadFi
 Loaded load_shop(const fs::path& file, const fs::path& schedules, const ReadFile& read, const std::vector<std::string>& set) {
   Reading reading(read, set);
   reading.overrides.check_first_keys({}, shop_keys(), 1, reading.mistakes);
-  plan::Job job;
+  job::Job job;
   read_job(open_shop(file, file_itself(file), {}, reading), {}, schedules, reading, job);
   return finished(std::move(job), reading);
 }

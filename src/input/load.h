@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "climate/log.h"
-#include "plan/job.h"
+#include "job/job.h"
 #include "shop/rates.h"
 
 namespace coatday::input {
@@ -27,7 +27,7 @@ using ReadFile = std::function<std::optional<std::string>(const std::filesystem:
 [[nodiscard]] ReadFile read_from_disk();
 
 struct Loaded {
-  std::optional<plan::Job> job;  ///< only when there is no mistake
+  std::optional<job::Job> job;  ///< only when there is no mistake
   std::vector<Diagnostic> mistakes;
   shop::Rates rates{};     ///< the shop's, of which a plan knows nothing
   climate::LogForm log{};  ///< how the shop says that its logger writes

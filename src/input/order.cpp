@@ -13,8 +13,8 @@
 namespace coatday::input {
 namespace {
 
-using plan::OrderPiece;
-using plan::OrderWork;
+using job::OrderPiece;
+using job::OrderWork;
 
 const Keys piece_keys{"piece",   "promised", "importance", "food contact", "schedule", "species", "material",
                       "support", "kept at",  "parts",      "work",         "moisture", "cut",     "cup limit"};
@@ -35,8 +35,8 @@ struct Reader {
   Mistakes& mistakes;
   std::optional<Instant> start{}, promised{};  // the order's
   double importance = 1;
-  plan::AirMaker room{};
-  MoistureContent moisture_band = plan::usual_moisture_band;
+  job::AirMaker room{};
+  MoistureContent moisture_band = job::usual_moisture_band;
 
   void read_promise(const Fields& fields, std::optional<Instant>& at) const {
     if (around.shop == nullptr || !fields.take("promised", at, promise_in(shop))) return;
@@ -111,9 +111,9 @@ struct Reader {
     return piece;
   }
 
-  plan::Done read_done(const Value& value) const {
+  job::Done read_done(const Value& value) const {
     const Fields fields(value, "an entry of the history", {"event", "start", "end"}, mistakes);
-    plan::Done done;
+    job::Done done;
     done.where = fields.where();
     fields.must("event", done.event, parse_name);
     const bool started = fields.must("start", done.start, instant_in(shop.zone));
@@ -123,7 +123,7 @@ struct Reader {
   }
 };
 
-void read_pieces(const Fields& fields, const Reader& reader, const Common& common, plan::Order& order) {
+void read_pieces(const Fields& fields, const Reader& reader, const Common& common, job::Order& order) {
   std::set<std::string> names;
   Ids ids;
   fields.need("pieces");
@@ -147,10 +147,10 @@ const Keys& order_keys() {
   return keys;
 }
 
-plan::Order read_order(const Fields& fields, const std::string& file, const Surroundings& around, Mistakes& mistakes) {
+job::Order read_order(const Fields& fields, const std::string& file, const Surroundings& around, Mistakes& mistakes) {
   const shop::Shop bare;
   const shop::Shop& shop = around.shop == nullptr ? bare : *around.shop;
-  plan::Order order;
+  job::Order order;
   order.file = file;
   fields.must("order", order.name, parse_name);
   fields.take("start", order.start, instant_in(shop.zone));

@@ -7,7 +7,7 @@
 #include "input/choices.h"
 #include "input/fields.h"
 #include "input/files.h"
-#include "plan/job.h"
+#include "job/job.h"
 
 namespace coatday::input {
 
@@ -19,7 +19,7 @@ struct Surroundings {
 };
 
 [[nodiscard]] const Keys& order_keys();
-[[nodiscard]] plan::Order read_order(const Fields&, const std::string& file, const Surroundings&, Mistakes&);
+[[nodiscard]] job::Order read_order(const Fields&, const std::string& file, const Surroundings&, Mistakes&);
 
 /// What may be said at the order, a piece or a part; the nearest counts.
 struct Common {

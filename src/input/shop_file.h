@@ -7,7 +7,7 @@
 #include "input/amounts.h"
 #include "input/fields.h"
 #include "input/files.h"
-#include "plan/job.h"
+#include "job/job.h"
 #include "shop/rates.h"
 
 namespace coatday::input {
@@ -18,9 +18,9 @@ namespace coatday::input {
 /// What it asks for its work; money needs its currency.
 [[nodiscard]] shop::Rates read_rates(const Fields&, const std::string& currency);
 struct ShopAir {
-  plan::AirMaker maker;   ///< empty after a mistake
-  plan::RoomAirMaker in;  ///< empty where no air comes from a room
-  std::vector<plan::AirNote> notes;
+  job::AirMaker maker;   ///< empty after a mistake
+  job::RoomAirMaker in;  ///< empty where no air comes from a room
+  std::vector<job::AirNote> notes;
   std::optional<shop::HeatingCost> heating;
   climate::KnownRoom room;
   climate::LogForm log;  ///< how its logger is said to write

@@ -13,15 +13,15 @@ namespace {
 
 using NewIds = std::map<std::string, std::string>;  // of one order's pieces, from its own ids
 
-std::map<std::string, int> count_ids(const std::vector<plan::Order>& orders) {
+std::map<std::string, int> count_ids(const std::vector<job::Order>& orders) {
   std::map<std::string, int> counts;
-  for (const plan::Order& order : orders) {
-    for (const plan::OrderPiece& piece : order.pieces) ++counts[piece.piece.id];
+  for (const job::Order& order : orders) {
+    for (const job::OrderPiece& piece : order.pieces) ++counts[piece.piece.id];
   }
   return counts;
 }
 
-std::string with_order(const plan::Order& order, const std::string& id, std::set<std::string>& taken) {
+std::string with_order(const job::Order& order, const std::string& id, std::set<std::string>& taken) {
   const std::string name = kebab(order.name);
   const std::string first = (name.empty() ? "order" : name) + "-" + id;
   std::string unique = first;
@@ -36,30 +36,30 @@ std::string renamed(const std::string& event, const NewIds& ids) {
   return found == ids.end() || end == std::string::npos ? event : found->second + event.substr(end);
 }
 
-void add(plan::Order& all, plan::Order order, const std::map<std::string, int>& counts, std::set<std::string>& taken) {
+void add(job::Order& all, job::Order order, const std::map<std::string, int>& counts, std::set<std::string>& taken) {
   NewIds ids;
-  for (plan::OrderPiece& piece : order.pieces) {
+  for (job::OrderPiece& piece : order.pieces) {
     std::string& id = piece.piece.id;
     if (counts.at(id) > 1) id = ids[id] = with_order(order, id, taken);
     piece.order = order.name;
     piece.piece.name = kebab(order.name) == kebab(piece.piece.name) ? order.name : order.name + " / " + piece.piece.name;
     all.pieces.push_back(std::move(piece));
   }
-  for (plan::Done& done : order.history) {
+  for (job::Done& done : order.history) {
     done.event = renamed(done.event, ids);
     all.history.push_back(std::move(done));
   }
 }
 
-std::string listed(const std::vector<plan::Order>& orders) {
+std::string listed(const std::vector<job::Order>& orders) {
   std::string names = orders.front().name;
   for (std::size_t i = 1; i < orders.size(); ++i) names += (i + 1 < orders.size() ? ", " : " and ") + orders[i].name;
   return names;
 }
 
-std::optional<Instant> first_start(const std::vector<plan::Order>& orders) {
+std::optional<Instant> first_start(const std::vector<job::Order>& orders) {
   std::optional<Instant> first = orders.front().start;
-  for (const plan::Order& order : orders) {
+  for (const job::Order& order : orders) {
     if (!order.start) return std::nullopt;
     first = std::min(*first, *order.start);
   }
@@ -68,9 +68,9 @@ std::optional<Instant> first_start(const std::vector<plan::Order>& orders) {
 
 }  // namespace
 
-plan::Order together(std::vector<plan::Order> orders) {
+job::Order together(std::vector<job::Order> orders) {
   if (orders.size() == 1) return std::move(orders.front());
-  plan::Order all;
+  job::Order all;
   all.name = listed(orders);
   all.file = orders.front().file;
   all.start = first_start(orders);
@@ -79,7 +79,7 @@ plan::Order together(std::vector<plan::Order> orders) {
   for (const auto& [id, count] : counts) {
     if (count == 1) taken.insert(id);
   }
-  for (plan::Order& order : orders) add(all, std::move(order), counts, taken);
+  for (job::Order& order : orders) add(all, std::move(order), counts, taken);
   return all;
 }
 

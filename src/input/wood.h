@@ -24,6 +24,6 @@ namespace coatday::input {
 void read_wood(const Fields&, const Common&, piece::Part&, Mistakes&);
 
 /// The key 'customer room': the air where the order will live. Empty where it is not given, or after a mistake.
-[[nodiscard]] plan::AirMaker read_customer_room(const Fields& order, const std::filesystem::path& file, const Surroundings&, Mistakes&);
+[[nodiscard]] job::AirMaker read_customer_room(const Fields& order, const std::filesystem::path& file, const Surroundings&, Mistakes&);
 
 }  // namespace coatday::input

@@ -4,8 +4,8 @@
 #include <optional>
 #include <string>
 
-#include "plan/wood.h"
-#include "report/lines.h"
+#include "job/wood_findings.h"
+#include "report/document/lines.h"
 #include "wood/movement.h"
 
 namespace coatday::report {
@@ -24,8 +24,8 @@ struct MovedBoard {
 [[nodiscard]] std::string wood_at_json(const climate::Air&, const std::optional<MovedBoard>&);  ///< "coatday-wood-at/1"
 
 /// Whether it is ready to be coated, how its boards cup, and how they move on their base.
-[[nodiscard]] std::string wood_text(const plan::Job&, const plan::Plan&, const plan::WoodFindings&, const Look&);
-[[nodiscard]] std::string wood_json(const plan::Job&, const plan::Plan&, const plan::WoodFindings&,
+[[nodiscard]] std::string wood_text(const job::Job&, const job::Plan&, const job::WoodFindings&, const Look&);
+[[nodiscard]] std::string wood_json(const job::Job&, const job::Plan&, const job::WoodFindings&,
                                     std::string_view version);  ///< "coatday-wood/1"
 
 }  // namespace coatday::report

@@ -79,7 +79,7 @@ std::optional<std::string> air_words(const climate::AirSeries& air, Instant from
   return unbroken(warmth) + ", " + unbroken(range(low->humidity.value() * 100, high->humidity.value() * 100, "% RH"));
 }
 
-std::optional<std::string> surface_words(const plan::Plan& plan, const plan::Event& coat, Units units) {
+std::optional<std::string> surface_words(const job::Plan& plan, const job::Event& coat, Units units) {
   constexpr Kelvins noticeable{1};
   std::optional<Celsius> low, high;
   bool differs = false;
@@ -128,13 +128,13 @@ std::string stage_words(finish::Stage stage) {
   return "";
 }
 
-std::string product_name(const plan::Plan& plan, const std::string& id) {
+std::string product_name(const job::Plan& plan, const std::string& id) {
   const auto found = plan.products.find(id);
   return found == plan.products.end() || found->second.name.empty() ? id : found->second.name;
 }
 
-std::string stretch_words(const plan::Plan& plan, const plan::PlaceUse& use) {
-  const auto beside = [&](const plan::PlaceUse& other) {
+std::string stretch_words(const job::Plan& plan, const job::PlaceUse& use) {
+  const auto beside = [&](const job::PlaceUse& other) {
     return other.place == use.place && other.event != use.event && other.from < use.until && use.from < other.until;
   };
   if (use.laid.empty() || std::none_of(plan.places.begin(), plan.places.end(), beside)) return "";
@@ -149,8 +149,8 @@ std::string stretch_words(const plan::Plan& plan, const plan::PlaceUse& use) {
                      format_length(until, plan.shop.units));
 }
 
-const plan::Event* find_event(const plan::Plan& plan, const std::string& id) {
-  const auto found = std::find_if(plan.events.begin(), plan.events.end(), [&id](const plan::Event& e) { return e.id == id; });
+const job::Event* find_event(const job::Plan& plan, const std::string& id) {
+  const auto found = std::find_if(plan.events.begin(), plan.events.end(), [&id](const job::Event& e) { return e.id == id; });
   return found == plan.events.end() ? nullptr : &*found;
 }
 

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "climate/air.h"
-#include "plan/plan.h"
+#include "job/plan.h"
 
 namespace coatday::report {
 
@@ -26,12 +26,12 @@ namespace coatday::report {
 /// "a day to spare", "6 h late", "just in time".
 [[nodiscard]] std::string slack_words(Hours);
 /// The moments of a hand-over with their names, in their order.
-inline constexpr std::array<std::pair<const char*, std::optional<Instant> plan::HandOver::*>, 5> hand_over_moments{
-    {{"handle", &plan::HandOver::handle},
-     {"pack", &plan::HandOver::pack},
-     {"deliver", &plan::HandOver::deliver},
-     {"light use", &plan::HandOver::light_use},
-     {"full cure", &plan::HandOver::full_cure}}};
+inline constexpr std::array<std::pair<const char*, std::optional<Instant> job::HandOver::*>, 5> hand_over_moments{
+    {{"handle", &job::HandOver::handle},
+     {"pack", &job::HandOver::pack},
+     {"deliver", &job::HandOver::deliver},
+     {"light use", &job::HandOver::light_use},
+     {"full cure", &job::HandOver::full_cure}}};
 /// "a", "a and b", "a, b and c".
 [[nodiscard]] std::string listed(const std::vector<std::string>&);
 [[nodiscard]] std::string counted(std::size_t, const std::string& one, const std::string& many);
@@ -40,15 +40,15 @@ inline constexpr std::array<std::pair<const char*, std::optional<Instant> plan::
 [[nodiscard]] std::optional<std::string> air_words(const climate::AirSeries&, Instant from, Instant until, Units);
 
 /// "steel at 15-17 °C" while a coat goes on; nothing where it is as warm as the air, within a degree.
-[[nodiscard]] std::optional<std::string> surface_words(const plan::Plan&, const plan::Event& coat, Units);
+[[nodiscard]] std::optional<std::string> surface_words(const job::Plan&, const job::Event& coat, Units);
 
 /// What the room makes of a finish's clocks; nothing where it changes neither.
 [[nodiscard]] std::string pace_words(const finish::Pace&);
 [[nodiscard]] std::string stage_words(finish::Stage);  ///< "dry to recoat"
 /// The product's name, or its id when the plan does not hold it.
-[[nodiscard]] std::string product_name(const plan::Plan&, const std::string& id);
+[[nodiscard]] std::string product_name(const job::Plan&, const std::string& id);
 /// Where on a place a load dries, when another dries beside it: "from 0 mm to 1600 mm"; else nothing.
-[[nodiscard]] std::string stretch_words(const plan::Plan&, const plan::PlaceUse&);
-[[nodiscard]] const plan::Event* find_event(const plan::Plan&, const std::string& id);
+[[nodiscard]] std::string stretch_words(const job::Plan&, const job::PlaceUse&);
+[[nodiscard]] const job::Event* find_event(const job::Plan&, const std::string& id);
 
 }  // namespace coatday::report

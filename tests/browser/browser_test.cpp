@@ -10,8 +10,8 @@
 #include <nlohmann/json.hpp>
 
 #include "cli/run.h"
-#include "plan/planner.h"
-#include "report/page.h"
+#include "planner/make/make_plan.h"
+#include "report/papers/page.h"
 #include "tests/support/jobs.h"
 #include "tests/support/source_dir.h"
 
@@ -60,8 +60,8 @@ std::string large_page() {
   tests::JobKnobs knobs;
   knobs.pieces = 100;
   knobs.points = 60;
-  const plan::Job job = tests::make_job(knobs);
-  const plan::Plan plan = plan::make_plan(job, {tests::monday()});
+  const job::Job job = tests::make_job(knobs);
+  const job::Plan plan = planner::make_plan(job, {tests::monday()});
   const auto began = std::chrono::steady_clock::now();
   std::string page = report::plan_page(job, plan, {}, job.shop.units);
   fmt::print("a hundred pieces: made in {:.2f} s, {} kB\n", Hours(std::chrono::steady_clock::now() - began).count() * 3600,

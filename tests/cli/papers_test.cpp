@@ -4,7 +4,7 @@
 #include <sstream>
 
 #include "cli/run.h"
-#include "report/lines.h"
+#include "report/document/lines.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday::cli {

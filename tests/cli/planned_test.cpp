@@ -9,10 +9,10 @@ namespace {
 
 Instant at(const Zone& zone, const char* local) { return zone.to_instant(parse_local_time(local).value()); }
 
-plan::Finding finding(plan::Severity severity) { return {"code", severity, "message", "", {}}; }
+job::Finding finding(job::Severity severity) { return {"code", severity, "message", "", {}}; }
 
 TEST(PlanFrom, CommandLineThenOrderThenNow) {
-  plan::Job job;
+  job::Job job;
   job.shop.zone = Zone::find("America/Chicago").value();
   Arguments arguments;
   const Instant now = at(job.shop.zone, "2027-01-11 08:01") + std::chrono::seconds(2);
@@ -49,8 +49,8 @@ TEST(Look, UnitsAreTheShopsUnlessSaid) {
 }
 
 TEST(Status, OfFindings) {
-  using plan::Severity;
-  EXPECT_EQ(status_of(std::vector<plan::Finding>{}, true), done);
+  using job::Severity;
+  EXPECT_EQ(status_of(std::vector<job::Finding>{}, true), done);
   EXPECT_EQ(status_of(std::vector{finding(Severity::note)}, true), done);
   EXPECT_EQ(status_of(std::vector{finding(Severity::warning)}, false), done);
   EXPECT_EQ(status_of(std::vector{finding(Severity::warning)}, true), no_plan);
@@ -58,11 +58,11 @@ TEST(Status, OfFindings) {
 }
 
 TEST(Status, OfPlans) {
-  plan::Plan plan;
+  job::Plan plan;
   EXPECT_EQ(status_of(plan, true), done);
-  plan.status = plan::Status::infeasible;
+  plan.status = job::Status::infeasible;
   EXPECT_EQ(status_of(plan, false), no_plan);
-  plan.status = plan::Status::not_found;
+  plan.status = job::Status::not_found;
   EXPECT_EQ(status_of(plan, false), no_plan);
 }
 

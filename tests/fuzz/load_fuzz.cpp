@@ -7,9 +7,9 @@
 #include <string>
 #include <string_view>
 
+#include "checker/check.h"
 #include "input/load.h"
-#include "plan/check.h"
-#include "plan/planner.h"
+#include "planner/make/make_plan.h"
 
 namespace {
 
@@ -43,7 +43,7 @@ bool is_sound(const coatday::input::Loaded& loaded) {
 }
 
 // Large orders are planned elsewhere; here many small ones count.
-bool is_small(const coatday::plan::Job& job) {
+bool is_small(const coatday::job::Job& job) {
   int items = 0;
   for (const auto& piece : job.order.pieces) {
     for (const auto& part : piece.piece.parts) items += part.count;
@@ -51,10 +51,10 @@ bool is_small(const coatday::plan::Job& job) {
   return items <= 40 && job.shop.work.size() <= 10;
 }
 
-bool plans_soundly(const coatday::plan::Job& job) {
+bool plans_soundly(const coatday::job::Job& job) {
   const coatday::Instant new_year = date::sys_days(date::year(2027) / 1 / 4);
-  const coatday::plan::Plan plan = make_plan(job, {job.order.start.value_or(new_year)});
-  return plan.status != coatday::plan::Status::feasible || check(plan, job).empty();
+  const coatday::job::Plan plan = make_plan(job, {job.order.start.value_or(new_year)});
+  return plan.status != coatday::job::Status::feasible || check(plan, job).empty();
 }
 
 }  // namespace

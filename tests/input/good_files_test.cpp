@@ -17,13 +17,13 @@ ReadFile from_project() {
 
 Loaded every_key() { return load_order("samples/every-key/order.yaml", "tests/input/common/schedules", from_project()); }
 
-plan::Job job_of(Folder folder) {
+job::Job job_of(Folder folder) {
   Loaded loaded = load_order("order.yaml", "schedules", from(std::move(folder)));
   EXPECT_EQ(printed(loaded.mistakes), "");
-  return loaded.job.value_or(plan::Job{});
+  return loaded.job.value_or(job::Job{});
 }
 
-std::string local(const plan::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
+std::string local(const job::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
 
 TEST(EveryKey, Shop) {
   const Loaded loaded = every_key();
@@ -73,22 +73,22 @@ TEST(Outdoors, AFileFromFarAwayIsTold) {
   std::string shop = slurp(tests_dir() + "common/shop.yaml").value();
   shop.resize(shop.find("air:"));
   shop += "air: {outdoors: far.csv, time constant: 30 h}\n";
-  const plan::Job job = job_of({{"shop.yaml", shop}, {"far.csv", year}});
+  const job::Job job = job_of({{"shop.yaml", shop}, {"far.csv", year}});
   ASSERT_EQ(job.air_notes.size(), 1U);
   EXPECT_EQ(job.air_notes[0].message.substr(0, 52), "its clock is 7 h ahead of that of the shop's time zo");
-  const plan::Job near = job_of({{"shop.yaml", shop}, {"far.csv", "# utc_offset_h -5" + year.substr(year.find('\n'))}});
+  const job::Job near = job_of({{"shop.yaml", shop}, {"far.csv", "# utc_offset_h -5" + year.substr(year.find('\n'))}});
   EXPECT_TRUE(near.air_notes.empty());
 }
 
 TEST(EveryKey, Order) {
   const Loaded loaded = every_key();
   ASSERT_TRUE(loaded.job);
-  const plan::Order& order = loaded.job->order;
+  const job::Order& order = loaded.job->order;
   EXPECT_EQ(order.name, "every key");
   EXPECT_EQ(order.file, "samples/every-key/order.yaml");
   EXPECT_EQ(local(*loaded.job, order.start), "2027-01-11T08:00:00-06:00");
   ASSERT_EQ(order.pieces.size(), 1U);
-  const plan::OrderPiece& shelf = order.pieces[0];
+  const job::OrderPiece& shelf = order.pieces[0];
   EXPECT_EQ(shelf.piece.id, "low-shelf");
   EXPECT_EQ(local(*loaded.job, shelf.promised), "2027-02-10T12:00:00-06:00");
   EXPECT_EQ(local(*loaded.job, shelf.start), "2027-01-11T08:00:00-06:00");
@@ -98,7 +98,7 @@ TEST(EveryKey, Order) {
   EXPECT_EQ(shelf.work[0].parts, std::vector<std::string>{"box"});
   EXPECT_EQ(shelf.work[0].work.rest, Hours(24));
   EXPECT_EQ(shelf.work[1].work.dust, shop::Dust::heavy);
-  EXPECT_EQ(shelf.work[2].when, plan::OrderWork::When::after_finishing);
+  EXPECT_EQ(shelf.work[2].when, job::OrderWork::When::after_finishing);
   EXPECT_EQ(shelf.work[2].stage, finish::Stage::handle);
   EXPECT_EQ(shelf.work[2].work.people, 2);
   EXPECT_TRUE(shelf.work[3].delivery);
@@ -113,7 +113,7 @@ TEST(Species, HyphensSpacesAndCapitalsAreAlike) {
 TEST(EveryKey, CustomersRoom) {
   const Loaded loaded = every_key();
   ASSERT_TRUE(loaded.job);
-  const plan::OrderPiece& shelf = loaded.job->order.pieces[0];
+  const job::OrderPiece& shelf = loaded.job->order.pieces[0];
   EXPECT_EQ(shelf.moisture_band, MoistureContent(0.02));
   const auto in = [&](int month) { return loaded.job->shop.zone.to_instant(LocalTime(LocalDay(date::year(2028) / month / 20))); };
   const auto room = shelf.room(in(1), in(12));
@@ -187,7 +187,7 @@ TEST(EveryKey, Finish) {
 }
 
 TEST(Defaults, AreThoseOfTheExamples) {
-  const plan::Job job = job_of({});
+  const job::Job job = job_of({});
   EXPECT_EQ(job.shop.units, Units::metric);
   EXPECT_EQ(job.shop.people, 1);
   EXPECT_EQ(job.shop.light_dust_settles, Hours(0.5));
@@ -213,7 +213,7 @@ std::string order_with(const std::string& keys) {
 
 TEST(Promise, ByDateIsTheEndOfThatDaysWork) {
   const auto promised = [](const std::string& date) {
-    const plan::Job job = job_of({{"order.yaml", order_with("promised: " + date + "\n")}});
+    const job::Job job = job_of({{"order.yaml", order_with("promised: " + date + "\n")}});
     return local(job, job.order.pieces.at(0).promised);
   };
   EXPECT_EQ(promised("2027-02-12"), "2027-02-12T17:00:00-06:00");  // a Friday
@@ -225,7 +225,7 @@ TEST(Promise, ByDateIsTheEndOfThatDaysWork) {
 TEST(Promise, SkipsClosedDays) {
   const std::string shop =
       slurp(tests_dir() + "common/shop.yaml").value() + "closed: [2027-02-10 to 2027-02-12, 2027-02-09, 2027-02-09 to 2027-02-11]\n";
-  const plan::Job job = job_of({{"order.yaml", order_with("promised: 2027-02-12\n")}, {"shop.yaml", shop}});
+  const job::Job job = job_of({{"order.yaml", order_with("promised: 2027-02-12\n")}, {"shop.yaml", shop}});
   EXPECT_EQ(local(job, job.order.pieces.at(0).promised), "2027-02-08T17:00:00-06:00");
   EXPECT_EQ(job.shop.closed.size(), 4U);
 }
@@ -238,14 +238,14 @@ TEST(GoodFiles, MayHaveByteOrderMarkWindowsLineEndsAndComments) {
 }
 
 TEST(GoodFiles, AliasesOfSpeciesAreFound) {
-  const plan::Job job = job_of({{"order.yaml", order_with("")}});
+  const job::Job job = job_of({{"order.yaml", order_with("")}});
   EXPECT_EQ(job.order.pieces.at(0).piece.parts.at(0).species, "maple-sugar");
 }
 
 TEST(GoodFiles, NearestMaterialCounts) {
   std::string order = order_with("");
   order += "      - {part: rod, shape: round tube, length: 40 cm, diameter: 2 cm, material: steel, schedule: metal-enamel}\n";
-  const plan::Job job = job_of({{"order.yaml", order}});
+  const job::Job job = job_of({{"order.yaml", order}});
   EXPECT_TRUE(job.order.pieces.at(0).piece.parts.at(0).wood());
   EXPECT_FALSE(job.order.pieces.at(0).piece.parts.at(1).wood());
 }
@@ -256,7 +256,7 @@ TEST(GoodFiles, IdsAreUnique) {
       "      - {part: Shelf, shape: board, length: 8 cm, width: 25 cm, thickness: 2 cm}\n"
       "      - {part: ножка, shape: board, length: 8 cm, width: 25 cm, thickness: 2 cm}\n"
       "      - {part: полка, shape: board, length: 8 cm, width: 25 cm, thickness: 2 cm}\n";
-  const plan::Job job = job_of({{"order.yaml", order}});
+  const job::Job job = job_of({{"order.yaml", order}});
   std::vector<std::string> ids;
   for (const piece::Part& part : job.order.pieces.at(0).piece.parts) ids.push_back(part.id);
   EXPECT_EQ(ids, (std::vector<std::string>{"shelf", "shelf-2", "part", "part-2"}));
@@ -267,7 +267,7 @@ TEST(GoodFiles, TimetableAlone) {
   shop = shop.substr(0, shop.find("air:")) +
          "air:\n  timetable:\n    - {days: mon-fri, heated: 07:00-18:00 at 20 °C, otherwise: 14 °C, humidity: 40 %}\n"
          "    - {days: sat-sun, otherwise: 12 °C, humidity: 45 %}\n";
-  const plan::Job job = job_of({{"shop.yaml", shop}});
+  const job::Job job = job_of({{"shop.yaml", shop}});
   const Instant monday = job.shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 1 / 11)) + 8h);
   const auto air = job.air(monday, monday + 24h);
   EXPECT_NEAR(air->at(monday).temperature.value(), 20, 1e-9);
@@ -277,7 +277,7 @@ TEST(GoodFiles, TimetableAlone) {
 TEST(GoodFiles, OwnFinishesNamedTwiceAreReadOnce) {
   const std::string shop = slurp(tests_dir() + "common/shop.yaml").value() + "own finishes: [own.yaml]\n";
   const std::string own = "over:\n  - {upper: shellac, under: any, verdict: allowed}\n";
-  const plan::Job job = job_of({{"order.yaml", order_with("own finishes: [./own.yaml]\n")}, {"shop.yaml", shop}, {"own.yaml", own}});
+  const job::Job job = job_of({{"order.yaml", order_with("own finishes: [./own.yaml]\n")}, {"shop.yaml", shop}, {"own.yaml", own}});
   EXPECT_EQ(job.catalogue.over.size(), 2U);
 }
 

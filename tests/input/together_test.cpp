@@ -12,23 +12,23 @@ std::string order(const std::string& name, const std::string& piece, const std::
          piece_keys + "    parts:\n      - {part: shelf, shape: board, length: 80 cm, width: 25 cm, thickness: 2 cm}\n";
 }
 
-plan::Job together_of(const std::string& a, const std::string& b) {
+job::Job together_of(const std::string& a, const std::string& b) {
   Loaded loaded = load_orders({"a.yaml", "b.yaml"}, "schedules", from({{"a.yaml", a}, {"b.yaml", b}}));
   EXPECT_EQ(printed(loaded.mistakes), "");
-  return loaded.job.value_or(plan::Job{});
+  return loaded.job.value_or(job::Job{});
 }
 
-std::string local(const plan::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
+std::string local(const job::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
 
 TEST(Together, EachKeepsItsNameStartPromiseAndImportance) {
-  const plan::Job job =
+  const job::Job job =
       together_of(order("Birch Lane", "desk", "start: 2027-03-01 08:00\npromised: 2027-03-12\nimportance: 2\n"),
                   order("Mill Road", "stool", "start: 2027-02-22 08:00\n", "    promised: 2027-03-05\n    importance: 0.5\n"));
   EXPECT_EQ(job.order.name, "Birch Lane and Mill Road");
   EXPECT_EQ(local(job, job.order.start), "2027-02-22T08:00:00-06:00") << "the first of them";
   ASSERT_EQ(job.order.pieces.size(), 2U);
-  const plan::OrderPiece& desk = job.order.pieces[0];
-  const plan::OrderPiece& stool = job.order.pieces[1];
+  const job::OrderPiece& desk = job.order.pieces[0];
+  const job::OrderPiece& stool = job.order.pieces[1];
   EXPECT_EQ(desk.order, "Birch Lane");
   EXPECT_EQ(desk.piece.name, "Birch Lane / desk");
   EXPECT_EQ(desk.piece.id, "desk") << "as in a plan of its order alone";
@@ -42,7 +42,7 @@ TEST(Together, EachKeepsItsNameStartPromiseAndImportance) {
 }
 
 TEST(Together, NoStartOfOneIsNoStartOfAll) {
-  const plan::Job job = together_of(order("Birch Lane", "desk", "start: 2027-03-01 08:00\n"), order("Mill Road", "stool"));
+  const job::Job job = together_of(order("Birch Lane", "desk", "start: 2027-03-01 08:00\n"), order("Mill Road", "stool"));
   EXPECT_FALSE(job.order.start);
   EXPECT_TRUE(job.order.pieces[0].start);
   EXPECT_FALSE(job.order.pieces[1].start);
@@ -53,7 +53,7 @@ TEST(Together, IdsThatClashGetTheirOrdersNameInTheHistoryToo) {
       "history: [{event: shelf/shelf/clear-1, start: 2027-03-01 08:00, end: 2027-03-01 09:00},"
       " {event: birch-lane-shelf/shelf/clear-2, start: 2027-03-02 08:00, end: 2027-03-02 09:00},"
       " {event: shop/mill, start: 2027-03-02 08:00, end: 2027-03-02 09:00}]\n";
-  const plan::Job job = together_of(order("Birch Lane", "shelf", history), order("Полка", "shelf"));
+  const job::Job job = together_of(order("Birch Lane", "shelf", history), order("Полка", "shelf"));
   ASSERT_EQ(job.order.pieces.size(), 2U);
   EXPECT_EQ(job.order.pieces[0].piece.id, "birch-lane-shelf");
   EXPECT_EQ(job.order.pieces[1].piece.id, "order-shelf");
@@ -68,7 +68,7 @@ TEST(Together, AnIdMadeFromTheOrdersNameIsNobodyElses) {
   const std::string two = order("Birch Lane", "shelf") +
                           "  - piece: birch lane shelf\n    parts:\n      - {part: shelf, shape: board, length: 80 cm, width: 25 cm, "
                           "thickness: 2 cm}\n";
-  const plan::Job job = together_of(two, order("Mill Road", "shelf"));
+  const job::Job job = together_of(two, order("Mill Road", "shelf"));
   ASSERT_EQ(job.order.pieces.size(), 3U);
   EXPECT_EQ(job.order.pieces[0].piece.id, "birch-lane-shelf-2");
   EXPECT_EQ(job.order.pieces[1].piece.id, "birch-lane-shelf");

@@ -1,5 +1,5 @@
 // Whole cans against an exhaustive search.
-#include "plan/buy/cans.h"
+#include "planner/buy/cans.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -7,7 +7,7 @@
 #include <cmath>
 #include <tuple>
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using finish::Can;
@@ -113,4 +113,4 @@ RC_GTEST_PROP(BestCover, AgreesWithExhaustiveSearchByPrice, ()) { agrees_with_ex
 RC_GTEST_PROP(BestCover, AgreesWithExhaustiveSearchByVolume, ()) { agrees_with_exhaustive(false); }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

@@ -1,6 +1,6 @@
 // The checker's clock adds up row by row; the planner's looks up a running sum. Two ways, one answer, in air that never stays the same.
 
-#include "plan/check/clock.h"
+#include "checker/drying_clock.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -10,11 +10,11 @@
 #include "finish/clock.h"
 #include "tests/plan/small_plan.h"
 
-namespace coatday::plan::test {
+namespace coatday::planner::test {
 namespace {
 
-using checking::Clocks;
-using checking::Estimate;
+using checker::Clocks;
+using checker::Estimate;
 using finish::Mechanism;
 using finish::Stage;
 
@@ -54,12 +54,12 @@ RC_GTEST_PROP(CheckClock, AgreesWithTheLookUp, ()) {
   const auto mechanism = static_cast<Mechanism>(*rc::gen::inRange(0, static_cast<int>(Mechanism::heat_cured) + 1));
   const auto stage = static_cast<Stage>(*rc::gen::inRange(0, static_cast<int>(finish::stage_count)));
   const Instant applied = at(0, 0) + std::chrono::seconds(*rc::gen::inRange(0, 40 * 86400));
-  using Sides = std::pair<Estimate, finish::Estimate>;
+  using Sides = std::pair<checker::Estimate, finish::Estimate>;
   const auto [own, theirs] =
-      *rc::gen::element(Sides{Estimate::nominal, finish::Estimate::nominal}, Sides{Estimate::late, finish::Estimate::late},
-                        Sides{Estimate::early, finish::Estimate::early});
+      *rc::gen::element(Sides{checker::Estimate::nominal, finish::Estimate::nominal},
+                        Sides{checker::Estimate::late, finish::Estimate::late}, Sides{checker::Estimate::early, finish::Estimate::early});
   const finish::Product p = product(mechanism);
-  const Clocks clocks(weather());
+  const checker::Clocks clocks(weather());
   const finish::CureClock other(p, weather(), theirs);
   const double drying = *rc::gen::element(0.5, 0.8, 1.0, 1.3, 2.0);  // of a film of another thickness
   const auto a = clocks.reached(p, stage, applied, own, drying);
@@ -71,30 +71,30 @@ RC_GTEST_PROP(CheckClock, AgreesWithTheLookUp, ()) {
 TEST(CheckClock, ShowsElapsedTimeInReferenceAir) {
   const climate::AirSeries air = reference_air(at(0, 0), at(9, 0));
   const finish::Product p = product(Mechanism::water);
-  const Clocks clocks(air);
-  EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), Estimate::nominal, 1), at(0, 11, 7));
-  EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), Estimate::nominal, 1), at(2, 8, 7));
-  EXPECT_EQ(clocks.dried(p, Hours(10), at(0, 8), Estimate::late), at(0, 22));
-  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), Estimate::nominal, 1), at(1, 8));
-  EXPECT_EQ(clocks.dried(p, Hours(14), at(0, 8), Estimate::early), at(0, 18));
+  const checker::Clocks clocks(air);
+  EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), checker::Estimate::nominal, 1), at(0, 11, 7));
+  EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), checker::Estimate::nominal, 1), at(2, 8, 7));
+  EXPECT_EQ(clocks.dried(p, Hours(10), at(0, 8), checker::Estimate::late), at(0, 22));
+  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), checker::Estimate::nominal, 1), at(1, 8));
+  EXPECT_EQ(clocks.dried(p, Hours(14), at(0, 8), checker::Estimate::early), at(0, 18));
 }
 
 TEST(CheckClock, KnowsNothingOutsideItsAir) {
   const climate::AirSeries air = reference_air(at(0, 0), at(2, 0));
   const finish::Product p = product(Mechanism::water);
-  const Clocks clocks(air);
-  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal, 1), std::nullopt);
-  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(-1, 8), Estimate::nominal, 1), std::nullopt);
-  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(2, 0), Estimate::nominal, 1), std::nullopt);
+  const checker::Clocks clocks(air);
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), checker::Estimate::nominal, 1), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(-1, 8), checker::Estimate::nominal, 1), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(2, 0), checker::Estimate::nominal, 1), std::nullopt);
 }
 
 TEST(CheckClock, HasNoCureInShopAirForWhatIsCuredByHeat) {
   const climate::AirSeries air = reference_air(at(0, 0), at(20, 0));
   const finish::Product p = product(Mechanism::heat_cured);
-  const Clocks clocks(air);
-  EXPECT_TRUE(clocks.reached(p, Stage::handle, at(0, 8), Estimate::nominal, 1));
-  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), Estimate::nominal, 1), std::nullopt);
+  const checker::Clocks clocks(air);
+  EXPECT_TRUE(clocks.reached(p, Stage::handle, at(0, 8), checker::Estimate::nominal, 1));
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), checker::Estimate::nominal, 1), std::nullopt);
 }
 
 }  // namespace
-}  // namespace coatday::plan::test
+}  // namespace coatday::planner::test

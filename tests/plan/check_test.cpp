@@ -1,6 +1,6 @@
 // The small plan is sound. Then it is broken in every way, each of which has its own code.
 
-#include "plan/check.h"
+#include "checker/check.h"
 
 #include <gtest/gtest.h>
 
@@ -11,7 +11,7 @@
 
 #include "tests/plan/small_plan.h"
 
-namespace coatday::plan::test {
+namespace coatday::planner::test {
 namespace {
 
 using finish::Stage;
@@ -31,7 +31,7 @@ TEST_P(Broken, IsTold) {
   GetParam().mutate(small);
   Codes codes;
   std::string messages;
-  for (const Breach& breach : check(small.plan, small.job)) {
+  for (const checker::Breach& breach : checker::check(small.plan, small.job)) {
     codes.insert(breach.code);
     messages += breach.code + ": " + breach.message + "\n";
   }
@@ -58,22 +58,22 @@ void narrow_window(Small& s) {
 
 void scuff_underside(Small& s) {
   const std::size_t underside = s.face("top", "underside");
-  Event& scuff = s.add_like("table/top/sand", "table/top/clear-2-scuff");
-  scuff.kind = EventKind::scuff;
+  job::Event& scuff = s.add_like("table/top/sand", "table/top/clear-2-scuff");
+  scuff.kind = job::EventKind::scuff;
   scuff.step = "clear-2-scuff";
   scuff.faces = {underside};
   scuff.start = at(0, 15, 10);
   scuff.end = at(0, 15, 15);
 }
 
-PlaceUse& place_of(Small& s, std::string_view event) {
+job::PlaceUse& place_of(Small& s, std::string_view event) {
   const std::size_t i = s.index(event);
-  return *std::find_if(s.plan.places.begin(), s.plan.places.end(), [&](const PlaceUse& use) { return use.event == i; });
+  return *std::find_if(s.plan.places.begin(), s.plan.places.end(), [&](const job::PlaceUse& use) { return use.event == i; });
 }
 
 /// One leg beside the top on its points, where no hung part should be.
 void lay_a_leg_at(Small& s, Metres x) {
-  PlaceUse& use = place_of(s, "table/leg/clear-2");
+  job::PlaceUse& use = place_of(s, "table/leg/clear-2");
   use.place = "points 1";
   use.laid.front().x = x;
 }
@@ -89,7 +89,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Break{"not feasible says nothing",
                           [](Small& s) {
                             s.plan.events.clear();
-                            s.plan.status = Status::not_found;
+                            s.plan.status = job::Status::not_found;
                           },
                           {}},
                     Break{"a missed window made good by a scuff",
@@ -109,7 +109,7 @@ INSTANTIATE_TEST_SUITE_P(
                           {}},
                     Break{"times rounded to the minute",
                           [](Small& s) {
-                            for (Event& e : s.plan.events)
+                            for (job::Event& e : s.plan.events)
                               for (auto& stage : e.stages.values)
                                 if (stage) *stage += std::chrono::seconds(59);
                           },
@@ -119,7 +119,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Break{"pot life with mixes enough",
                           [](Small& s) {
                             s.product().pot_life = Hours(0.1);
-                            for (Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 3;
+                            for (job::Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 3;
                           },
                           {}}),
     name_of);
@@ -137,7 +137,7 @@ INSTANTIATE_TEST_SUITE_P(
               {"step-missing", "face-left-behind"}},
         Break{"step twice",
               [](Small& s) {
-                Event& again = s.add_like("table/leg/sand", "table/leg/sand/again");
+                job::Event& again = s.add_like("table/leg/sand", "table/leg/sand/again");
                 again.start = at(0, 8, 30);
                 again.end = at(0, 9);
               },
@@ -150,7 +150,7 @@ INSTANTIATE_TEST_SUITE_P(
               {"exception-ignored"}},
         Break{"exception made up", [](Small& s) { s.plan.faces[s.face("leg", "top end")].exception->coats = 1; }, {"exception-differs"}},
         Break{"step for show faces on all", [](Small& s) { s.step("sand").faces = finish::StepFaces::show; }, {"step-not-for-face"}},
-        Break{"another kind", [](Small& s) { s.event("table/leg/clear-1").kind = EventKind::seal; }, {"step-differs"}},
+        Break{"another kind", [](Small& s) { s.event("table/leg/clear-1").kind = job::EventKind::seal; }, {"step-differs"}},
         Break{"another product in the schedule",
               [](Small& s) {
                 s.job.catalogue.products["other"] = s.product();
@@ -159,7 +159,7 @@ INSTANTIATE_TEST_SUITE_P(
               {"step-differs"}},
         Break{"step unknown",
               [](Small& s) {
-                Event& polish = s.add_like("table/leg/sand", "table/leg/polish");
+                job::Event& polish = s.add_like("table/leg/sand", "table/leg/polish");
                 polish.step = "polish";
                 polish.start = at(0, 8, 30);
                 polish.end = at(0, 9);
@@ -209,17 +209,17 @@ INSTANTIATE_TEST_SUITE_P(
         Break{"laid parts turn when dry to handle",
               [](Small& s) {
                 s.job.order.pieces[0].piece.parts[0].support = piece::Support::laid;
-                for (Event& e : s.plan.events) {
+                for (job::Event& e : s.plan.events) {
                   if (e.support == piece::Support::points) e.support = piece::Support::laid;
                 }
-                for (PlaceUse& use : s.plan.places) {
+                for (job::PlaceUse& use : s.plan.places) {
                   if (use.place == "points 1") use.place = "rack";
                 }
               },
               {"turned-too-early"}},
         Break{"hooks turned",
               [](Small& s) {
-                Event& turn = s.add_like("table/top/clear-1/turn", "table/leg/clear-2/turn");
+                job::Event& turn = s.add_like("table/top/clear-1/turn", "table/leg/clear-2/turn");
                 turn.step = "clear-2";
                 turn.start = at(0, 13, 35);
                 turn.end = at(0, 13, 45);
@@ -309,11 +309,11 @@ INSTANTIATE_TEST_SUITE_P(
     name_of);
 
 /// The legs come from elsewhere, are brought in after a sanding that may be done cold, and coated at half past ten.
-Event& carry_legs_in(Small& s, Celsius from, Instant start) {
+job::Event& carry_legs_in(Small& s, Celsius from, Instant start) {
   for (piece::Part& part : s.job.order.pieces[0].piece.parts) {
     if (part.id == "leg") part.kept_at = from;
   }
-  Event& in = s.add_like("table/leg/sand", "table/leg/carry-in");
+  job::Event& in = s.add_like("table/leg/sand", "table/leg/carry-in");
   in.step.clear();
   in.faces.clear();
   in.dust = shop::Dust::none;
@@ -361,7 +361,7 @@ std::string breaches_after_a_cold_night(const std::function<void(Small&)>& mutat
   small.job.air = [](Instant, Instant) { return std::make_unique<ColdNight>(); };
   mutate(small);
   std::string codes;
-  for (const Breach& breach : check(small.plan, small.job)) codes += breach.code + " ";
+  for (const checker::Breach& breach : checker::check(small.plan, small.job)) codes += breach.code + " ";
   return codes;
 }
 
@@ -404,7 +404,7 @@ INSTANTIATE_TEST_SUITE_P(
               [](Small& s) {
                 const std::size_t i = s.index("table/top/clear-2/second");
                 auto& uses = s.plan.places;
-                uses.erase(std::remove_if(uses.begin(), uses.end(), [&](const PlaceUse& use) { return use.event == i; }), uses.end());
+                uses.erase(std::remove_if(uses.begin(), uses.end(), [&](const job::PlaceUse& use) { return use.event == i; }), uses.end());
               },
               {"no-place"}},
         Break{"no such place", [](Small& s) { place_of(s, "table/top/clear-2/second").place = "shelf 1"; }, {"place-unknown"}},
@@ -531,7 +531,7 @@ TEST(Message, NamesTheEventAndItsTimesInTheShopsZone) {
     shift.until += std::chrono::hours(1);
   }
   small.step("clear-2").after_stage = Stage::pack;
-  const auto breaches = check(small.plan, small.job);
+  const auto breaches = checker::check(small.plan, small.job);
   ASSERT_FALSE(breaches.empty());
   EXPECT_EQ(breaches.front().message,
             "clear-2 of leg x2 (Mon 11 Jan 15:00 to Mon 11 Jan 15:40): not before Thu 14 Jan 07:22: clear-1 of leg x2 "
@@ -553,10 +553,10 @@ Codes mixing_at(double celsius) {
   Small s = small_plan();
   s.product().pot_life = Hours(0.3);
   s.product().two_part = {1, 1, Hours(0.15)};
-  for (Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 1;
+  for (job::Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 1;
   s.plan.air = climate::AirSeries(Steady(celsius), s.plan.air.begin(), s.plan.air.end());
   Codes codes;
-  for (const Breach& breach : check(s.plan, s.job)) {
+  for (const checker::Breach& breach : checker::check(s.plan, s.job)) {
     if (breach.code == "pot-life" || breach.code == "induction") codes.insert(breach.code);
   }
   return codes;
@@ -569,15 +569,15 @@ TEST(Mixing, LastsLessLongInTheHeatAndStandsLongerInTheCold) {
 }
 
 /// A coat that its step wants a little thicker than the plan has it.
-TEST(Film, ThatIsThickerThanToldDriesLonger) {
+TEST(checker::Film, ThatIsThickerThanToldDriesLonger) {
   Small s = small_plan();
   s.step("clear-1").wet_film = Micrometres(130);
   Codes codes;
-  for (const Breach& breach : check(s.plan, s.job)) codes.insert(breach.code);
+  for (const checker::Breach& breach : checker::check(s.plan, s.job)) codes.insert(breach.code);
   EXPECT_TRUE(codes.contains("film-differs"));
   EXPECT_TRUE(codes.contains("volume-differs"));
   EXPECT_TRUE(codes.contains("stage-differs"));
 }
 
 }  // namespace
-}  // namespace coatday::plan::test
+}  // namespace coatday::planner::test

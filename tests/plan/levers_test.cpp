@@ -1,6 +1,6 @@
 // What a maker could change: each change does what it says and nothing else.
 
-#include "plan/propose/levers.h"
+#include "planner/advice/changes.h"
 
 #include <gtest/gtest.h>
 
@@ -8,14 +8,15 @@
 
 #include <fmt/core.h>
 
+#include "checker/check.h"
 #include "climate/logged_air.h"
 #include "climate/psychrometrics.h"
-#include "plan/check.h"
-#include "plan/propose.h"
+#include "planner/advice/air_advice.h"
+#include "planner/advice/lateness_advice.h"
 #include "tests/climate/year.h"
 #include "tests/support/jobs.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using climate::Air;
@@ -25,10 +26,10 @@ using climate::KnownRoom;
 using tests::make_job;
 using tests::monday;
 
-const Request request{monday()};
+const job::Request request{monday()};
 
 /// All of a job that no change of the air may touch.
-std::string all_but_air(const Job& job) {
+std::string all_but_air(const job::Job& job) {
   std::string text = fmt::format("{} people, {} shifts, {} days off, {} works, start {}\n", job.shop.people, job.shop.week.size(),
                                  job.shop.closed.size(), job.shop.work.size(), job.order.start ? iso8601(*job.order.start, Zone()) : "any");
   for (const shop::DryingPlace& place : job.shop.places) text += fmt::format("{} {}\n", place.count, place.name);
@@ -37,7 +38,7 @@ std::string all_but_air(const Job& job) {
       text += fmt::format("{} {} {} {}\n", id, step.id, step.product.value_or("dry"), step.thinner_share);
   }
   for (const auto& [id, product] : job.catalogue.products) text += fmt::format("{} {}\n", id, product.pace.drying);
-  for (const OrderPiece& piece : job.order.pieces) text += fmt::format("{} {}\n", piece.piece.id, piece.piece.parts.size());
+  for (const job::OrderPiece& piece : job.order.pieces) text += fmt::format("{} {}\n", piece.piece.id, piece.piece.parts.size());
   return text;
 }
 
@@ -58,13 +59,13 @@ struct Both {
   std::unique_ptr<climate::AirSource> before, after;
 };
 /// The air with the change, after a look at everything else.
-Both changed(const Job& job, const Change& change) {
-  Job other = job;
+Both changed(const job::Job& job, const Change& change) {
+  job::Job other = job;
   Instant from = request.from;
   change.make(other, from);
   EXPECT_EQ(all_but_air(other), all_but_air(job));
   EXPECT_EQ(from, request.from);
-  const auto air = [](const Job& one) { return one.air(monday() - date::days(3), monday() + date::weeks(8)); };
+  const auto air = [](const job::Job& one) { return one.air(monday() - date::days(3), monday() + date::weeks(8)); };
   return {air(job), air(other)};
 }
 
@@ -76,8 +77,8 @@ HeatingRule weekdays() {
 }
 
 /// Heated on weekdays to 18 °C, 8 °C otherwise, 45 % RH, and 8 °C at weekends.
-Job stated() {
-  Job job = make_job();
+job::Job stated() {
+  job::Job job = make_job();
   KnownRoom room;
   HeatingRule weekend;
   weekend.otherwise = Celsius(8);
@@ -90,14 +91,14 @@ Job stated() {
 }
 
 /// The same hours, otherwise off, in a room that cools towards outdoors, with water from people.
-Job through_a_room(std::optional<climate::Dehumidifier> dehumidifier = {}, std::optional<climate::Heater> heater = {},
-                   const std::string& outdoors = "5,80") {
-  Job job = make_job();
+job::Job through_a_room(std::optional<climate::Dehumidifier> dehumidifier = {}, std::optional<climate::Heater> heater = {},
+                        const std::string& outdoors = "5,80") {
+  job::Job job = make_job();
   KnownRoom room;
   room.outdoors = climate::constant_year(outdoors);
   room.heating.rules = {weekdays()};
   room.room = {Hours(10), heater, climate::Moisture{CubicMetres(150), 0.4, KilogramsPerHour(0.1), dehumidifier}};
-  job.air_in = [](const KnownRoom& one) -> AirMaker {
+  job.air_in = [](const KnownRoom& one) -> job::AirMaker {
     return [one](Instant from, Instant until) {
       return std::make_unique<climate::HeatedShopAir>(*one.outdoors, one.heating, one.room, Zone(), from, until);
     };
@@ -107,9 +108,9 @@ Job through_a_room(std::optional<climate::Dehumidifier> dehumidifier = {}, std::
   return job;
 }
 
-Lever warm(const Job& job, Heated heated) { return warmth(job, make_plan(job, request), heated); }
-Lever dry(const Job& job) { return dryness(job, make_plan(job, request)); }
-std::string words(Job job, const Change& change) {
+Lever warm(const job::Job& job, Heated heated) { return warmth(job, make_plan(job, request), heated); }
+Lever dry(const job::Job& job) { return dryness(job, make_plan(job, request)); }
+std::string words(job::Job job, const Change& change) {
   Instant from = request.from;
   change.make(job, from);
   return change.words(make_plan(job, {from}));
@@ -118,7 +119,7 @@ std::string words(Job job, const Change& change) {
 constexpr double floors[] = {10, 13, 16, 18, 20, 22};
 
 TEST(Levers, StatedAirIsWarmerAtNightAlone) {
-  const Job job = stated();
+  const job::Job job = stated();
   const Lever lever = warm(job, Heated::at_night);
   ASSERT_EQ(lever.size(), 4U);  // up to what it is by day
   for (std::size_t i = 0; i < lever.size(); ++i) {
@@ -132,7 +133,7 @@ TEST(Levers, StatedAirIsWarmerAtNightAlone) {
 }
 
 TEST(Levers, StatedAirIsWarmerAtAllHours) {
-  const Job job = stated();
+  const job::Job job = stated();
   const Lever lever = warm(job, Heated::throughout);
   ASSERT_EQ(lever.size(), 2U);  // 20 and 22 °C: below is no more than the day has
   const Both air = changed(job, lever.back());
@@ -142,10 +143,10 @@ TEST(Levers, StatedAirIsWarmerAtAllHours) {
 TEST(Levers, NoNightWhereNoKeyTellsOfOne) {
   tests::JobKnobs knobs;
   knobs.air = {Celsius(12), RelativeHumidity(0.5)};
-  const Job constant = make_job(knobs);
+  const job::Job constant = make_job(knobs);
   EXPECT_TRUE(warm(constant, Heated::at_night).empty());
   EXPECT_FALSE(warm(constant, Heated::throughout).empty());
-  Job unheated = through_a_room();
+  job::Job unheated = through_a_room();
   KnownRoom room = *unheated.room;
   room.heating.rules.clear();
   unheated.air = unheated.air_in(room);
@@ -160,7 +161,7 @@ TEST(Levers, NoNightWhereNoKeyTellsOfOne) {
 /// Outdoors 5 °C and 80 % RH: 698 Pa of vapour, of 872.6 Pa at saturation (ASHRAE Handbook Fundamentals 2017 ch. 1 (IP) table 3: 0.12656 psi at 41 °F;
 /// as quoted in psychrolib 2.5.0's tests).
 TEST(Levers, ARoomIsWarmerAtNightWithTheWaterOfOutdoors) {
-  Job job = through_a_room();
+  job::Job job = through_a_room();
   KnownRoom room = *job.room;
   room.room.moisture.reset();
   job.air = job.air_in(room);
@@ -179,7 +180,7 @@ TEST(Levers, ARoomIsWarmerAtNightWithTheWaterOfOutdoors) {
 
 /// Newton's law of cooling: with a lift of 11 K a heater that never rests holds the room 11 K above outdoors, 5 °C.
 TEST(Levers, AHeaterDoesWhatItCan) {
-  const Job weak = through_a_room({}, climate::Heater{Kelvins(11)});
+  const job::Job weak = through_a_room({}, climate::Heater{Kelvins(11)});
   const Lever lever = warm(weak, Heated::throughout);
   ASSERT_FALSE(lever.empty());
   EXPECT_EQ(words(weak, lever.back()), "set the heater to 22 °C or more at all hours; the shop still falls to 16 °C");
@@ -188,8 +189,8 @@ TEST(Levers, AHeaterDoesWhatItCan) {
 }
 
 TEST(Levers, ADehumidifierDriesAndChangesNoTemperature) {
-  const Job none = through_a_room({}, {}, "14,85");
-  const Job has = through_a_room(climate::Dehumidifier{RelativeHumidity(0.7), KilogramsPerHour(0.05)}, {}, "14,85");
+  const job::Job none = through_a_room({}, {}, "14,85");
+  const job::Job has = through_a_room(climate::Dehumidifier{RelativeHumidity(0.7), KilogramsPerHour(0.05)}, {}, "14,85");
   const Both large = changed(none, dry(none).back()), small = changed(has, dry(has).back());
   bool too_small = false;
   for (const Instant t : half_hours()) {
@@ -208,7 +209,7 @@ TEST(Levers, ADehumidifierDriesAndChangesNoTemperature) {
 
 /// Between readings from Monday to Wednesday the air is as it was read, whatever is changed.
 TEST(Levers, NothingChangesWhatALoggerHasRead) {
-  Job job = stated();
+  job::Job job = stated();
   auto log = std::make_shared<climate::Log>();
   log->usual_step = Minutes(30);
   for (Instant t = monday(); t <= monday() + date::days(2); t += Minutes(30))
@@ -232,12 +233,12 @@ TEST(Levers, NothingChangesWhatALoggerHasRead) {
 
 /// Later by the wall clock, over the beginning of summer time on 28 March 2027 too.
 TEST(Levers, ALaterStartIsLaterAndNothingElse) {
-  Job job = make_job();
+  job::Job job = make_job();
   job.shop.zone = Zone::find("Europe/Berlin").value();
   const Instant start = job.shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 3 / 22)) + std::chrono::hours(8));
   job.order.start = start;
   for (const Change& change : later_start(job, {start})) {
-    Job other = job;
+    job::Job other = job;
     Instant from = start;
     change.make(other, from);
     EXPECT_GT(from, start);
@@ -250,10 +251,10 @@ TEST(Levers, ALaterStartIsLaterAndNothingElse) {
 }
 
 TEST(Levers, AnOrderThatBeginsLaterIsNotBegunBefore) {
-  Job job = make_job();
+  job::Job job = make_job();
   job.order.start = monday() + date::days(9);
   for (const Change& change : later_start(job, request)) {
-    Job other = job;
+    job::Job other = job;
     Instant from = request.from;
     change.make(other, from);
     EXPECT_GE(*other.order.start, *job.order.start);
@@ -264,15 +265,15 @@ TEST(Levers, AnOrderThatBeginsLaterIsNotBegunBefore) {
 TEST(Levers, WhatDoesNotHelpIsNotTold) {
   tests::JobKnobs knobs;
   knobs.air = {Celsius(13), RelativeHumidity(0.6)};
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   job.catalogue.products.at("clear").mechanism = finish::Mechanism::oxidative;
-  const Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, Status::feasible);
+  const job::Plan plan = make_plan(job, request);
+  ASSERT_EQ(plan.status, job::Status::feasible);
   ASSERT_FALSE(dryness(job, plan).empty()) << "it is tried";
-  const Advice advice = advise(job, request, plan, Tries::all);
+  const job::Advice advice = advise(job, request, plan, job::Tries::all);
   ASSERT_FALSE(advice.helps.empty());
-  for (const Help& help : advice.helps) EXPECT_TRUE(help.words.starts_with("keep the shop at ")) << help.words;
+  for (const job::Help& help : advice.helps) EXPECT_TRUE(help.words.starts_with("keep the shop at ")) << help.words;
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

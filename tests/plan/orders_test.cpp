@@ -4,31 +4,31 @@
 
 #include <algorithm>
 
-#include "plan/check.h"
+#include "checker/check.h"
 #include "tests/plan/planned.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using tests::JobKnobs;
 using tests::make_job;
 using tests::monday;
 
-Job two_pieces() {
+job::Job two_pieces() {
   JobKnobs knobs;
   knobs.pieces = 2;
   return make_job(knobs);
 }
 
 TEST(Orders, NothingOfAPieceBeforeItsOrderStarts) {
-  Job job = two_pieces();
+  job::Job job = two_pieces();
   const Instant thursday = monday() + date::days(3);
   job.order.pieces[1].start = thursday;
-  const Plan plan = planned(job);
-  ASSERT_EQ(plan.status, Status::feasible);
+  const job::Plan plan = planned(job);
+  ASSERT_EQ(plan.status, job::Status::feasible);
   EXPECT_LT(plan.events.front().start, thursday);
   std::string why;
-  for (const Event& event : plan.events) {
+  for (const job::Event& event : plan.events) {
     if (event.piece != 1U) continue;
     EXPECT_GE(event.start, thursday) << event.id;
     if (why.empty()) why = event.why;
@@ -37,32 +37,32 @@ TEST(Orders, NothingOfAPieceBeforeItsOrderStarts) {
 }
 
 TEST(Orders, TheCheckerSeesAStepBeforeItsOrder) {
-  Job job = two_pieces();
-  const Plan plan = make_plan(job, {monday()});
+  job::Job job = two_pieces();
+  const job::Plan plan = make_plan(job, {monday()});
   job.order.pieces[1].start = monday() + date::days(3);
-  const std::vector<Breach> breaches = check(plan, job);
-  EXPECT_TRUE(std::any_of(breaches.begin(), breaches.end(), [](const Breach& b) { return b.code == "before-order-start"; }));
+  const std::vector<checker::Breach> breaches = checker::check(plan, job);
+  EXPECT_TRUE(std::any_of(breaches.begin(), breaches.end(), [](const checker::Breach& b) { return b.code == "before-order-start"; }));
 }
 
 TEST(Orders, WhatCountsMoreIsLessLate) {
   for (const std::size_t important : {std::size_t{0}, std::size_t{1}}) {
-    Job job = two_pieces();
-    for (OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(1);
+    job::Job job = two_pieces();
+    for (job::OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(1);
     job.order.pieces[important].importance = 20;
-    const Plan plan = make_plan(job, {monday()});
-    ASSERT_EQ(plan.status, Status::feasible);
+    const job::Plan plan = make_plan(job, {monday()});
+    ASSERT_EQ(plan.status, job::Status::feasible);
     ASSERT_TRUE(plan.pieces[0].slack && plan.pieces[1].slack);
     EXPECT_GE(*plan.pieces[important].slack, *plan.pieces[1 - important].slack);
   }
 }
 
 TEST(Orders, ResultsNameTheirOrder) {
-  Job job = two_pieces();
+  job::Job job = two_pieces();
   job.order.pieces[1].order = "Mill Road";
-  const Plan plan = make_plan(job, {monday()});
+  const job::Plan plan = make_plan(job, {monday()});
   EXPECT_EQ(plan.pieces[0].order, "");
   EXPECT_EQ(plan.pieces[1].order, "Mill Road");
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

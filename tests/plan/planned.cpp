@@ -2,15 +2,15 @@
 
 #include <gtest/gtest.h>
 
-#include "plan/check.h"
+#include "checker/check.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 
-Plan planned(const Job& job, const Request& request) {
-  Plan plan = make_plan(job, request);
-  if (plan.status != Status::feasible) return plan;
-  for (const Breach& breach : check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
+job::Plan planned(const job::Job& job, const job::Request& request) {
+  job::Plan plan = make_plan(job, request);
+  if (plan.status != job::Status::feasible) return plan;
+  for (const checker::Breach& breach : checker::check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
   return plan;
 }
 
-}  // namespace coatday::plan
+}  // namespace coatday::planner

@@ -1,12 +1,12 @@
 #pragma once
 // Planning in a test, with the checker's word on the plan.
 
-#include "plan/planner.h"
+#include "planner/make/make_plan.h"
 #include "tests/support/jobs.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 
 /// The plan; where there is one, each breach that the checker finds in it is a failure of the test.
-[[nodiscard]] Plan planned(const Job&, const Request& = {tests::monday()});
+[[nodiscard]] job::Plan planned(const job::Job&, const job::Request& = {tests::monday()});
 
-}  // namespace coatday::plan
+}  // namespace coatday::planner

@@ -5,11 +5,11 @@
 
 #include <algorithm>
 
-#include "plan/check.h"
-#include "plan/planner.h"
+#include "checker/check.h"
+#include "planner/make/make_plan.h"
 #include "tests/support/jobs.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using tests::JobKnobs;
@@ -31,29 +31,29 @@ JobKnobs any_knobs() {
   return knobs;
 }
 
-Plan plan_of(const JobKnobs& knobs) { return make_plan(make_job(knobs), {monday()}); }
+job::Plan plan_of(const JobKnobs& knobs) { return make_plan(make_job(knobs), {monday()}); }
 
 RC_GTEST_PROP(PlanLaws, EveryPlanPassesTheChecker, ()) {
-  const Job job = make_job(any_knobs());
-  const Plan plan = make_plan(job, {monday()});
-  RC_ASSERT(plan.status == Status::feasible);
-  for (const Breach& breach : check(plan, job)) RC_FAIL(breach.code + ": " + breach.message);
+  const job::Job job = make_job(any_knobs());
+  const job::Plan plan = make_plan(job, {monday()});
+  RC_ASSERT(plan.status == job::Status::feasible);
+  for (const checker::Breach& breach : checker::check(plan, job)) RC_FAIL(breach.code + ": " + breach.message);
 }
 
 RC_GTEST_PROP(PlanLaws, AColderShopNeverMovesTheBoundForward, ()) {
   JobKnobs knobs = any_knobs();
-  const Plan warm = plan_of(knobs);
+  const job::Plan warm = plan_of(knobs);
   knobs.air.temperature = knobs.air.temperature - Kelvins(1);
-  const Plan cold = plan_of(knobs);
+  const job::Plan cold = plan_of(knobs);
   RC_PRE(warm.ready_bound && cold.ready_bound);
   RC_ASSERT(*cold.ready_bound >= *warm.ready_bound);
 }
 
 RC_GTEST_PROP(PlanLaws, AHolidayNeverMovesTheBoundForward, ()) {
   JobKnobs knobs = any_knobs();
-  const Plan before = plan_of(knobs);
+  const job::Plan before = plan_of(knobs);
   knobs.closed.push_back(LocalDay{date::local_days(date::year(2027) / 1 / 11)} + date::days(*rc::gen::inRange(0, 14)));
-  const Plan after = plan_of(knobs);
+  const job::Plan after = plan_of(knobs);
   RC_PRE(before.ready_bound && after.ready_bound);
   RC_ASSERT(*after.ready_bound >= *before.ready_bound);
 }
@@ -61,37 +61,37 @@ RC_GTEST_PROP(PlanLaws, AHolidayNeverMovesTheBoundForward, ()) {
 RC_GTEST_PROP(PlanLaws, ASmallerRackNeverMovesTheBoundForward, ()) {
   JobKnobs knobs = any_knobs();
   knobs.racks = std::max(2, knobs.racks);
-  const Plan before = plan_of(knobs);
+  const job::Plan before = plan_of(knobs);
   --knobs.racks;
-  const Plan after = plan_of(knobs);
+  const job::Plan after = plan_of(knobs);
   RC_PRE(before.ready_bound && after.ready_bound);
   RC_ASSERT(*after.ready_bound >= *before.ready_bound);
 }
 
-SquareMetres sum_of_areas(const std::vector<FaceEntry>& faces) {
+SquareMetres sum_of_areas(const std::vector<job::FaceEntry>& faces) {
   SquareMetres sum;
-  for (const FaceEntry& face : faces) sum += face.area;
+  for (const job::FaceEntry& face : faces) sum += face.area;
   return sum;
 }
 
 RC_GTEST_PROP(PlanLaws, TheOrderOfPiecesChangesNoTotal, ()) {
   JobKnobs knobs = any_knobs();
   knobs.pieces = 3;
-  Job job = make_job(knobs);
-  const Plan one = make_plan(job, {monday()});
+  job::Job job = make_job(knobs);
+  const job::Plan one = make_plan(job, {monday()});
   std::reverse(job.order.pieces.begin(), job.order.pieces.end());
-  const Plan other = make_plan(job, {monday()});
+  const job::Plan other = make_plan(job, {monday()});
   RC_ASSERT(std::abs(sum_of_areas(one.faces).value() - sum_of_areas(other.faces).value()) < 1e-9);
   RC_ASSERT(one.events.size() > 0U);
   double need = 0, need_other = 0;
-  for (const Event& event : one.events) need += event.volume.value_or(Litres(0)).value();
-  for (const Event& event : other.events) need_other += event.volume.value_or(Litres(0)).value();
+  for (const job::Event& event : one.events) need += event.volume.value_or(Litres(0)).value();
+  for (const job::Event& event : other.events) need_other += event.volume.value_or(Litres(0)).value();
   RC_ASSERT(std::abs(need - need_other) < 1e-9);
 }
 
 RC_GTEST_PROP(PlanLaws, TheSameJobGivesTheSamePlan, ()) {
   const JobKnobs knobs = any_knobs();
-  const Plan one = plan_of(knobs), other = plan_of(knobs);
+  const job::Plan one = plan_of(knobs), other = plan_of(knobs);
   RC_ASSERT(one.events.size() == other.events.size());
   for (std::size_t i = 0; i < one.events.size(); ++i) {
     RC_ASSERT(one.events[i].id == other.events[i].id);
@@ -100,4 +100,4 @@ RC_GTEST_PROP(PlanLaws, TheSameJobGivesTheSamePlan, ()) {
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

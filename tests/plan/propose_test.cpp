@@ -1,30 +1,31 @@
 // What would help: every proposal is carried out again here, and must do what it says.
 
-#include "plan/propose.h"
+#include "planner/advice/air_advice.h"
+#include "planner/advice/lateness_advice.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
-#include "plan/check.h"
+#include "checker/check.h"
 #include "tests/support/jobs.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using tests::JobKnobs;
 using tests::make_job;
 using tests::monday;
 
-const Request request{monday()};
+const job::Request request{monday()};
 
-std::vector<std::string> proposals(const Job& job) { return propose(job, request, make_plan(job, request)); }
+std::vector<std::string> proposals(const job::Job& job) { return propose(job, request, make_plan(job, request)); }
 
 bool says(const std::vector<std::string>& all, const std::string& words) {
   return std::any_of(all.begin(), all.end(), [&](const std::string& p) { return p.find(words) != std::string::npos; });
 }
 
-void limit(Job& job, Celsius coldest, RelativeHumidity dampest) {
+void limit(job::Job& job, Celsius coldest, RelativeHumidity dampest) {
   for (auto& [id, product] : job.catalogue.products) {
     product.limits.coldest = coldest;
     product.limits.dampest = dampest;
@@ -36,9 +37,9 @@ TEST(Propose, NothingForAPlanInTime) { EXPECT_TRUE(proposals(make_job()).empty()
 TEST(Propose, WarmthWhereItIsTooCold) {
   JobKnobs knobs;
   knobs.air = {Celsius(11), RelativeHumidity(0.5)};
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   limit(job, Celsius(15), RelativeHumidity(0.9));
-  ASSERT_NE(make_plan(job, request).status, Status::feasible);
+  ASSERT_NE(make_plan(job, request).status, job::Status::feasible);
   const auto all = proposals(job);
   ASSERT_EQ(all.size(), 1U);
   EXPECT_EQ(all[0], "keep the shop at 16 °C or warmer, nights too");  // 13 °C is too cold still, 18 °C more than is needed
@@ -47,17 +48,17 @@ TEST(Propose, WarmthWhereItIsTooCold) {
 TEST(Propose, DryAirWhereItIsTooDamp) {
   JobKnobs knobs;
   knobs.air = {Celsius(20), RelativeHumidity(0.85)};
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   limit(job, Celsius(5), RelativeHumidity(0.75));
-  ASSERT_NE(make_plan(job, request).status, Status::feasible);
+  ASSERT_NE(make_plan(job, request).status, job::Status::feasible);
   EXPECT_TRUE(says(proposals(job), "keep the shop's air at 70 % RH or drier, nights too"));
 }
 
 TEST(Propose, ALaterDateWhereItIsLate) {
-  Job job = make_job();
+  job::Job job = make_job();
   job.order.pieces[0].promised = monday() + std::chrono::hours(1);
-  const Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, Status::feasible);
+  const job::Plan plan = make_plan(job, request);
+  ASSERT_EQ(plan.status, job::Status::feasible);
   const auto all = propose(job, request, plan);
   ASSERT_FALSE(all.empty());
   EXPECT_EQ(all.back(),
@@ -70,17 +71,17 @@ TEST(Propose, HandsOrPlacesWhereTheyAreShort) {
   JobKnobs knobs;
   knobs.pieces = 6;
   knobs.points = 1;
-  Job job = make_job(knobs);
-  const Plan plan = make_plan(job, request);
+  job::Job job = make_job(knobs);
+  const job::Plan plan = make_plan(job, request);
   ASSERT_TRUE(plan.pieces.back().ready_late.deliver);
   knobs.points = 7;
-  const Plan roomy = make_plan(make_job(knobs), request);
+  const job::Plan roomy = make_plan(make_job(knobs), request);
   for (std::size_t p = 0; p < plan.pieces.size(); ++p) job.order.pieces[p].promised = roomy.pieces[p].ready_late.deliver;
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "more 'points' to dry on")) << testing::PrintToString(all);
 }
 
-void short_days(Job& job) {
+void short_days(job::Job& job) {
   for (shop::Shift& shift : job.shop.week) shift = {shift.day, Minutes(8 * 60), Minutes(11 * 60)};
   std::erase_if(job.shop.week, [n = 0](const shop::Shift&) mutable { return n++ % 2 == 1; });
 }
@@ -88,13 +89,13 @@ void short_days(Job& job) {
 TEST(Propose, AScuffWhereAWindowClosesWhileTheShopIs) {
   JobKnobs knobs;
   knobs.scuff_step = false;
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   short_days(job);
   finish::PerStage<std::optional<Hours>>& hours = job.catalogue.products.at("clear").rows[0].hours;
   hours[finish::Stage::sand].reset();
   hours[finish::Stage::recoat_close] = Hours(28);  // 20 h by the early side: shut at 11:00, open again at 08:00
-  const Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, Status::infeasible);
+  const job::Plan plan = make_plan(job, request);
+  ASSERT_EQ(plan.status, job::Status::infeasible);
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "scuff before clear 2: ")) << testing::PrintToString(all);
   const auto& why = plan.contradiction;
@@ -104,7 +105,7 @@ TEST(Propose, AScuffWhereAWindowClosesWhileTheShopIs) {
 }
 
 /// A shop that is heated while it is open.
-void cold_nights(Job& job) {
+void cold_nights(job::Job& job) {
   climate::HeatingRule rule;
   rule.heated = {{Minutes(7 * 60), Minutes(17 * 60), Celsius(20)}};
   rule.otherwise = Celsius(6);
@@ -118,8 +119,8 @@ void cold_nights(Job& job) {
 TEST(Propose, HeatAtNightWhereTheDayIsWarmEnough) {
   JobKnobs knobs;
   knobs.air = {Celsius(20), RelativeHumidity(0.4)};
-  Job job = make_job(knobs);
-  const Plan warm = make_plan(job, request);
+  job::Job job = make_job(knobs);
+  const job::Plan warm = make_plan(job, request);
   cold_nights(job);
   job.order.pieces[0].promised = *warm.pieces[0].ready_late.deliver + std::chrono::hours(4);
   const auto all = proposals(job);
@@ -132,12 +133,12 @@ TEST(Propose, HandsForTwoHours) {
   for (int n = 0; n < 20 && !said; ++n) {
     JobKnobs knobs;
     knobs.pieces = 1 + n / 4;
-    Job job = make_job(knobs);
-    const Plan plan = make_plan(job, request);
+    job::Job job = make_job(knobs);
+    const job::Plan plan = make_plan(job, request);
     knobs.people = 2;
-    const Plan helped = make_plan(make_job(knobs), request);
+    const job::Plan helped = make_plan(make_job(knobs), request);
     const auto early = std::chrono::minutes(30) * (1 << n % 4);
-    for (OrderPiece& piece : job.order.pieces) piece.promised = std::max(*helped.ready, *plan.ready - early);
+    for (job::OrderPiece& piece : job.order.pieces) piece.promised = std::max(*helped.ready, *plan.ready - early);
     said = says(proposals(job), "an extra pair of hands on ");
   }
   EXPECT_TRUE(said);
@@ -147,13 +148,13 @@ TEST(Propose, TwoChangesWhereNoneIsEnough) {
   JobKnobs knobs;
   knobs.air = {Celsius(11), RelativeHumidity(0.5)};
   knobs.pieces = 4;
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   limit(job, Celsius(15), RelativeHumidity(0.9));
   knobs.air.temperature = Celsius(22);
   knobs.people = 3;
-  Job best = make_job(knobs);
+  job::Job best = make_job(knobs);
   limit(best, Celsius(15), RelativeHumidity(0.9));
-  const Plan plan = make_plan(best, request);
+  const job::Plan plan = make_plan(best, request);
   ASSERT_TRUE(plan.ready);
   for (std::size_t p = 0; p < plan.pieces.size(); ++p)
     job.order.pieces[p].promised = *plan.pieces[p].ready_late.deliver + std::chrono::hours(1);
@@ -162,10 +163,10 @@ TEST(Propose, TwoChangesWhereNoneIsEnough) {
 }
 
 /// A cool shop, and another clear that dries in half the time and is known to suit wood.
-Job with_quick_clear() {
+job::Job with_quick_clear() {
   JobKnobs knobs;
   knobs.air = {Celsius(15), RelativeHumidity(0.5)};
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   finish::Product quick = job.catalogue.products.at("clear");
   quick.id = "quick";
   quick.name = "quick clear";
@@ -181,28 +182,28 @@ Job with_quick_clear() {
   return job;
 }
 
-const Help* quick_clear(const Advice& advice) {
+const job::Help* quick_clear(const job::Advice& advice) {
   const auto help = std::find_if(advice.helps.begin(), advice.helps.end(),
-                                 [](const Help& h) { return h.words.starts_with("quick clear in place of clear"); });
+                                 [](const job::Help& h) { return h.words.starts_with("quick clear in place of clear"); });
   return help == advice.helps.end() ? nullptr : &*help;
 }
 
 TEST(Advise, AnotherProductWithWhatIsBought) {
-  const Job job = with_quick_clear();
-  const Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, Status::feasible);
-  for (const Tries tries : {Tries::one_of_a_kind, Tries::all}) {
-    const Advice advice = advise(job, request, plan, tries);
+  const job::Job job = with_quick_clear();
+  const job::Plan plan = make_plan(job, request);
+  ASSERT_EQ(plan.status, job::Status::feasible);
+  for (const job::Tries tries : {job::Tries::one_of_a_kind, job::Tries::all}) {
+    const job::Advice advice = advise(job, request, plan, tries);
     ASSERT_TRUE(advice.waits_for_air);
-    EXPECT_GE(*advice.waits_for_air, noticeable);
-    const Help* help = quick_clear(advice);
+    EXPECT_GE(*advice.waits_for_air, job::noticeable);
+    const job::Help* help = quick_clear(advice);
     ASSERT_NE(help, nullptr);
-    EXPECT_GE(help->sooner, noticeable);
+    EXPECT_GE(help->sooner, job::noticeable);
     const bool alone = advice.helps.size() == 1;  // it dries in half the time: no air does as much for the usual one
     EXPECT_TRUE(alone || help->sooner > *advice.waits_for_air);
     EXPECT_FALSE(help->dearer);  // nothing has a price
     ASSERT_EQ(help->buys.size(), 2U);
-    for (const BuyChange& change : help->buys) {
+    for (const job::BuyChange& change : help->buys) {
       EXPECT_EQ(change.was.empty(), change.product == "quick");
       EXPECT_EQ(change.now.empty(), change.product == "clear");
     }
@@ -210,18 +211,18 @@ TEST(Advise, AnotherProductWithWhatIsBought) {
 }
 
 TEST(Advise, NoProductThatTheOrderCannotTake) {
-  using Spoil = void (*)(Job&);
-  const Spoil spoils[] = {[](Job& job) { job.catalogue.products.at("quick").role = finish::Role::sealer; },
-                          [](Job& job) { job.catalogue.products.at("quick").film = !job.catalogue.products.at("clear").film; },
-                          [](Job& job) {
+  using Spoil = void (*)(job::Job&);
+  const Spoil spoils[] = {[](job::Job& job) { job.catalogue.products.at("quick").role = finish::Role::sealer; },
+                          [](job::Job& job) { job.catalogue.products.at("quick").film = !job.catalogue.products.at("clear").film; },
+                          [](job::Job& job) {
                             job.catalogue.products.at("quick").work_rates = {{finish::Method::hvlp_spray, SquareMetresPerHour(20)}};
                           },
-                          [](Job& job) { job.catalogue.schedules.at("other").suits = finish::Suits::metal; },
-                          [](Job& job) {
+                          [](job::Job& job) { job.catalogue.schedules.at("other").suits = finish::Suits::metal; },
+                          [](job::Job& job) {
                             job.catalogue.products.at("clear").food_contact_when_cured = true;
                             job.order.pieces[0].piece.food_contact = true;
                           },
-                          [](Job& job) {  // under the clear lies one over which nobody has tried the quick clear
+                          [](job::Job& job) {  // under the clear lies one over which nobody has tried the quick clear
                             finish::Product under = job.catalogue.products.at("clear");
                             under.id = under.name = "under";
                             under.role = finish::Role::sealer;
@@ -230,9 +231,9 @@ TEST(Advise, NoProductThatTheOrderCannotTake) {
                             job.catalogue.schedules.at("two-coats").steps[1].product = "under";
                           }};
   for (const Spoil spoil : spoils) {
-    Job job = with_quick_clear();
+    job::Job job = with_quick_clear();
     spoil(job);
-    const Advice advice = advise(job, request, make_plan(job, request), Tries::all);
+    const job::Advice advice = advise(job, request, make_plan(job, request), job::Tries::all);
     ASSERT_TRUE(advice.waits_for_air);
     EXPECT_EQ(quick_clear(advice), nullptr) << "case " << &spoil - spoils;
   }
@@ -243,12 +244,12 @@ TEST(Advise, BetterAirNeverReadsAsWorse) {
     JobKnobs knobs;
     knobs.air = {Celsius(degrees), RelativeHumidity(0.35)};
     knobs.pieces = 2;
-    const Job job = make_job(knobs);
-    const Plan plan = make_plan(job, request);
-    const Advice advice = advise(job, request, plan, Tries::all);
+    const job::Job job = make_job(knobs);
+    const job::Plan plan = make_plan(job, request);
+    const job::Advice advice = advise(job, request, plan, job::Tries::all);
     ASSERT_TRUE(advice.waits_for_air);
     EXPECT_GE(*advice.waits_for_air, Hours(0));
-    for (const Help& help : advice.helps) {
+    for (const job::Help& help : advice.helps) {
       EXPECT_LE(help.sooner, *advice.waits_for_air) << help.words;
       EXPECT_TRUE(help.sooner >= Hours(1) || help.waits_less >= Hours(1)) << help.words;
       EXPECT_EQ(help.start > plan.from, help.words.starts_with("start on "));
@@ -260,17 +261,17 @@ TEST(Advise, NothingAtOnceForALargeOrder) {
   JobKnobs knobs;
   knobs.air = {Celsius(15), RelativeHumidity(0.5)};
   knobs.pieces = 80;
-  const Job job = make_job(knobs);
-  const Advice advice = advise(job, request, make_plan(job, request), Tries::one_of_a_kind);
+  const job::Job job = make_job(knobs);
+  const job::Advice advice = advise(job, request, make_plan(job, request), job::Tries::one_of_a_kind);
   EXPECT_TRUE(advice.too_large);
   EXPECT_FALSE(advice.waits_for_air);
 }
 
 TEST(Propose, NothingForWhatOnlyTheOrderCanMend) {
-  Job job = make_job();
+  job::Job job = make_job();
   for (shop::DryingPlace& place : job.shop.places) place.length = Metres(0.1);
   EXPECT_TRUE(proposals(job).empty());
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

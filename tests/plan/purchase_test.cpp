@@ -1,11 +1,11 @@
-#include "plan/buy/purchase.h"
+#include "planner/buy/purchase.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using finish::Method;
@@ -25,17 +25,17 @@ Need need(const std::string& id, double litres, int sessions = 0, Method method 
 
 using Products = std::map<std::string, finish::Product>;
 
-double bought(const Purchase& row) {
+double bought(const job::Purchase& row) {
   double sum = 0;
-  for (const Bought& b : row.buy) sum += b.size.value() * b.count;
+  for (const job::Bought& b : row.buy) sum += b.size.value() * b.count;
   return sum;
 }
 
-void expect_balanced(const Purchase& row) {
+void expect_balanced(const job::Purchase& row) {
   EXPECT_NEAR(row.on_hand.value() + bought(row), row.need.value() + row.left_over.value(), 1e-9) << row.product << ' ' << row.part;
 }
 
-TEST(Purchase, AddsWhatEverySessionLoses) {
+TEST(job::Purchase, AddsWhatEverySessionLoses) {
   const Products products{{"clear", product("clear", {{Litres(1), Money(20)}})}};
   const auto rows = purchase(std::vector{need("clear", 0.8, 2), need("clear", 0.1, 1, Method::hvlp_spray)}, products, {});
   ASSERT_EQ(rows.size(), 1U);
@@ -47,14 +47,14 @@ TEST(Purchase, AddsWhatEverySessionLoses) {
   expect_balanced(rows[0]);
 }
 
-TEST(Purchase, LossesDependOnTheTool) {
+TEST(job::Purchase, LossesDependOnTheTool) {
   EXPECT_EQ(session_loss(Method::wipe), session_loss(Method::brush));
   EXPECT_GT(session_loss(Method::roller), session_loss(Method::pad));
   EXPECT_EQ(session_loss(Method::airless_spray), session_loss(Method::roller));
   EXPECT_EQ(session_loss(Method::aerosol), Litres(0));
 }
 
-TEST(Purchase, UsesTheShelfFirst) {
+TEST(job::Purchase, UsesTheShelfFirst) {
   const Products products{{"clear", product("clear", {{Litres(1), {}}, {Litres(0.25), {}}})}};
   shop::Shop shop;
   shop.stock = {{"clear", Litres(0.4), {}, day(20), {}}};
@@ -64,7 +64,7 @@ TEST(Purchase, UsesTheShelfFirst) {
   EXPECT_NEAR(rows[0].left_over.value(), 0.05, 1e-12);
 }
 
-TEST(Purchase, BuysNothingWhereTheShelfIsEnough) {
+TEST(job::Purchase, BuysNothingWhereTheShelfIsEnough) {
   const Products products{{"clear", product("clear", {{Litres(1), Money(20)}})}};
   shop::Shop shop;
   shop.stock = {{"clear", Litres(0.9), {}, {}, {}}};
@@ -74,7 +74,7 @@ TEST(Purchase, BuysNothingWhereTheShelfIsEnough) {
   EXPECT_EQ(rows[0].cost, Money(0));
 }
 
-TEST(Purchase, StockCountsIfItIsGoodOnTheDayOfTheFirstUse) {
+TEST(job::Purchase, StockCountsIfItIsGoodOnTheDayOfTheFirstUse) {
   Products products{{"clear", product("clear", {{Litres(1), {}}})}};
   products["clear"].shelf_life_opened = Hours(10 * 24);
   shop::Shop shop;
@@ -85,7 +85,7 @@ TEST(Purchase, StockCountsIfItIsGoodOnTheDayOfTheFirstUse) {
   EXPECT_EQ(purchase(std::vector{need("clear", 1, 0, Method::brush, 20)}, products, shop).at(0).on_hand, Litres(0));
 }
 
-TEST(Purchase, WithoutCansTellsTheNeedAlone) {
+TEST(job::Purchase, WithoutCansTellsTheNeedAlone) {
   const auto rows = purchase(std::vector{need("clear", 0.6)}, {{"clear", product("clear", {})}}, {});
   EXPECT_TRUE(rows.at(0).buy.empty());
   EXPECT_EQ(rows[0].need, Litres(0.6));
@@ -93,7 +93,7 @@ TEST(Purchase, WithoutCansTellsTheNeedAlone) {
   EXPECT_FALSE(rows[0].cost.has_value());
 }
 
-TEST(Purchase, KeepsTheOrderOfFirstNeeds) {
+TEST(job::Purchase, KeepsTheOrderOfFirstNeeds) {
   const Products products{{"a", product("a", {})}, {"z", product("z", {})}};
   const auto rows = purchase(std::vector{need("z", 1), need("a", 1), need("z", 1)}, products, {});
   ASSERT_EQ(rows.size(), 2U);
@@ -102,7 +102,7 @@ TEST(Purchase, KeepsTheOrderOfFirstNeeds) {
   EXPECT_EQ(rows[1].product, "a");
 }
 
-TEST(Purchase, TwoPartsShareTheSetsByTheMix) {
+TEST(job::Purchase, TwoPartsShareTheSetsByTheMix) {
   Products products{{"enamel", product("enamel", {{Litres(1), Money(45)}})}};
   products["enamel"].two_part = finish::TwoPart{3, 1, Hours(0)};
   const auto rows = purchase(std::vector{need("enamel", 1.6)}, products, {});
@@ -117,26 +117,26 @@ TEST(Purchase, TwoPartsShareTheSetsByTheMix) {
   EXPECT_EQ(rows[0].cost, Money(90));
   EXPECT_EQ(rows[1].cost, Money(0));
   EXPECT_EQ(rows[1].buy.at(0).price, Money(0));
-  for (const Purchase& row : rows) expect_balanced(row);
+  for (const job::Purchase& row : rows) expect_balanced(row);
 }
 
-TEST(Purchase, SetsWithoutAPriceHaveNoCost) {
+TEST(job::Purchase, SetsWithoutAPriceHaveNoCost) {
   Products products{{"enamel", product("enamel", {{Litres(1), {}}})}};
   products["enamel"].two_part = finish::TwoPart{3, 1, Hours(0)};
-  for (const Purchase& row : purchase(std::vector{need("enamel", 1.6)}, products, {})) EXPECT_FALSE(row.cost.has_value()) << row.part;
+  for (const job::Purchase& row : purchase(std::vector{need("enamel", 1.6)}, products, {})) EXPECT_FALSE(row.cost.has_value()) << row.part;
 }
 
-RC_GTEST_PROP(Purchase, AlwaysCoversTheNeed, ()) {
+RC_GTEST_PROP(job::Purchase, AlwaysCoversTheNeed, ()) {
   const auto ml = rc::gen::map(rc::gen::inRange(1, 5000), [](int n) { return n * 0.001; });
   Products products{{"clear", product("clear", {{Litres(*ml), {}}, {Litres(0.946352946), {}}})}};
   if (*rc::gen::arbitrary<bool>()) products["clear"].two_part = finish::TwoPart{double(*rc::gen::inRange(1, 10)), 1, Hours(0)};
   shop::Shop shop;
   shop.stock = {{"clear", Litres(*ml), {}, {}, {}}};
-  for (const Purchase& row : purchase(std::vector{need("clear", *ml, *rc::gen::inRange(0, 5))}, products, shop)) {
+  for (const job::Purchase& row : purchase(std::vector{need("clear", *ml, *rc::gen::inRange(0, 5))}, products, shop)) {
     RC_ASSERT(row.left_over >= Litres(0));
     RC_ASSERT(std::abs(row.on_hand.value() + bought(row) - row.need.value() - row.left_over.value()) < 1e-9);
   }
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

@@ -5,7 +5,7 @@
 #include <map>
 #include <stdexcept>
 
-namespace coatday::plan::test {
+namespace coatday::planner::test {
 
 namespace {
 
@@ -106,37 +106,37 @@ shop::Shop shop_of_two() {
   return shop;
 }
 
-OrderWork order_work_of(shop::Work work, OrderWork::When when) {
-  OrderWork ordered;
+job::OrderWork order_work_of(shop::Work work, job::OrderWork::When when) {
+  job::OrderWork ordered;
   ordered.work = std::move(work);
   ordered.when = when;
   return ordered;
 }
 
-OrderPiece table() {
-  OrderPiece ordered;
+job::OrderPiece table() {
+  job::OrderPiece ordered;
   ordered.piece.id = ordered.piece.name = "table";
   piece::Part leg = part("leg", piece::TaperedLeg{Metres(0.7), Metres(0.05), Metres(0.03)}, 2, piece::Support::hooks);
   leg.exceptions = {{"top end", 0, "glue face", {}}};
   ordered.piece.parts = {part("top", piece::Board{Metres(1), Metres(0.5), Metres(0.02)}, 1, piece::Support::points), leg};
-  OrderWork glue = order_work_of(work("glue-up", Hours(1)), OrderWork::When::before_finishing);
+  job::OrderWork glue = order_work_of(work("glue-up", Hours(1)), job::OrderWork::When::before_finishing);
   glue.parts = {"top"};
   glue.work.rest = Hours(0.5);
-  OrderWork join = order_work_of(work("assembly", Hours(1)), OrderWork::When::after_finishing);
+  job::OrderWork join = order_work_of(work("assembly", Hours(1)), job::OrderWork::When::after_finishing);
   join.stage = Stage::handle;
   join.work.people = 2;
-  OrderWork deliver = order_work_of(work("delivery", Hours(1)), OrderWork::When::after_finishing);
+  job::OrderWork deliver = order_work_of(work("delivery", Hours(1)), job::OrderWork::When::after_finishing);
   deliver.delivery = true;
   ordered.work = {glue, join, deliver};
   ordered.promised = at(4, 18);
   return ordered;
 }
 
-void add_faces(Plan& plan, const piece::Part& part, const std::string& label) {
+void add_faces(job::Plan& plan, const piece::Part& part, const std::string& label) {
   const std::size_t begin = plan.faces.size();
   const auto faces = piece::faces_of(part);
   for (const piece::PartFace& face : faces) {
-    FaceEntry entry;
+    job::FaceEntry entry;
     entry.id = "table/" + part.id + "/" + face.face.name;
     entry.part = label;
     entry.part_id = part.id;
@@ -153,7 +153,7 @@ void add_faces(Plan& plan, const piece::Part& part, const std::string& label) {
 }
 
 /// The faces of a part, of one pass or all; coats leave out the excepted end.
-std::vector<std::size_t> faces_for(const Plan& plan, const piece::Part& part, std::optional<piece::Pass> pass, bool coat) {
+std::vector<std::size_t> faces_for(const job::Plan& plan, const piece::Part& part, std::optional<piece::Pass> pass, bool coat) {
   const auto faces = piece::faces_of(part);
   std::vector<std::size_t> result;
   for (std::size_t f = 0; f < plan.faces.size(); ++f) {
@@ -170,30 +170,30 @@ struct Row {
   std::optional<piece::Pass> pass;
 };
 
-Event event_of(std::string id, Instant start, Instant end) {
-  Event event;
+job::Event event_of(std::string id, Instant start, Instant end) {
+  job::Event event;
   event.id = std::move(id);
   event.start = start;
   event.end = end;
   return event;
 }
 
-Event step_event(const Plan& plan, const Job& job, const Row& row) {
+job::Event step_event(const job::Plan& plan, const job::Job& job, const Row& row) {
   const auto slash = row.id.find('/', 6);  // after "table/"
   const std::string part_id = row.id.substr(6, slash - 6);
   const std::string step = row.id.substr(slash + 1, row.id.find('/', slash + 1) - slash - 1);
   const auto& parts = job.order.pieces[0].piece.parts;
   const piece::Part& part = part_id == "top" ? parts[0] : parts[1];
-  Event event = event_of(row.id, row.start, row.end);
+  job::Event event = event_of(row.id, row.start, row.end);
   event.name = event.step = step;
   event.piece = 0;
   event.load = part_id == "top" ? "top" : "leg x2";
   if (row.id.find("turn") != std::string::npos) {
-    event.kind = EventKind::turn;
+    event.kind = job::EventKind::turn;
     return event;
   }
   const bool coat = step != "sand";
-  event.kind = coat ? EventKind::topcoat : EventKind::prepare;
+  event.kind = coat ? job::EventKind::topcoat : job::EventKind::prepare;
   event.faces = faces_for(plan, part, row.pass, coat);
   event.dust = coat ? shop::Dust::none : shop::Dust::light;
   if (!coat) return event;
@@ -206,7 +206,7 @@ Event step_event(const Plan& plan, const Job& job, const Row& row) {
   return event;
 }
 
-void add_steps(Plan& plan, const Job& job) {
+void add_steps(job::Plan& plan, const job::Job& job) {
   using piece::Pass;
   const std::vector<Row> rows{
       {"table/leg/sand", at(0, 8), at(0, 8, 30), {}},
@@ -224,14 +224,14 @@ void add_steps(Plan& plan, const Job& job) {
   for (const Row& row : rows) plan.events.push_back(step_event(plan, job, row));
 }
 
-Event work_event(std::string id, std::optional<std::size_t> piece, Instant start, Instant end) {
-  Event event = event_of(std::move(id), start, end);
+job::Event work_event(std::string id, std::optional<std::size_t> piece, Instant start, Instant end) {
+  job::Event event = event_of(std::move(id), start, end);
   event.piece = piece;
   event.name = event.id.substr(event.id.find('/') + 1);
   return event;
 }
 
-void add_works(Plan& plan) {
+void add_works(job::Plan& plan) {
   plan.events.push_back(work_event("table/glue-up", 0, at(0, 8), at(0, 9)));
   plan.events.push_back(work_event("shop/weld", {}, at(1, 8), at(1, 9)));
   plan.events.back().hot = true;
@@ -279,11 +279,11 @@ auto& found(List& list, Match match) {
 }
 
 std::size_t Small::index(std::string_view id) const {
-  return static_cast<std::size_t>(&found(plan.events, [&](const Event& e) { return e.id == id; }) - plan.events.data());
+  return static_cast<std::size_t>(&found(plan.events, [&](const job::Event& e) { return e.id == id; }) - plan.events.data());
 }
-Event& Small::event(std::string_view id) { return plan.events[index(id)]; }
+job::Event& Small::event(std::string_view id) { return plan.events[index(id)]; }
 std::size_t Small::face(std::string_view part, std::string_view name) const {
-  return static_cast<std::size_t>(&found(plan.faces, [&](const FaceEntry& f) { return f.part_id == part && f.face == name; }) -
+  return static_cast<std::size_t>(&found(plan.faces, [&](const job::FaceEntry& f) { return f.part_id == part && f.face == name; }) -
                                   plan.faces.data());
 }
 finish::Product& Small::product() { return job.catalogue.products.at("clear"); }
@@ -293,19 +293,19 @@ finish::Step& Small::step(std::string_view id) {
 shop::Work& Small::shop_work(std::string_view id) {
   return found(job.shop.work, [&](const shop::Work& w) { return w.id == id; });
 }
-OrderWork& Small::order_work(std::string_view id) {
-  return found(job.order.pieces[0].work, [&](const OrderWork& w) { return w.work.id == id; });
+job::OrderWork& Small::order_work(std::string_view id) {
+  return found(job.order.pieces[0].work, [&](const job::OrderWork& w) { return w.work.id == id; });
 }
 
 void Small::erase(std::string_view id) {
   const std::size_t gone = index(id);
   plan.events.erase(plan.events.begin() + static_cast<std::ptrdiff_t>(gone));
   auto& uses = plan.places;
-  uses.erase(std::remove_if(uses.begin(), uses.end(), [&](const PlaceUse& use) { return use.event == gone; }), uses.end());
-  for (PlaceUse& use : uses) use.event -= use.event > gone ? 1 : 0;
+  uses.erase(std::remove_if(uses.begin(), uses.end(), [&](const job::PlaceUse& use) { return use.event == gone; }), uses.end());
+  for (job::PlaceUse& use : uses) use.event -= use.event > gone ? 1 : 0;
 }
 
-Event& Small::add_like(std::string_view id, std::string new_id) {
+job::Event& Small::add_like(std::string_view id, std::string new_id) {
   plan.events.push_back(event(id));
   plan.events.back().id = std::move(new_id);
   return plan.events.back();
@@ -316,7 +316,7 @@ void Small::move(std::string_view id, Instant start) {
   const auto lasts = plan.events[i].end - plan.events[i].start;
   plan.events[i].start = start;
   plan.events[i].end = start + lasts;
-  for (PlaceUse& use : plan.places) {
+  for (job::PlaceUse& use : plan.places) {
     if (use.event == i) use.from = start;
   }
 }
@@ -324,7 +324,7 @@ void Small::move(std::string_view id, Instant start) {
 namespace {
 
 /// Litres by brush at 10 m²/l: 1.3 times as much for a first coat, twice that on end grain, and 5 % stay in the brush.
-Litres brushed(const Plan& plan, const Event& coat) {
+Litres brushed(const job::Plan& plan, const job::Event& coat) {
   double area = 0;
   for (const std::size_t face : coat.faces) {
     const double first = coat.coat == 1 ? 1.3 * (plan.faces[face].end_grain ? 2 : 1) : 1;
@@ -334,7 +334,7 @@ Litres brushed(const Plan& plan, const Event& coat) {
 }
 
 /// Elapsed time in reference air; 1.4 times as long on the late side, and as short on the early side.
-void settle_stages(Event& coat, const finish::Product& product) {
+void settle_stages(job::Event& coat, const finish::Product& product) {
   for (std::size_t s = 0; s < finish::stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);
     const auto hours = product.reference().hours[stage];
@@ -348,17 +348,17 @@ void settle_stages(Event& coat, const finish::Product& product) {
 
 /// 762 kg/m3 x 1619 J/(kg K) x 0.13 m2K/W x 10 mm of the top, 12.5 mm of a leg: 1604 s and 2005 s. A litre can, 18.1 mm of water: 9814 s.
 /// To the minute.
-void settle_bodies(Plan& plan, const climate::AirSeries& air) {
+void settle_bodies(job::Plan& plan, const climate::AirSeries& air) {
   const Hours top(Minutes(27)), leg(Minutes(33)), can(Minutes(164));
-  for (Event& e : plan.events) {
+  for (job::Event& e : plan.events) {
     if (!e.product.empty()) e.bodies = {plan.faces[e.faces.front()].part_id == "top" ? top : leg};
   }
   for (const Hours body : {top, leg, can}) plan.surfaces[body] = climate::Surface(air, body, plan.air.begin());
 }
 
-HandOver dates(const Plan& plan, StageInstants Event::*stages) {
+job::HandOver dates(const job::Plan& plan, job::StageInstants job::Event::*stages) {
   std::map<Stage, Instant> last;
-  for (const Event& e : plan.events) {
+  for (const job::Event& e : plan.events) {
     if (e.product.empty()) continue;
     for (const Stage stage : {Stage::handle, Stage::pack, Stage::light_use, Stage::full_cure}) {
       last[stage] = std::max(last[stage], *(e.*stages)[stage]);
@@ -370,10 +370,10 @@ HandOver dates(const Plan& plan, StageInstants Event::*stages) {
 }  // namespace
 
 void Small::settle() {
-  for (FaceEntry& face : plan.faces) face.coats = 0;
-  Purchase row;
+  for (job::FaceEntry& face : plan.faces) face.coats = 0;
+  job::Purchase row;
   row.product = "clear";
-  for (Event& e : plan.events) {
+  for (job::Event& e : plan.events) {
     if (e.product.empty()) continue;
     for (const std::size_t face : e.faces) ++plan.faces[face].coats;
     e.volume = brushed(plan, e);
@@ -384,10 +384,10 @@ void Small::settle() {
   row.buy = {{Litres(1), 1, Money(30)}};
   row.left_over = Litres(1) - row.need;
   plan.purchase = {row};
-  PieceResult& result = plan.pieces.front();
-  result.ready = dates(plan, &Event::stages);
-  result.ready_late = dates(plan, &Event::late_stages);
-  result.ready_early = dates(plan, &Event::early_stages);
+  job::PieceResult& result = plan.pieces.front();
+  result.ready = dates(plan, &job::Event::stages);
+  result.ready_late = dates(plan, &job::Event::late_stages);
+  result.ready_early = dates(plan, &job::Event::early_stages);
   result.ready_early.deliver.reset();
   result.slack = *result.due - *result.ready_late.deliver;
 }
@@ -406,7 +406,7 @@ Small small_plan() {
   add_steps(small.plan, small.job);
   add_works(small.plan);
   add_places(small);
-  PieceResult result;
+  job::PieceResult result;
   result.id = result.name = "table";
   result.due = at(4, 18);
   small.plan.pieces = {result};
@@ -414,4 +414,4 @@ Small small_plan() {
   return small;
 }
 
-}  // namespace coatday::plan::test
+}  // namespace coatday::planner::test

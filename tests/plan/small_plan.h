@@ -4,24 +4,24 @@
 #include <string>
 #include <string_view>
 
-#include "plan/plan.h"
+#include "job/plan.h"
 
-namespace coatday::plan::test {
+namespace coatday::planner::test {
 
 struct Small {
-  Job job;
-  Plan plan;
+  job::Job job;
+  job::Plan plan;
 
-  [[nodiscard]] Event& event(std::string_view id);
+  [[nodiscard]] job::Event& event(std::string_view id);
   [[nodiscard]] std::size_t index(std::string_view id) const;
   [[nodiscard]] std::size_t face(std::string_view part, std::string_view name) const;
   [[nodiscard]] finish::Product& product();
   [[nodiscard]] finish::Step& step(std::string_view id);
   [[nodiscard]] shop::Work& shop_work(std::string_view id);
-  [[nodiscard]] OrderWork& order_work(std::string_view id);
+  [[nodiscard]] job::OrderWork& order_work(std::string_view id);
 
   void erase(std::string_view id);  ///< an event, and the places that it held
-  Event& add_like(std::string_view id, std::string new_id);
+  job::Event& add_like(std::string_view id, std::string new_id);
   void move(std::string_view id, Instant start);  ///< with its places' beginning
   /// Stages, volumes, ledger, dates and purchase anew, by hand formulas: the air is the reference air, so every clock shows elapsed time.
   void settle();
@@ -34,4 +34,4 @@ struct Small {
 
 [[nodiscard]] Small small_plan();
 
-}  // namespace coatday::plan::test
+}  // namespace coatday::planner::test

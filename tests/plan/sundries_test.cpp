@@ -1,8 +1,8 @@
-#include "plan/buy/sundries.h"
+#include "planner/buy/sundries.h"
 
 #include <gtest/gtest.h>
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 TEST(Abrasives, AreCountedInWholeSheetsByGritCoarseFirst) {
@@ -51,4 +51,4 @@ TEST(Sundries, SayWhereTheirRuleComesFrom) {
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

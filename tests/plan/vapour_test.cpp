@@ -1,17 +1,17 @@
 // Solvent vapour: what a coat takes, coats together within the exhaust, and what is refused.
 
-#include "plan/vapour.h"
+#include "job/fresh_air.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
 
-#include "plan/check.h"
+#include "checker/check.h"
 #include "tests/plan/planned.h"
 #include "tests/plan/small_plan.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using tests::JobKnobs;
@@ -19,11 +19,11 @@ using tests::make_job;
 using tests::monday;
 
 /// Two people, two tables, and a clear that is mostly toluene.
-Job job_with(std::optional<CubicMetresPerHour> airflow) {
+job::Job job_with(std::optional<CubicMetresPerHour> airflow) {
   JobKnobs knobs;
   knobs.people = 2;
   knobs.pieces = 2;
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   finish::Product& clear = job.catalogue.products.at("clear");
   clear.base = finish::Base::lacquer_thinner;
   clear.solvent = *finish::solvent("toluene");
@@ -32,22 +32,22 @@ Job job_with(std::optional<CubicMetresPerHour> airflow) {
   return job;
 }
 
-CubicMetresPerHour most_of_one(const Plan& plan) {
+CubicMetresPerHour most_of_one(const job::Plan& plan) {
   CubicMetresPerHour most;
-  for (const Event& event : plan.events) most = event.vapour ? std::max(most, event.vapour->airflow) : most;
+  for (const job::Event& event : plan.events) most = event.vapour ? std::max(most, event.vapour->airflow) : most;
   return most;
 }
 
-Minutes pauses(const Plan& plan) {
+Minutes pauses(const job::Plan& plan) {
   Minutes sum{0};
-  for (const Event& event : plan.events) sum += event.vapour ? event.vapour->pauses : Minutes(0);
+  for (const job::Event& event : plan.events) sum += event.vapour ? event.vapour->pauses : Minutes(0);
   return sum;
 }
 
-TEST(Vapour, OfACoatIsToldWithoutAnAirflow) {
-  const Plan plan = planned(job_with({}));
-  ASSERT_EQ(plan.status, Status::feasible);
-  for (const Event& event : plan.events) {
+TEST(job::Vapour, OfACoatIsToldWithoutAnAirflow) {
+  const job::Plan plan = planned(job_with({}));
+  ASSERT_EQ(plan.status, job::Status::feasible);
+  for (const job::Event& event : plan.events) {
     ASSERT_EQ(event.vapour.has_value(), !event.product.empty()) << event.id;
     if (!event.vapour) continue;
     // 600 g of toluene a litre, 867 g/l; 8564 ft3 of air a gallon (29 CFR 1910.94(c)(6)(ii), worked example) are 64.06 m3 a litre.
@@ -58,64 +58,65 @@ TEST(Vapour, OfACoatIsToldWithoutAnAirflow) {
     EXPECT_NEAR(event.vapour->airflow.value(), event.vapour->air.value() / hours, 1e-9);
   }
   EXPECT_EQ(pauses(plan), Minutes(0));
-  ASSERT_TRUE(most_vapour(plan));
-  EXPECT_GT(most_vapour(plan)->airflow, most_of_one(plan));  // two at once
+  ASSERT_TRUE(job::most_vapour(plan));
+  EXPECT_GT(job::most_vapour(plan)->airflow, most_of_one(plan));  // two at once
 }
 
-TEST(Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
+TEST(job::Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
   const CubicMetresPerHour enough_for_one = most_of_one(planned(job_with({}))) * 1.05;
-  const Plan plan = planned(job_with(enough_for_one));
-  ASSERT_EQ(plan.status, Status::feasible);
-  EXPECT_LE(most_vapour(plan)->airflow, enough_for_one);
+  const job::Plan plan = planned(job_with(enough_for_one));
+  ASSERT_EQ(plan.status, job::Status::feasible);
+  EXPECT_LE(job::most_vapour(plan)->airflow, enough_for_one);
   EXPECT_EQ(pauses(plan), Minutes(0));
 }
 
-TEST(Vapour, SpreadsACoatThatIsTooMuchByItself) {
+TEST(job::Vapour, SpreadsACoatThatIsTooMuchByItself) {
   const CubicMetresPerHour too_little = most_of_one(planned(job_with({}))) * 0.8;
-  const Plan plan = planned(job_with(too_little));
-  ASSERT_EQ(plan.status, Status::feasible);
-  EXPECT_LE(most_vapour(plan)->airflow, too_little);
+  const job::Plan plan = planned(job_with(too_little));
+  ASSERT_EQ(plan.status, job::Status::feasible);
+  EXPECT_LE(job::most_vapour(plan)->airflow, too_little);
   EXPECT_GT(pauses(plan), Minutes(0));
 }
 
-TEST(Vapour, IsRefusedWhereOneItemIsFarTooMuch) {
+TEST(job::Vapour, IsRefusedWhereOneItemIsFarTooMuch) {
   for (const double airflow : {5.0, 1e-7, 1e-30}) {  // next to nothing makes spans that no clock counts
     for (const auto pot_life : {std::optional<Hours>(), std::optional(Hours(2))}) {
-      Job job = job_with(CubicMetresPerHour(airflow));
+      job::Job job = job_with(CubicMetresPerHour(airflow));
       job.catalogue.products.at("clear").pot_life = pot_life;
-      const Plan plan = make_plan(job, {monday()});
-      EXPECT_EQ(plan.status, Status::infeasible) << airflow;
-      const auto too_much = [](const Finding& f) { return f.code == "too-much-vapour" && f.severity == Severity::error; };
+      const job::Plan plan = make_plan(job, {monday()});
+      EXPECT_EQ(plan.status, job::Status::infeasible) << airflow;
+      const auto too_much = [](const job::Finding& f) { return f.code == "too-much-vapour" && f.severity == job::Severity::error; };
       EXPECT_TRUE(std::any_of(plan.findings.begin(), plan.findings.end(), too_much)) << airflow;
     }
   }
 }
 
-TEST(Vapour, AtTwentyPercentTakesAQuarterMoreAir) {
-  Job job = job_with({});
-  const Plan federal = planned(job);
+TEST(job::Vapour, AtTwentyPercentTakesAQuarterMoreAir) {
+  job::Job job = job_with({});
+  const job::Plan federal = planned(job);
   job.shop.ventilation.limit = finish::california_limit;
-  const Plan california = planned(job);
+  const job::Plan california = planned(job);
   for (std::size_t i = 0; i < federal.events.size(); ++i) {
     if (!federal.events[i].vapour) continue;
     EXPECT_NEAR(california.events[i].vapour->air / federal.events[i].vapour->air, 1.25, 1e-9);
   }
 }
 
-TEST(Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
-  Job job = job_with({});
-  const Plan before = planned(job);
+TEST(job::Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
+  job::Job job = job_with({});
+  const job::Plan before = planned(job);
   const CubicMetresPerHour little = most_of_one(before) * 0.8;
-  for (const Event& event : before.events) {
-    if (event.end <= most_vapour(before)->at + std::chrono::hours(1)) job.order.history.push_back({event.id, event.start, event.end, {}});
+  for (const job::Event& event : before.events) {
+    if (event.end <= job::most_vapour(before)->at + std::chrono::hours(1))
+      job.order.history.push_back({event.id, event.start, event.end, {}});
   }
   job.shop.ventilation.airflow = little;
-  EXPECT_EQ(planned(job, {job.order.history.back().end}).status, Status::feasible);
+  EXPECT_EQ(planned(job, {job.order.history.back().end}).status, job::Status::feasible);
 }
 
 std::vector<std::string> codes(const test::Small& small) {
   std::vector<std::string> all;
-  for (const Breach& breach : check(small.plan, small.job)) {
+  for (const checker::Breach& breach : checker::check(small.plan, small.job)) {
     if (all.empty() || all.back() != breach.code) all.push_back(breach.code);
   }
   return all;
@@ -125,8 +126,8 @@ std::vector<std::string> codes(const test::Small& small) {
 test::Small with_solvent() {
   test::Small small = test::small_plan();
   small.product().voc = GramsPerLitre(500);
-  for (Event& event : small.plan.events) {
-    if (!event.product.empty()) event.vapour = Vapour{Litres(1), Grams(900), CubicMetres(1e6), CubicMetresPerHour(1e6), {}};
+  for (job::Event& event : small.plan.events) {
+    if (!event.product.empty()) event.vapour = job::Vapour{Litres(1), Grams(900), CubicMetres(1e6), CubicMetresPerHour(1e6), {}};
   }
   return small;
 }
@@ -153,18 +154,18 @@ TEST(CheckVapour, TellsTooLittleAir) {
 }
 
 /// A coat of so much, wet from an hour until another.
-Event coat(double airflow, int from, int until) {
-  Event event;
+job::Event coat(double airflow, int from, int until) {
+  job::Event event;
   event.product = "clear";
   event.start = monday() + std::chrono::hours(from);
   event.end = event.start + Minutes(30);
   event.stages[finish::Stage::tack_free] = monday() + std::chrono::hours(until);
-  event.vapour = Vapour{Litres(1), Grams(800), CubicMetres(60), CubicMetresPerHour(airflow), {}};
+  event.vapour = job::Vapour{Litres(1), Grams(800), CubicMetres(60), CubicMetresPerHour(airflow), {}};
   return event;
 }
 
-RC_GTEST_PROP(MostVapour, IsNeverLessWithOneCoatMore, ()) {
-  Plan plan;
+RC_GTEST_PROP(job::MostVapour, IsNeverLessWithOneCoatMore, ()) {
+  job::Plan plan;
   finish::Product clear;
   clear.rows.resize(1);
   clear.rows.front().hours[finish::Stage::tack_free] = Hours(1);
@@ -172,9 +173,9 @@ RC_GTEST_PROP(MostVapour, IsNeverLessWithOneCoatMore, ()) {
   CubicMetresPerHour before;
   for (int n = *rc::gen::inRange(1, 12); n > 0; --n) {
     const int from = *rc::gen::inRange(0, 20);
-    const Event next = coat(*rc::gen::inRange(1, 500), from, from + *rc::gen::inRange(1, 10));
+    const job::Event next = coat(*rc::gen::inRange(1, 500), from, from + *rc::gen::inRange(1, 10));
     plan.events.push_back(next);
-    const auto most = most_vapour(plan);
+    const auto most = job::most_vapour(plan);
     RC_ASSERT(most.has_value());
     RC_ASSERT(most->airflow >= before);
     RC_ASSERT(most->airflow >= next.vapour->airflow);
@@ -183,4 +184,4 @@ RC_GTEST_PROP(MostVapour, IsNeverLessWithOneCoatMore, ()) {
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

@@ -6,7 +6,7 @@
 
 #include "tests/plan/planned.h"
 
-namespace coatday::plan {
+namespace coatday::planner {
 namespace {
 
 using tests::JobKnobs;
@@ -14,10 +14,10 @@ using tests::make_job;
 using tests::monday;
 
 /// With one coat of two on the underside, and slow to dry: the sooner the face has its first, the sooner it may have its second.
-Job job_with_a_thin_underside() {
+job::Job job_with_a_thin_underside() {
   JobKnobs knobs;
   knobs.scuff_step = false;
-  Job job = make_job(knobs);
+  job::Job job = make_job(knobs);
   auto& hours = job.catalogue.products.at("clear").rows[0].hours;
   hours[finish::Stage::tack_free] = hours[finish::Stage::handle] = Hours(2);
   hours[finish::Stage::sand] = Hours(6);
@@ -28,34 +28,34 @@ Job job_with_a_thin_underside() {
   return job;
 }
 
-bool shows_first(const Plan& plan) {
-  return std::any_of(plan.events.begin(), plan.events.end(), [](const Event& e) { return e.id.ends_with("/show"); });
+bool shows_first(const job::Plan& plan) {
+  return std::any_of(plan.events.begin(), plan.events.end(), [](const job::Event& e) { return e.id.ends_with("/show"); });
 }
 
-std::string tried(const Plan& plan) {
-  for (const Finding& finding : plan.findings) {
+std::string tried(const job::Plan& plan) {
+  for (const job::Finding& finding : plan.findings) {
     if (finding.code == "ways-tried") return finding.message;
   }
   return "";
 }
 
 TEST(Ways, TheQuickPlanKeepsToTheTradesRule) {
-  const Plan plan = planned(job_with_a_thin_underside(), {monday()});
-  ASSERT_EQ(plan.status, Status::feasible);
+  const job::Plan plan = planned(job_with_a_thin_underside(), {monday()});
+  ASSERT_EQ(plan.status, job::Status::feasible);
   EXPECT_FALSE(shows_first(plan));
   EXPECT_EQ(tried(plan), "");
 }
 
 TEST(Ways, TheSideThatShowsGoesFirstOnlyWhereThatIsEarlier) {
-  const Job job = job_with_a_thin_underside();
-  const Plan quick = planned(job, {monday()});
-  const Plan best = planned(job, {monday(), true, 4});
+  const job::Job job = job_with_a_thin_underside();
+  const job::Plan quick = planned(job, {monday()});
+  const job::Plan best = planned(job, {monday(), true, 4});
   ASSERT_TRUE(quick.ready && best.ready);
   EXPECT_TRUE(shows_first(best));
   EXPECT_LT(*best.ready, *quick.ready);
   EXPECT_LE(*best.ready_bound, *best.ready);
   EXPECT_NE(tried(best).find("planned the side that shows first"), std::string::npos) << tried(best);
-  const Plan even = planned(make_job(), {monday(), true, 4});
+  const job::Plan even = planned(make_job(), {monday(), true, 4});
   EXPECT_FALSE(shows_first(even));
   EXPECT_NE(tried(even).find("none gains an hour: "), std::string::npos) << tried(even);
 }
@@ -65,25 +65,25 @@ TEST(Ways, FewerAtATimeWhereAllTogetherHaveNoPlan) {
   JobKnobs knobs;
   knobs.doors = knobs.racks = 8;
   knobs.both_faces_within = Hours(2.5);
-  const Plan plan = planned(make_job(knobs), {monday()});
-  ASSERT_EQ(plan.status, Status::feasible) << testing::PrintToString(plan.contradiction);
+  const job::Plan plan = planned(make_job(knobs), {monday()});
+  ASSERT_EQ(plan.status, job::Status::feasible) << testing::PrintToString(plan.contradiction);
   EXPECT_NE(tried(plan).find("planned in twice as many loads; there is no plan the usual way"), std::string::npos) << tried(plan);
 }
 
 // What is begun goes on the way in which it was begun: a quick plan too.
 TEST(Ways, AHistoryDecides) {
-  Job job = job_with_a_thin_underside();
-  const Plan before = planned(job, {monday(), true, 4});
+  job::Job job = job_with_a_thin_underside();
+  const job::Plan before = planned(job, {monday(), true, 4});
   ASSERT_TRUE(shows_first(before));
-  for (const Event& event : before.events) {
+  for (const job::Event& event : before.events) {
     job.order.history.push_back({event.id, event.start, event.end, {}});
     if (event.id.ends_with("/show")) break;
   }
-  const Plan after = planned(job, {before.events[job.order.history.size()].start});
-  ASSERT_EQ(after.status, Status::feasible);
-  EXPECT_TRUE(std::none_of(after.findings.begin(), after.findings.end(), [](const Finding& f) { return f.code == "unknown-event"; }));
-  EXPECT_TRUE(std::any_of(after.events.begin(), after.events.end(), [](const Event& e) { return e.id.ends_with("/hidden"); }));
+  const job::Plan after = planned(job, {before.events[job.order.history.size()].start});
+  ASSERT_EQ(after.status, job::Status::feasible);
+  EXPECT_TRUE(std::none_of(after.findings.begin(), after.findings.end(), [](const job::Finding& f) { return f.code == "unknown-event"; }));
+  EXPECT_TRUE(std::any_of(after.events.begin(), after.events.end(), [](const job::Event& e) { return e.id.ends_with("/hidden"); }));
 }
 
 }  // namespace
-}  // namespace coatday::plan
+}  // namespace coatday::planner

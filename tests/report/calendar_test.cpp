@@ -1,12 +1,12 @@
 // Calendars of hand-made plans; tests/peers/calendar.cjs reads whole ones back with another library.
-#include "report/calendar.h"
+#include "report/files/calendar.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <sstream>
 
-#include "report/lines.h"
+#include "report/document/lines.h"
 #include "tests/report/golden.h"
 #include "tests/report/sample_plan.h"
 
@@ -16,9 +16,9 @@ namespace {
 const Instant written = date::sys_days(date::year(2027) / 1 / 9) + std::chrono::hours(12);
 const std::string order = "Library table";
 
-std::string ics(const plan::Plan& plan, const std::string& name = order) { return calendar_ics(plan, name, Units::metric, written, "0"); }
+std::string ics(const job::Plan& plan, const std::string& name = order) { return calendar_ics(plan, name, Units::metric, written, "0"); }
 
-std::vector<std::string> ids(const plan::Plan& plan, const std::string& name = order) {
+std::vector<std::string> ids(const job::Plan& plan, const std::string& name = order) {
   std::vector<std::string> all;
   for (const CalendarEntry& entry : calendar_entries(plan, name, Units::metric)) all.push_back(entry.uid);
   std::sort(all.begin(), all.end());
@@ -30,15 +30,15 @@ TEST(Calendar, Golden) { golden::expect_golden("report/golden/calendar.ics", ics
 TEST(Calendar, IsKnownAsOurs) { EXPECT_NE(ics(sample::table()).substr(0, 100).find(calendar_mark), std::string::npos); }
 
 TEST(Calendar, EveryStepAndEveryHandOverHasItsOwnId) {
-  const plan::Plan plan = sample::table();
+  const job::Plan plan = sample::table();
   std::vector<std::string> all = ids(plan);
   EXPECT_GE(all.size(), plan.events.size() + 1);
   EXPECT_EQ(std::unique(all.begin(), all.end()), all.end());
 }
 
 TEST(Calendar, IdsKnowNoDates) {
-  plan::Plan later = sample::table();
-  for (plan::Event& event : later.events) {
+  job::Plan later = sample::table();
+  for (job::Event& event : later.events) {
     event.start += std::chrono::hours(71);
     event.end += std::chrono::hours(71);
   }
@@ -52,18 +52,18 @@ TEST(Calendar, IdsTellOrdersApart) {
 
 // Beside another order that has a piece of the same id, its own has the order's name before it.
 TEST(Calendar, AnOrderKeepsItsIdsBesideAnother) {
-  plan::Plan together = sample::table();
+  job::Plan together = sample::table();
   const std::string alone = together.pieces[0].id;
   together.pieces[0].id = "library-table-" + alone;
   together.pieces[0].order = order;
-  for (plan::Event& event : together.events) {
+  for (job::Event& event : together.events) {
     if (event.piece) event.id = "library-table-" + event.id;
   }
   EXPECT_EQ(ids(together, "Library table and another"), ids(sample::table()));
 }
 
 TEST(Calendar, WhatIsDoneIsNotCalledOut) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.events[0].done = true;
   const auto entries = calendar_entries(plan, order, Units::metric);
   EXPECT_TRUE(entries[0].alarms.empty());

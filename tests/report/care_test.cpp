@@ -1,5 +1,5 @@
 // What customers are told of each class of finish.
-#include "report/care.h"
+#include "report/sections/care.h"
 
 #include <gtest/gtest.h>
 

@@ -1,9 +1,9 @@
 // Fields for spreadsheets; tests/peers/tables.py reads whole tables back with another library.
-#include "report/csv.h"
+#include "report/files/csv.h"
 
 #include <gtest/gtest.h>
 
-#include "report/tables.h"
+#include "report/files/tables.h"
 #include "tests/report/sample_plan.h"
 
 namespace coatday::report {
@@ -38,7 +38,7 @@ TEST(Csv, NumbersStayNumbers) {
 }
 
 TEST(Csv, HostileNamesStayInTheirFields) {
-  const plan::Plan plan = sample::hostile("=1,\"\r\n");
+  const job::Plan plan = sample::hostile("=1,\"\r\n");
   const std::string text = calendar_csv(plan, "=1,\"\r\n", Units::metric);
   EXPECT_TRUE(text.starts_with(calendar_csv_header()));
   bool quoted = false;

@@ -1,12 +1,12 @@
-#include "report/faces.h"
+#include "report/sections/faces.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
-#include "report/ledger.h"
-#include "report/report.h"
-#include "report/sections.h"
+#include "report/papers/report.h"
+#include "report/sections/ledger.h"
+#include "report/sections/sections.h"
 #include "report/words.h"
 #include "tests/report/sample_plan.h"
 
@@ -26,14 +26,14 @@ TEST(FaceWords, FaceNamedAllRoundIsNotTheWholePart) {
 }
 TEST(FaceWords, SeveralParts) { EXPECT_EQ(words({1, 6}), "top underside; leg x4 all round"); }
 TEST(FaceWords, SameFacesOfSeveralParts) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.faces[7].part = plan.faces[6].part = "shelf";
   plan.faces[6].face = "face";
   plan.faces[7].face = "underside";
   EXPECT_EQ(face_words(plan, {0, 6}), "top and shelf face");
 }
 TEST(FaceWords, PieceIsNamedWhereThereAreSeveral) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.pieces.push_back({"stool", "stool", "", {}, {}, {}, {}, {}});
   EXPECT_EQ(face_words(plan, {1}), "library table / top underside");
 }
@@ -49,15 +49,15 @@ TEST(BothFaces, OneLeftBehind) {
   EXPECT_EQ(verdict.words, "NOT EQUAL: film coats of top (face 2, underside 1)");
 }
 TEST(BothFaces, ProductsAreNotInterchangeable) {
-  plan::Plan plan = sample::table();
-  for (plan::Event& event : plan.events) {
+  job::Plan plan = sample::table();
+  for (job::Event& event : plan.events) {
     if (event.id == "table/top/clear-2/first") event.product = "other";
   }
   EXPECT_FALSE(both_faces(plan).equal);
 }
 
 TEST(Ledger, AMaskedFaceIsNotLeftBehind) {
-  plan::Plan plan = sample::with_hole();
+  job::Plan plan = sample::with_hole();
   const auto holes = [&plan] {
     std::size_t count = 0;
     for (const LedgerBlock& block : ledger_blocks(plan)) {
@@ -103,9 +103,9 @@ TEST(Ledger, ColourLeftOutIsNoHole) {
 }
 
 TEST(Ledger, ManyCoatsAreSplitOverBlocksOfLines) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   for (int i = 3; i < 16; ++i) {
-    plan::Event event = plan.events[8];
+    job::Event event = plan.events[8];
     event.id = event.step = "clear-" + std::to_string(i);
     event.name = "clear coat " + std::to_string(i);
     event.faces = {0, 1, 2, 3, 4, 5};
@@ -117,7 +117,7 @@ TEST(Ledger, ManyCoatsAreSplitOverBlocksOfLines) {
 }
 
 TEST(Ledger, MonthIsSaidWhenItChanges) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.events[8].start += date::days(20);
   EXPECT_NE(render(ledger(plan, {}), false).find("4 Feb"), std::string::npos);
 }

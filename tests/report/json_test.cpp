@@ -1,5 +1,5 @@
 // The keys are a promise to other programs: each list here is the schema's.
-#include "report/json.h"
+#include "report/files/json.h"
 
 #include <gtest/gtest.h>
 
@@ -14,7 +14,7 @@ namespace {
 using Json = nlohmann::json;
 using Keys = std::vector<std::string>;
 
-Json parsed(const plan::Plan& plan) { return Json::parse(plan_json(plan, "1.2.3")); }
+Json parsed(const job::Plan& plan) { return Json::parse(plan_json(plan, "1.2.3")); }
 
 Keys keys(const std::string& text) {
   const auto object = nlohmann::ordered_json::parse(text);
@@ -22,7 +22,7 @@ Keys keys(const std::string& text) {
   for (const auto& [key, value] : object.items()) names.push_back(key);
   return names;
 }
-Keys keys_at(const plan::Plan& plan, const char* pointer) {
+Keys keys_at(const job::Plan& plan, const char* pointer) {
   const auto whole = nlohmann::ordered_json::parse(plan_json(plan, "1.2.3"));
   return keys(whole.at(nlohmann::ordered_json::json_pointer(pointer)).dump());
 }
@@ -31,7 +31,7 @@ const Keys stages{"tack_free", "handle", "sand", "recoat", "recoat_close", "pack
 const Keys hand_over{"handle", "pack", "deliver", "light_use", "full_cure"};
 
 TEST(Json, Keys) {
-  const plan::Plan plan = sample::table();
+  const job::Plan plan = sample::table();
   EXPECT_EQ(keys_at(plan, ""), (Keys{"schema", "program", "from", "shop", "air", "surfaces", "finishes", "pieces", "events", "places",
                                      "purchase", "warnings", "advice", "result"}));
   EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
@@ -47,7 +47,7 @@ TEST(Json, Keys) {
 }
 
 TEST(Json, KeysOfFinishes) {
-  const plan::Plan plan = sample::table();
+  const job::Plan plan = sample::table();
   EXPECT_EQ(keys_at(plan, "/finishes/clear"), (Keys{"name", "base", "role", "mechanism", "reference_air", "stages_h", "drying_clock",
                                                     "cure_clock", "stage_clocks", "rate_factor", "limits", "times_for_wet_film_um",
                                                     "spreading_rate_m2_per_l", "pot_life_h", "induction_h", "voc_g_per_l", "solvent"}));
@@ -63,7 +63,7 @@ TEST(Json, KeysOfFinishes) {
 }
 
 TEST(Json, KeysOfPiecesAndEvents) {
-  const plan::Plan plan = sample::table();
+  const job::Plan plan = sample::table();
   EXPECT_EQ(keys_at(plan, "/pieces/0"),
             (Keys{"id", "name", "due", "faces", "ready", "ready_late_side", "ready_early_side", "slack_h", "late_h"}));
   EXPECT_EQ(keys_at(plan, "/pieces/0/faces/0"), (Keys{"id", "part", "face", "opposite", "material", "area_m2", "coats"}));
@@ -90,8 +90,8 @@ TEST(Json, KeysOfPiecesAndEvents) {
                                               "before",
                                               "cautions",
                                               "why"}));
-  plan::Plan with_vapour = plan;
-  with_vapour.events[3].vapour = plan::Vapour{Litres(0.1), Grams(80), CubicMetres(6), CubicMetresPerHour(12), Minutes(5)};
+  job::Plan with_vapour = plan;
+  with_vapour.events[3].vapour = job::Vapour{Litres(0.1), Grams(80), CubicMetres(6), CubicMetresPerHour(12), Minutes(5)};
   const Keys whole = keys_at(with_vapour, "/events/3");
   EXPECT_EQ(Keys(whole.end() - 7, whole.end()),
             (Keys{"solvent_l", "solvent_g", "solvent_l_per_h", "solvent_g_per_h", "air_needed_m3", "air_needed_m3_per_h", "pauses_min"}));
@@ -125,22 +125,22 @@ TEST(Json, Values) {
 }
 
 TEST(Json, Result) {
-  plan::Plan plan = sample::table();  // ready 169 h after it starts, not before 168 h
+  job::Plan plan = sample::table();  // ready 169 h after it starts, not before 168 h
   EXPECT_EQ(parsed(plan)["result"]["status"], "feasible");
   EXPECT_EQ(parsed(plan)["result"]["objective"], 169.0);
   EXPECT_EQ(parsed(plan)["result"]["bound"], 168.0);
   EXPECT_DOUBLE_EQ(parsed(plan)["result"]["gap"], 1.0 / 169);
   plan.ready_bound = plan.ready;
   EXPECT_EQ(parsed(plan)["result"]["gap"], 0.0);
-  plan::Plan none = sample::impossible();
+  job::Plan none = sample::impossible();
   EXPECT_EQ(parsed(none)["result"]["status"], "infeasible");
   EXPECT_EQ(parsed(none)["result"]["objective"], Json());
-  none.status = plan::Status::not_found;
+  none.status = job::Status::not_found;
   EXPECT_EQ(parsed(none)["result"]["status"], "unknown");
 }
 
 TEST(Json, AirIsAtMostAnHourApartAndCoversThePlan) {
-  const plan::Plan plan = sample::table();
+  const job::Plan plan = sample::table();
   const Json air = parsed(plan)["air"];
   EXPECT_EQ(air.size(), static_cast<std::size_t>((plan.until - plan.from) / climate::AirSeries::step));
   EXPECT_EQ(air[0]["source"], "constant");
@@ -148,7 +148,7 @@ TEST(Json, AirIsAtMostAnHourApartAndCoversThePlan) {
 
 /// Another program takes start, time constant and air, and finds the same: each row's mean of the exponential, with figures from the text.
 TEST(Json, SurfacesFollowFromTheAir) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.surfaces[Hours(0.75)] = climate::Surface(plan.air, Hours(0.75), plan.air.begin());
   plan.events[3].bodies = {Hours(0), Hours(0.75)};
   const Json json = parsed(plan);
@@ -165,7 +165,7 @@ TEST(Json, SurfacesFollowFromTheAir) {
 }
 
 TEST(Json, HostileTextIsStillJson) {
-  const plan::Plan plan = sample::hostile("\x1b[2J\n\"</script>\xff");
+  const job::Plan plan = sample::hostile("\x1b[2J\n\"</script>\xff");
   const Json json = parsed(plan);
   EXPECT_EQ(json["pieces"][0]["name"], "\x1b[2J\n\"</script>\uFFFD");
   EXPECT_EQ(plan_json(plan, "1").find('\x1b'), std::string::npos);

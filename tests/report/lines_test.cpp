@@ -1,10 +1,10 @@
-#include "report/lines.h"
+#include "report/document/lines.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-#include "report/table.h"
-#include "report/unicode.h"
+#include "report/document/table.h"
+#include "report/document/unicode.h"
 
 namespace coatday::report {
 namespace {

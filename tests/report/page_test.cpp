@@ -1,16 +1,16 @@
 // The page as a tree and as text; a browser looks at it in tests/browser.
-#include "report/page.h"
+#include "report/papers/page.h"
 
 #include <gtest/gtest.h>
 
 #include <map>
 #include <set>
 
-#include "plan/planner.h"
-#include "report/page/element.h"
-#include "report/page/time_scale.h"
-#include "report/page/timeline.h"
-#include "report/page/views.h"
+#include "planner/make/make_plan.h"
+#include "report/document/element.h"
+#include "report/figures/time_scale.h"
+#include "report/figures/timeline.h"
+#include "report/figures/views.h"
 #include "tests/report/sample_plan.h"
 #include "tests/support/jobs.h"
 
@@ -19,7 +19,7 @@ namespace {
 
 const std::string evil = "<script>alert('x')</script> \"quoted\" & 'single' \x01 \xff =cmd() ]]> --> </style>";
 
-plan::Job several(int pieces) {
+job::Job several(int pieces) {
   tests::JobKnobs knobs;
   knobs.pieces = pieces;
   knobs.points = 60;
@@ -75,9 +75,9 @@ TEST(Element, NumbersAreShort) {
 }
 
 TEST(TimeScale, AWeekInWhichTheClockChangesHasItsRealLength) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.from = plan.shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 3 / 10)));
-  for (plan::Event& event : plan.events) event.start = event.end = plan.from;
+  for (job::Event& event : plan.events) event.start = event.end = plan.from;
   plan.until = plan.from + std::chrono::hours(24);
   plan.pieces.clear();
   const std::vector<Week> weeks = weeks_of(plan);
@@ -88,7 +88,7 @@ TEST(TimeScale, AWeekInWhichTheClockChangesHasItsRealLength) {
 }
 
 TEST(TimeScale, NightsAndClosedDays) {
-  const plan::Plan plan = plan::make_plan(tests::make_job(), {tests::monday()});
+  const job::Plan plan = planner::make_plan(tests::make_job(), {tests::monday()});
   const std::vector<Week> weeks = weeks_of(plan);
   ASSERT_FALSE(weeks.empty());
   int nights = 0, days = 0;
@@ -98,9 +98,9 @@ TEST(TimeScale, NightsAndClosedDays) {
 }
 
 /// Every coat on a face is drawn on that face's row, from its start to its end, and nothing overlaps.
-void expect_drawn(const plan::Plan& plan) {
+void expect_drawn(const job::Plan& plan) {
   const std::vector<Row> rows = rows_of(plan);
-  std::map<const plan::Event*, std::size_t> drawn;
+  std::map<const job::Event*, std::size_t> drawn;
   for (const Row& row : rows) {
     for (std::size_t i = 0; i < row.stretches.size(); ++i) {
       const Stretch& s = row.stretches[i];
@@ -114,15 +114,15 @@ void expect_drawn(const plan::Plan& plan) {
       }
     }
   }
-  for (const plan::Event& event : plan.events) {
-    EXPECT_EQ(plan::is_coat(event.kind), drawn.count(&event) > 0) << event.id;
+  for (const job::Event& event : plan.events) {
+    EXPECT_EQ(job::is_coat(event.kind), drawn.count(&event) > 0) << event.id;
   }
 }
 
 TEST(Timeline, EveryCoatIsOnItsFacesAndNothingOverlaps) {
   expect_drawn(sample::table());
-  const plan::Job job = several(3);
-  expect_drawn(plan::make_plan(job, {tests::monday()}));
+  const job::Job job = several(3);
+  expect_drawn(planner::make_plan(job, {tests::monday()}));
 }
 
 TEST(Timeline, AFaceThatIsLeftOutHasARowOfItsOwn) {
@@ -136,11 +136,11 @@ TEST(Timeline, AFaceThatIsLeftOutHasARowOfItsOwn) {
 TEST(Timeline, TheWindowOpensByTheLateSideAndClosesByTheEarlyOne) {
   tests::JobKnobs knobs;
   knobs.scuff_step = false;
-  const plan::Plan plan = plan::make_plan(tests::make_job(knobs), {tests::monday()});
+  const job::Plan plan = planner::make_plan(tests::make_job(knobs), {tests::monday()});
   int opened = 0;
   for (const Row& row : rows_of(plan)) {
     for (const Stretch& s : row.stretches) {
-      if (s.state != State::open || !plan::is_coat(s.event->kind)) continue;
+      if (s.state != State::open || !job::is_coat(s.event->kind)) continue;
       ++opened;
       EXPECT_GE(s.from, *s.event->late_stages[finish::Stage::recoat]);
       EXPECT_LE(s.until, s.event->early_stages[finish::Stage::recoat_close].value_or(s.until));
@@ -198,14 +198,14 @@ TEST(Views, BroadFacesHaveTheirOwnProportions) {
   EXPECT_NEAR(view.patches.front().room / view.patches.front().tall, 4, 1e-9);
 }
 
-std::string page_of(const plan::Job& job) { return plan_page(job, plan::make_plan(job, {tests::monday()}), {}, job.shop.units); }
+std::string page_of(const job::Job& job) { return plan_page(job, planner::make_plan(job, {tests::monday()}), {}, job.shop.units); }
 
 TEST(Page, IsTheSameEveryTime) { EXPECT_EQ(page_of(tests::make_job()), page_of(tests::make_job())); }
 
 TEST(Page, NamesThatTryToBeMarkupStayText) {
-  plan::Job job = several(1);
+  job::Job job = several(1);
   job.order.name = job.shop.name = evil;
-  for (plan::OrderPiece& piece : job.order.pieces) {
+  for (job::OrderPiece& piece : job.order.pieces) {
     piece.piece.name = evil;
     for (piece::Part& part : piece.piece.parts) part.name = evil;
   }

@@ -38,8 +38,8 @@ finish::Product product(const std::string& id, const std::string& name, finish::
   return p;
 }
 
-plan::FaceEntry face(const std::string& part, const std::string& name, double area, std::optional<std::size_t> opposite, bool end_grain) {
-  plan::FaceEntry f;
+job::FaceEntry face(const std::string& part, const std::string& name, double area, std::optional<std::size_t> opposite, bool end_grain) {
+  job::FaceEntry f;
   f.id = "table/" + part + "/" + name;
   f.part = f.part_id = part;
   f.face = name;
@@ -52,17 +52,17 @@ plan::FaceEntry face(const std::string& part, const std::string& name, double ar
 }
 
 // 0 to 5 the top's, 6 and 7 the legs'.
-std::vector<plan::FaceEntry> faces() {
-  std::vector<plan::FaceEntry> all{face("top", "face", 1.28, 1, false),         face("top", "underside", 1.28, 0, false),
-                                   face("top", "front edge", 0.06, 3, false),   face("top", "back edge", 0.06, 2, false),
-                                   face("top", "left end", 0.03, {}, true),     face("top", "right end", 0.03, {}, true),
-                                   face("leg x4", "all round", 0.6, {}, false), face("leg x4", "top end", 0.01, {}, true)};
+std::vector<job::FaceEntry> faces() {
+  std::vector<job::FaceEntry> all{face("top", "face", 1.28, 1, false),         face("top", "underside", 1.28, 0, false),
+                                  face("top", "front edge", 0.06, 3, false),   face("top", "back edge", 0.06, 2, false),
+                                  face("top", "left end", 0.03, {}, true),     face("top", "right end", 0.03, {}, true),
+                                  face("leg x4", "all round", 0.6, {}, false), face("leg x4", "top end", 0.01, {}, true)};
   all[7].exception = piece::Exception{"top end", 0, "hidden under the top", {}};
   return all;
 }
 
-plan::Event event(const std::string& id, plan::EventKind kind, const std::string& name, Instant start, int minutes) {
-  plan::Event e;
+job::Event event(const std::string& id, job::EventKind kind, const std::string& name, Instant start, int minutes) {
+  job::Event e;
   e.id = id;
   e.kind = kind;
   e.name = name;
@@ -73,9 +73,9 @@ plan::Event event(const std::string& id, plan::EventKind kind, const std::string
   return e;
 }
 
-plan::Event coat(const std::string& id, plan::EventKind kind, const std::string& name, const std::string& product, Instant start,
-                 int minutes, std::vector<std::size_t> faces) {
-  plan::Event e = event(id, kind, name, start, minutes);
+job::Event coat(const std::string& id, job::EventKind kind, const std::string& name, const std::string& product, Instant start, int minutes,
+                std::vector<std::size_t> faces) {
+  job::Event e = event(id, kind, name, start, minutes);
   e.faces = std::move(faces);
   e.load = e.whose = e.faces.front() < 6 ? "top" : "leg x4";
   e.step = id.find("/clear-2") != std::string::npos ? "clear-2" : id.find("/clear-1") != std::string::npos ? "clear-1" : "stain";
@@ -92,41 +92,41 @@ plan::Event coat(const std::string& id, plan::EventKind kind, const std::string&
   return e;
 }
 
-void wait(plan::Event& next, const plan::Event& first, Stage stage, Instant earliest) {
+void wait(job::Event& next, const job::Event& first, Stage stage, Instant earliest) {
   next.after.push_back({first.id, stage, earliest, "dry to recoat"});
 }
 
-std::vector<plan::Event> events() {
-  using plan::EventKind;
-  plan::Event glue = event("table/glue-up", EventKind::other, "glue up", at(11, 8), 120);
+std::vector<job::Event> events() {
+  using job::EventKind;
+  job::Event glue = event("table/glue-up", EventKind::other, "glue up", at(11, 8), 120);
   glue.load = glue.whose = "leg x4";
   glue.people = 2;
-  plan::Event sand = event("table/top/sand", EventKind::prepare, "sand to 180", at(11, 10), 50);
+  job::Event sand = event("table/top/sand", EventKind::prepare, "sand to 180", at(11, 10), 50);
   sand.faces = {0, 1, 2, 3, 4, 5};
   sand.load = sand.whose = "top";
   sand.grit = 180;
   sand.dust = shop::Dust::light;
   sand.cautions = {"sanding-dust"};
-  plan::Event stain = coat("table/top/stain", EventKind::stain, "oil stain", "stain", at(11, 13), 30, {0, 1, 2, 3, 4, 5});
+  job::Event stain = coat("table/top/stain", EventKind::stain, "oil stain", "stain", at(11, 13), 30, {0, 1, 2, 3, 4, 5});
   stain.wipe_by = at(11, 13, 25);
   stain.cautions = {"oily-rags"};
-  plan::Event under1 = coat("table/top/clear-1/first", EventKind::topcoat, "clear coat 1", "clear", at(12, 13, 10), 35, {1});
+  job::Event under1 = coat("table/top/clear-1/first", EventKind::topcoat, "clear coat 1", "clear", at(12, 13, 10), 35, {1});
   wait(under1, stain, Stage::recoat, at(12, 13, 10));
-  plan::Event turn = event("table/top/clear-1/turn", EventKind::turn, "turn onto points", at(12, 15), 5);
+  job::Event turn = event("table/top/clear-1/turn", EventKind::turn, "turn onto points", at(12, 15), 5);
   turn.faces = under1.faces;
   turn.load = turn.whose = "top";
   turn.after.push_back({under1.id, Stage::handle, at(12, 14, 50), "dry to handle"});
-  plan::Event face1 = coat("table/top/clear-1", EventKind::topcoat, "clear coat 1", "clear", at(12, 15, 5), 40, {0, 2, 3, 4, 5});
+  job::Event face1 = coat("table/top/clear-1", EventKind::topcoat, "clear coat 1", "clear", at(12, 15, 5), 40, {0, 2, 3, 4, 5});
   face1.after.push_back({turn.id, {}, at(12, 15, 5), ""});
-  plan::Event legs = coat("table/leg/clear-1", EventKind::topcoat, "clear coat 1", "clear", at(12, 16), 40, {6});
-  plan::Event under2 = coat("table/top/clear-2/first", EventKind::topcoat, "clear coat 2", "clear", at(15, 9), 30, {1});
+  job::Event legs = coat("table/leg/clear-1", EventKind::topcoat, "clear coat 1", "clear", at(12, 16), 40, {6});
+  job::Event under2 = coat("table/top/clear-2/first", EventKind::topcoat, "clear coat 2", "clear", at(15, 9), 30, {1});
   wait(under2, under1, Stage::recoat, at(12, 17, 45));
-  plan::Event face2 = coat("table/top/clear-2", EventKind::topcoat, "clear coat 2", "clear", at(15, 11), 30, {0, 2, 3, 4, 5});
+  job::Event face2 = coat("table/top/clear-2", EventKind::topcoat, "clear coat 2", "clear", at(15, 11), 30, {0, 2, 3, 4, 5});
   wait(face2, face1, Stage::recoat, at(12, 19, 45));
   face2.before.push_back({face1.id, Stage::recoat_close, at(16, 9), "the recoat window closes"});
-  plan::Event legs2 = coat("table/leg/clear-2", EventKind::topcoat, "clear coat 2", "clear", at(15, 11, 30), 30, {6});
+  job::Event legs2 = coat("table/leg/clear-2", EventKind::topcoat, "clear coat 2", "clear", at(15, 11, 30), 30, {6});
   legs2.stages[Stage::pack] = at(18, 8);
-  plan::Event delivery = event("table/delivery", EventKind::other, "delivery", at(18, 9), 90);
+  job::Event delivery = event("table/delivery", EventKind::other, "delivery", at(18, 9), 90);
   delivery.after.push_back({legs2.id, Stage::pack, at(18, 8), "print-free"});
   return {glue, sand, stain, under1, turn, face1, legs, under2, face2, legs2, delivery};
 }
@@ -140,8 +140,8 @@ std::vector<shop::WorkingTime> working() {
   return shifts;
 }
 
-plan::PieceResult result() {
-  plan::PieceResult r{"table", "library table", "", at(22, 17), {}, {}, {}, Hours(71)};
+job::PieceResult result() {
+  job::PieceResult r{"table", "library table", "", at(22, 17), {}, {}, {}, Hours(71)};
   r.ready = {at(16, 9), at(18, 8), at(18, 9), at(25, 9), {}};
   r.ready_late = {at(16, 20), at(19, 18), at(19, 18), at(29, 9), {}};
   r.ready_early = {at(16, 6), at(17, 8), {}, at(22, 9), {}};
@@ -154,8 +154,8 @@ Instant at(int day, int hour, int minute) {
   return zone().to_instant(LocalTime(LocalDay(date::year(2027) / 1 / day)) + std::chrono::hours(hour) + Minutes(minute));
 }
 
-plan::Plan table() {
-  plan::Plan p;
+job::Plan table() {
+  job::Plan p;
   p.from = at(11, 8);
   p.until = at(30, 8);
   p.shop.name = "sample shop";
@@ -175,7 +175,7 @@ plan::Plan table() {
                 {"clear", "", SquareMetres(6.68), Litres(0.71), Litres(0), {{Litres(1), 1, Money(41.5)}}, Litres(0.29), Money(41.5)}};
   p.sundries = {{"abrasive sheets, grit 180", 4, "sheets", "common practice, no source"}};
   p.findings = {{"cold-night",
-                 plan::Severity::warning,
+                 job::Severity::warning,
                  "the night falls to 12 °C, below the 13 °C that the label wants",
                  "clear coat 1",
                  {"order.yaml", 14, 11}}};
@@ -186,9 +186,9 @@ plan::Plan table() {
   return p;
 }
 
-plan::Plan impossible() {
-  plan::Plan p = table();
-  p.status = plan::Status::infeasible;
+job::Plan impossible() {
+  job::Plan p = table();
+  p.status = job::Status::infeasible;
   p.events.clear();
   p.places.clear();
   p.purchase.clear();
@@ -200,14 +200,14 @@ plan::Plan impossible() {
   return p;
 }
 
-plan::Plan with_hole() {
-  plan::Plan p = table();
-  std::erase_if(p.events, [](const plan::Event& e) { return e.id == "table/top/clear-2/first"; });
+job::Plan with_hole() {
+  job::Plan p = table();
+  std::erase_if(p.events, [](const job::Event& e) { return e.id == "table/top/clear-2/first"; });
   return p;
 }
 
-plan::Plan hostile(const std::string& evil) {
-  plan::Plan p = table();
+job::Plan hostile(const std::string& evil) {
+  job::Plan p = table();
   p.shop.currency = p.shop.air_description = evil;
   for (auto& piece : p.pieces) piece.name = evil;
   for (auto& entry : p.faces) {
@@ -224,7 +224,7 @@ plan::Plan hostile(const std::string& evil) {
   for (auto& [id, pr] : p.products) pr.name = evil;
   for (auto& row : p.purchase) row.part = evil;
   p.sundries = {{evil, 1, evil, evil}};
-  p.findings = {{evil, plan::Severity::error, evil, evil, {evil, 1, 1}}};
+  p.findings = {{evil, job::Severity::error, evil, evil, {evil, 1, 1}}};
   p.cautions = {{evil, evil}};
   p.contradiction = {evil};
   return p;

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "plan/plan.h"
+#include "job/plan.h"
 
 namespace coatday::report::sample {
 
@@ -11,12 +11,12 @@ namespace coatday::report::sample {
 [[nodiscard]] Instant at(int day, int hour, int minute = 0);
 
 /// A walnut top and four legs, stained and coated twice; glue-up before, a weekend in between. 11 to 20 January 2027, Chicago.
-[[nodiscard]] plan::Plan table();
+[[nodiscard]] job::Plan table();
 /// The same with nothing planned, because it cannot be.
-[[nodiscard]] plan::Plan impossible();
+[[nodiscard]] job::Plan impossible();
 /// The same after one face was forgotten: the underside's second clear coat is missing.
-[[nodiscard]] plan::Plan with_hole();
+[[nodiscard]] job::Plan with_hole();
 /// Every text in it tries to steer the terminal.
-[[nodiscard]] plan::Plan hostile(const std::string& evil);
+[[nodiscard]] job::Plan hostile(const std::string& evil);
 
 }  // namespace coatday::report::sample

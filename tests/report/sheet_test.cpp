@@ -1,5 +1,5 @@
 // Day sheets: pages that a printer takes.
-#include "report/sheet.h"
+#include "report/papers/sheet.h"
 
 #include <gtest/gtest.h>
 
@@ -20,10 +20,10 @@ std::vector<std::string> pages(const std::string& text) {
 bool holds(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 TEST(Sheet, EveryPageFitsThePaper) {
-  plan::Plan plan = sample::table();
-  const plan::Event one = plan.events.front();
+  job::Plan plan = sample::table();
+  const job::Event one = plan.events.front();
   for (int i = 0; i < 40; ++i) plan.events.insert(plan.events.begin(), one);
-  for (const plan::Plan& p : {sample::table(), sample::hostile("\f\x1b[2J<b>\xe6\x9c\xa8"), plan}) {
+  for (const job::Plan& p : {sample::table(), sample::hostile("\f\x1b[2J<b>\xe6\x9c\xa8"), plan}) {
     const std::vector<std::string> all = pages(sheet_text(p, "Library table, \f walnut", {Units::metric, true, 80}));
     ASSERT_FALSE(all.empty());
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -38,9 +38,9 @@ TEST(Sheet, EveryPageFitsThePaper) {
 }
 
 TEST(Sheet, APageADayWithWork) {
-  const plan::Plan plan = sample::table();
+  const job::Plan plan = sample::table();
   std::vector<std::string> dates;
-  for (const plan::Event& event : plan.events) {
+  for (const job::Event& event : plan.events) {
     const std::string date = long_date(day_of(plan.shop.zone.to_local(event.start)));
     if (dates.empty() || dates.back() != date) dates.push_back(date);
   }
@@ -50,7 +50,7 @@ TEST(Sheet, APageADayWithWork) {
 }
 
 TEST(Sheet, EveryStepHasItsBoxAndWhatIsDoneIsTicked) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.events[1].done = true;
   const std::string text = sheet_text(plan, "table", {});
   std::size_t open = 0, ticked = 0;
@@ -61,9 +61,9 @@ TEST(Sheet, EveryStepHasItsBoxAndWhatIsDoneIsTicked) {
 }
 
 TEST(Sheet, TwoPartsAreMixedByVolume) {
-  plan::Plan plan = sample::table();
-  plan::Event* coat = nullptr;
-  for (plan::Event& event : plan.events) {
+  job::Plan plan = sample::table();
+  job::Event* coat = nullptr;
+  for (job::Event& event : plan.events) {
     if (event.volume && !event.product.empty()) coat = &event;
   }
   ASSERT_NE(coat, nullptr);

@@ -2,8 +2,8 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
-#include "report/report.h"
-#include "report/unicode.h"
+#include "report/document/unicode.h"
+#include "report/papers/report.h"
 #include "tests/report/golden.h"
 #include "tests/report/sample_plan.h"
 
@@ -30,14 +30,14 @@ bool only_line_breaks_and_signs(std::string_view text) {
 }
 
 /// Every report that there is about a plan.
-std::vector<std::string> reports(const plan::Plan& plan, const std::string& name, const Look& look) {
+std::vector<std::string> reports(const job::Plan& plan, const std::string& name, const Look& look) {
   std::vector<std::string> all{plan_text(plan, name, look),
                                buy_text(plan, name, look),
                                findings_text(plan.findings, name, look),
                                events_text(plan, look),
                                area_text(plan.faces, {plan.pieces[0].name}, look),
                                breaches_text({{name, name}}, look)};
-  for (const plan::Event& event : plan.events) all.push_back(why_text(plan, event.id, look).value());
+  for (const job::Event& event : plan.events) all.push_back(why_text(plan, event.id, look).value());
   finish::Catalogue catalogue;
   catalogue.products = plan.products;
   for (const auto& [id, product] : plan.products) all.push_back(finish_text(product, look));
@@ -70,7 +70,7 @@ TEST(PlanText, FirstScreenAnswersFourQuestions) {
 }
 
 TEST(PlanText, AGapIsToldOnlyWhereThereIsOne) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.ready_bound = plan.ready;
   const std::string met = plan_text(plan, order, {});
   EXPECT_NE(met.find("feasible; nothing can be ready sooner, by the late side"), std::string::npos);
@@ -80,14 +80,14 @@ TEST(PlanText, AGapIsToldOnlyWhereThereIsOne) {
 }
 
 TEST(PlanText, LatenessIsSaid) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.pieces[0].slack = Hours(-6);
   EXPECT_NE(plan_text(plan, order, {}).find("6 h late"), std::string::npos);
 }
 
 TEST(PlanText, NotFoundIsNotCalledImpossible) {
-  plan::Plan plan = sample::impossible();
-  plan.status = plan::Status::not_found;
+  job::Plan plan = sample::impossible();
+  plan.status = job::Status::not_found;
   plan.contradiction.clear();
   const std::string text = plan_text(plan, order, {});
   EXPECT_NE(text.find("none is proven impossible"), std::string::npos);
@@ -96,7 +96,7 @@ TEST(PlanText, NotFoundIsNotCalledImpossible) {
 
 /// A film of white spirit evaporates first and oxidises later: a closed room in which air hardly moves slows both.
 TEST(PlanText, TheRoomsRatesAreTold) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   const auto told = [&](const char* words) { return plan_text(plan, order, {}).find(words) != std::string::npos; };
   EXPECT_FALSE(told("  room ")) << "an open one where air moves as usual";
   plan.shop.ventilation.closed = true;
@@ -130,7 +130,7 @@ TEST(EveryReport, IsNoWiderThanThePage) {
   for (const int columns : {80, 60, 132}) {
     for (const Units units : {Units::metric, Units::us}) {
       const Look look{units, false, columns};
-      for (const plan::Plan& plan : {sample::table(), sample::with_hole(), sample::impossible(), sample::hostile(user_words)}) {
+      for (const job::Plan& plan : {sample::table(), sample::with_hole(), sample::impossible(), sample::hostile(user_words)}) {
         for (const std::string& text : reports(plan, order, look)) EXPECT_LE(widest_line(text), columns) << text;
       }
     }
@@ -153,8 +153,8 @@ TEST(EveryReport, CannotSteerATerminal) {
 }
 
 TEST(Moved, WhatFromWhenToWhen) {
-  plan::Plan plan = sample::table();
-  plan::Changes changes;
+  job::Plan plan = sample::table();
+  job::Changes changes;
   changes.moved.push_back({0, plan.events[0].start - std::chrono::hours(24)});
   changes.stayed = 4;
   changes.unknown = 1;
@@ -166,8 +166,8 @@ TEST(Moved, WhatFromWhenToWhen) {
 }
 
 TEST(Moved, AtMostAScreen) {
-  plan::Plan plan = sample::table();
-  plan.changes = plan::Changes{};
+  job::Plan plan = sample::table();
+  plan.changes = job::Changes{};
   for (int i = 0; i < 60; ++i) plan.changes->moved.push_back({0, plan.events[0].start - std::chrono::hours(i + 1)});
   const std::string text = plan_text(plan, order, {});
   EXPECT_LE(lines_of(text), lines_of(plan_text(sample::table(), order, {})) + 24);
@@ -175,7 +175,7 @@ TEST(Moved, AtMostAScreen) {
 }
 
 RC_GTEST_PROP(EveryReport, AnyBytesAreHarmless, (const std::string& bytes)) {
-  const plan::Plan plan = sample::hostile(bytes);
+  const job::Plan plan = sample::hostile(bytes);
   const std::string text = plan_text(plan, bytes, {});
   RC_ASSERT(only_line_breaks_and_signs(text));
   RC_ASSERT(widest_line(text) <= 80);

@@ -1,9 +1,9 @@
 // Waiting is as visible as work.
 #include <gtest/gtest.h>
 
-#include "report/day_list.h"
-#include "report/event_facts.h"
-#include "report/sections.h"
+#include "report/sections/day_list.h"
+#include "report/sections/event_facts.h"
+#include "report/sections/sections.h"
 #include "tests/report/sample_plan.h"
 
 namespace coatday::report {
@@ -15,8 +15,8 @@ std::string plain(std::string words) {
   for (std::size_t at = words.find(hard); at != std::string::npos; at = words.find(hard)) words.replace(at, hard.size(), " ");
   return words;
 }
-std::string night(const plan::Plan& plan, Instant from) { return plain(joined(night_words(plan, from), "\n")); }
-std::string idle(const plan::Plan& plan, Instant from, Instant until) { return plain(idle_words(plan, from, until)); }
+std::string night(const job::Plan& plan, Instant from) { return plain(joined(night_words(plan, from), "\n")); }
+std::string idle(const job::Plan& plan, Instant from, Instant until) { return plain(idle_words(plan, from, until)); }
 
 TEST(Night, WhatDriesAndForWhat) {
   EXPECT_EQ(night(sample::table(), sample::at(11, 13, 30)), "oil stain on top dries; clear coat 1 from Tue 12 Jan 13:10");
@@ -25,7 +25,7 @@ TEST(Night, WhatDriesAndForWhat) {
 TEST(Night, NothingDriesBeforeTheFirstCoat) { EXPECT_EQ(night(sample::table(), sample::at(11, 10)), ""); }
 
 TEST(Night, TheNextStepOfTheSameLoadIsNamedBeforeOtherWork) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.events.back().after.push_back({"table/top/stain", finish::Stage::handle, sample::at(11, 18), "dry to handle"});
   EXPECT_EQ(night(plan, sample::at(11, 13, 30)), "oil stain on top dries; clear coat 1 from Tue 12 Jan 13:10");
 }
@@ -35,13 +35,13 @@ TEST(Idle, ClockThatHoldsUp) {
 }
 
 TEST(Idle, TheLastOfSeveralWaitsDecides) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.events[4].after.push_back({"table/top/stain", finish::Stage::handle, sample::at(12, 13, 50), "dry to handle"});
   EXPECT_EQ(idle(plan, sample::at(12, 13, 45), sample::at(12, 15)), "clear coat 1 on top dries; turn onto points from 14:50");
 }
 
 TEST(Idle, ElseTheReasonOfTheNextStep) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.events[7].why = "the air holds it up";
   EXPECT_EQ(idle(plan, sample::at(15, 8), sample::at(15, 9)), "clear coat 2: the air holds it up");
 }
@@ -58,7 +58,7 @@ TEST(Days, QuietDaysAreOneLine) {
 }
 
 TEST(Days, DaysBeforeThePlanBeginsAreNotClosedByThat) {
-  plan::Plan plan = sample::table();
+  job::Plan plan = sample::table();
   plan.from = sample::at(18, 8);
   std::erase_if(plan.working, [&](const shop::WorkingTime& shift) { return shift.begin < plan.from; });
   plan.shop.week = {{date::Monday, std::chrono::hours(8), std::chrono::hours(17)},

@@ -9,7 +9,7 @@
 #include <sstream>
 
 #include "cli/run.h"
-#include "report/page.h"
+#include "report/papers/page.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday {

@@ -79,8 +79,8 @@ piece::Part part(std::string name, piece::Shape shape, int count, piece::Support
   return part;
 }
 
-plan::OrderPiece table(int number, int doors) {
-  plan::OrderPiece order;
+job::OrderPiece table(int number, int doors) {
+  job::OrderPiece order;
   order.piece.id = "table-" + std::to_string(number);
   order.piece.name = "table " + std::to_string(number);
   order.piece.parts = {part("top", piece::Board{Metres(1.2), Metres(0.6), Metres(0.025)}, 1, piece::Support::points),
@@ -114,8 +114,8 @@ shop::Shop make_shop(const JobKnobs& knobs) {
 
 }  // namespace
 
-plan::Job make_job(const JobKnobs& knobs) {
-  plan::Job job;
+job::Job make_job(const JobKnobs& knobs) {
+  job::Job job;
   job.shop = make_shop(knobs);
   job.catalogue.products.emplace("clear", clear());
   job.catalogue.schedules.emplace("two-coats", two_coats(knobs.scuff_step));

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "plan/job.h"
+#include "job/job.h"
 
 namespace coatday::tests {
 
@@ -21,7 +21,7 @@ struct JobKnobs {
 };
 
 /// Boards with four legs each, two coats of a clear, in a shop that works Monday to Friday 08:00 to 12:00 and 13:00 to 17:00, UTC.
-[[nodiscard]] plan::Job make_job(const JobKnobs& = {});
+[[nodiscard]] job::Job make_job(const JobKnobs& = {});
 
 /// Monday 11 January 2027, 08:00 UTC.
 [[nodiscard]] Instant monday();

@@ -4,23 +4,23 @@
 #include <algorithm>
 #include <set>
 
-#include "report/day_list.h"
-#include "report/event_facts.h"
-#include "report/page/sections.h"
+#include "report/sections/day_list.h"
+#include "report/sections/event_facts.h"
+#include "report/sections/sections_html.h"
 #include "report/words.h"
 
 namespace coatday::report::page {
 namespace {
 
-std::string clock(const plan::Plan& plan, Instant t) { return clock_time(plan.shop.zone.to_local(t)); }
+std::string clock(const job::Plan& plan, Instant t) { return clock_time(plan.shop.zone.to_local(t)); }
 
 std::string seconds(Instant t) { return fmt::format("{}", t.time_since_epoch().count()); }
 
-void add_brief(Element parent, const plan::Plan& plan, const Day& day, const char* title) {
+void add_brief(Element parent, const job::Plan& plan, const Day& day, const char* title) {
   Element box = parent.add("div", {{"class", "brief"}});
   box.add("h3", {}).add("span", {{"class", "when"}}, title).text(" ");
   Element list = box.add("ol", {});
-  for (const plan::Event* event : day.events) {
+  for (const job::Event* event : day.events) {
     Element step = list.add("li", {});
     step.add("time", {}, clock(plan, event->start));
     Element what = step.add("span", {});
@@ -32,7 +32,7 @@ void add_brief(Element parent, const plan::Plan& plan, const Day& day, const cha
 /// The days one after the other; each caution in full where it first applies.
 class Days {
  public:
-  Days(Element section, const plan::Plan& plan, Units units) : section_(section), plan_(plan), units_(units), all_(day_list(plan)) {}
+  Days(Element section, const job::Plan& plan, Units units) : section_(section), plan_(plan), units_(units), all_(day_list(plan)) {}
 
   void add() {
     for (const DaySpan& span : day_spans(all_)) {
@@ -63,7 +63,7 @@ class Days {
     article.add("p", {{"class", "air"}}, hours_words(plan_, day, next, units_));
     Element list = article.add("ol", {{"class", "steps"}});
     Instant busy_until = day_begins(plan_, day);
-    for (const plan::Event* event : day.events) {
+    for (const job::Event* event : day.events) {
       if (event->start > busy_until) add_idle(list, busy_until, event->start);
       add_step(list, *event);
       busy_until = std::max(busy_until, event->end);
@@ -92,9 +92,9 @@ class Days {
     time.add("span", {}, format_hours_minutes(ceil_minutes(until - from)));
   }
 
-  void add_step(Element list, const plan::Event& event) {
+  void add_step(Element list, const job::Event& event) {
     const EventFacts facts = event_facts(plan_, event, units_);
-    Element step = list.add("li", {{"class", plan::is_coat(event.kind) ? "coat" : "work"}});
+    Element step = list.add("li", {{"class", job::is_coat(event.kind) ? "coat" : "work"}});
     add_time(step, event.start, event.end);
     Element what = step.add("div", {{"class", "what"}});
     Element box = what.add("label", {});
@@ -108,7 +108,7 @@ class Days {
     add_cautions_of(more, event, facts);
   }
 
-  static void add_details(Element more, const plan::Event& event, const EventFacts& facts) {
+  static void add_details(Element more, const job::Event& event, const EventFacts& facts) {
     const auto add = [&more](const char* kind, std::string_view words) {
       if (!words.empty()) more.add("p", {}, words).set("class", kind);
     };
@@ -122,7 +122,7 @@ class Days {
     add("fact", facts.vapour);
   }
 
-  void add_cautions_of(Element more, const plan::Event& event, const EventFacts& facts) {
+  void add_cautions_of(Element more, const job::Event& event, const EventFacts& facts) {
     if (event.cautions.empty()) return;
     Element list = more.add("ul", {{"class", "cautions"}});
     for (std::size_t i = 0; i < event.cautions.size(); ++i) {
@@ -138,7 +138,7 @@ class Days {
   }
 
   Element section_;
-  const plan::Plan& plan_;
+  const job::Plan& plan_;
   Units units_;
   std::vector<Day> all_;
   std::set<std::string> told_;
@@ -146,7 +146,7 @@ class Days {
 
 }  // namespace
 
-void add_today(Contents& contents, const plan::Plan& plan) {
+void add_today(Contents& contents, const job::Plan& plan) {
   const std::vector<Day> all = day_list(plan);
   const LocalDay today = local_day(plan.from, plan.shop.zone);
   Element section = contents.section("today", "Today and next");
@@ -160,6 +160,6 @@ void add_today(Contents& contents, const plan::Plan& plan) {
   }
 }
 
-void add_days(Contents& contents, const plan::Plan& plan, Units units) { Days(contents.section("days", "Day by day"), plan, units).add(); }
+void add_days(Contents& contents, const job::Plan& plan, Units units) { Days(contents.section("days", "Day by day"), plan, units).add(); }
 
 }  // namespace coatday::report::page

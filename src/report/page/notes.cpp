@@ -3,10 +3,10 @@
 
 #include <algorithm>
 
-#include "plan/compare.h"
-#include "report/advice.h"
-#include "report/page/sections.h"
-#include "report/sections.h"
+#include "job/compare.h"
+#include "report/sections/advice.h"
+#include "report/sections/sections.h"
+#include "report/sections/sections_html.h"
 #include "report/words.h"
 
 namespace coatday::report::page {
@@ -20,25 +20,25 @@ Element add_answer(Element list, std::string_view question) {
 }
 
 // The last of all pieces: what the shop has to keep.
-const plan::PieceResult* last_piece(const plan::Plan& plan) {
-  const plan::PieceResult* last = nullptr;
-  for (const plan::PieceResult& piece : plan.pieces) {
+const job::PieceResult* last_piece(const job::Plan& plan) {
+  const job::PieceResult* last = nullptr;
+  for (const job::PieceResult& piece : plan.pieces) {
     if (!piece.ready_late.deliver) return &piece;
     if (last == nullptr || *piece.ready_late.deliver > *last->ready_late.deliver) last = &piece;
   }
   return last;
 }
 
-const plan::PieceResult* tightest_piece(const plan::Plan& plan) {
-  const plan::PieceResult* tightest = nullptr;
-  for (const plan::PieceResult& piece : plan.pieces) {
+const job::PieceResult* tightest_piece(const job::Plan& plan) {
+  const job::PieceResult* tightest = nullptr;
+  for (const job::PieceResult& piece : plan.pieces) {
     if (piece.slack && (tightest == nullptr || *piece.slack < *tightest->slack)) tightest = &piece;
   }
   return tightest;
 }
 
-void add_delivery(Element list, const plan::Plan& plan) {
-  const plan::PieceResult* last = last_piece(plan);
+void add_delivery(Element list, const job::Plan& plan) {
+  const job::PieceResult* last = last_piece(plan);
   if (last == nullptr) return;
   Element answer = add_answer(list, plan.pieces.size() > 1 ? "All ready to deliver" : "Ready to deliver");
   if (!last->ready_late.deliver) {
@@ -47,7 +47,7 @@ void add_delivery(Element list, const plan::Plan& plan) {
   }
   answer.add("strong", {}, instant_words(*last->ready_late.deliver, plan.shop.zone));
   answer.add("span", {}, "by the late side, which may be promised; expected " + instant_words(*last->ready.deliver, plan.shop.zone));
-  const plan::PieceResult* tightest = tightest_piece(plan);
+  const job::PieceResult* tightest = tightest_piece(plan);
   if (tightest == nullptr) return;
   Element promise = add_answer(list, "Promised");
   promise.add("strong", {{"class", tightest->slack->count() < 0 ? "bad" : ""}}, slack_words(*tightest->slack));
@@ -56,17 +56,17 @@ void add_delivery(Element list, const plan::Plan& plan) {
   of.text(instant_words(*tightest->due, plan.shop.zone));
 }
 
-std::string buy_answer(const plan::Plan& plan) {
-  const auto [sum, unpriced] = plan::cost_of(plan);
+std::string buy_answer(const job::Plan& plan) {
+  const auto [sum, unpriced] = job::cost_of(plan);
   const std::string total = sum.value() > 0 ? money_words(sum, plan.shop.currency) : "";
   if (!total.empty()) return "about " + total + (unpriced > 0 ? fmt::format(", and {} without a price", unpriced) : "");
-  const bool any = std::any_of(plan.purchase.begin(), plan.purchase.end(), [](const plan::Purchase& row) { return !row.buy.empty(); });
+  const bool any = std::any_of(plan.purchase.begin(), plan.purchase.end(), [](const job::Purchase& row) { return !row.buy.empty(); });
   return any ? "before the first day" : "nothing: all of it is on the shelf";
 }
 
-std::string listed_cans(const plan::Plan& plan, Units units) {
+std::string listed_cans(const job::Plan& plan, Units units) {
   std::vector<std::string> items;
-  for (const plan::Purchase& row : plan.purchase) {
+  for (const job::Purchase& row : plan.purchase) {
     const std::string part = row.part.empty() ? "" : ", " + row.part;
     if (!row.buy.empty()) items.push_back(cans_words(row.buy, units) + " " + product_name(plan, row.product) + part);
   }
@@ -78,27 +78,27 @@ void add_list(Element parent, const std::vector<std::string>& items) {
   for (const std::string& item : items) list.add("li", {}, item);
 }
 
-const char* word(plan::Severity severity) {
-  return severity == plan::Severity::error ? "error" : severity == plan::Severity::warning ? "warning" : "note";
+const char* word(job::Severity severity) {
+  return severity == job::Severity::error ? "error" : severity == job::Severity::warning ? "warning" : "note";
 }
 
-void add_findings(Contents& contents, const plan::Plan& plan) {
+void add_findings(Contents& contents, const job::Plan& plan) {
   if (plan.findings.empty()) return;
   Element list = contents.section("findings", "Findings").add("ul", {{"class", "findings"}});
-  for (const plan::Finding& finding : plan.findings) {
+  for (const job::Finding& finding : plan.findings) {
     Element item = list.add("li", {});
     item.add("b", {{"class", word(finding.severity)}}, word(finding.severity));
     item.text(" " + (finding.subject.empty() ? "" : finding.subject + ": ") + finding.message + place_words(finding.where));
   }
 }
 
-void add_moved(Contents& contents, const plan::Plan& plan) {
+void add_moved(Contents& contents, const job::Plan& plan) {
   if (!plan.changes) return;
-  const plan::Changes& changes = *plan.changes;
+  const job::Changes& changes = *plan.changes;
   Element section = contents.section("moved", "Moved against the earlier plan");
   std::vector<std::string> moves;
-  for (const plan::Move& move : changes.moved) {
-    const plan::Event& event = plan.events.at(move.event);
+  for (const job::Move& move : changes.moved) {
+    const job::Event& event = plan.events.at(move.event);
     moves.push_back(event.name + (event.whose.empty() ? "" : " (" + event.whose + ")") + ": " + instant_words(move.was, plan.shop.zone) +
                     ", now " + instant_words(event.start, plan.shop.zone));
   }
@@ -106,7 +106,7 @@ void add_moved(Contents& contents, const plan::Plan& plan) {
   section.add("p", {}, rest_words(changes));
 }
 
-void add_vapour(Contents& contents, const plan::Plan& plan, Units units) {
+void add_vapour(Contents& contents, const job::Plan& plan, Units units) {
   const Facts facts = vapour_facts(plan, units);
   if (facts.empty()) return;
   Element section = contents.section("vapour", "Solvent vapour");
@@ -120,10 +120,10 @@ void add_vapour(Contents& contents, const plan::Plan& plan, Units units) {
 
 }  // namespace
 
-void add_answers(Contents& contents, const plan::Plan& plan, Units units) {
+void add_answers(Contents& contents, const job::Plan& plan, Units units) {
   Element section = contents.section("short", "In short");
   Element list = section.add("dl", {{"class", "answers"}});
-  const bool planned = plan.status == plan::Status::feasible;
+  const bool planned = plan.status == job::Status::feasible;
   if (planned) add_delivery(list, plan);
   if (!planned) add_answer(list, "Plan").add("strong", {{"class", "bad"}}, verdict_words(plan));
   if (planned && !plan.purchase.empty()) {
@@ -143,30 +143,30 @@ void add_answers(Contents& contents, const plan::Plan& plan, Units units) {
   if (const std::string room = room_words(plan); !room.empty()) how.text(" Room: " + room + ".");
 }
 
-void add_reasons(Contents& contents, const plan::Plan& plan) {
+void add_reasons(Contents& contents, const job::Plan& plan) {
   if (const std::string words = contradiction_words(plan); !words.empty()) {
     Element section = contents.section("reasons", "No plan");
     section.add("p", {{"class", "bad"}}, words);
     if (!plan.contradiction.empty()) add_list(section, plan.contradiction);
   }
   if (!plan.proposals.empty()) {
-    const bool planned = plan.status == plan::Status::feasible;
+    const bool planned = plan.status == job::Status::feasible;
     add_list(contents.section("help", planned ? "What would make it in time, or earlier" : "What would help"), plan.proposals);
   }
 }
 
-void add_advice(Contents& contents, const plan::Plan& plan, const plan::Advice& advice, Units units) {
+void add_advice(Contents& contents, const job::Plan& plan, const job::Advice& advice, Units units) {
   if (advice.helps.empty()) return;
   Element section = contents.section("waiting", "It waits for the air");
   section.add("p", {}, "One change would help:");
   std::vector<std::string> helps;
-  for (const plan::Help& help : advice.helps) helps.push_back(help_words(plan, help, units));
+  for (const job::Help& help : advice.helps) helps.push_back(help_words(plan, help, units));
   add_list(section, helps);
-  if (std::any_of(advice.helps.begin(), advice.helps.end(), [](const plan::Help& help) { return help.air; }))
+  if (std::any_of(advice.helps.begin(), advice.helps.end(), [](const job::Help& help) { return help.air; }))
     section.add("p", {{"class", "caution"}}, "Caution: " + heat_caution_words());
 }
 
-void add_notes(Contents& contents, const plan::Plan& plan, Units units) {
+void add_notes(Contents& contents, const job::Plan& plan, Units units) {
   add_moved(contents, plan);
   add_vapour(contents, plan, units);
   add_findings(contents, plan);
@@ -174,7 +174,7 @@ void add_notes(Contents& contents, const plan::Plan& plan, Units units) {
 
 std::string caution_id(const std::string& key) { return "caution-" + key; }
 
-void add_cautions(Contents& contents, const plan::Plan& plan) {
+void add_cautions(Contents& contents, const job::Plan& plan) {
   if (plan.cautions.empty()) return;
   Element section = contents.section("cautions", "Cautions");
   section.add("p", {{"class", "how"}}, "The usual ones, at the steps above. The label, the local code and licensed practice count.");

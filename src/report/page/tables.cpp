@@ -3,18 +3,18 @@
 
 #include <algorithm>
 
-#include "plan/compare.h"
-#include "report/advice.h"
-#include "report/faces.h"
-#include "report/ledger.h"
-#include "report/page/sections.h"
-#include "report/page/table.h"
+#include "job/compare.h"
+#include "report/document/table_html.h"
+#include "report/sections/advice.h"
+#include "report/sections/faces.h"
+#include "report/sections/ledger.h"
+#include "report/sections/sections_html.h"
 #include "report/words.h"
 
 namespace coatday::report::page {
 namespace {
 
-std::string day_words(Instant t, const plan::Plan& plan) {
+std::string day_words(Instant t, const job::Plan& plan) {
   const std::string date = short_date(local_day(t, plan.shop.zone));
   return unbroken(date.substr(date.find(' ') + 1));
 }
@@ -24,7 +24,7 @@ bool of_order(const OrderPart& order, std::size_t piece) {
 }
 
 void add_coat_cell(Element row, const LedgerRow& faces, const LedgerColumn& column, const std::optional<Instant>& coat,
-                   const plan::Plan& plan) {
+                   const job::Plan& plan) {
   if (coat) {
     row.add("td", {}, day_words(*coat, plan));
   } else if (!column.film) {
@@ -36,13 +36,13 @@ void add_coat_cell(Element row, const LedgerRow& faces, const LedgerColumn& colu
   }
 }
 
-void add_block(Element parent, const plan::Plan& plan, const LedgerBlock& block, const OrderPart& order) {
+void add_block(Element parent, const job::Plan& plan, const LedgerBlock& block, const OrderPart& order) {
   if (std::none_of(block.rows.begin(), block.rows.end(), [&](const LedgerRow& row) { return of_order(order, row.part->piece); })) return;
   Element table = add_table(parent, "ledger", "The day on which each coat goes on each face");
   std::vector<std::string> heads{"faces"};
   for (const LedgerColumn& column : block.columns) heads.push_back(column.name);
   add_heads(table, heads);
-  const plan::FaceEntry* part = nullptr;
+  const job::FaceEntry* part = nullptr;
   Element body = table;
   for (const LedgerRow& faces : block.rows) {
     if (!of_order(order, faces.part->piece)) continue;
@@ -60,7 +60,7 @@ void add_block(Element parent, const plan::Plan& plan, const LedgerBlock& block,
 }
 
 // Without days: what is meant to go on.
-void add_planned_coats(Element parent, const plan::Plan& plan, const OrderPart& order) {
+void add_planned_coats(Element parent, const job::Plan& plan, const OrderPart& order) {
   Element table = add_table(parent, "ledger", "Film coats of each face, as the schedule has them");
   add_heads(table, {"face", "film coats"});
   for (const PartFaces& part : parts_of(plan.faces)) {
@@ -68,7 +68,7 @@ void add_planned_coats(Element parent, const plan::Plan& plan, const OrderPart& 
     Element body = table.add("tbody", {});
     body.add("tr", {{"class", "of"}}).add("th", {{"scope", "rowgroup"}, {"colspan", "2"}}).name(part_words(plan, *part.first));
     for (const std::size_t face : part.faces) {
-      const plan::FaceEntry& entry = plan.faces[face];
+      const job::FaceEntry& entry = plan.faces[face];
       Element row = body.add("tr", {});
       row.add("th", {{"scope", "row"}}).name(entry.face);
       if (entry.coats > 0) {
@@ -84,13 +84,12 @@ void add_planned_coats(Element parent, const plan::Plan& plan, const OrderPart& 
   }
 }
 
-bool same(const plan::PieceResult& a, const plan::PieceResult& b) {
-  const auto equal = [&](const plan::HandOver plan::PieceResult::*side) {
+bool same(const job::PieceResult& a, const job::PieceResult& b) {
+  const auto equal = [&](const job::HandOver job::PieceResult::*side) {
     return std::all_of(hand_over_moments.begin(), hand_over_moments.end(),
                        [&](const auto& m) { return a.*side.*m.second == b.*side.*m.second; });
   };
-  return a.due == b.due && equal(&plan::PieceResult::ready) && equal(&plan::PieceResult::ready_late) &&
-         equal(&plan::PieceResult::ready_early);
+  return a.due == b.due && equal(&job::PieceResult::ready) && equal(&job::PieceResult::ready_late) && equal(&job::PieceResult::ready_early);
 }
 
 void add_moment(Element row, const std::optional<Instant>& t, const Zone& zone, const char* kind) {
@@ -102,7 +101,7 @@ void add_moment(Element row, const std::optional<Instant>& t, const Zone& zone, 
   cell.text(" ").add("span", {}, clock_time(zone.to_local(*t)));
 }
 
-void add_dates(Element table, const plan::Plan& plan, const plan::PieceResult& piece, const std::string& names) {
+void add_dates(Element table, const job::Plan& plan, const job::PieceResult& piece, const std::string& names) {
   Element body = table.add("tbody", {});
   Element head = body.add("tr", {{"class", "of"}}).add("th", {{"scope", "rowgroup"}, {"colspan", "4"}});
   head.name(names);
@@ -112,14 +111,14 @@ void add_dates(Element table, const plan::Plan& plan, const plan::PieceResult& p
   for (const auto& [name, moment] : hand_over_moments) {
     Element row = body.add("tr", {});
     row.add("th", {{"scope", "row"}}, name);
-    const bool waits_for_hands = moment == &plan::HandOver::deliver;
+    const bool waits_for_hands = moment == &job::HandOver::deliver;
     add_moment(row, waits_for_hands ? std::nullopt : piece.ready_early.*moment, plan.shop.zone, "side");
     add_moment(row, piece.ready.*moment, plan.shop.zone, "");
     add_moment(row, piece.ready_late.*moment, plan.shop.zone, "late");
   }
 }
 
-void add_can(Element body, const plan::Plan& plan, const plan::Purchase& row, Units units, bool priced) {
+void add_can(Element body, const job::Plan& plan, const job::Purchase& row, Units units, bool priced) {
   const std::string name = product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part);
   const std::string id = "bought/" + row.product + (row.part.empty() ? "" : "/" + row.part);
   Element line = body.add("tr", {});
@@ -135,12 +134,12 @@ void add_can(Element body, const plan::Plan& plan, const plan::Purchase& row, Un
     line.add("td", {{"class", "money"}}, row.buy.empty() ? "–" : row.cost ? money_words(row.cost, plan.shop.currency) : "no price");
 }
 
-void add_sundries(Element section, const plan::Plan& plan) {
+void add_sundries(Element section, const job::Plan& plan) {
   if (plan.sundries.empty()) return;
   Element table = add_table(section, "buy", "Abrasives and other small things");
   add_heads(table, {"got", "what", "how many"});
   Element body = table.add("tbody", {});
-  for (const plan::Sundry& item : plan.sundries) {
+  for (const job::Sundry& item : plan.sundries) {
     Element line = body.add("tr", {});
     line.add("td", {{"class", "tick"}})
         .add("input", {{"type", "checkbox"}, {"id", "bought/" + item.name}, {"aria-label", "bought: " + item.name}});
@@ -164,7 +163,7 @@ void add_heads(Element table, const std::vector<std::string>& names) {
   for (const std::string& name : names) row.add("th", {{"scope", "col"}}, name);
 }
 
-void add_ledger(Element parent, const plan::Plan& plan, const OrderPart& order) {
+void add_ledger(Element parent, const job::Plan& plan, const OrderPart& order) {
   const std::vector<LedgerBlock> blocks = ledger_blocks(plan);
   const bool planned = std::any_of(blocks.begin(), blocks.end(), [](const LedgerBlock& b) { return !b.columns.empty(); });
   if (!planned) {
@@ -174,7 +173,7 @@ void add_ledger(Element parent, const plan::Plan& plan, const OrderPart& order) 
   for (const LedgerBlock& block : blocks) add_block(parent, plan, block, order);
 }
 
-void add_hand_over(Element parent, const plan::Plan& plan, const OrderPart& order) {
+void add_hand_over(Element parent, const job::Plan& plan, const OrderPart& order) {
   Element table = add_table(parent, "dates", "What may be done with it, from when; give the customer the late side");
   add_heads(table, {"what", "early side", "expected", "late side"});
   std::vector<bool> told(plan.pieces.size(), false);
@@ -190,7 +189,7 @@ void add_hand_over(Element parent, const plan::Plan& plan, const OrderPart& orde
   }
 }
 
-void add_purchase(Contents& contents, const plan::Plan& plan, Units units) {
+void add_purchase(Contents& contents, const job::Plan& plan, Units units) {
   if (plan.purchase.empty() && plan.sundries.empty()) return;
   Element section = contents.section("buy", "To buy");
   const bool priced = !plan.shop.currency.empty();
@@ -198,8 +197,8 @@ void add_purchase(Contents& contents, const plan::Plan& plan, Units units) {
     Element table = add_table(section, "buy", "Finishes, in whole cans; what brush, cloth and gun keep back is counted");
     add_heads(table, priced ? std::vector<std::string>{"got", "what", "cans", "cost"} : std::vector<std::string>{"got", "what", "cans"});
     Element body = table.add("tbody", {});
-    for (const plan::Purchase& row : plan.purchase) add_can(body, plan, row, units, priced);
-    const auto [sum, unpriced] = plan::cost_of(plan);
+    for (const job::Purchase& row : plan.purchase) add_can(body, plan, row, units, priced);
+    const auto [sum, unpriced] = job::cost_of(plan);
     if (priced && sum.value() > 0) {
       Element total = table.add("tfoot", {}).add("tr", {});
       total.add("th", {{"scope", "row"}, {"colspan", "3"}},

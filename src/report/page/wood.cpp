@@ -5,14 +5,14 @@
 #include <cmath>
 #include <map>
 
-#include "report/page/sections.h"
-#include "report/page/table.h"
+#include "report/document/table_html.h"
+#include "report/sections/sections_html.h"
 #include "report/words.h"
 
 namespace coatday::report::page {
 namespace {
 
-using plan::WoodPart;
+using job::WoodPart;
 
 constexpr Metres too_small_to_see{1e-4};
 
@@ -20,7 +20,7 @@ Metres size(Metres length) { return Metres(std::abs(length.value())); }
 std::string length_words(Metres l, Units units) { return unbroken(format_length(l, units)); }
 std::string moisture_words(MoistureContent m) { return unbroken(fmt::format("{:.1f} %", 100 * m.value())); }
 
-std::string ready_words(const plan::WoodReady& ready, const Zone& zone) {
+std::string ready_words(const job::WoodReady& ready, const Zone& zone) {
   const auto day = [&zone](Instant t) { return date_words(local_day(t, zone)); };
   if (ready.ready) return ready.measured ? "yes" : "yes, if it lay here";
   if (!ready.ready_at) return "not within a year";
@@ -28,20 +28,20 @@ std::string ready_words(const plan::WoodReady& ready, const Zone& zone) {
   return day(*ready.ready_at) + (ready.ready_early ? " (" + day(*ready.ready_early) + " to " + late + ")" : "");
 }
 
-std::string cup_words(const plan::Cupping& cup, Units units) {
+std::string cup_words(const job::Cupping& cup, Units units) {
   if (size(cup.most) < too_small_to_see) return "less than " + length_words(too_small_to_see, units);
   const char* way = cup.highest.cup < Metres(0) ? "hollow by " : "bulges by ";
   return way + length_words(size(cup.highest.cup), units) + " (" + length_words(size(cup.least), units) + " to " +
          length_words(size(cup.most), units) + ")";
 }
 
-std::string season_words(const plan::SeasonWidth& season, Units units) {
+std::string season_words(const job::SeasonWidth& season, Units units) {
   if (!season.change) return season.name + ": " + season.change.error();
   const char* way = *season.change < Metres(0) ? ": narrower by " : ": wider by ";
   return season.name + way + length_words(size(*season.change), units);
 }
 
-void add_ready(Element section, const plan::Plan& plan, const plan::WoodFindings& wood) {
+void add_ready(Element section, const job::Plan& plan, const job::WoodFindings& wood) {
   Element table = add_table(section, "wood", "Ready to coat, by the moisture of the wood");
   add_heads(table, {"part", "moisture", "shop's air leads to", "ready"});
   Element body = table.add("tbody", {});
@@ -57,15 +57,15 @@ void add_ready(Element section, const plan::Plan& plan, const plan::WoodFindings
 
 // A board's cup in each way of finishing it: why both faces get the same.
 void add_cups(Element section, const WoodPart& part, Units units) {
-  const plan::WoodBoard& board = *part.board;
+  const job::WoodBoard& board = *part.board;
   if (board.cups.empty()) return;
   Element list = section.add("ul", {{"class", "waits"}});
-  for (const plan::Cupping& cup : board.cups) list.add("li", {}, cup.way + ": " + cup_words(cup, units));
+  for (const job::Cupping& cup : board.cups) list.add("li", {}, cup.way + ": " + cup_words(cup, units));
 }
 
 void add_fixings(Element section, const WoodPart& part, Units units) {
   Element list = section.add("ul", {{"class", "waits"}});
-  for (const plan::FixingCheck& check : part.board->fixings) {
+  for (const job::FixingCheck& check : part.board->fixings) {
     Element item = list.add("li", {});
     item.name(check.fixing->name.empty() ? std::string(piece::word(check.fixing->kind)) : check.fixing->name);
     if (!check.play) {
@@ -81,7 +81,7 @@ void add_fixings(Element section, const WoodPart& part, Units units) {
 }
 
 void add_board(Element section, const WoodPart& part, Units units) {
-  const plan::WoodBoard& board = *part.board;
+  const job::WoodBoard& board = *part.board;
   Element box = section.add("div", {{"class", "board"}});
   box.add("h3", {}).name(part.name).text(", " + length_words(board.width, units) + " wide, " + length_words(board.thickness, units) +
                                          " thick");
@@ -90,7 +90,7 @@ void add_board(Element section, const WoodPart& part, Units units) {
   if (!board.no_cup.empty()) box.add("p", {}, (board.cups.empty() ? "No cup: " : "These are ") + board.no_cup + ".");
   if (!board.seasons.empty()) {
     std::vector<std::string> seasons;
-    for (const plan::SeasonWidth& season : board.seasons) seasons.push_back(season_words(season, units));
+    for (const job::SeasonWidth& season : board.seasons) seasons.push_back(season_words(season, units));
     box.add("p", {}, "Its width in the room, since it was fixed: " + listed(seasons) + (board.beyond_range ? ", at least." : "."));
   }
   if (!board.fixings.empty()) {
@@ -101,7 +101,7 @@ void add_board(Element section, const WoodPart& part, Units units) {
 
 // Boards of which nothing is known, by the reason.
 template <class Known>
-void add_unknown(Element section, const plan::WoodFindings& wood, const Known& known) {
+void add_unknown(Element section, const job::WoodFindings& wood, const Known& known) {
   std::map<std::string, std::vector<std::string>> names;
   for (const WoodPart& part : wood.parts) {
     if (part.board && !known(part)) names[part.board->no_cup].push_back(part.name);
@@ -111,7 +111,7 @@ void add_unknown(Element section, const plan::WoodFindings& wood, const Known& k
 
 }  // namespace
 
-void add_wood(Contents& contents, const plan::Plan& plan, const plan::WoodFindings& wood, Units units) {
+void add_wood(Contents& contents, const job::Plan& plan, const job::WoodFindings& wood, Units units) {
   const auto told = [](const WoodPart& part) { return part.skipped.empty(); };
   if (std::none_of(wood.parts.begin(), wood.parts.end(), told)) return;
   Element section = contents.section("wood", "Wood");

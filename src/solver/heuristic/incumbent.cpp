@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "solver/base/layout.h"
+#include "solver/base/violations.h"
 
 namespace coatday::solver {
 

@@ -8,8 +8,8 @@
 #include <cstdio>
 #include <random>
 
-#include "plan/check.h"
-#include "plan/planner.h"
+#include "checker/check.h"
+#include "planner/make/make_plan.h"
 #include "tests/support/jobs.h"
 
 namespace {
@@ -17,14 +17,14 @@ namespace {
 using namespace coatday;
 
 /// Boards of many sizes, each with four legs.
-plan::Job generate(int pieces, bool roomy, unsigned seed) {
+job::Job generate(int pieces, bool roomy, unsigned seed) {
   tests::JobKnobs knobs;
   knobs.pieces = pieces;
   knobs.people = 2;
-  plan::Job job = tests::make_job(knobs);
+  job::Job job = tests::make_job(knobs);
   std::mt19937 random(seed);
   const auto between = [&](double least, double most) { return least + (most - least) * static_cast<double>(random() % 1000) / 1000; };
-  for (plan::OrderPiece& piece : job.order.pieces) {
+  for (job::OrderPiece& piece : job.order.pieces) {
     piece.piece.parts[0].shape = piece::Board{Metres(between(0.5, 1.6)), Metres(between(0.3, 0.8)), Metres(0.025)};
     piece.piece.parts[1].shape = piece::TaperedLeg{Metres(between(0.4, 0.8)), Metres(0.05), Metres(0.03)};
   }
@@ -51,19 +51,19 @@ int main(int argc, char** argv) {
   app.add_flag("--narrow", narrow, "so few drying places that they decide the plan");
   app.add_option("--seed", seed);
   CLI11_PARSE(app, argc, argv);
-  const plan::Job job = generate(pieces, !narrow, seed);
-  plan::Request request{tests::monday()};
+  const job::Job job = generate(pieces, !narrow, seed);
+  job::Request request{tests::monday()};
   request.seconds = seconds;
   const auto begin = std::chrono::steady_clock::now();
-  const plan::Plan plan = plan::make_plan(job, request);
+  const job::Plan plan = planner::make_plan(job, request);
   const double taken = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-  if (plan.status != plan::Status::feasible || !plan.ready || !plan.ready_bound) {
+  if (plan.status != job::Status::feasible || !plan.ready || !plan.ready_bound) {
     std::printf("%s,%d,%g,%.2f,,,,,%.0f\n", narrow ? "narrow" : "roomy", pieces, seconds, taken, megabytes());
     return 1;
   }
   const double ready = Hours(*plan.ready - plan.from).count(), bound = Hours(*plan.ready_bound - plan.from).count();
   std::printf("%s,%d,%g,%.2f,%zu,%.1f,%.1f,%s,%.0f\n", narrow ? "narrow" : "roomy", pieces, seconds, taken, plan.events.size(), ready / 24,
               100 * (ready - bound) / ready, plan.proven ? "yes" : "no", megabytes());
-  for (const plan::Breach& breach : plan::check(plan, job)) std::fprintf(stderr, "the checker objects: %s\n", breach.message.c_str());
+  for (const checker::Breach& breach : checker::check(plan, job)) std::fprintf(stderr, "the checker objects: %s\n", breach.message.c_str());
   return 0;
 }

@@ -1,0 +1,231 @@
+// Wood: at rest before its first coat, and never one face coated for so long that it cups beyond its limit.
+//
+// An explicit scheme of its own on a coarse grid, over the shop's air from its source.
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+#include <fmt/core.h>
+
+#include "checker/plan_facts.h"
+#include "piece/heat.h"
+#include "wood/cup.h"
+#include "wood/film.h"
+#include "wood/moisture.h"
+#include "wood/movement.h"
+
+namespace coatday::checker {
+
+namespace {
+
+constexpr std::chrono::hours hour{1};
+constexpr MoistureContent moisture_slack{0.0015};  // between two schemes on their own grids
+constexpr double cup_slack = 1.1;
+constexpr Metres least_cup{5e-5};
+constexpr Metres thinnest{0.001};  // thinner is veneer, at rest at once
+
+struct Board {
+  std::vector<double> moisture;
+  double cell = 0;
+
+  /// Cells of a millimetre or more, twelve at the most, so that explicit steps are not too short.
+  Board(Metres thickness, MoistureContent all_through)
+      : moisture(std::clamp<std::size_t>(static_cast<std::size_t>(thickness.value() * 1000), 2, 12), all_through.value()),
+        cell(thickness.value() / static_cast<double>(moisture.size())) {}
+
+  [[nodiscard]] double mean() const {
+    double sum = 0;
+    for (const double m : moisture) sum += m;
+    return sum / static_cast<double>(moisture.size());
+  }
+
+  /// Films on top of still air, at the test's temperature.
+  void lie(const climate::Air& air, double seconds, wood::Diffusivity at_test, double back_film, double face_film) {
+    const double usual = wood::diffusion_across(wood::film_test_temperature).middle.value();
+    const double d = at_test.value() * wood::diffusion_across(air.temperature).middle.value() / usual;
+    const double outside = wood::equilibrium_moisture(air).value(), film = wood::film_factor(air.temperature);
+    const double back = 1 / (wood::still_air.value() + film * back_film + cell / (2 * d));
+    const double face = 1 / (wood::still_air.value() + film * face_film + cell / (2 * d));
+    const int steps = std::max(1, static_cast<int>(std::ceil(seconds * d / (0.3 * cell * cell))));
+    for (int s = 0; s < steps; ++s) explicit_step(seconds / steps, d / cell, outside, back, face);
+  }
+
+  void explicit_step(double dt, double conductance, double outside, double back, double face) {
+    std::vector<double> next = moisture;
+    const std::size_t last = moisture.size() - 1;
+    next.front() += dt / cell * back * (outside - moisture.front());
+    next.back() += dt / cell * face * (outside - moisture.back());
+    for (std::size_t i = 0; i < last; ++i) {
+      const double flow = dt / cell * conductance * (moisture[i + 1] - moisture[i]);
+      next[i] += flow;
+      next[i + 1] -= flow;
+    }
+    moisture.swap(next);
+  }
+};
+
+wood::Diffusivity middle() { return wood::diffusion_across(wood::film_test_temperature).middle; }
+
+class MoistureJudge {
+ public:
+  MoistureJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {}
+
+  void run() {
+    breathe();
+    for (const auto& [id, load] : facts_.loads) {
+      for (const auto& [part, count] : load.items) {
+        if (judged(*part) && !part->solid.readings.empty()) rested(load, *part);
+      }
+    }
+    for (std::size_t f = 0; f < facts_.faces.size(); ++f) {
+      const piece::Part& part = *facts_.faces[f].part;
+      const bool board = facts_.faces[f].face.face.name == "face" && judged(part);
+      const bool excepted = facts_.faces[f].face.exception || (facts_.faces[f].opposite && exception_across(f));
+      if (board && part.solid.cup_limit && facts_.faces[f].opposite && !excepted) flat(f, *facts_.faces[f].opposite);
+    }
+  }
+
+ private:
+  [[nodiscard]] static bool judged(const piece::Part& part) {
+    const bool known = !part.kept_at || !part.solid.readings.empty();
+    return known && part.wood() && part.solid.core == piece::Core::solid && piece::section(part.shape).thickness >= thinnest;
+  }
+  [[nodiscard]] bool exception_across(std::size_t f) const { return facts_.faces[*facts_.faces[f].opposite].face.exception.has_value(); }
+
+  [[nodiscard]] MoistureContent read(const piece::Part& part, Instant& at) const {
+    Instant latest = Instant::min();
+    for (const piece::MeterReading& reading : part.solid.readings) latest = std::max(latest, reading.at.value_or(facts_.plan.from));
+    double sum = 0, count = 0;
+    for (const piece::MeterReading& reading : part.solid.readings) {
+      if (latest - reading.at.value_or(facts_.plan.from) >= std::chrono::hours(24)) continue;
+      sum += reading.moisture.value();
+      ++count;
+    }
+    at = std::chrono::floor<std::chrono::hours>(std::clamp<Instant>(latest, facts_.plan.from - date::days(365), facts_.plan.from));
+    return MoistureContent(sum / count);
+  }
+
+  /// Bare in the shop's air since it was read, or for two months where it was not.
+  [[nodiscard]] double lain_until(const piece::Part& part, Instant t) const {
+    Instant from = std::chrono::floor<std::chrono::hours>(facts_.plan.from) - date::days(60);
+    MoistureContent all_through;
+    const bool measured = !part.solid.readings.empty();
+    if (measured) all_through = read(part, from);
+    if (from >= t) return measured ? all_through.value() : equilibrium(t, t + date::days(7));
+    if (!measured) all_through = MoistureContent(equilibrium(from, std::min(t, from + date::days(60))));
+    Board board(piece::section(part.shape).thickness, all_through);
+    for (Instant at = from; at < t; at += hour) board.lie(air(at), 3600, middle(), 0, 0);
+    return board.mean();
+  }
+
+  [[nodiscard]] double equilibrium(Instant from, Instant until) const {
+    double sum = 0, hours = 0;
+    for (Instant at = from; at < until; at += hour, ++hours) sum += wood::equilibrium_moisture(air(at)).value();
+    return sum / std::max(1.0, hours);
+  }
+
+  [[nodiscard]] const job::OrderPiece& piece_of(const LoadFacts& load) const {
+    return facts_.job.order.pieces[facts_.plan.faces[load.faces.front()].piece];
+  }
+
+  void rested(const LoadFacts& load, const piece::Part& part) {
+    std::optional<std::size_t> first;
+    for (const std::size_t i : load.events) {
+      if (facts_.event(i).done && !facts_.event(i).id.ends_with("/carry-in")) return;  // begun is begun
+      if (facts_.coat(i) && !first) first = i;
+    }
+    if (!first) return;
+    const Instant start = std::chrono::floor<std::chrono::hours>(facts_.event(*first).start);
+    const double now = lain_until(part, start), shop = equilibrium(start, start + date::days(7));
+    const MoistureContent band = piece_of(load).moisture_band;
+    if (std::abs(now - shop) <= (band + moisture_slack).value()) return;
+    out_.push_back({"wood-not-at-rest", fmt::format("{}: {} is {:.1f} % moist then, and the shop's air leads to {:.1f} %",
+                                                    facts_.name(*first), part.name, 100 * now, 100 * shop)});
+  }
+
+  void flat(std::size_t face, std::size_t back) {
+    std::map<std::string, int> counts;
+    double film = 0;
+    const auto coats = coats_on(face), across = coats_on(back);
+    for (std::size_t k = 0; k < std::min(coats.size(), across.size()); ++k) {
+      const double before = film;
+      const auto known = wood::film_class(facts_.events[coats[k]].product->family);
+      if (!known || known->finish.empty()) continue;
+      ++counts[std::string(known->finish)];
+      film = 0;
+      for (const auto& [finish, count] : counts) {
+        if (const auto one = wood::film_of(finish, count, middle())) film += one->resistance.value();
+      }
+      auto first = coats[k], second = across[k];
+      if (facts_.event(first).start > facts_.event(second).start) std::swap(first, second);
+      if (first != second && !facts_.event(second).done && !facts_.said_missed(first, second))
+        between(*facts_.faces[face].part, first, second, film, before);
+    }
+  }
+
+  [[nodiscard]] std::vector<std::size_t> coats_on(std::size_t face) const {
+    std::vector<std::size_t> coats;
+    for (const std::size_t i : facts_.faces[face].events) {
+      if (facts_.coat(i)) coats.push_back(i);
+    }
+    return coats;
+  }
+
+  void between(const piece::Part& part, std::size_t first, std::size_t second, double coated, double other) {
+    const Instant from = facts_.event(first).end, until = facts_.event(second).start;
+    const wood::Species* species = wood::find_species(part.species.value_or(""));
+    const auto* board = std::get_if<piece::Board>(&part.shape);
+    const auto* top = std::get_if<piece::RoundTop>(&part.shape);
+    if (species == nullptr || (board == nullptr && top == nullptr) || until <= from) return;
+    const Metres thickness = board != nullptr ? board->thickness : top->thickness, width = board != nullptr ? board->width : top->diameter;
+    const double coefficient = wood::coefficient_across(*species, part.solid.cut.value_or(wood::flat_cut));
+    const MoistureContent initial(lain_until(part, std::chrono::floor<std::chrono::hours>(facts_.event(first).start)));
+    const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
+    for (const wood::Diffusivity how_fast : {band.low, band.middle, band.high}) {
+      Board lying(thickness, initial);
+      for (Instant at = from; at < until; at += hour) {
+        const double seconds = std::chrono::duration<double>(std::min<Instant>(until, at + hour) - at).count();
+        lying.lie(air(at), seconds, how_fast, other, coated);
+      }
+      const Metres cup = wood::sag(wood::free_curvature(lying.moisture, coefficient, thickness), width);
+      if (std::abs(cup.value()) <= cup_slack * part.solid.cup_limit->value() + least_cup.value()) continue;
+      return out_.push_back(
+          {"cups-between-coats",
+           fmt::format("{}: by then {} has cupped {:.2f} mm with one face coated, and its limit is {:.2f} mm", facts_.name(second),
+                       part.name, 1000 * std::abs(cup.value()), 1000 * part.solid.cup_limit->value())});
+    }
+  }
+
+  /// The mean of the hour that begins there, or of the one that holds it.
+  [[nodiscard]] const climate::Air& air(Instant t) const { return hours_[static_cast<std::size_t>((t - since_) / hour)]; }
+
+  void breathe() {
+    since_ = std::chrono::floor<std::chrono::hours>(facts_.plan.from) - date::days(60);
+    for (const FaceFacts& face : facts_.faces) {
+      Instant read_at = since_;
+      if (!face.part->solid.readings.empty()) static_cast<void>(read(*face.part, read_at));
+      since_ = std::min(since_, read_at);
+    }
+    Instant until = facts_.plan.from;
+    for (const job::Event& event : facts_.plan.events) until = std::max(until, event.end);
+    until += date::days(9);
+    const auto source = facts_.job.air(since_, until + hour);
+    for (Instant t = since_; t < until; t += hour) hours_.push_back(source->mean(t, t + hour));
+  }
+
+  const Facts& facts_;
+  Breaches& out_;
+  Instant since_;
+  std::vector<climate::Air> hours_;
+};
+
+bool asks(const FaceFacts& face) { return face.part->wood() && (face.part->solid.cup_limit || !face.part->solid.readings.empty()); }
+
+}  // namespace
+
+void check_moisture(const Facts& facts, Breaches& out) {
+  if (facts.job.air && std::any_of(facts.faces.begin(), facts.faces.end(), asks)) MoistureJudge(facts, out).run();
+}
+
+}  // namespace coatday::checker

@@ -1,0 +1,100 @@
+// What lags behind the air: the plan's word on it, and what is carried in from elsewhere.
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/core.h>
+
+#include "checker/plan_facts.h"
+
+namespace coatday::checker {
+
+namespace {
+
+constexpr Kelvins near_enough{0.5};
+
+/// A coat that is not done comes after what it goes on, or the can, was brought in, and after it is warm.
+class WarmthJudge {
+ public:
+  WarmthJudge(const Facts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), out_(out) {}
+
+  void run() {
+    for (const std::size_t face : facts_.event(i_).faces) {
+      const piece::Part& part = *facts_.faces[face].part;
+      if (part.kept_at && !begun([&](std::size_t k) { return facts_.events[k].load == facts_.events[i_].load; }))
+        warm(facts_.events[i_].load + "/carry-in", part.name, *part.kept_at, own_time_constant(part));
+    }
+    const finish::Product& product = *facts_.events[i_].product;
+    if (facts_.job.shop.finishes_kept_at && !begun([&](std::size_t k) { return facts_.event(k).product == product.id; })) {
+      warm("cans/" + product.id, "the can", *facts_.job.shop.finishes_kept_at, own_time_constant(product));
+    }
+  }
+
+ private:
+  /// What is done with it says that it is in the shop.
+  template <class Concerns>
+  [[nodiscard]] bool begun(Concerns concerns) const {
+    for (std::size_t k = 0; k < facts_.events.size(); ++k) {
+      if (facts_.event(k).done && !facts_.event(k).id.ends_with("/carry-in") && concerns(k)) return true;
+    }
+    return false;
+  }
+
+  void warm(const std::string& id, const std::string& what, Celsius from, Hours body) {
+    if (told_) return;
+    const auto carried =
+        std::find_if(facts_.plan.events.begin(), facts_.plan.events.end(), [&](const job::Event& e) { return e.id == id; });
+    const Instant start = facts_.event(i_).start;
+    if (carried == facts_.plan.events.end() || carried->end > start + rounding) {
+      return tell("not-carried-in", fmt::format("{} was not brought in before", what));
+    }
+    if (body <= Hours(0) || carried->end < facts_.plan.air.begin()) return;
+    const Kelvins behind = facts_.surfaces.at(body).behind(carried->end, from, start);
+    if (std::abs(behind.value()) <= (near_enough + surface_slack).value()) return;
+    tell("not-warm-yet", fmt::format("{} is {:.1f} K off what was always here", what, behind.value()));
+  }
+
+  void tell(std::string code, const std::string& message) {
+    told_ = true;
+    out_.push_back({std::move(code), facts_.name(i_) + ": " + message});
+  }
+
+  const Facts& facts_;
+  std::size_t i_;
+  Breaches& out_;
+  bool told_ = false;
+};
+
+void check_surface(const Facts& facts, Hours time_constant, const Body& body, Breaches& out) {
+  const auto said = facts.plan.surfaces.find(time_constant);
+  const std::vector<Celsius>& own = body.means();
+  const auto tell = [&](const std::string& message) {
+    out.push_back({"surface-differs", fmt::format("what lags by {:.3f} h: {}", time_constant.count(), message)});
+  };
+  if (said == facts.plan.surfaces.end()) return tell("the plan does not know it");
+  const climate::AirSeries& air = said->second.air();
+  const auto off = first_off(air, own);
+  if (!off) return;
+  if (*off >= air.rows().size() || *off >= own.size()) return tell("the plan has other rows for it than for its air");
+  tell(fmt::format("at {} {:.2f} °C, by the lag {:.2f} °C", facts.when(air.rows()[*off].from), air.rows()[*off].air.temperature.value(),
+                   own[*off].value()));
+}
+
+}  // namespace
+
+void check_surfaces(const Facts& facts, Breaches& out) {
+  for (const auto& [time_constant, body] : facts.surfaces) check_surface(facts, time_constant, body, out);
+  for (std::size_t i = 0; i < facts.events.size(); ++i) {
+    if (facts.coat(i) && facts.event(i).bodies != facts.events[i].bodies) {
+      out.push_back({"bodies-differ", facts.name(i) + " does not lag as its parts' shapes say"});
+    }
+  }
+}
+
+void check_warming(const Facts& facts, Breaches& out) {
+  for (std::size_t i = 0; i < facts.events.size(); ++i) {
+    if (facts.coat(i) && !facts.event(i).done) WarmthJudge(facts, i, out).run();
+  }
+}
+
+}  // namespace coatday::checker

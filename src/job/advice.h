@@ -1,0 +1,40 @@
+#pragma once
+// What would make a plan ready sooner, as data.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "job/compare.h"
+
+namespace coatday::job {
+
+/// Half a day: less is no reason to change anything (judgement).
+inline constexpr Hours noticeable{12};
+
+/// One change, and when everything may be delivered then.
+struct Help {
+  std::string words;
+  Instant start;                ///< of the plan with the change
+  Instant ready;                ///< by the late side
+  Hours sooner{0};              ///< than without the change
+  Hours waits_less{0};          ///< hours in which nobody is at work on it, fewer than without the change
+  bool air = false;             ///< the change is one of the shop's air
+  std::vector<BuyChange> buys;  ///< what the shopping list has otherwise
+  std::optional<Money> dearer;  ///< so much more it costs; none: not known
+  std::optional<Heat> heat;     ///< so much more the heater uses until both are ready; none: not known
+};
+/// What would make a plan ready sooner that waits for the shop's air.
+struct Advice {
+  bool too_large = false;  ///< to be planned again and again: nothing was tried
+  std::optional<Hours>
+      waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or in the best air of the helps; of one of a
+                      ///< kind that alone, where there is one; none: not known
+  std::optional<Instant> searched;  ///< ready by a longer search alone, where that is sooner; the helps are against this
+  std::vector<Help> helps;          ///< what helps most first; one of a kind
+};
+
+/// How much is tried: the largest change of each kind, or all sizes of each, with a search that makes a small order's plans comparable.
+enum class Tries { one_of_a_kind, all };
+
+}  // namespace coatday::job

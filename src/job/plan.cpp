@@ -1,0 +1,47 @@
+#include "job/plan.h"
+
+namespace coatday::job {
+
+std::string_view word(EventKind kind) {
+  switch (kind) {
+    case EventKind::prepare:
+      return "prepare";
+    case EventKind::fill:
+      return "fill";
+    case EventKind::stain:
+      return "stain";
+    case EventKind::seal:
+      return "seal";
+    case EventKind::topcoat:
+      return "topcoat";
+    case EventKind::prime:
+      return "prime";
+    case EventKind::paint:
+      return "paint";
+    case EventKind::scuff:
+      return "scuff";
+    case EventKind::turn:
+      return "turn";
+    case EventKind::bake:
+      return "bake";
+    case EventKind::other:
+      break;
+  }
+  return "other";
+}
+
+bool is_coat(EventKind kind) {
+  switch (kind) {
+    case EventKind::fill:
+    case EventKind::stain:
+    case EventKind::seal:
+    case EventKind::topcoat:
+    case EventKind::prime:
+    case EventKind::paint:
+      return true;
+    default:
+      return false;
+  }
+}
+
+}  // namespace coatday::job

@@ -1,0 +1,207 @@
+#pragma once
+// A plan: what is done when to which face, and what follows from it. It holds all that is needed to judge it without the planner.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "climate/air.h"
+#include "climate/surface.h"
+#include "finish/catalogue.h"
+#include "finish/film.h"
+#include "job/job.h"
+#include "piece/piece.h"
+#include "shop/packing.h"
+#include "shop/shop.h"
+
+namespace coatday::job {
+
+enum class EventKind { prepare, fill, stain, seal, topcoat, prime, paint, scuff, turn, bake, other };
+[[nodiscard]] std::string_view word(EventKind);
+[[nodiscard]] bool is_coat(EventKind);  ///< fill to paint: something wet goes on
+
+using StageInstants = finish::PerStage<std::optional<Instant>>;
+
+/// What a coat lies on, by time constant, to the minute, each once: 0 follows the room's air. Its wait is over when it is on all of them, its
+/// window closes when it does on one.
+using Bodies = std::vector<Hours>;
+
+/// Must not start before another event's stage; `stage` is empty for the event's end (plus `rest`).
+struct AfterEvent {
+  std::string event;
+  std::optional<finish::Stage> stage;
+  Instant earliest;
+  std::string reason;  ///< "dry to recoat", "glue sets 24 h"
+  bool late = false;   ///< by the late side of the stage
+};
+/// Must start before another event's stage closes, by its early side, or a limit passes.
+struct BeforeEvent {
+  std::string event;
+  std::optional<finish::Stage> stage;
+  Instant latest;
+  std::string reason;
+};
+
+/// What a coat gives off, and the fresh air that keeps it under the shop's share of the lower explosive limit. No clearance.
+struct Vapour {
+  Litres solvent;  ///< liquid, thinner included
+  Grams mass;
+  CubicMetres air;             ///< that thins all of it
+  CubicMetresPerHour airflow;  ///< while it is put on, as if each bit's solvent left at once
+  Minutes pauses{0};           ///< longer at it than the hands need, for the exhaust's sake
+};
+
+struct Event {
+  std::string id;  ///< stable: piece/load/step[/pass]
+  EventKind kind = EventKind::other;
+  std::string name;                  ///< "clear coat 2", "turn", "glue up"
+  std::optional<std::size_t> piece;  ///< index; none: the shop's own work
+  std::string load;                  ///< the parts that move together: "top", "legs x4", "door 1-8"
+  std::string whose;  ///< the load beside others: with its piece where another has a part of that name; its piece where it is of no load
+  std::vector<std::size_t> faces;  ///< indices into Plan::faces
+  std::string step;                ///< id of the schedule's step; empty for other work
+  std::string product;             ///< id; empty for dry work
+  int coat = 0;                    ///< which coat of this product on these faces, from 1; 0: none
+  Instant start, end;
+  Minutes set_up{0};    ///< at the start, 0 where shared
+  Minutes clean_up{0};  ///< at the end
+  int people = 1;
+  bool film = false;
+  bool hot = false;
+  shop::Dust dust = shop::Dust::none;
+  bool may_pause = false;
+  bool done = false;   ///< from the history
+  bool fixed = false;  ///< the shop's own work at its own hour
+  std::optional<finish::Method> method;
+  std::optional<int> grit;
+  std::optional<Instant> wipe_by;  ///< for what is wiped off
+  std::vector<finish::BakeStage> bake;
+  StageInstants stages;                 ///< a coat's, nominal
+  StageInstants late_stages;            ///< on the late side
+  StageInstants early_stages;           ///< and on the early side
+  Bodies bodies;                        ///< of a coat
+  std::optional<Micrometres> wet_film;  ///< of a coat whose step asks for one
+  finish::DryingFactor drying;          ///< and how many times as long it dries as its record says
+  std::optional<Litres> volume;         ///< from the can
+  std::optional<Vapour> vapour;         ///< a coat's that has solvent in it
+  int mixes = 0;                        ///< batches of a two-part product within its pot life
+  std::optional<piece::Support> support;
+  std::vector<AfterEvent> after;
+  std::vector<BeforeEvent> before;
+  std::vector<std::string> cautions;  ///< keys into Plan::cautions
+  std::string why;                    ///< one sentence: what decided this start
+  std::string note;
+};
+
+struct FaceEntry {
+  std::string id;
+  std::size_t piece = 0;
+  std::string part;  ///< as in the ledger: "top", "door 1-8"
+  std::string part_id;
+  std::string face;
+  std::optional<std::size_t> opposite;
+  std::string material;  ///< species id or "steel"
+  bool wood = true;
+  SquareMetres area;  ///< coated, all items of the entry
+  bool end_grain = false;
+  int coats = 0;  ///< planned film coats
+  std::optional<piece::Exception> exception;
+};
+
+struct HandOver {
+  std::optional<Instant> handle, pack, deliver, light_use, full_cure;
+};
+
+struct PieceResult {
+  std::string id;
+  std::string name;
+  std::string order;  ///< its order's name where several are planned together; else empty
+  std::optional<Instant> due;
+  HandOver ready, ready_late;
+  HandOver ready_early;        ///< delivery left out: it waits for hands as well
+  std::optional<Hours> slack;  ///< due less the late side of deliver; negative when late
+};
+
+/// One place held while a load, or some of it, dries.
+struct PlaceUse {
+  std::size_t event;  ///< the coat that began it
+  std::string place;  ///< "rack 3"; "points" where there is one
+  Instant from, until;
+  bool across = false;           ///< shared by stretches of its width
+  std::vector<shop::Laid> laid;  ///< what lies where on it; an item is a part of the piece, by index
+};
+
+struct Bought {
+  Litres size;
+  int count = 0;
+  std::optional<Money> price;  ///< of one
+};
+struct Purchase {
+  std::string product;
+  std::string part;  ///< two-part products: "base", "hardener"; else empty
+  SquareMetres area;
+  Litres need;
+  Litres on_hand;
+  std::vector<Bought> buy;
+  Litres left_over;
+  std::optional<Money> cost;
+};
+/// Abrasives, rags, points: things that are counted.
+struct Sundry {
+  std::string name;
+  int count = 0;
+  std::string unit;
+  std::string source;
+};
+
+enum class Severity { note, warning, error };
+struct Finding {
+  std::string code;  ///< kebab case, stable
+  Severity severity = Severity::warning;
+  std::string message;
+  std::string subject;  ///< "table / top / underside"
+  Location where;
+};
+
+/// What became of the starts of an earlier plan. What is recorded as done and what has a fixed hour is not counted.
+struct Move {
+  std::size_t event;  ///< index into Plan::events
+  Instant was;
+};
+struct Changes {
+  std::vector<Move> moved;  ///< by their new start
+  std::size_t stayed = 0;
+  std::size_t added = 0;    ///< events that the earlier plan did not have
+  std::size_t unknown = 0;  ///< events of the earlier plan that this one does not have
+};
+
+enum class Status { feasible, infeasible, not_found };
+
+struct Plan {
+  Instant from;
+  Instant until;  ///< the air covers [from, until)
+  shop::Shop shop;
+  std::vector<shop::WorkingTime> working;  ///< that the plan could use
+  climate::AirSeries air;
+  std::map<Hours, climate::Surface> surfaces;       ///< what lags behind the air: wood, steel, cans, by time constant; over the same rows
+  std::map<std::string, finish::Product> products;  ///< those in use
+  std::vector<PieceResult> pieces;
+  std::vector<FaceEntry> faces;
+  std::vector<Event> events;  ///< by start
+  std::vector<PlaceUse> places;
+  std::vector<Purchase> purchase;
+  std::vector<Sundry> sundries;
+  std::vector<Finding> findings;
+  std::optional<Changes> changes;               ///< against the earlier plan, where there was one
+  std::map<std::string, std::string> cautions;  ///< key -> text
+  Status status = Status::feasible;
+  std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
+  std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
+  bool proven = false;                 ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order
+  std::optional<Instant> ready;        ///< objective: everything may be delivered, by the late side
+  std::optional<Instant> ready_bound;  ///< nothing can be ready before
+  Hours seconds_spent{0};
+};
+
+}  // namespace coatday::job

@@ -1,0 +1,189 @@
+// A plan that waits for air: which single change helps most.
+#include "planner/advice/air_advice.h"
+
+#include <algorithm>
+
+#include "checker/check.h"
+#include "job/compare.h"
+#include "planner/advice/changes.h"
+#include "planner/make/make_plan.h"
+
+namespace coatday::planner {
+
+namespace {
+
+// Beyond, planning again and again would keep people waiting. What comes with a plan without being asked for may take a second (judgement).
+constexpr std::size_t most_faces = 1200, events_at_once = 800;
+constexpr int most_plans = 40;
+/// Conflicts and passes that make the plans of small orders comparable. Judgement, from the samples.
+constexpr long search = 1000;
+/// In one of a kind, as many products are tried in place of others.
+constexpr std::size_t most_products = 1;
+constexpr Hours least_gain{1};
+
+/// Hours until everything may be delivered in which nobody is at work on it.
+Hours waiting(const job::Plan& plan) {
+  Hours idle(*plan.ready - plan.from);
+  Instant until = plan.from;
+  for (const job::Event& event : plan.events) {  // by start
+    const Instant start = std::max(event.start, until), end = std::min(event.end, *plan.ready);
+    if (end <= start) continue;
+    idle -= Hours(end - start);
+    until = end;
+  }
+  return idle;
+}
+
+/// Until it is ready the shop's air is damper than the reference air at some time.
+bool damp(const job::Plan& plan) {
+  const auto rows = plan.air.rows();
+  return std::any_of(rows.begin(), rows.end(), [&](const climate::AirRow& row) {
+    return row.from >= plan.from && row.from < *plan.ready && row.air.humidity > finish::reference_air.humidity;
+  });
+}
+
+struct Trial {
+  job::Help help;
+  job::Job job;
+  job::Plan plan;
+};
+
+class Adviser {
+ public:
+  Adviser(const job::Job& job, const job::Request& request, const job::Plan& plan, job::Tries tries)
+      : job_(job), request_(request), plan_(plan), all_(tries == job::Tries::all), ready_(*plan.ready) {}
+
+  job::Advice run() {
+    if (all_) search_alone();
+    if (!all_ && waiting(plan_) < job::noticeable) return nothing_to_gain();
+    if (all_ && !waits_in_good_air()) return advice_;
+    add_air();
+    if (!all_ && advice_.helps.empty() && !waits_in_good_air()) return advice_;
+    for (const job::Help& help : advice_.helps) advice_.waits_for_air = std::max(advice_.waits_for_air.value_or(Hours(0)), help.sooner);
+    add_products();
+    add_later_start();
+    std::stable_sort(advice_.helps.begin(), advice_.helps.end(),
+                     [](const job::Help& a, const job::Help& b) { return a.sooner > b.sooner; });
+    return advice_;
+  }
+
+ private:
+  /// What the search that every trial has does for the plan as it is: not to be told as a change's gain.
+  void search_alone() {
+    const auto same = attempt(change([](job::Job&, Instant&) {}, ""));
+    if (!same || same->help.sooner <= Hours(0)) return;
+    ready_ = same->help.ready;
+    advice_.searched = ready_;
+  }
+
+  job::Advice nothing_to_gain() {
+    advice_.waits_for_air = Hours(0);
+    return advice_;
+  }
+
+  bool waits_in_good_air() {
+    const auto ideal = attempt(good_air());
+    if (!ideal) return false;
+    advice_.waits_for_air = std::max(Hours(0), ideal->help.sooner);
+    return ideal->help.sooner >= job::noticeable;
+  }
+
+  /// Heat by night alone is the smaller change: heat throughout has to gain an hour more.
+  void add_air() {
+    const auto throughout = best(warmth(job_, plan_, Heated::throughout));
+    const auto at_night = throughout || all_ ? best(warmth(job_, plan_, Heated::at_night)) : std::nullopt;
+    add(at_night, true);
+    if (!at_night || (throughout && throughout->sooner >= at_night->sooner + least_gain)) add(throughout, true);
+    if (all_ || damp(plan_)) add(best(dryness(job_, plan_)), true);
+  }
+
+  void add_products() {
+    std::vector<Lever> levers = another_product(job_);
+    if (!all_ && levers.size() > most_products) levers.resize(most_products);
+    for (const Lever& lever : levers) add(best(lever), false);
+  }
+
+  void add(const std::optional<job::Help>& help, bool air) {
+    if (!help) return;
+    advice_.helps.push_back(*help);
+    advice_.helps.back().air = air;
+  }
+
+  /// The last start of those that are tried after which nothing is ready later, and the waiting is less.
+  void add_later_start() {
+    std::optional<job::Help> last;
+    for (const Change& change : later_start(job_, request_)) {
+      auto trial = attempt(change);
+      if (!trial || trial->help.sooner < Hours(0) || !sound(*trial)) break;
+      if (trial->help.waits_less >= (all_ ? least_gain : job::noticeable)) last = std::move(trial->help);
+    }
+    add(last, false);
+  }
+
+  /// The plan with the change made. Nothing where that gives no plan, or no more may be made.
+  std::optional<Trial> attempt(const Change& change) {
+    if (++made_ > most_plans) return std::nullopt;
+    Trial trial{{}, job_, {}};
+    trial.help.start = request_.from;
+    change.make(trial.job, trial.help.start);
+    job::Request request{trial.help.start, false};
+    request.work = all_ ? search : 0;
+    request.trial = true;
+    trial.plan = make_plan(trial.job, request);
+    if (trial.plan.status != job::Status::feasible || !trial.plan.ready) return std::nullopt;
+    trial.help.words = change.words(trial.plan);
+    trial.help.ready = *trial.plan.ready;
+    trial.help.sooner = Hours(ready_ - *trial.plan.ready);
+    trial.help.waits_less = waiting(plan_) - waiting(trial.plan);
+    trial.help.buys = job::buy_changes(plan_, trial.plan);
+    trial.help.dearer = job::dearer(plan_, trial.plan);
+    trial.help.heat = more_heat(trial.plan);
+    return trial;
+  }
+
+  [[nodiscard]] std::optional<job::Heat> more_heat(const job::Plan& changed) const {
+    const Instant from = std::max(plan_.from, changed.from), until = std::max(*plan_.ready, *changed.ready);
+    const auto was = job::heat_used(plan_, from, until), now = job::heat_used(changed, from, until);
+    if (!was || !now) return std::nullopt;
+    job::Heat more{now->kilowatt_hours - was->kilowatt_hours, {}};
+    if (was->cost && now->cost) more.cost = *now->cost - *was->cost;
+    return more;
+  }
+
+  static bool sound(const Trial& trial) { return checker::check(trial.plan, trial.job).empty(); }
+
+  /// What makes it ready soonest; of those within an hour the smallest. Of one of a kind the largest alone.
+  std::optional<job::Help> best(const Lever& lever) {
+    std::vector<job::Help> helps;
+    for (const Change& change : lever) {
+      if (!all_ && &change != &lever.back()) continue;
+      auto trial = attempt(change);
+      if (trial && trial->help.sooner >= (all_ ? least_gain : job::noticeable) && sound(*trial)) helps.push_back(std::move(trial->help));
+    }
+    const auto most =
+        std::max_element(helps.begin(), helps.end(), [](const job::Help& a, const job::Help& b) { return a.sooner < b.sooner; });
+    if (most == helps.end()) return std::nullopt;
+    return *std::find_if(helps.begin(), helps.end(), [&](const job::Help& help) { return help.sooner >= most->sooner - least_gain; });
+  }
+
+  const job::Job& job_;
+  const job::Request& request_;
+  const job::Plan& plan_;
+  bool all_;
+  Instant ready_;
+  job::Advice advice_;
+  int made_ = 0;
+};
+
+}  // namespace
+
+job::Advice advise(const job::Job& job, const job::Request& request, const job::Plan& plan, job::Tries tries) {
+  if (plan.status != job::Status::feasible || !plan.ready) return {};
+  const bool at_once = tries == job::Tries::one_of_a_kind;
+  job::Advice too_large;
+  too_large.too_large = true;
+  if (at_once ? plan.events.size() > events_at_once : plan.faces.size() > most_faces) return too_large;
+  return Adviser(job, request, plan, tries).run();
+}
+
+}  // namespace coatday::planner

@@ -1,0 +1,137 @@
+#include "planner/advice/changes.h"
+
+#include <algorithm>
+#include <set>
+
+#include <fmt/core.h>
+
+#include "job/stages.h"
+#include "planner/tasks/effort.h"
+
+namespace coatday::planner {
+
+Change change(std::function<void(job::Job&, Instant&)> make, std::string words) {
+  return {std::move(make), [words = std::move(words)](const job::Plan&) { return words; }};
+}
+
+/// How late the whole order is, on the late side; nothing where a piece never gets ready.
+std::optional<Hours> lateness(const job::Plan& plan) {
+  if (plan.status != job::Status::feasible) return std::nullopt;
+  Hours worst(0);
+  for (const job::PieceResult& piece : plan.pieces) {
+    if (!piece.ready_late.deliver) return std::nullopt;
+    if (piece.slack) worst = std::max(worst, -*piece.slack);
+  }
+  return worst;
+}
+
+namespace {
+
+/// Whether the coat of this step lies on one whose window closes with no way to make a missed one good.
+bool window_without_remedy(const job::Job& job, const finish::Schedule& schedule, std::size_t step) {
+  if (!schedule.steps[step].product) return false;
+  for (std::size_t below = step; below-- > 0;) {
+    const finish::Step& earlier = schedule.steps[below];
+    const bool abraded = earlier.kind == finish::StepKind::prepare || earlier.kind == finish::StepKind::scuff;
+    if (abraded && earlier.faces == finish::StepFaces::all) return false;
+    const finish::Product* product = earlier.product ? job.catalogue.product(*earlier.product) : nullptr;
+    if (product == nullptr) continue;
+    return job::has_stage(*product, finish::Stage::recoat_close) && !job::has_stage(*product, finish::Stage::sand);
+  }
+  return false;
+}
+
+/// A step like the scuff of a missed window.
+finish::Step scuff_before(const finish::Step& coat) {
+  finish::Step step;
+  step.id = coat.id + "-scuff";
+  step.name = "scuff before " + coat.name;
+  step.kind = finish::StepKind::scuff;
+  step.grit = scuff_grit;
+  step.work_rate = scuff_rate;
+  step.dusty = true;
+  step.where = coat.where;
+  return step;
+}
+
+std::string scuff_words(const job::Plan& plan, const finish::Step& scuff, const Zone& zone) {
+  Hours time(0);
+  std::optional<Instant> first;
+  for (const job::Event& event : plan.events) {
+    if (event.step != scuff.id) continue;
+    time += Hours(event.end - event.start);
+    first = std::min(first.value_or(event.start), event.start);
+  }
+  return fmt::format("{}: {} in all{}", scuff.name, format_span(time), first ? ", from " + day_and_time(zone.to_local(*first)) : "");
+}
+
+}  // namespace
+
+std::vector<Lever> scuffs(const job::Job& job) {
+  std::set<std::string> used;
+  for (const job::OrderPiece& piece : job.order.pieces) {
+    for (const piece::Part& part : piece.piece.parts) used.insert(part.schedule);
+  }
+  std::vector<Lever> levers;
+  for (const std::string& id : used) {
+    const finish::Schedule* schedule = job.catalogue.schedule(id);
+    for (std::size_t s = 0; schedule != nullptr && s < schedule->steps.size(); ++s) {
+      if (!window_without_remedy(job, *schedule, s)) continue;
+      const finish::Step scuff = scuff_before(schedule->steps[s]);
+      Change change;
+      change.make = [id, s, scuff](job::Job& other, Instant&) {
+        std::vector<finish::Step>& steps = other.catalogue.schedules.at(id).steps;
+        steps.insert(steps.begin() + static_cast<std::ptrdiff_t>(s), scuff);
+      };
+      change.words = [scuff, zone = job.shop.zone](const job::Plan& plan) { return scuff_words(plan, scuff, zone); };
+      levers.push_back({change});
+    }
+  }
+  return levers;
+}
+
+Lever places(const job::Job& job, std::size_t p) {
+  const shop::DryingPlace& place = job.shop.places[p];
+  Lever lever;
+  for (const int more : std::set<int>{1, place.count, 3 * place.count}) {
+    lever.push_back(change([p, more](job::Job& other, Instant&) { other.shop.places[p].count += more; },
+                           fmt::format("{} more '{}' to dry on", more, place.name)));
+  }
+  return lever;
+}
+
+Lever another_day(const job::Job& job) {
+  Lever lever;
+  for (const auto& [day, name] : {std::pair(date::Saturday, "Saturdays"), std::pair(date::Sunday, "Sundays")}) {
+    const std::vector<shop::Shift>& week = job.shop.week;
+    const auto on = [&week](date::weekday wanted) {
+      return std::any_of(week.begin(), week.end(), [wanted](const shop::Shift& shift) { return shift.day == wanted; });
+    };
+    if (on(day) || !on(date::Friday)) continue;
+    lever.push_back(change(
+        [added = day](job::Job& other, Instant&) {
+          const std::vector<shop::Shift> before = other.shop.week;
+          for (const shop::Shift& shift : before) {
+            if (shift.day == date::Friday) other.shop.week.push_back({added, shift.from, shift.until});
+          }
+        },
+        fmt::format("work on {} as on Fridays", name)));
+  }
+  return lever;
+}
+
+Lever later_start(const job::Job& job, const job::Request& request) {
+  Lever lever;
+  for (const int wait : {1, 2, 3, 5, 7, 10, 14, 21, 28}) {
+    const Instant later = job.shop.zone.to_instant(job.shop.zone.to_local(request.from) + date::days(wait));
+    lever.push_back(change(
+        [later](job::Job& other, Instant& from) {
+          from = later;
+          if (other.order.start) other.order.start = std::max(*other.order.start, from);
+        },
+        "start on " + day_and_time(job.shop.zone.to_local(later))));
+  }
+  return lever;
+}
+
+}  // namespace coatday::planner

@@ -1,0 +1,139 @@
+#include "planner/advice/lateness_advice.h"
+
+#include <algorithm>
+
+#include <fmt/core.h>
+
+#include "checker/check.h"
+#include "planner/advice/changes.h"
+#include "planner/make/make_plan.h"
+
+namespace coatday::planner {
+
+namespace {
+
+/// Beyond this planning again for each change would keep people waiting.
+constexpr std::size_t most_faces = 150;
+/// Pairs of changes that are tried, and told.
+constexpr int most_pairs = 15;
+constexpr std::size_t most_told = 2;
+
+class Proposer {
+ public:
+  Proposer(const job::Job& job, const job::Request& request, const job::Plan& plan)
+      : job_(job), request_(request), plan_(plan), late_(lateness(plan)) {}
+
+  std::vector<std::string> run() {
+    if (late_ && *late_ <= Hours(0)) return {};
+    const std::vector<Lever> levers = all();
+    for (const Lever& lever : levers) pull(lever);
+    if (enough_.empty()) pull_two(levers);
+    std::vector<std::string> result = std::move(enough_.empty() ? helpful_ : enough_);
+    if (late_) result.push_back(later_date());
+    return result;
+  }
+
+ private:
+  struct Trial {
+    Hours late{0};
+    std::string words;
+  };
+
+  /// What asks least of the maker comes first.
+  [[nodiscard]] std::vector<Lever> all() const {
+    std::vector<Lever> levers = scuffs(job_);
+    levers.push_back(warmth(job_, plan_));
+    levers.push_back(dryness(job_, plan_));
+    for (std::size_t p = 0; p < job_.shop.places.size(); ++p) levers.push_back(places(job_, p));
+    levers.push_back(hands(job_, request_));
+    levers.push_back(another_day(job_));
+    if (plan_.status != job::Status::feasible) levers.push_back(later_start(job_, request_));
+    return levers;
+  }
+
+  /// Plans with the changes made. Nothing where that gives no sound plan.
+  [[nodiscard]] std::optional<Trial> attempt(const std::vector<const Change*>& changes) const {
+    job::Job job = job_;
+    Instant from = request_.from;
+    for (const Change* change : changes) change->make(job, from);
+    const job::Plan plan = make_plan(job, {from, false});
+    const std::optional<Hours> late = lateness(plan);
+    if (!late || !checker::check(plan, job).empty()) return std::nullopt;
+    Trial trial{*late, ""};
+    for (const Change* change : changes) {
+      if (change->counts && !change->counts(plan)) return std::nullopt;
+      trial.words += (trial.words.empty() ? "" : "; and ") + change->words(plan);
+    }
+    return trial;
+  }
+
+  /// The smallest change that is enough; else the smallest that helps, and the one that helps most.
+  void pull(const Lever& lever) {
+    std::vector<std::string> helps;
+    std::optional<Hours> best = late_;
+    for (const Change& change : lever) {
+      const std::optional<Trial> trial = attempt({&change});
+      if (!trial) continue;
+      if (trial->late <= Hours(0)) return enough_.push_back(trial->words);
+      if (best && trial->late > *best - Hours(1)) continue;
+      best = trial->late;
+      if (helps.size() == 2) helps.pop_back();
+      helps.push_back(fmt::format("{} (then {} late)", trial->words, format_span(trial->late)));
+    }
+    helpful_.insert(helpful_.end(), helps.begin(), helps.end());
+  }
+
+  /// Two changes together, where the largest of both kinds are enough: the smallest of them that are.
+  void pull_two(const std::vector<Lever>& levers) {
+    int tried = 0;
+    for (std::size_t a = 0; a < levers.size(); ++a) {
+      for (std::size_t b = a + 1; b < levers.size(); ++b) {
+        if (levers[a].empty() || levers[b].empty()) continue;
+        if (enough_.size() == most_told || tried++ == most_pairs) return;
+        const std::optional<Trial> trial = attempt({&levers[a].back(), &levers[b].back()});
+        if (trial && trial->late <= Hours(0)) enough_.push_back(smallest(levers[a], levers[b]).value_or(*trial).words);
+      }
+    }
+  }
+
+  /// The smallest of the first kind that is enough with the largest of the second, then the smallest of the second with it.
+  [[nodiscard]] std::optional<Trial> smallest(const Lever& one, const Lever& other) const {
+    const auto enough = [this](const Change& a, const Change& b) {
+      std::optional<Trial> trial = attempt({&a, &b});
+      return trial && trial->late <= Hours(0) ? trial : std::nullopt;
+    };
+    for (const Change& a : one) {
+      if (!enough(a, other.back())) continue;
+      for (const Change& b : other) {
+        if (auto trial = enough(a, b)) return trial;
+      }
+    }
+    return std::nullopt;
+  }
+
+  [[nodiscard]] std::string later_date() const {
+    std::string words;
+    for (const job::PieceResult& piece : plan_.pieces) {
+      if (!piece.slack || *piece.slack >= Hours(0)) continue;
+      words += fmt::format("{} {} for {}", words.empty() ? "promise" : ",", piece.name,
+                           day_and_time(job_.shop.zone.to_local(*piece.ready_late.deliver)));
+    }
+    return words;
+  }
+
+  const job::Job& job_;
+  const job::Request& request_;
+  const job::Plan& plan_;
+  std::optional<Hours> late_;
+  std::vector<std::string> enough_, helpful_;
+};
+
+}  // namespace
+
+std::vector<std::string> propose(const job::Job& job, const job::Request& request, const job::Plan& plan) {
+  const auto refused = [](const job::Finding& finding) { return finding.severity == job::Severity::error; };
+  if (plan.faces.size() > most_faces || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
+  return Proposer(job, request, plan).run();
+}
+
+}  // namespace coatday::planner

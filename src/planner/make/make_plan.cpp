@@ -1,0 +1,279 @@
+#include "planner/make/make_plan.h"
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+
+#include <fmt/core.h>
+
+#include "job/stages.h"
+#include "planner/buy/buying.h"
+#include "planner/make/variants.h"
+#include "planner/model/plan_air.h"
+#include "planner/model/ready_bound.h"
+#include "planner/model/unplaceable.h"
+#include "planner/result/changes.h"
+#include "planner/result/condensation.h"
+#include "planner/result/deliver_early.h"
+#include "planner/result/events.h"
+#include "planner/result/postpone_turns.h"
+#include "planner/result/requirement_text.h"
+#include "planner/result/warnings.h"
+#include "planner/tasks/expired_limits.h"
+#include "planner/tasks/history.h"
+#include "planner/tasks/mixing.h"
+#include "planner/tasks/validate.h"
+#include "solver/solve.h"
+
+namespace coatday::planner {
+
+namespace {
+
+using date::days;
+
+/// A planning horizon that is enough for most, one that is enough for nearly all, and one for a very full shop.
+constexpr std::array<days, 3> horizons{days(28), days(182), days(728)};
+/// How far the air reaches past the horizon, for the cure that goes on after the last coat; the next is taken when one is too short.
+constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
+
+/// Conflicts and passes to spend where the quick search finds nothing: on a plan, or the proof that there is none; and where it finds but one
+/// that is late, on a better one, which takes a moment for so few tasks.
+constexpr long search_for_any = 3000, search_in_time = 1000;
+constexpr std::size_t few_tasks = 200;
+
+/// Of the seconds that are asked for, at least this part goes into the search.
+constexpr double least_search = 0.2;
+
+/// So many would hardly fit into a short horizon, and it would take long to see that.
+constexpr std::size_t many_tasks = 1000;
+
+/// Beyond this a plan would take minutes.
+constexpr std::size_t most_loads = 1500;
+
+class Planner {
+ public:
+  Planner(const job::Job& job, const job::Request& request, const Ways& ways)
+      : job_(job), request_(request), ways_(ways), grid_(request.from) {
+    plan_.from = grid_.instant(0);
+    plan_.shop = job.shop;
+    plan_.findings = judge(job);
+  }
+
+  job::Plan run() {
+    plan_.faces = take_off(job_);
+    if (!refused_by_judge()) {
+      loads_ = make_loads(job_, ways_.split);
+      if (!too_large()) {
+        air_.know_bodies(loads_);
+        air_.breathe_until(plan_.from + horizons.front() + cures.front());
+        WoodCare wood = wood_care(job_, plan_.from);
+        if (never_rests(wood)) return std::move(plan_);
+        graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides, std::move(wood));
+        if (refused_by_history()) return std::move(plan_);
+        remember_starts();
+        missed_ = take_begun_limits(graph_, plan_.from);
+        if (!attempt() && missed_further()) attempt();
+      }
+    }
+    plan_.seconds_spent = spent();
+    return std::move(plan_);
+  }
+
+ private:
+  bool refused_by_judge() {
+    for (const job::Finding& finding : plan_.findings) {
+      if (finding.severity != job::Severity::error) continue;
+      plan_.status = job::Status::infeasible;
+      plan_.contradiction.push_back(finding.message);
+    }
+    return plan_.status == job::Status::infeasible;
+  }
+
+  bool too_large() {
+    if (loads_.loads.size() <= most_loads) return false;
+    plan_.status = job::Status::not_found;
+    plan_.contradiction = {
+        fmt::format("the order makes {} loads of parts, more than can be planned at once ({}); plan it in several orders",
+                    loads_.loads.size(), most_loads)};
+    return true;
+  }
+
+  bool never_rests(const WoodCare& wood) {
+    plan_.contradiction = never_at_rest(job_, wood);
+    if (plan_.contradiction.empty()) return false;
+    plan_.status = job::Status::infeasible;
+    return true;
+  }
+
+  bool refused_by_history() {
+    const std::vector<job::Finding> found = judge_history(job_, graph_);
+    plan_.findings.insert(plan_.findings.end(), found.begin(), found.end());
+    return refused_by_judge();
+  }
+
+  void remember_starts() {
+    if (!request_.keep) return;
+    for (Task& task : graph_.tasks) {
+      const auto earlier = request_.keep->find(task.id);
+      if (earlier != request_.keep->end()) task.kept = earlier->second;
+    }
+  }
+
+  bool attempt() {
+    const bool many = graph_.tasks.size() > many_tasks;
+    return std::any_of(horizons.begin(), horizons.end(), [&](days horizon) {
+      if (many ? horizon != horizons.back() : horizon == horizons.back()) return false;
+      last_horizon_ = horizon == horizons.back() || (!many && horizon == horizons[1]);
+      return attempt(horizon);
+    });
+  }
+
+  /// What is done cannot be undone: a limit that begins with it gives way before the whole plan does.
+  bool missed_further() {
+    const std::vector<Before> more = take_begun_limits(graph_, std::nullopt);
+    missed_.insert(missed_.end(), more.begin(), more.end());
+    return !more.empty();
+  }
+
+  bool attempt(days horizon) {
+    const auto steps = static_cast<solver::Time>(horizon / job::time_step);
+    air_.breathe_until(plan_.from + horizon + cures.front());
+    plan_.until = plan_.from + horizon;
+    const Calendar calendar(job_.shop, grid_, steps);
+    Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
+    const std::optional<solver::Tag> misfit = fits_at_no_time(model.problem);
+    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : solver::solve(model.problem, limits());
+    if (!misfit && request_.seconds <= 0) search_on(model.problem, outcome);
+    plan_.contradiction.clear();
+    if (auto* found = std::get_if<solver::Found>(&outcome)) {
+      settle_crews(graph_, model, found->schedule);
+      deliver_soonest(graph_, model.problem, found->schedule);
+      const std::vector<Berth> places = settle(found->schedule, model);
+      if (!request_.trial) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
+      write(*found, places, model);
+      judge_search(*found);
+      return true;
+    }
+    if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
+      plan_.status = job::Status::infeasible;
+      plan_.contradiction = in_words(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
+    } else {
+      plan_.status = job::Status::not_found;
+      plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
+    }
+    return false;
+  }
+
+  /// Where the quick search found nothing, or nothing in time, or more was asked for: by work, not by the clock, so that it is the same on every machine.
+  void search_on(const solver::Problem& problem, solver::Outcome& outcome) const {
+    solver::Limits more;
+    const auto* found = std::get_if<solver::Found>(&outcome);
+    const bool late = found != nullptr && found->score.lateness > 0;
+    more.work = request_.insist && late ? std::max(search_in_time, request_.work) : request_.work;
+    if (request_.insist && std::holds_alternative<solver::NotFound>(outcome) && last_horizon_) {
+      more.work = search_for_any;
+      outcome = solver::solve(problem, more);
+    } else if (found != nullptr && more.work > 0 && graph_.tasks.size() <= few_tasks) {
+      solver::Outcome again = solver::solve(problem, more);
+      if (const auto* better = std::get_if<solver::Found>(&again); better != nullptr && better->score < found->score)
+        outcome = std::move(again);
+    }
+  }
+
+  /// Turns put off, loads staying where they are, where there is room for that.
+  std::vector<Berth> settle(solver::Schedule& schedule, const Model& model) const {
+    solver::Schedule later = schedule;
+    put_off_turns(graph_, model.problem, job_.shop.people, later);
+    if (auto places = berths(job_.shop.gap, loads_, graph_, model, later)) {
+      schedule = std::move(later);
+      return std::move(*places);
+    }
+    return berths_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
+  }
+
+  [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
+
+  [[nodiscard]] solver::Limits limits() const {
+    solver::Limits limits;
+    if (request_.seconds <= 0) return limits;
+    const double before = std::chrono::duration<double>(spent()).count();  // what follows the search takes about twice as long
+    limits.seconds = std::max(least_search * request_.seconds, request_.seconds - 3 * before);
+    limits.stop = request_.stop;
+    if (request_.progress) {
+      limits.progress = [this](const solver::Progress& progress) {
+        request_.progress(
+            {grid_.instant(progress.best.ready), grid_.instant(progress.ready_bound), std::chrono::duration<double>(spent()).count()});
+      };
+    }
+    return limits;
+  }
+
+  /// What a search proves it proves of these loads; the quick plan keeps to the bound that holds for any.
+  void judge_search(const solver::Found& found) {
+    if (request_.seconds <= 0) return;
+    plan_.proven = found.proven;
+    if (found.ready_bound > -solver::never)
+      plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
+  }
+
+  void write(const solver::Found& found, const std::vector<Berth>& places, const Model& model) {
+    plan_.status = job::Status::feasible;
+    Instant end = plan_.from;
+    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
+      if (found.schedule.activities[t].present) end = std::max(end, grid_.instant(found.schedule.activities[t].end));
+    }
+    plan_.working = shop::working_time(job_.shop, plan_.from, std::max(end, plan_.from + days(1)));
+    const std::vector<job::Finding> findings = plan_.findings;
+    for (const days cure : cures) {
+      plan_.findings = findings;
+      plan_.until = end + cure;
+      air_.breathe_until(plan_.until);
+      write_events(plan_, job_, loads_, graph_, found.schedule, places, air_.clocks(), grid_);
+      if (cured()) break;
+    }
+    if (request_.keep) plan_.changes = changes_since(*request_.keep, plan_);
+    if (!request_.trial) explain_starts(plan_, graph_, model, air_.clocks(), grid_);
+    write_purchase(plan_, job_);
+    write_warnings(plan_, air_.clocks());
+    write_condensation(plan_);
+    const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
+    plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
+    for (const Delivery& delivery : graph_.deliveries) {
+      const Instant ready = grid_.instant(found.schedule.activities[delivery.late].start);
+      plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
+    }
+  }
+
+  /// Every coat has reached all its stages on the late side.
+  bool cured() const {
+    return std::all_of(plan_.events.begin(), plan_.events.end(), [&](const job::Event& event) {
+      if (event.product.empty()) return true;
+      const finish::Product& product = plan_.products.at(event.product);
+      for (std::size_t s = 0; s < finish::stage_count; ++s) {
+        const auto stage = static_cast<finish::Stage>(s);
+        if (job::has_stage(product, stage) && !event.late_stages[stage]) return false;
+      }
+      return true;
+    });
+  }
+
+  const job::Job& job_;
+  const job::Request& request_;
+  const Ways& ways_;
+  std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
+  Grid grid_;
+  job::Plan plan_;
+  Breath air_{job_, plan_};
+  Loads loads_;
+  TaskGraph graph_;
+  std::vector<Before> missed_;  // time limits that the plan need not keep
+  bool last_horizon_ = false;
+};
+
+}  // namespace
+
+job::Plan make_plan(const job::Job& job, const job::Request& request) {
+  return best_of_ways(job, request, [&](const job::Request& one, const Ways& ways) { return Planner(job, one, ways).run(); });
+}
+
+}  // namespace coatday::planner

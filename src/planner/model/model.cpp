@@ -1,0 +1,283 @@
+#include "planner/model/model.h"
+
+#include <algorithm>
+#include <map>
+
+#include "job/stages.h"
+#include "planner/model/exhaust.h"
+
+namespace coatday::planner {
+
+namespace {
+
+using finish::CureClock;
+using finish::Stage;
+using solver::Time;
+
+/// The task by its crew; who was to do it is the crew now.
+Task by_crew(Task task) {
+  std::swap(task.people, task.crew->people);
+  std::swap(task.hands_on, task.crew->hands_on);
+  std::swap(task.may_pause, task.crew->may_pause);
+  return task;
+}
+
+class Builder {
+ public:
+  Builder(const job::Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar, const Grid& grid,
+          Scope scope)
+      : job_(job), loads_(loads), graph_(graph), clocks_(clocks), calendar_(calendar), grid_(grid), whole_(scope == Scope::whole) {}
+
+  Model run() {
+    problem().origin = 0;
+    problem().horizon = calendar_.horizon();
+    problem().sharing_gap = Grid::steps(job_.shop.sharing_gap);
+    resources();
+    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) activity(t);
+    if (whole_) crews();
+    for (std::size_t i = 0; i < graph_.after.size(); ++i) minimum_lag(i);
+    for (std::size_t i = 0; i < graph_.before.size(); ++i) maximum_lag(i);
+    if (whole_) {
+      for (std::size_t i = 0; i < graph_.keeps.size(); ++i) hold(i);
+      add_exhaust(model_, job_.shop.ventilation, graph_, clocks_, grid_);
+      keep_dust_off();
+      keep_sparks_off();
+    }
+    goals();
+    return std::move(model_);
+  }
+
+ private:
+  solver::Problem& problem() { return model_.problem; }
+
+  solver::Tag tag(Requirement::Kind kind, std::size_t index) {
+    model_.requirements.push_back({kind, index});
+    return static_cast<solver::Tag>(model_.requirements.size() - 1);
+  }
+
+  void resources() {
+    problem().resources.push_back({job_.shop.people, tag(Requirement::Kind::people, 0), 0});
+    problem().resources.push_back({1, tag(Requirement::Kind::spray_gun, 0), 0});
+    for (std::size_t p = 0; p < loads_.places.size(); ++p) {
+      const shop::DryingPlace& place = loads_.places[p].place;
+      const int steps = steps_of(place, job_.shop.gap);
+      problem().resources.push_back({place.count * steps, tag(Requirement::Kind::place, p), steps > 1 ? steps : 0});
+    }
+  }
+  static constexpr int people = 0;
+  static constexpr int spray_gun = 1;
+  static constexpr std::size_t most_tasks = 300;  // beyond, crews cost more time than they gain
+  static int place(std::size_t p) { return static_cast<int>(p) + 2; }
+
+  void activity(std::size_t t) {
+    const Task& task = graph_.tasks[t];
+    solver::Activity activity;
+    activity.tag = tag(Requirement::Kind::calendar, t);
+    if (task.done) {
+      const Time start = grid_.down(task.done->start);
+      activity.starts = {{start, start + 1}};
+      activity.end = solver::shift(std::max(Time(0), grid_.up(task.done->end) - start));
+    } else if (task.milestone) {
+      for (const solver::Interval& shift : calendar_.working()) activity.starts.push_back({shift.begin, shift.end + 1});
+    } else {
+      timed(task, activity);
+    }
+    if (whole_ && task.kept && !task.done && !task.fixed_start) activity.kept = grid_.down(*task.kept);
+    problem().activities.push_back(std::move(activity));
+  }
+
+  void crews() {
+    for (std::size_t t = 0; graph_.tasks.size() <= most_tasks && t < graph_.tasks.size(); ++t) {
+      const Task& task = graph_.tasks[t];
+      if (!task.crew || task.done) continue;
+      solver::Activity activity;
+      activity.tag = problem().activities[t].tag;
+      timed(by_crew(task), activity);
+      model_.by_crew[t] = static_cast<int>(problem().activities.size());
+      problem().activities.push_back(std::move(activity));
+      problem().forks.push_back({{{static_cast<int>(t)}, {model_.by_crew[t]}}, -1});
+    }
+  }
+
+  /// The activities of which one does the task.
+  [[nodiscard]] std::vector<int> activities(std::size_t task) const {
+    const auto crew = model_.by_crew.find(task);
+    return crew == model_.by_crew.end() ? std::vector{static_cast<int>(task)} : std::vector{static_cast<int>(task), crew->second};
+  }
+
+  void timed(const Task& task, solver::Activity& activity) {
+    const Minutes least = whole_ || !task.crew ? task.hands_on : std::min(task.hands_on, task.crew->hands_on);
+    const Time work = Grid::steps(Hours(least));
+    const Time around = whole_ ? Grid::steps(Hours(task.set_up + task.clean_up)) : 0;
+    activity.optional = task.optional || at_another_time(task);
+    if (task.fixed_start) {
+      fixed(task, work, activity);
+    } else if (task.may_pause) {
+      activity.starts = window(task, calendar_.pausing(work), work);
+      activity.end = calendar_.pausing_end(work);
+    } else {
+      activity.starts = starts(task, work + around);
+      activity.end = solver::shift(work + around);
+      if (around > 0) {
+        activity.family = family(*task.product);
+        activity.starts_shared = starts(task, work);
+        activity.end_shared = solver::shift(work);
+      }
+    }
+    if (!whole_) return;
+    activity.demands.push_back({people, task.people});
+    if (task.method && finish::is_spray(*task.method)) activity.demands.push_back({spray_gun, 1});
+  }
+
+  /// The shop's own work at its hour; what is over, or past the horizon, takes no part.
+  void fixed(const Task& task, Time work, solver::Activity& activity) {
+    const Time start = grid_.down(*task.fixed_start);
+    activity.starts = {{start, start + 1}};
+    activity.end = task.may_pause ? calendar_.pausing_end(work) : solver::shift(work);
+    const Time end = activity.end->at(start);
+    activity.optional = end <= 0 || end > calendar_.horizon() || start < 0;
+  }
+
+  /// The shop's movable work whose window is over, or begins past the horizon: it takes no part.
+  [[nodiscard]] bool at_another_time(const Task& task) const {
+    if (task.piece) return false;
+    return (task.not_after && grid_.down(*task.not_after) <= 0) || (task.not_before && grid_.up(*task.not_before) >= calendar_.horizon());
+  }
+
+  solver::Intervals starts(const Task& task, Time steps) {
+    solver::Intervals open = window(task, calendar_.unbroken(steps), steps);
+    if (task.product == nullptr) return open;
+    const auto mixing = graph_.mixings.find(task.product);
+    const Mixing* mixed = mixing == graph_.mixings.end() ? nullptr : &mixing->second;
+    return intersection(open, starts_within(clocks_.allowed(task, mixed, grid_), steps));
+  }
+
+  solver::Intervals window(const Task& task, solver::Intervals open, Time steps) const {
+    if (task.not_before) open = cut(open, std::max(Time(0), grid_.up(*task.not_before)), solver::never);
+    if (task.not_after) open = cut(open, 0, grid_.down(*task.not_after) - steps + 1);
+    return open;
+  }
+
+  int family(const finish::Product& product) { return families_.emplace(&product, static_cast<int>(families_.size())).first->second; }
+
+  void minimum_lag(std::size_t i) {
+    const After& after = graph_.after[i];
+    if (graph_.tasks[after.task].done) return;  // what is done is done
+    const auto estimate = after.late ? finish::Estimate::late : finish::Estimate::nominal;
+    const solver::Function wait = clocks_.wait_function(grid_, after.wait, graph_.tasks[after.other], estimate, Rounding::up);
+    const solver::Tag why = tag(Requirement::Kind::after, i);
+    for (const int other : activities(after.other)) {
+      for (const int task : activities(after.task)) problem().minimum_lags.push_back({{other, solver::Edge::end}, task, wait, why});
+    }
+  }
+
+  void maximum_lag(std::size_t i) {
+    const Before& before = graph_.before[i];
+    const bool scuffed = before.remedy && graph_.tasks[*before.remedy].done;
+    if (graph_.tasks[before.task].done || scuffed) return;
+    // A window that has a remedy does not bind, and a shorter one in a warmer shop must not move the bound.
+    const bool closes = std::holds_alternative<StageOf>(before.limit);
+    if (!whole_ && closes) return;
+    solver::MaximumLag lag{{static_cast<int>(before.other), solver::Edge::end},
+                           static_cast<int>(before.task),
+                           clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other], finish::Estimate::early, Rounding::down),
+                           tag(Requirement::Kind::before, i),
+                           std::nullopt};
+    if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
+    for (const int other : activities(before.other)) {
+      for (const int task : activities(before.task)) {
+        lag.from.activity = other;
+        lag.to = task;
+        problem().maximum_lags.push_back(lag);
+      }
+    }
+  }
+
+  void hold(std::size_t i) {
+    const Keep& keep = graph_.keeps[i];
+    const Task& coat = graph_.tasks[keep.coat];
+    const Load& load = loads_.loads[keep.load];
+    solver::Hold hold;
+    hold.first = static_cast<int>(keep.coat);
+    if (keep.until) hold.until = activities(*keep.until);
+    hold.limit_from = {hold.first, solver::Edge::end};
+    hold.limit = stage_function(coat, job::stackable(*coat.product));
+    for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
+    hold.tag = tag(Requirement::Kind::place, load.choices.empty() ? 0 : load.choices.front().place);
+    model_.keep_of_hold.push_back(i);
+    problem().holds.push_back(std::move(hold));
+  }
+
+  solver::Function stage_function(const Task& coat, Stage stage) {
+    return clocks_.wait_function(grid_, StageOf{stage}, coat, finish::Estimate::nominal, Rounding::up);
+  }
+
+  solver::Span span_until(std::size_t t, Stage stage) {
+    return {static_cast<int>(t), 0, solver::compose(stage_function(graph_.tasks[t], stage), problem().activities[t].end)};
+  }
+
+  void keep_dust_off() {
+    solver::Exclusion exclusion;
+    exclusion.tag = tag(Requirement::Kind::dust, 0);
+    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
+      const Task& task = graph_.tasks[t];
+      if (task.product != nullptr) exclusion.right.push_back(span_until(t, job::wet_until(*task.product)));
+      if (task.dust == shop::Dust::none) continue;
+      const Hours settles = task.dust == shop::Dust::heavy ? job_.shop.heavy_dust_settles : job_.shop.light_dust_settles;
+      for (const int a : activities(t)) {
+        const solver::Function& end = problem().activities[static_cast<std::size_t>(a)].end;
+        exclusion.left.push_back({a, 0, solver::compose(solver::shift(Grid::steps(settles)), end)});
+      }
+    }
+    if (!exclusion.left.empty() && !exclusion.right.empty()) problem().exclusions.push_back(std::move(exclusion));
+  }
+
+  void keep_sparks_off() {
+    solver::Exclusion exclusion;
+    exclusion.tag = tag(Requirement::Kind::vapour, 0);
+    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
+      const Task& task = graph_.tasks[t];
+      if (task.product != nullptr && task.product->flammable()) exclusion.right.push_back(span_until(t, job::vapour_until(*task.product)));
+      if (task.hot) exclusion.left.push_back({static_cast<int>(t), 0, nullptr});
+    }
+    if (!exclusion.left.empty() && !exclusion.right.empty()) problem().exclusions.push_back(std::move(exclusion));
+  }
+
+  void goals() {
+    for (const Delivery& delivery : graph_.deliveries) {
+      if (whole_) problem().goals.push_back({static_cast<int>(delivery.nominal), solver::never, 1, -1});
+      const job::OrderPiece& piece = job_.order.pieces[delivery.piece];
+      const Time due = piece.promised ? grid_.down(*piece.promised) : solver::never;
+      problem().goals.push_back({static_cast<int>(delivery.late), due, piece.importance, tag(Requirement::Kind::promised, delivery.piece)});
+    }
+  }
+
+  const job::Job& job_;
+  const Loads& loads_;
+  const TaskGraph& graph_;
+  Clocks& clocks_;
+  const Calendar& calendar_;
+  const Grid& grid_;
+  bool whole_;
+  Model model_;
+  std::map<const finish::Product*, int> families_;
+};
+
+}  // namespace
+
+Model make_model(const job::Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar,
+                 const Grid& grid, Scope scope) {
+  return Builder(job, loads, graph, clocks, calendar, grid, scope).run();
+}
+
+void settle_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
+  for (const auto& [t, a] : model.by_crew) {
+    const auto crew = static_cast<std::size_t>(a);
+    if (!schedule.activities[crew].present) continue;
+    graph.tasks[t] = by_crew(graph.tasks[t]);
+    std::swap(model.problem.activities[t], model.problem.activities[crew]);
+    std::swap(schedule.activities[t], schedule.activities[crew]);
+  }
+}
+
+}  // namespace coatday::planner

@@ -1,0 +1,38 @@
+#pragma once
+// When a task may start, and when it ends: working hours, and for a coat the air.
+
+#include "planner/model/drying_clocks.h"
+#include "solver/base/problem.h"
+
+namespace coatday::planner {
+
+class Calendar {
+ public:
+  /// Working time within [grid 0, horizon).
+  Calendar(const shop::Shop&, const Grid&, solver::Time horizon);
+
+  [[nodiscard]] const solver::Intervals& working() const { return working_; }
+  [[nodiscard]] solver::Time horizon() const { return horizon_; }
+  /// Starts from which so many steps fit into one stretch of work.
+  [[nodiscard]] solver::Intervals unbroken(solver::Time steps) const;
+  /// Starts of work that pauses when the shop closes: any working moment from which enough work is left.
+  [[nodiscard]] solver::Intervals pausing(solver::Time steps) const;
+  /// The end of pausing work as a function of its start.
+  [[nodiscard]] solver::Function pausing_end(solver::Time steps) const;
+
+ private:
+  solver::Intervals working_;
+  solver::Time horizon_;
+};
+
+/// When the air stays within the product's limits, the hold after a coat included, and, where it is mixed, the room has air that its mixing
+/// is made for.
+[[nodiscard]] solver::Intervals air_allows(const finish::Product&, const Mixing*, const finish::Conditions&, const Grid&);
+
+/// Starts of a stretch of so many steps within each interval.
+[[nodiscard]] solver::Intervals starts_within(const solver::Intervals&, solver::Time steps);
+
+[[nodiscard]] solver::Intervals intersection(const solver::Intervals&, const solver::Intervals&);
+[[nodiscard]] solver::Intervals cut(const solver::Intervals&, solver::Time from, solver::Time until);
+
+}  // namespace coatday::planner

@@ -1,0 +1,11 @@
+#pragma once
+// When a piece may be handled, packed, delivered and used.
+
+#include "job/plan.h"
+
+namespace coatday::planner {
+
+/// From the plan's events. `deliver` and its late side come from the schedule. Findings say why a date is missing.
+[[nodiscard]] job::PieceResult hand_over(job::Plan&, const job::Job&, std::size_t piece, Instant deliver, Instant deliver_late);
+
+}  // namespace coatday::planner

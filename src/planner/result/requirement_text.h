@@ -1,0 +1,12 @@
+#pragma once
+// Requirements in the maker's words.
+
+#include "planner/result/events.h"
+
+namespace coatday::planner {
+
+/// One sentence for each requirement of a contradiction, no sentence twice.
+[[nodiscard]] std::vector<std::string> in_words(const std::vector<solver::Tag>&, const job::Job&, const Loads&, const TaskGraph&,
+                                                const Model&, Clocks&, const Grid&);
+
+}  // namespace coatday::planner

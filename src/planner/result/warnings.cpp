@@ -1,0 +1,24 @@
+#include "planner/result/warnings.h"
+
+#include <fmt/core.h>
+
+namespace coatday::planner {
+
+void write_warnings(job::Plan& plan, const Clocks& clocks) {
+  for (const job::Event& event : plan.events) {
+    if (event.product.empty()) continue;
+    const finish::Product& product = plan.products.at(event.product);
+    const finish::Conditions met = clocks.conditions(product, event.bodies, plan.faces[event.faces.front()].wood);
+    const auto words = finish::warned(product, met, event.start, event.end, plan.shop.units);
+    if (!words) continue;
+    const std::string message = fmt::format("{} on {}: {}", event.name, day_and_time(plan.shop.zone.to_local(event.start)), *words);
+    plan.findings.push_back({"blush", job::Severity::warning, message, event.whose, {}});
+  }
+  for (const job::PieceResult& piece : plan.pieces) {
+    if (!piece.slack || *piece.slack >= Hours(0)) continue;
+    const std::string message = fmt::format("{} is late by {} on the late side", piece.name, format_span(-*piece.slack));
+    plan.findings.push_back({"late", job::Severity::warning, message, piece.name, {}});
+  }
+}
+
+}  // namespace coatday::planner

@@ -1,0 +1,72 @@
+#include "planner/tasks/history.h"
+
+#include <algorithm>
+#include <map>
+
+#include <fmt/format.h>
+
+#include "planner/tasks/vapour.h"
+
+namespace coatday::planner {
+namespace {
+
+bool only_moves(const Task& task) { return task.carries_in || task.kind == job::EventKind::turn; }
+
+/// The work that has to come before a task and is not recorded, by id, as far as it is not `seen` yet.
+void gather_unrecorded(const TaskGraph& graph, const std::multimap<std::size_t, std::size_t>& before, std::size_t task,
+                       std::vector<bool>& seen, std::vector<std::string>& ids) {
+  const auto [first, last] = before.equal_range(task);
+  for (auto it = first; it != last; ++it) {
+    const Task& other = graph.tasks[it->second];
+    if (seen[it->second]) continue;
+    seen[it->second] = true;
+    gather_unrecorded(graph, before, it->second, seen, ids);
+    if (!other.done && !other.optional && !other.milestone && !only_moves(other)) ids.push_back(other.id);
+  }
+}
+
+void stand(Task& task, const job::Done& done) {
+  task.done = done;
+  if (!task.vapour) return;
+  const Hours at_it = Hours(done.end - done.start) - task.set_up - task.clean_up - task.stand.value_or(Hours(0));
+  task.vapour->airflow = airflow_within(*task.vapour, at_it);
+  task.vapour->pauses = Minutes(0);
+}
+
+}  // namespace
+
+void apply_history(const job::Job& job, TaskGraph& graph) {
+  for (const job::Done& done : job.order.history) {
+    for (Task& task : graph.tasks)
+      if (task.id == done.event) stand(task, done);
+  }
+  for (const After& after : graph.after) {
+    Task& before = graph.tasks[after.other];
+    if (graph.tasks[after.task].done && only_moves(before)) before.optional = true;
+  }
+}
+
+std::vector<job::Finding> judge_history(const job::Job& job, const TaskGraph& graph) {
+  std::multimap<std::size_t, std::size_t> before;
+  for (const After& after : graph.after) before.emplace(after.task, after.other);
+  std::vector<bool> seen(graph.tasks.size());  // a gap is told once
+  std::vector<job::Finding> findings;
+  for (const job::Done& done : job.order.history) {
+    const auto task = std::find_if(graph.tasks.begin(), graph.tasks.end(), [&](const Task& t) { return t.id == done.event; });
+    if (task == graph.tasks.end()) {
+      findings.push_back({"unknown-event", job::Severity::warning, "the history names an event that this plan does not have: " + done.event,
+                          done.event, done.where});
+      continue;
+    }
+    std::vector<std::string> missing;
+    gather_unrecorded(graph, before, static_cast<std::size_t>(task - graph.tasks.begin()), seen, missing);
+    if (missing.empty()) continue;
+    findings.push_back({"history-gap", job::Severity::error,
+                        fmt::format("the history has {}, but not what comes before it: {}; record when that was done, too", done.event,
+                                    fmt::join(missing, ", ")),
+                        done.event, done.where});
+  }
+  return findings;
+}
+
+}  // namespace coatday::planner

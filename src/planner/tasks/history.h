@@ -1,0 +1,16 @@
+#pragma once
+// What is done already, as the order records it.
+
+#include <vector>
+
+#include "planner/tasks/task.h"
+
+namespace coatday::planner {
+
+/// Recorded tasks stand as they were. What was carried in or turned before one of them is past, whether that is recorded or not.
+void apply_history(const job::Job&, TaskGraph&);
+
+/// A warning for each record of what no plan has; an error for each with unrecorded work before it: a plan would have to sand below a coat.
+[[nodiscard]] std::vector<job::Finding> judge_history(const job::Job&, const TaskGraph&);
+
+}  // namespace coatday::planner

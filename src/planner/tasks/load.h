@@ -1,0 +1,72 @@
+#pragma once
+// A load: the parts of one piece that go through the same schedule together because they fit the drying places together.
+
+#include <string>
+#include <vector>
+
+#include "job/plan.h"
+#include "shop/packing.h"
+
+namespace coatday::planner {
+
+/// So many items of one part.
+struct LoadPart {
+  std::size_t part = 0;  ///< index in the piece
+  int first = 0;         ///< items first .. first + count - 1
+  int count = 0;
+  std::string label;  ///< "top", "leg x4", "door 9-16"
+};
+
+/// A place is shared by stretches of its length, counted in steps; one of no length is a single step.
+inline constexpr Metres stretch_step(0.01);
+[[nodiscard]] int steps_of(const shop::DryingPlace&, Metres gap);
+
+/// How the whole load lies on one kind of a shop's places (an index into Shop::places).
+struct PlaceChoice {
+  std::size_t place = 0;
+  shop::Packing packing;  ///< its items are the load's parts
+  int steps = 0;          ///< a stretch of one place, or whole places
+};
+
+struct Load {
+  std::size_t piece = 0;
+  std::string id;     ///< stable: piece id / load
+  std::string label;  ///< "top, rail x2"
+  std::string whose;  ///< as Event::whose
+  std::vector<LoadPart> parts;
+  const finish::Schedule* schedule = nullptr;
+  piece::Support support = piece::Support::points;
+  std::vector<PlaceChoice> choices;  ///< empty: it fits nowhere
+  std::vector<std::size_t> faces;    ///< indices into the face entries
+  int items = 0;
+  int turning_people = 1;
+  job::Bodies bodies;  ///< of its parts
+};
+
+/// A kind of place as it is shared: by stretches of its length, which is its width where that leaves more room.
+struct SharedPlace {
+  shop::DryingPlace place;  ///< length and width changed over where it is turned
+  bool turned = false;
+};
+
+struct Loads {
+  std::vector<SharedPlace> places;  ///< as Shop::places
+  std::vector<Load> loads;
+  std::vector<job::FaceEntry> faces;
+  std::vector<piece::Face> shapes;  ///< of each face entry: its pass, whether it shows
+};
+
+/// How parts are gathered.
+enum class Split {
+  to_fit,  ///< together where places and the longest shift allow, else in equal batches
+  apart,   ///< likewise, but no two parts together
+  halves,  ///< likewise, in twice as many batches
+  none,    ///< one load a part, all its items: the take-off
+  single   ///< one item of each part, alone: a relaxation whose times can only be earlier
+};
+[[nodiscard]] Loads make_loads(const job::Job&, Split);
+
+/// Kinds of drying place that a support can use.
+[[nodiscard]] bool suits(piece::Support, shop::PlaceKind);
+
+}  // namespace coatday::planner

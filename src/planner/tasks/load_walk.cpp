@@ -1,0 +1,190 @@
+#include "planner/tasks/load_walk.h"
+
+#include <fmt/core.h>
+
+#include "job/stages.h"
+#include "planner/tasks/coats.h"
+#include "planner/tasks/effort.h"
+
+namespace coatday::planner {
+
+namespace {
+
+bool abrades(finish::StepKind kind) { return kind == finish::StepKind::prepare || kind == finish::StepKind::scuff; }
+
+}  // namespace
+
+void LoadWalk::run() {
+  carried_in_ = carry_in(job_, loads_, index_, graph_);
+  if (carried_in_) previous_ = first_ = {carried_in_->task};
+  rest();
+  for (const finish::Step& step : load_.schedule->steps) {
+    if (step.product) {
+      coat_step(step, *job_.catalogue.product(*step.product));
+    } else {
+      dry_step(step);
+    }
+  }
+  close_keeps(std::nullopt);
+}
+
+std::size_t LoadWalk::add(Task task) {
+  graph_.tasks.push_back(std::move(task));
+  return graph_.tasks.size() - 1;
+}
+
+void LoadWalk::after(std::size_t task, std::size_t other, Wait wait, std::string reason) {
+  graph_.after.push_back({task, other, std::move(wait), false, std::move(reason)});
+}
+
+void LoadWalk::chain(std::size_t task, const finish::Step& step) {
+  for (const std::size_t before : previous_) {
+    const Hours wait = step.wait.value_or(Hours(0));
+    after(task, before, Elapsed{wait}, wait > Hours(0) ? fmt::format("{} after {}", format_span(wait), graph_.tasks[before].name) : "");
+    if (step.within) {
+      graph_.before.push_back({task, before, Elapsed{*step.within}, std::nullopt,
+                               fmt::format("{} follows {} within {}", step.name, graph_.tasks[before].name, format_span(*step.within))});
+    }
+  }
+  if (previous_.empty()) first_.push_back(task);
+}
+
+void LoadWalk::warm_enough(std::size_t coat) {
+  if (!carried_in_) return;
+  for (After& wait : carried_in_->warming) {
+    wait.task = coat;
+    graph_.after.push_back(std::move(wait));
+  }
+  carried_in_.reset();
+}
+
+void LoadWalk::dry_step(const finish::Step& step) {
+  Task task = base_task(step, "");
+  for (const std::size_t face : load_.faces) {
+    if (reaches(step, nullptr, loads_.faces[face], loads_.shapes[face], films_[face])) task.faces.push_back(face);
+  }
+  if (task.faces.empty()) return;
+  const Effort effort = dry_effort(step, area(task.faces), load_.items, job_.shop);
+  task.hands_on = effort.hands_on;
+  task.may_pause = effort.hands_on > shortest_shift() && step.bake.empty() && !step.hot;
+  task.bake = step.bake;
+  if (step.bake.empty() && !step.hot) task.crew = crew(effort.hands_on);
+  const std::size_t id = add(std::move(task));
+  for (SideState& side : sides_) {
+    if (!side.coat) continue;
+    const finish::Product& below = *graph_.tasks[*side.coat].product;
+    const finish::Stage stage = step.after_stage.value_or(abrades(step.kind) ? job::sandable(below) : job::handled(below));
+    after(id, *side.coat, StageOf{stage}, job::dry_to(stage));
+    if (abrades(step.kind) && step.faces == finish::StepFaces::all) side.abraded = true;
+  }
+  chain(id, step);
+  close_keeps(id);
+  previous_ = {id};
+  up_.reset();
+}
+
+/// The faces that this coat reaches, by the side that they are done with.
+LoadWalk::Passes LoadWalk::passes_of(const finish::Step& step, const finish::Product& product) {
+  Passes passes;
+  for (const std::size_t face : load_.faces) {
+    if (!reaches(step, &product, loads_.faces[face], loads_.shapes[face], films_[face])) continue;
+    const bool together = load_.support == piece::Support::hooks || loads_.shapes[face].pass == piece::Pass::second;
+    passes[together ? show : hidden].push_back(face);
+    films_[face] += product.film ? 1 : 0;
+  }
+  return passes;
+}
+
+void LoadWalk::coat_step(const finish::Step& step, const finish::Product& product) {
+  const Passes passes = passes_of(step, product);
+  std::optional<std::size_t> remedy = remedy_scuff(step, passes);
+  std::optional<std::size_t> turn_back;
+  const std::size_t begins = passes[order_[0]].empty() ? order_[1] : order_[0];
+  if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, "/turn-back", *up_);
+  if (turn_back && remedy) after(*remedy, *turn_back, Elapsed{}, "");
+  std::vector<std::size_t> done;
+  for (const std::size_t pass : order_) {
+    if (passes[pass].empty()) continue;
+    const bool one_pass = passes[hidden].empty() || passes[show].empty();
+    const std::size_t id = coat(step, product, passes[pass], one_pass ? "" : pass_suffix(pass));
+    over_what_lies_below(step, product, id, pass, remedy);
+    if (done.empty()) {
+      warm_enough(id);
+      chain(id, step);
+      close_keeps(id);
+      if (turn_back) after(id, *turn_back, Elapsed{}, "");
+    } else {
+      second_side(step, done.back(), id);
+    }
+    graph_.keeps.push_back({id, std::nullopt, index_});
+    open_keeps_.push_back(graph_.keeps.size() - 1);
+    sides_[pass] = {id, false};
+    done.push_back(id);
+  }
+  if (!done.empty()) coated(passes, std::move(done));
+}
+
+/// Which side is up now, and what the next step comes after.
+void LoadWalk::coated(const Passes& passes, std::vector<std::size_t> done) {
+  if (load_.support == piece::Support::hooks) {
+    sides_[hidden] = sides_[show];
+  } else {
+    up_ = passes[order_[1]].empty() ? order_[0] : order_[1];
+  }
+  coats_.insert(coats_.end(), done.begin(), done.end());
+  previous_ = std::move(done);
+}
+
+void LoadWalk::over_what_lies_below(const finish::Step& step, const finish::Product& product, std::size_t id, std::size_t pass,
+                                    std::optional<std::size_t> remedy) {
+  const SideState& side = sides_[pass];
+  if (!side.coat) return;
+  const finish::Product& below = *graph_.tasks[*side.coat].product;
+  const finish::Stage stage = step.after_stage.value_or(job::recoatable(below));
+  const bool by_touch = step.after_stage && job::told_by_touch(stage);
+  graph_.after.push_back(
+      {id, *side.coat, StageOf{stage}, !by_touch, by_touch ? job::dry_to(stage) : job::dry_to(stage) + " by the late side"});
+  const finish::OverRule* rule = job_.catalogue.over_rule(product, below);
+  if (rule != nullptr && rule->verdict == finish::Verdict::longer_wait) {
+    graph_.after.push_back({id, *side.coat, Dried{rule->wait}, true,
+                            fmt::format("{} over {} waits {}, by the late side", product.name, below.name, format_span(rule->wait))});
+  }
+  if (side.abraded || !job::has_stage(below, finish::Stage::recoat_close)) return;
+  graph_.before.push_back({id, *side.coat, StageOf{finish::Stage::recoat_close}, remedy,
+                           fmt::format("the recoat window of {} closes by the early side", graph_.tasks[*side.coat].name)});
+  if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
+}
+
+void LoadWalk::second_side(const finish::Step& step, std::size_t first, std::size_t second) {
+  const std::size_t id = turn(step, "/turn", order_[0]);
+  after(id, first, Elapsed{}, "");
+  after(second, id, Elapsed{}, "");
+  graph_.keeps.back().until = second;
+  open_keeps_.pop_back();
+  if (wood()) graph_.before.push_back(both_faces(step, first, second));
+}
+
+Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::size_t second) const {
+  Hours within = job_.shop.both_faces_within;
+  std::string longer;
+  for (const LoadPart& part : load_.parts) {
+    const auto one_face = graph_.wood.one_face.find({{load_.piece, part.part}, step.id});
+    if (one_face == graph_.wood.one_face.end() || one_face->second.longest >= within) continue;
+    within = one_face->second.longest;
+    longer = fmt::format("; with one face coated for longer, {} may cup more than {} in this air", part.label,
+                         format_length(one_face->second.cup, job_.shop.units));
+  }
+  return {second, first, Elapsed{within}, std::nullopt,
+          fmt::format("both faces of {} get {} within {}{}", load_.whose, step.name, format_span(within), longer)};
+}
+
+void LoadWalk::close_keeps(std::optional<std::size_t> until) {
+  if (!until) {
+    closed_keeps_ = open_keeps_;
+    return;
+  }
+  for (const std::size_t keep : open_keeps_) graph_.keeps[keep].until = until;
+  open_keeps_.clear();
+}
+
+}  // namespace coatday::planner

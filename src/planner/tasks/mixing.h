@@ -1,0 +1,15 @@
+#pragma once
+// How products with a pot life are mixed in the shop's air.
+
+#include "planner/tasks/task.h"
+
+namespace coatday::planner {
+
+/// For each product with a pot life in the catalogue: over the air of the working hours in which it may go on, or as recorded where there
+/// are none.
+[[nodiscard]] Mixings mixings_in(const job::Job&, const climate::AirSeries&, Instant from);
+
+/// May the product be mixed like that in this air?
+[[nodiscard]] bool keeps_to(const Mixing&, const finish::Product&, const climate::Air&);
+
+}  // namespace coatday::planner

@@ -1,0 +1,127 @@
+#pragma once
+// What has to be done, before anyone says when: tasks and what ties them to each other, in the trade's terms.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "planner/tasks/load.h"
+#include "planner/wood/wood_care.h"
+
+namespace coatday::planner {
+
+/// More people, and what becomes of a task's hands-on time.
+struct Crew {
+  int people = 1;
+  Minutes hands_on{0};
+  bool may_pause = false;
+};
+
+struct Task {
+  std::string id;
+  job::EventKind kind = job::EventKind::other;
+  std::string name;
+  std::optional<std::size_t> piece;
+  std::optional<std::size_t> load;
+  std::vector<std::size_t> faces;
+  std::string step;
+  const finish::Product* product = nullptr;
+  job::Bodies bodies;   ///< that a coat goes on
+  bool on_wood = true;  ///< these are of wood; else of steel
+  std::optional<finish::Method> method;
+  int coat = 0;
+  bool bare = false;    ///< a coat on faces that have none yet
+  Minutes hands_on{0};  ///< set-up and clean-up not in it
+  Minutes set_up{0};
+  Minutes clean_up{0};
+  int mixes = 0;
+  std::optional<Micrometres> wet_film;  ///< a coat's, where its step asks for one
+  finish::DryingFactor drying;          ///< and what that does to its drying
+  std::optional<Litres> volume;         ///< a coat's, from the can
+  std::optional<job::Vapour> vapour;    ///< a coat's that has solvent in it
+  int people = 1;
+  std::optional<Crew> crew;  ///< it may be done by these instead
+  shop::Dust dust = shop::Dust::none;
+  bool hot = false;
+  bool may_pause = false;
+  bool optional = false;               ///< a scuff that only a missed window calls for, or carrying in what is here already
+  bool carries_in = false;             ///< brings in what is kept elsewhere
+  bool milestone = false;              ///< takes no time and nobody: "may be delivered"
+  std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
+  std::optional<Instant> not_before, not_after;
+  std::string not_before_why;  ///< where there is more to say than the hour
+  std::optional<job::Done> done;
+  std::optional<Instant> kept;  ///< its start in an earlier plan
+  std::optional<Hours> stand;
+  std::optional<int> grit;
+  std::vector<finish::BakeStage> bake;
+  std::optional<piece::Support> support;
+  std::string note;
+};
+
+/// How long one task waits for another.
+struct StageOf {
+  finish::Stage stage;
+};  ///< of the coat, by its clock
+struct Dried {
+  Hours need{0};
+};  ///< hours of the coat's drying clock
+struct Elapsed {
+  Hours hours{0};
+};  ///< after its end
+/// Until what was kept elsewhere is as warm as what was always here.
+struct WarmedUp {
+  Celsius from;
+  job::Bodies bodies;
+};
+using Wait = std::variant<StageOf, Dried, Elapsed, WarmedUp>;
+
+struct After {  ///< `task` starts no earlier than `wait` after the end of `other`
+  std::size_t task = 0, other = 0;
+  Wait wait;
+  bool late = false;  ///< by the clock's late side
+  std::string reason;
+};
+struct Before {  ///< `task` starts no later than the limit after the end of `other`; a window, by the clock's early side
+  std::size_t task = 0, other = 0;
+  Wait limit;
+  std::optional<std::size_t> remedy;  ///< the optional scuff that makes a missed window good
+  std::string reason;
+};
+struct Keep {  ///< a place from the start of `coat` until `until` starts or the coat is print-free
+  std::size_t coat = 0;
+  std::optional<std::size_t> until;
+  std::size_t load = 0;
+};
+/// When a piece may be delivered, by the nominal clocks and by the late side.
+struct Delivery {
+  std::size_t piece = 0;
+  std::size_t nominal = 0, late = 0;  ///< tasks
+};
+
+/// How a two-part product is mixed here: as short-lived and as slow to be ready as in any air in which it may go on while the shop works.
+struct Mixing {
+  Hours pot_life{0};
+  Hours induction{0};
+};
+using Mixings = std::map<const finish::Product*, Mixing>;
+
+struct TaskGraph {
+  std::vector<Task> tasks;
+  std::vector<After> after;
+  std::vector<Before> before;
+  std::vector<Keep> keeps;
+  std::vector<Delivery> deliveries;
+  Mixings mixings;  ///< of the products with a pot life
+  WoodCare wood;
+};
+
+/// Which side of what lies goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
+enum class Sides { hidden_first, show_first };
+
+/// Everything that the job asks for, over these loads.
+[[nodiscard]] TaskGraph make_tasks(const job::Job&, const Loads&, Mixings, Sides = Sides::hidden_first, WoodCare = {});
+
+}  // namespace coatday::planner

@@ -1,0 +1,33 @@
+#pragma once
+// The air of a room by the hour, as wood feels it, made as far as it is asked for.
+
+#include <span>
+#include <vector>
+
+#include "job/job.h"
+#include "wood/warp.h"
+
+namespace coatday::planner {
+
+class AirHours {
+ public:
+  AirHours(job::AirMaker room, Instant from) : room_(std::move(room)), from_(std::chrono::floor<std::chrono::hours>(from)) {}
+
+  [[nodiscard]] Instant from() const { return from_; }
+  /// The hours from the one that holds `from` until `until`; what an earlier call returned no longer holds.
+  [[nodiscard]] std::span<const wood::Spell> between(Instant from, Instant until);
+  /// The mean equilibrium over these hours.
+  [[nodiscard]] MoistureContent equilibrium(Instant from, Instant until);
+  /// Of the hours made so far: those whose air the table of equilibria does not reach.
+  [[nodiscard]] long beyond_table() const { return beyond_table_; }
+
+ private:
+  void reach(Instant until);
+
+  job::AirMaker room_;
+  Instant from_;
+  std::vector<wood::Spell> hours_;
+  long beyond_table_ = 0;
+};
+
+}  // namespace coatday::planner

@@ -1,0 +1,32 @@
+#pragma once
+// How moist a part is, and when its wood will have come to rest in the shop.
+
+#include "job/wood_findings.h"
+#include "planner/wood/air_hours.h"
+
+namespace coatday::planner {
+
+/// Wood without a reading counts as if it had lain in the shop's air for so long (judgement).
+inline constexpr date::days usual_lay{60};
+/// Where it does not come to rest within this, it does not.
+inline constexpr date::days longest_rest{365};
+/// The shop's equilibrium is the mean over so long from then on (judgement: what a board's skin feels while it is coated).
+inline constexpr date::days felt_for{7};
+
+/// A meter's latest readings: those of the day of the last one.
+struct Measured {
+  MoistureContent mean, driest, dampest;
+  Instant at;
+};
+[[nodiscard]] std::optional<Measured> measured(const piece::Solid&, Instant from);
+
+/// Kept elsewhere and not measured: nothing is known of its moisture.
+[[nodiscard]] inline bool unknown_moisture(const piece::Part& part) { return part.kept_at && part.solid.readings.empty(); }
+
+/// The first instant of which `hours` in the shop must tell.
+[[nodiscard]] Instant known_since(const job::Job&, Instant from);
+
+/// Of a wooden part at `from`, bare, as a slab as thick as its section. Without what the room says.
+[[nodiscard]] job::WoodReady readiness(const piece::Part&, MoistureContent band, Instant from, AirHours& shop);
+
+}  // namespace coatday::planner

@@ -1,0 +1,39 @@
+#pragma once
+// What a job's wood asks of its plan: to be at rest before it is coated, and not to lie with one face coated for long.
+
+#include <map>
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "job/job.h"
+#include "quantity/time.h"
+
+namespace coatday::planner {
+
+/// A part that a meter says is too moist or too dry.
+struct Rest {
+  std::optional<Instant> until;  ///< nothing: not within a year
+  std::string why;               ///< "12 % moist, and the shop's air leads to 6.5 %: near enough"
+  std::string note;              ///< what the meter is to say
+};
+
+/// One face coated, the other not yet.
+struct OneFace {
+  Hours longest{0};
+  Metres cup;  ///< that it may reach then
+};
+
+struct WoodCare {
+  using PartOfPiece = std::pair<std::size_t, std::size_t>;
+  std::map<PartOfPiece, Rest> rests;
+  std::map<std::pair<PartOfPiece, std::string>, OneFace> one_face;  ///< by the step's id, where it is less than the shop's own limit
+};
+
+/// Of parts with readings, and of boards with a limit to their cup. Nothing, and no time spent, where the order has neither.
+[[nodiscard]] WoodCare wood_care(const job::Job&, Instant from);
+
+/// Why no plan can be: what never comes to rest in this shop.
+[[nodiscard]] std::vector<std::string> never_at_rest(const job::Job&, const WoodCare&);
+
+}  // namespace coatday::planner

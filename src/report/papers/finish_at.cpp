@@ -1,0 +1,168 @@
+// How long a finish takes in one air.
+#include <fmt/core.h>
+
+#include <algorithm>
+
+#include "finish/times.h"
+#include "report/document/table.h"
+#include "report/files/json_parts.h"
+#include "report/papers/report.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+std::string air_text(const climate::Air& air, Units units) {
+  return format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity);
+}
+
+std::string span(Hours hours) { return unbroken(format_span(hours)); }
+
+std::string goes_on_at(const finish::Limits& limits, Units units) {
+  const Kelvins margin = std::max(limits.dew_point_margin, limits.blush_margin.value_or(Kelvins(0)));
+  const std::string above = units == Units::us ? fmt::format("{:.0f} °F", margin.value() * 1.8) : fmt::format("{:.1f} K", margin.value());
+  return "from " + format_temperature(limits.coldest, units) + " to " + format_temperature(limits.hottest, units) + ", up to " +
+         format_humidity(limits.dampest) + ", " + above + " above the dew point";
+}
+
+/// Its reason where all the stages that are refused have the same.
+void add_refusals(Lines& lines, const finish::StageTimes& at, const Look& look) {
+  std::vector<std::string> told;
+  for (std::size_t i = 0; i < finish::stage_count; ++i) {
+    const auto& reason = at.refused.values[i];
+    if (!reason || std::find(told.begin(), told.end(), *reason) != told.end()) continue;
+    told.push_back(*reason);
+    std::vector<std::string> stages;
+    for (std::size_t j = i; j < finish::stage_count; ++j) {
+      if (at.refused.values[j] == reason) stages.push_back(unbroken(stage_words(static_cast<finish::Stage>(j))));
+    }
+    append(lines, hang("  ", "no time for " + listed(stages) + ": " + *reason, look));
+  }
+}
+
+Table stages_table(const finish::StageTimes& at) {
+  Table table;
+  for (const char* title : {"stage, from application", "early side", "expected", "late side"})
+    table.columns.push_back({Text(title, Ink::faint)});
+  for (std::size_t i = 0; i < finish::stage_count; ++i) {
+    if (!at.times.values[i] && !at.refused.values[i]) continue;
+    const auto& time = at.times.values[i];
+    const auto cell = [&](Hours finish::StageTime::*side) { return Text(time ? span((*time).*side) : "-"); };
+    table.rows.push_back({stage_words(static_cast<finish::Stage>(i)), cell(&finish::StageTime::early), cell(&finish::StageTime::nominal),
+                          cell(&finish::StageTime::late)});
+  }
+  return table;
+}
+
+std::string range_of(const finish::Law& law) {
+  const bool energy = law.kind == finish::Law::Kind::arrhenius;
+  return unbroken(energy ? fmt::format("{:.3g} to {:.3g} kJ/mol", law.least, law.most)
+                         : fmt::format("a wet-bulb share of {:.2g} to {:.2g}", law.least, law.most));
+}
+
+/// The stated ranges of the laws are a part of what is unsure; where they alone are more than the factor, that is said.
+std::string law_ranges_words(const finish::Product& product, const finish::StageTimes& at, double factor) {
+  std::vector<std::string> ranges;
+  for (const auto& [clock, name] : {std::pair{finish::Clock::drying, "drying"}, std::pair{finish::Clock::cure, "cure"}}) {
+    const auto law = product.law(clock);
+    if (law && law->least < law->most) ranges.push_back(fmt::format("{} {}", name, range_of(*law)));
+  }
+  double most = 1;
+  for (const auto& time : at.times.values) most = std::max(most, time ? time->by_laws : 1);
+  if (ranges.empty()) return "";
+  return fmt::format("The laws' own ranges ({}) make {:.2f} times at most of it in this air: {}.", listed(ranges), most,
+                     most > factor ? "more than that, so the true times may lie beyond both sides" : "within that");
+}
+
+/// What the room makes of it, beside its air.
+std::string room_words(const finish::Product& product) {
+  const finish::Pace closed = finish::pace(product.mechanism, true, 1),
+                     moved = finish::pace(product.mechanism, false, finish::most_movement);
+  std::vector<std::string> words;
+  if (closed.cure < 1) {
+    words.push_back(fmt::format("in a closed one, or stacked, {} goes on at half its rate", closed.drying < 1 ? "it" : "its cure"));
+  }
+  if (moved.drying > 1) words.emplace_back("where the air moves more it dries up to twice as fast");
+  return words.empty() ? "" : "In an open room where the air moves as usual; " + listed(words) + " (ratios only, judgement).";
+}
+
+std::string window_words(const finish::StageTimes& at) {
+  const auto& open = at.times[finish::Stage::recoat];
+  const auto& close = at.times[finish::Stage::recoat_close];
+  if (!open || !close) return "";
+  if (open->late < close->early) {
+    return "recoat surely between " + format_span(open->late) + " and " + format_span(close->early) + "; after that scuff first";
+  }
+  return "no recoat window is sure in this air: it may close before the coat is surely dry to recoat, so scuff first";
+}
+
+}  // namespace
+
+std::string finish_at_text(const finish::Product& product, const climate::Air& air, const Look& look) {
+  const finish::StageTimes at = finish::times_in(product, air, look.units);
+  Lines lines = wrap(Text(product.name, Ink::strong) + " (" + product.id + ") at " + unbroken(air_text(air, look.units)), look.columns);
+  append(lines, layout(stages_table(at), 2, look));
+  const std::string window = window_words(at);
+  if (!window.empty()) append(lines, hang("  ", window, look));
+  add_refusals(lines, at, look);
+  append(lines, hang("  ",
+                     fmt::format("Each time may be {:.2g} times as long or as short (judgement); dry to handle and to sand are best told "
+                                 "by touch.",
+                                 finish::uncertainty(air)),
+                     look));
+  for (const std::string& words : {law_ranges_words(product, at, finish::uncertainty(air)), room_words(product)}) {
+    if (!words.empty()) append(lines, hang("  ", words, look));
+  }
+  return render(lines, look.colour);
+}
+
+std::optional<std::string> not_at(const finish::Product& product, const climate::Air& air, Units units) {
+  const finish::StageTimes at = finish::times_in(product, air, units);
+  if (at.may_not_go_on) {
+    return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, air_text(air, units), *at.may_not_go_on,
+                       goes_on_at(product.limits, units));
+  }
+  if (at.any()) return std::nullopt;
+  for (const auto& reason : at.refused.values) {
+    if (reason) return fmt::format("nothing is known of '{}' at {}: {}", product.id, air_text(air, units), *reason);
+  }
+  return fmt::format("the record of '{}' has no times", product.id);
+}
+
+std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const Look& look) {
+  Lines lines = wrap("dry to recoat, from application, at " + unbroken(air_text(air, look.units)), look.columns);
+  Table table;
+  for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Ink::faint)});
+  Lines refused;
+  for (const auto& [id, product] : catalogue.products) {
+    const finish::StageTimes at = finish::times_in(product, air, look.units);
+    const auto& time = at.times[finish::Stage::recoat];
+    const auto& reason = at.may_not_go_on ? at.may_not_go_on : at.refused[finish::Stage::recoat];
+    if (reason) append(refused, hang("  - ", id + ": " + *reason, look));
+    if (time && !reason) table.rows.push_back({id, span(time->early), span(time->nominal), span(time->late)});
+  }
+  if (!table.rows.empty()) append(lines, layout(table, 0, look));
+  if (!refused.empty()) lines.push_back(Text("No time for"));
+  append(lines, refused);
+  return render(lines, look.colour);
+}
+
+std::string finish_at_json(const finish::Product& product, const climate::Air& air) {
+  const finish::StageTimes at = finish::times_in(product, air);
+  const auto side = [&](Hours finish::StageTime::*hours) {
+    return stages_json(at.times, [hours](const std::optional<finish::StageTime>& t) { return t ? Json(((*t).*hours).count()) : Json(); });
+  };
+  const Json out{{"schema", "coatday-finish-at/1"},
+                 {"finish", product.id},
+                 {"name", product.name},
+                 {"air", {{"temperature_c", air.temperature.value()}, {"relative_humidity", air.humidity.value()}}},
+                 {"stages_h", side(&finish::StageTime::nominal)},
+                 {"stages_late_side_h", side(&finish::StageTime::late)},
+                 {"stages_early_side_h", side(&finish::StageTime::early)},
+                 {"factor", finish::uncertainty(air)},
+                 {"factor_by_law_ranges", stages_json(at.times, [](const auto& t) { return t ? Json(t->by_laws) : Json(); })},
+                 {"refused", stages_json(at.refused, [](const std::optional<std::string>& r) { return r ? Json(*r) : Json(); })}};
+  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,25 @@
+#pragma once
+// A plan as one HTML file: for the shop's wall, a phone and a desk. Nothing in it is fetched, and it reads without its script.
+
+#include <string>
+#include <string_view>
+
+#include "job/advice.h"
+#include "job/job.h"
+#include "job/wood_findings.h"
+
+namespace coatday::report {
+
+/// What is told beside a plan, as far as it is known.
+struct Beside {
+  job::Advice advice{};
+  job::WoodFindings wood{};
+};
+
+/// Of one order or several. The plan is of the job; where there is none it says why.
+[[nodiscard]] std::string plan_page(const job::Job&, const job::Plan&, const Beside&, Units);
+
+/// Stands near the beginning of every page.
+inline constexpr std::string_view page_mark = "<meta name=\"generator\" content=\"coatday\">";
+
+}  // namespace coatday::report

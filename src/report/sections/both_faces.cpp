@@ -1,0 +1,69 @@
+// Whether every wooden part gets the same film on opposite faces, counted from the events themselves.
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <map>
+
+#include "report/sections/faces.h"
+#include "report/sections/sections.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+using FilmCoats = std::map<std::string, int>;  // by product
+
+std::vector<FilmCoats> film_coats(const job::Plan& plan) {
+  std::vector<FilmCoats> by_face(plan.faces.size());
+  for (const job::Event& event : plan.events) {
+    if (!event.film) continue;
+    for (const std::size_t face : event.faces) ++by_face.at(face)[event.product];
+  }
+  return by_face;
+}
+
+int total(const FilmCoats& coats) {
+  int sum = 0;
+  for (const auto& [product, count] : coats) sum += count;
+  return sum;
+}
+
+bool excused(const job::Plan& plan, std::size_t face) {
+  const job::FaceEntry& entry = plan.faces[face];
+  return entry.exception || (entry.opposite && plan.faces[*entry.opposite].exception);
+}
+
+std::string shortfall(const job::Plan& plan, const std::vector<FilmCoats>& coats, std::size_t face) {
+  const job::FaceEntry& entry = plan.faces[face];
+  const job::FaceEntry& other = plan.faces[*entry.opposite];
+  return fmt::format("{} ({} {}, {} {})", part_words(plan, entry), entry.face, total(coats[face]), other.face,
+                     total(coats[*entry.opposite]));
+}
+
+}  // namespace
+
+FaceVerdict both_faces(const job::Plan& plan) {
+  const std::vector<FilmCoats> coats = film_coats(plan);
+  std::vector<std::string> unequal;
+  std::size_t parts = 0;
+  std::size_t exceptions = 0;
+  for (const PartFaces& part : parts_of(plan.faces)) {
+    if (!part.first->wood) continue;
+    ++parts;
+    for (const std::size_t face : part.faces) {
+      if (plan.faces[face].exception) ++exceptions;
+      const auto opposite = plan.faces[face].opposite;
+      if (!opposite || *opposite < face || excused(plan, face) || coats[face] == coats[*opposite]) continue;
+      unequal.push_back(shortfall(plan, coats, face));
+    }
+  }
+  if (!unequal.empty()) return {false, "NOT EQUAL: film coats of " + listed(unequal)};
+  if (parts == 0) return {true, "no wooden part"};
+  std::string words = parts == 1   ? "equal on the one wooden part"
+                      : parts == 2 ? "equal on both wooden parts"
+                                   : fmt::format("equal on all {} wooden parts", parts);
+  if (exceptions > 0) words += ", but for " + counted(exceptions, "exception with its reason below", "exceptions with their reasons below");
+  return {true, words};
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,115 @@
+// Solvent vapour: the air that it takes, against what the shop has. Never a clearance.
+#include <fmt/core.h>
+
+#include <set>
+
+#include "finish/vapour.h"
+#include "job/fresh_air.h"
+#include "report/sections/sections.h"
+#include "report/words.h"
+
+namespace coatday::report {
+namespace {
+
+std::string mass_words(Grams mass, Units units) {
+  constexpr double ounce = 28.349523125, pound = 16 * ounce;  // g, avoirdupois
+  struct Unit {
+    double size;
+    const char* name;
+  };
+  const Unit unit = units == Units::us ? (mass.value() < 2 * pound ? Unit{ounce, "oz"} : Unit{pound, "lb"})
+                                       : (mass.value() < 1000 ? Unit{1, "g"} : Unit{1000, "kg"});
+  const double amount = mass.value() / unit.size;
+  return fmt::format("{:.{}f} {}", amount, amount < 10 ? 1 : 0, unit.name);
+}
+
+/// What a coat gives off in an hour while it is put on.
+struct PerHour {
+  Litres solvent;
+  Grams mass;
+};
+PerHour per_hour(const job::Vapour& vapour) {
+  const double coats = vapour.air.value() > 0 ? vapour.airflow.value() / vapour.air.value() : 0;
+  return {vapour.solvent * coats, vapour.mass * coats};
+}
+
+std::string per_hour_words(const PerHour& rate, Units units) {
+  return unbroken(volume_words(rate.solvent, units) + "/h") + ", " + unbroken(mass_words(rate.mass, units) + "/h");
+}
+
+std::string most_words(const job::Plan& plan, const job::MostVapour& most, Units units) {
+  std::set<std::string> names;
+  PerHour all{};
+  for (const std::size_t i : most.events) {
+    names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].whose));
+    const PerHour one = per_hour(*plan.events[i].vapour);
+    all = {all.solvent + one.solvent, all.mass + one.mass};
+  }
+  return fmt::format("{} on {}, for {} of solvent: {}", unbroken(format_airflow(most.airflow, units)),
+                     instant_words(most.at, plan.shop.zone), per_hour_words(all, units), listed({names.begin(), names.end()}));
+}
+
+std::string shop_words(const shop::Ventilation& shop, Units units) {
+  if (shop.airflow) return unbroken(format_exhaust(*shop.airflow, units)) + " is stated; coats are spread over time to stay within it";
+  std::string words = "no airflow is stated in the shop file (ventilation: {airflow: ...}), so nothing is compared";
+  return shop.closed ? words + "; a closed room brings in no fresh air: open it, or exhaust it, while solvent is about" : words;
+}
+
+std::string limit_words(double share) {
+  std::string words = fmt::format("under {:.3g} % of the lower explosive limit", 100 * share);
+  if (share == finish::federal_limit)
+    words += " (29 CFR 1910.94(c)(6)(ii): \"at least 25 percent of the lower explosive limit\", from memory)";
+  if (share == finish::california_limit) words += " (8 CCR 5153(d): \"less than 20 percent of their lower explosive limit\")";
+  return words;
+}
+
+std::string solvents_words(const job::Plan& plan) {
+  std::set<std::string> used;
+  for (const job::Event& event : plan.events) {
+    if (event.vapour) used.insert(event.product);
+  }
+  std::vector<std::string> words;
+  for (const std::string& id : used) {
+    const finish::Product& product = plan.products.at(id);
+    words.push_back(fmt::format("{} as {}{}", product.name, finish::solvent_of(product).name, product.solvent ? "" : " (assumed)"));
+  }
+  return listed(words);
+}
+
+}  // namespace
+
+std::string vapour_words(const job::Event& event, Units units) {
+  if (!event.vapour) return "";
+  const job::Vapour& vapour = *event.vapour;
+  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, no clearance", volume_words(vapour.solvent, units),
+                                  unbroken(mass_words(vapour.mass, units)), per_hour_words(per_hour(vapour), units),
+                                  unbroken(format_airflow(vapour.airflow, units)));
+  if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
+  return words;
+}
+
+Facts vapour_facts(const job::Plan& plan, Units units) {
+  const auto most = plan.status == job::Status::feasible ? job::most_vapour(plan) : std::nullopt;
+  if (!most) return {};
+  return {{"most air", most_words(plan, *most, units)},
+          {"exhaust", shop_words(plan.shop.ventilation, units)},
+          {"reckoned", "air to stay " + limit_words(plan.shop.ventilation.limit) +
+                           ", as if a coat's solvent left while it is put on; it counts until it is tack-free"},
+          {"solvents", solvents_words(plan)}};
+}
+
+std::string vapour_caution() {
+  return "A reckoning, never a clearance: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
+         "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged.";
+}
+
+Lines vapour(const job::Plan& plan, const Look& look) {
+  const Facts facts = vapour_facts(plan, look.units);
+  if (facts.empty()) return {};
+  Lines lines{Text("Solvent vapour", Ink::strong)};
+  for (const auto& [label, words] : facts) append(lines, labelled(label, 10, words, look));
+  append(lines, hang(Text("  ! ", Ink::heed), vapour_caution(), look));
+  return lines;
+}
+
+}  // namespace coatday::report
