@@ -1,7 +1,7 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "planner/tasks/validate.h"
+#include "planner/planner.h"
 #include "report/files/tables.h"
 #include "report/papers/report.h"
 

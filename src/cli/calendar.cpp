@@ -26,9 +26,9 @@ Outcome run(const Arguments& arguments, const World& world) {
   const bool table = arguments.format == Format::csv;
   const std::string mark = table ? report::calendar_csv_header() : std::string(report::calendar_mark);
   if (const auto refused = refused_output(arguments, mark)) return *refused;
-  const auto made = planned(arguments, world);
+  const auto made = planned(arguments, world, job::AdviceDepth::when_late);
   if (!made) return made.error();
-  const job::Plan& plan = made->plan;
+  const job::Plan& plan = made->plan();
   const std::string& order = made->job.order.name;
   const int status = status_of(plan, false);
   const report::Look shown = look(arguments, world, plan.shop.units);

@@ -1,7 +1,7 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "planner/tasks/validate.h"
+#include "planner/planner.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
@@ -16,7 +16,7 @@ const About about{
 Outcome run(const Arguments& arguments, const World& world) {
   const auto job = load(arguments, world);
   if (!job) return job.error();
-  const std::vector<job::Finding> found = planner::judge(*job);
+  const std::vector<job::Finding> found = planner::validate(*job);
   return {status_of(found, arguments.strict), report::findings_text(found, job->order.name, look(arguments, world, job->shop.units)), ""};
 }
 

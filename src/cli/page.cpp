@@ -1,5 +1,4 @@
 #include "report/papers/page.h"
-#include "planner/wood/findings.h"
 
 #include <fmt/core.h>
 
@@ -25,22 +24,22 @@ std::string told(const Arguments& arguments, const job::Plan& plan) {
 }
 
 // A board's year takes a blink of its own: of a large order coatday wood tells it.
-job::WoodFindings wood_of(const job::Job& job, const job::Plan& plan) {
+job::WoodFindings wood_of(const job::Job& job, const planner::FinishedPlan& finished) {
   constexpr std::size_t most_parts = 40;
   std::size_t parts = 0;
   for (const job::OrderPiece& piece : job.order.pieces) parts += piece.piece.parts.size();
-  return plan.status == job::Status::feasible && parts <= most_parts ? planner::wood_findings(job, plan) : job::WoodFindings{};
+  return parts <= most_parts ? planner::wood_findings(job, finished) : job::WoodFindings{};
 }
 
 Outcome run(const Arguments& arguments, const World& world) {
   if (arguments.output.empty()) return mistaken("a page goes to a file; expected -o and its name, such as -o plan.html");
   if (const auto refused = refused_output(arguments, report::page_mark)) return *refused;
-  const auto made = planned_with_advice(arguments, world);
+  const auto made = planned(arguments, world, job::AdviceDepth::quick);
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
-  const report::Beside beside{made->advice, wood_of(made->job, made->plan)};
-  return to_output(arguments, status_of(made->plan, false), report::plan_page(made->job, made->plan, beside, shown.units),
-                   report::page_mark, told(arguments, made->plan));
+  const report::Beside beside{made->finished.advice(), wood_of(made->job, made->finished)};
+  return to_output(arguments, status_of(made->plan(), false), report::plan_page(made->job, made->plan(), beside, shown.units),
+                   report::page_mark, told(arguments, made->plan()));
 }
 
 }  // namespace

@@ -23,12 +23,12 @@ constexpr const char* keep_help =
     "an earlier end";
 
 Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned_with_advice(arguments, world);
+  const auto made = planned(arguments, world, job::AdviceDepth::quick);
   if (!made) return made.error();
-  const int status = status_of(made->plan, arguments.strict);
-  if (arguments.format == Format::json) return {status, report::plan_json(made->plan, version(), made->advice), ""};
+  const int status = status_of(made->plan(), arguments.strict);
+  if (arguments.format == Format::json) return {status, report::plan_json(made->plan(), version(), made->finished.advice()), ""};
   const report::Look shown = look(arguments, world, made->job.shop.units);
-  return {status, report::plan_text(made->plan, made->job.order.name, shown, made->advice), ""};
+  return {status, report::plan_text(made->plan(), made->job.order.name, shown, made->finished.advice()), ""};
 }
 
 }  // namespace

@@ -6,10 +6,6 @@
 
 #include "input/earlier.h"
 #include "job/air_cache.h"
-#include "planner/advice/air_advice.h"
-#include "planner/advice/lateness_advice.h"
-#include "planner/make/make_plan.h"
-#include "planner/wood/warnings.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
@@ -40,6 +36,19 @@ tl::expected<input::Loaded, Outcome> load_all(const Arguments& arguments, const 
   input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read, arguments.set, arguments.shop);
   if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
   return loaded;
+}
+
+job::Request request_of(const Arguments& arguments, const World& world, const job::Job& job) {
+  job::Request request{plan_from(arguments, job, world.now)};
+  request.seconds = arguments.effort;
+  if (request.seconds <= 0) return request;
+  if (world.interruptible) request.stop = world.interruptible();
+  if (world.say) {
+    request.progress = [&world, zone = job.shop.zone](const job::Progress& progress) {
+      if (progress.seconds >= patience) world.say(progress_line(progress, zone));
+    };
+  }
+  return request;
 }
 
 }  // namespace
@@ -77,9 +86,9 @@ tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& argument
 
 Outcome printed(const Arguments& arguments, const World& world,
                 const std::function<std::string(const job::Plan&, const job::Job&, const report::Look&)>& text) {
-  const auto made = planned(arguments, world);
+  const auto made = planned(arguments, world, job::AdviceDepth::when_late);
   if (!made) return made.error();
-  const job::Plan& plan = made->plan;
+  const job::Plan& plan = made->plan();
   const std::string& order = made->job.order.name;
   const report::Look shown = look(arguments, world, plan.shop.units);
   const int status = status_of(plan, false);
@@ -87,54 +96,22 @@ Outcome printed(const Arguments& arguments, const World& world,
   return {status, text(plan, made->job, shown), status == done ? "" : report::findings_text(plan.findings, order, shown)};
 }
 
-job::Request request_of(const Arguments& arguments, const World& world, const job::Job& job) {
-  job::Request request{plan_from(arguments, job, world.now)};
-  request.seconds = arguments.effort;
-  if (request.seconds <= 0) return request;
-  if (world.interruptible) request.stop = world.interruptible();
-  if (world.say) {
-    request.progress = [&world, zone = job.shop.zone](const job::Progress& progress) {
-      if (progress.seconds >= patience) world.say(progress_line(progress, zone));
-    };
-  }
-  return request;
-}
-
-tl::expected<Planned, Outcome> planned_alone(const Arguments& arguments, const World& world) {
+tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& world, job::AdviceDepth depth) {
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
   job->air = job::remembered(std::move(job->air));
   job::Request request = request_of(arguments, world, *job);
+  request.advice = depth;
   if (!arguments.keep.empty()) {
     auto earlier = input::read_earlier_plan(arguments.keep, world.read);
     if (!earlier) return tl::make_unexpected(told({earlier.error()}));
-    request.keep = *std::move(earlier);
+    request.earlier_starts = *std::move(earlier);
   }
-  job::Plan plan = planner::make_plan(*job, request);
+  auto finished = world.finish_plan(*job, request);
   if (request.progress) world.say("");
-  const std::vector<job::Finding> wood = planner::wood_warnings(*job, plan);
-  plan.findings.insert(plan.findings.end(), wood.begin(), wood.end());
-  if (plan.status == job::Status::feasible) {
-    const std::vector<checker::Breach> breaches = checker::check(plan, *job);
-    if (!breaches.empty()) return tl::make_unexpected(refused_by_checker(breaches));
-  }
-  return Planned{std::move(*job), std::move(plan)};
-}
-
-tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& world) {
-  auto made = planned_alone(arguments, world);
-  if (made) made->plan.proposals = planner::propose(made->job, request_of(arguments, world, made->job), made->plan);
-  return made;
-}
-
-tl::expected<Planned, Outcome> planned_with_advice(const Arguments& arguments, const World& world) {
-  auto made = planned(arguments, world);
-  if (!made || made->plan.status != job::Status::feasible || status_of(made->plan, false) != done) return made;
-  const bool late = std::any_of(made->plan.pieces.begin(), made->plan.pieces.end(),
-                                [](const job::PieceResult& piece) { return piece.slack && *piece.slack < Hours(0); });
-  if (!late) made->advice = planner::advise(made->job, request_of(arguments, world, made->job), made->plan, job::Tries::one_of_a_kind);
-  return made;
+  if (!finished) return tl::make_unexpected(refused_by_checker(finished.error().breaches));
+  return Planned{std::move(*job), *std::move(finished)};
 }
 
 Instant plan_from(const Arguments& arguments, const job::Job& job, Instant now) {

@@ -5,11 +5,9 @@
 
 #include <tl/expected.hpp>
 
-#include "checker/check.h"
 #include "cli/arguments.h"
 #include "cli/world.h"
-#include "job/advice.h"
-#include "planner/make/make_plan.h"
+#include "planner/planner.h"
 #include "report/document/lines.h"
 
 namespace coatday::cli {
@@ -25,20 +23,14 @@ namespace coatday::cli {
 
 struct Planned {
   job::Job job;
-  job::Plan plan;
-  job::Advice advice{};
+  planner::FinishedPlan finished;
+  [[nodiscard]] const job::Plan& plan() const { return finished.plan(); }
 };
-/// A plan that the checker found sound, or one that says why there is none and what would help.
-[[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&);
-/// The same, and what would make it ready sooner where it is in time.
-[[nodiscard]] tl::expected<Planned, Outcome> planned_with_advice(const Arguments&, const World&);
-/// The same without what would help.
-[[nodiscard]] tl::expected<Planned, Outcome> planned_alone(const Arguments&, const World&);
+/// The order's plan, or what is printed in its place: mistakes in the files, or faults of our own.
+[[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&, job::AdviceDepth);
 /// What is printed of a plan, its findings beside it; why there is none where there is none.
 [[nodiscard]] Outcome printed(const Arguments&, const World&,
                               const std::function<std::string(const job::Plan&, const job::Job&, const report::Look&)>& text);
-[[nodiscard]] job::Request request_of(const Arguments&, const World&, const job::Job&);
-
 /// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.
 [[nodiscard]] Instant plan_from(const Arguments&, const job::Job&, Instant now);
 [[nodiscard]] report::Look look(const Arguments&, const World&, Units shop_units);

@@ -3,7 +3,6 @@
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "planner/wood/findings.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
@@ -39,14 +38,14 @@ tl::expected<std::optional<report::MovedBoard>, Outcome> moved_board(const Argum
 Outcome of_orders(const Arguments& arguments, const World& world) {
   if (!arguments.board.species.empty() || arguments.board.width || arguments.board.cut || arguments.board.from || arguments.at)
     return mistaken("an order says which wood it is of and in which air; leave out --at, --species, --width and --cut");
-  const auto made = planned_alone(arguments, world);
+  const auto made = planned(arguments, world, job::AdviceDepth::none);
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
-  const int status = status_of(made->plan, false);
-  if (made->plan.status != job::Status::feasible) return {status, report::plan_text(made->plan, made->job.order.name, shown), ""};
-  const job::WoodFindings wood = planner::wood_findings(made->job, made->plan);
-  if (arguments.format == Format::json) return {status, report::wood_json(made->job, made->plan, wood, version()), ""};
-  return {status, report::wood_text(made->job, made->plan, wood, shown), ""};
+  const int status = status_of(made->plan(), false);
+  if (made->plan().status != job::Status::feasible) return {status, report::plan_text(made->plan(), made->job.order.name, shown), ""};
+  const job::WoodFindings wood = planner::wood_findings(made->job, made->finished);
+  if (arguments.format == Format::json) return {status, report::wood_json(made->job, made->plan(), wood, version()), ""};
+  return {status, report::wood_text(made->job, made->plan(), wood, shown), ""};
 }
 
 Outcome run(const Arguments& arguments, const World& world) {

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "input/load.h"
+#include "planner/planner.h"
 
 namespace coatday::cli {
 
@@ -15,6 +16,9 @@ struct World {
   input::ReadFile read;
   std::optional<std::filesystem::path> schedules;  ///< the directory of shipped finishes
   Instant now;
+  /// Plans a job; a test may put a planner with a fault in its place.
+  std::function<tl::expected<planner::FinishedPlan, planner::Faults>(const job::Job&, const job::Request&)> finish_plan =
+      planner::finish_plan;
   bool terminal = false;  ///< output goes to one
   bool no_color = false;  ///< NO_COLOR is set and not empty
   /// Shows one line in place of the one before, while people wait; null where nobody looks. An empty line takes it away.

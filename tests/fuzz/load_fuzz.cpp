@@ -53,8 +53,8 @@ bool is_small(const coatday::job::Job& job) {
 
 bool plans_soundly(const coatday::job::Job& job) {
   const coatday::Instant new_year = date::sys_days(date::year(2027) / 1 / 4);
-  const coatday::job::Plan plan = make_plan(job, {job.order.start.value_or(new_year)});
-  return plan.status != coatday::job::Status::feasible || check(plan, job).empty();
+  const coatday::job::Plan plan = planner::make_plan(job, {job.order.start.value_or(new_year)});
+  return plan.status != coatday::job::Status::feasible || checker::check(plan, job).empty();
 }
 
 }  // namespace

@@ -1,11 +1,11 @@
-#include "tests/plan/small_plan.h"
+#include "tests/checker/small_plan.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
 #include <stdexcept>
 
-namespace coatday::planner::test {
+namespace coatday::checker::test {
 
 namespace {
 
@@ -414,4 +414,4 @@ Small small_plan() {
   return small;
 }
 
-}  // namespace coatday::planner::test
+}  // namespace coatday::checker::test

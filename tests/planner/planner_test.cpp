@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "checker/check.h"
-#include "tests/plan/planned.h"
+#include "tests/planner/planned.h"
 
 namespace coatday::planner {
 namespace {

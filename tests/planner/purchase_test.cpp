@@ -35,7 +35,7 @@ void expect_balanced(const job::Purchase& row) {
   EXPECT_NEAR(row.on_hand.value() + bought(row), row.need.value() + row.left_over.value(), 1e-9) << row.product << ' ' << row.part;
 }
 
-TEST(job::Purchase, AddsWhatEverySessionLoses) {
+TEST(Purchase, AddsWhatEverySessionLoses) {
   const Products products{{"clear", product("clear", {{Litres(1), Money(20)}})}};
   const auto rows = purchase(std::vector{need("clear", 0.8, 2), need("clear", 0.1, 1, Method::hvlp_spray)}, products, {});
   ASSERT_EQ(rows.size(), 1U);
@@ -47,14 +47,14 @@ TEST(job::Purchase, AddsWhatEverySessionLoses) {
   expect_balanced(rows[0]);
 }
 
-TEST(job::Purchase, LossesDependOnTheTool) {
+TEST(Purchase, LossesDependOnTheTool) {
   EXPECT_EQ(session_loss(Method::wipe), session_loss(Method::brush));
   EXPECT_GT(session_loss(Method::roller), session_loss(Method::pad));
   EXPECT_EQ(session_loss(Method::airless_spray), session_loss(Method::roller));
   EXPECT_EQ(session_loss(Method::aerosol), Litres(0));
 }
 
-TEST(job::Purchase, UsesTheShelfFirst) {
+TEST(Purchase, UsesTheShelfFirst) {
   const Products products{{"clear", product("clear", {{Litres(1), {}}, {Litres(0.25), {}}})}};
   shop::Shop shop;
   shop.stock = {{"clear", Litres(0.4), {}, day(20), {}}};
@@ -64,7 +64,7 @@ TEST(job::Purchase, UsesTheShelfFirst) {
   EXPECT_NEAR(rows[0].left_over.value(), 0.05, 1e-12);
 }
 
-TEST(job::Purchase, BuysNothingWhereTheShelfIsEnough) {
+TEST(Purchase, BuysNothingWhereTheShelfIsEnough) {
   const Products products{{"clear", product("clear", {{Litres(1), Money(20)}})}};
   shop::Shop shop;
   shop.stock = {{"clear", Litres(0.9), {}, {}, {}}};
@@ -74,7 +74,7 @@ TEST(job::Purchase, BuysNothingWhereTheShelfIsEnough) {
   EXPECT_EQ(rows[0].cost, Money(0));
 }
 
-TEST(job::Purchase, StockCountsIfItIsGoodOnTheDayOfTheFirstUse) {
+TEST(Purchase, StockCountsIfItIsGoodOnTheDayOfTheFirstUse) {
   Products products{{"clear", product("clear", {{Litres(1), {}}})}};
   products["clear"].shelf_life_opened = Hours(10 * 24);
   shop::Shop shop;
@@ -85,7 +85,7 @@ TEST(job::Purchase, StockCountsIfItIsGoodOnTheDayOfTheFirstUse) {
   EXPECT_EQ(purchase(std::vector{need("clear", 1, 0, Method::brush, 20)}, products, shop).at(0).on_hand, Litres(0));
 }
 
-TEST(job::Purchase, WithoutCansTellsTheNeedAlone) {
+TEST(Purchase, WithoutCansTellsTheNeedAlone) {
   const auto rows = purchase(std::vector{need("clear", 0.6)}, {{"clear", product("clear", {})}}, {});
   EXPECT_TRUE(rows.at(0).buy.empty());
   EXPECT_EQ(rows[0].need, Litres(0.6));
@@ -93,7 +93,7 @@ TEST(job::Purchase, WithoutCansTellsTheNeedAlone) {
   EXPECT_FALSE(rows[0].cost.has_value());
 }
 
-TEST(job::Purchase, KeepsTheOrderOfFirstNeeds) {
+TEST(Purchase, KeepsTheOrderOfFirstNeeds) {
   const Products products{{"a", product("a", {})}, {"z", product("z", {})}};
   const auto rows = purchase(std::vector{need("z", 1), need("a", 1), need("z", 1)}, products, {});
   ASSERT_EQ(rows.size(), 2U);
@@ -102,7 +102,7 @@ TEST(job::Purchase, KeepsTheOrderOfFirstNeeds) {
   EXPECT_EQ(rows[1].product, "a");
 }
 
-TEST(job::Purchase, TwoPartsShareTheSetsByTheMix) {
+TEST(Purchase, TwoPartsShareTheSetsByTheMix) {
   Products products{{"enamel", product("enamel", {{Litres(1), Money(45)}})}};
   products["enamel"].two_part = finish::TwoPart{3, 1, Hours(0)};
   const auto rows = purchase(std::vector{need("enamel", 1.6)}, products, {});
@@ -120,13 +120,13 @@ TEST(job::Purchase, TwoPartsShareTheSetsByTheMix) {
   for (const job::Purchase& row : rows) expect_balanced(row);
 }
 
-TEST(job::Purchase, SetsWithoutAPriceHaveNoCost) {
+TEST(Purchase, SetsWithoutAPriceHaveNoCost) {
   Products products{{"enamel", product("enamel", {{Litres(1), {}}})}};
   products["enamel"].two_part = finish::TwoPart{3, 1, Hours(0)};
   for (const job::Purchase& row : purchase(std::vector{need("enamel", 1.6)}, products, {})) EXPECT_FALSE(row.cost.has_value()) << row.part;
 }
 
-RC_GTEST_PROP(job::Purchase, AlwaysCoversTheNeed, ()) {
+RC_GTEST_PROP(Purchase, AlwaysCoversTheNeed, ()) {
   const auto ml = rc::gen::map(rc::gen::inRange(1, 5000), [](int n) { return n * 0.001; });
   Products products{{"clear", product("clear", {{Litres(*ml), {}}, {Litres(0.946352946), {}}})}};
   if (*rc::gen::arbitrary<bool>()) products["clear"].two_part = finish::TwoPart{double(*rc::gen::inRange(1, 10)), 1, Hours(0)};

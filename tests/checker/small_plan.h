@@ -6,7 +6,7 @@
 
 #include "job/plan.h"
 
-namespace coatday::planner::test {
+namespace coatday::checker::test {
 
 struct Small {
   job::Job job;
@@ -34,4 +34,4 @@ struct Small {
 
 [[nodiscard]] Small small_plan();
 
-}  // namespace coatday::planner::test
+}  // namespace coatday::checker::test

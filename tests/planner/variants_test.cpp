@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "tests/plan/planned.h"
+#include "tests/planner/planned.h"
 
 namespace coatday::planner {
 namespace {
@@ -39,6 +39,12 @@ std::string tried(const job::Plan& plan) {
   return "";
 }
 
+job::Request searching_for(double seconds) {
+  job::Request request{monday()};
+  request.seconds = seconds;
+  return request;
+}
+
 TEST(Ways, TheQuickPlanKeepsToTheTradesRule) {
   const job::Plan plan = planned(job_with_a_thin_underside(), {monday()});
   ASSERT_EQ(plan.status, job::Status::feasible);
@@ -49,13 +55,13 @@ TEST(Ways, TheQuickPlanKeepsToTheTradesRule) {
 TEST(Ways, TheSideThatShowsGoesFirstOnlyWhereThatIsEarlier) {
   const job::Job job = job_with_a_thin_underside();
   const job::Plan quick = planned(job, {monday()});
-  const job::Plan best = planned(job, {monday(), true, 4});
+  const job::Plan best = planned(job, searching_for(4));
   ASSERT_TRUE(quick.ready && best.ready);
   EXPECT_TRUE(shows_first(best));
   EXPECT_LT(*best.ready, *quick.ready);
   EXPECT_LE(*best.ready_bound, *best.ready);
   EXPECT_NE(tried(best).find("planned the side that shows first"), std::string::npos) << tried(best);
-  const job::Plan even = planned(make_job(), {monday(), true, 4});
+  const job::Plan even = planned(make_job(), searching_for(4));
   EXPECT_FALSE(shows_first(even));
   EXPECT_NE(tried(even).find("none gains an hour: "), std::string::npos) << tried(even);
 }
@@ -73,7 +79,7 @@ TEST(Ways, FewerAtATimeWhereAllTogetherHaveNoPlan) {
 // What is begun goes on the way in which it was begun: a quick plan too.
 TEST(Ways, AHistoryDecides) {
   job::Job job = job_with_a_thin_underside();
-  const job::Plan before = planned(job, {monday(), true, 4});
+  const job::Plan before = planned(job, searching_for(4));
   ASSERT_TRUE(shows_first(before));
   for (const job::Event& event : before.events) {
     job.order.history.push_back({event.id, event.start, event.end, {}});

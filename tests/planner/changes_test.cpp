@@ -13,6 +13,7 @@
 #include "climate/psychrometrics.h"
 #include "planner/advice/air_advice.h"
 #include "planner/advice/lateness_advice.h"
+#include "planner/make/make_plan.h"
 #include "tests/climate/year.h"
 #include "tests/support/jobs.h"
 
@@ -270,7 +271,7 @@ TEST(Levers, WhatDoesNotHelpIsNotTold) {
   const job::Plan plan = make_plan(job, request);
   ASSERT_EQ(plan.status, job::Status::feasible);
   ASSERT_FALSE(dryness(job, plan).empty()) << "it is tried";
-  const job::Advice advice = advise(job, request, plan, job::Tries::all);
+  const job::Advice advice = advise_on_air(job, {request.from, job::AdviceDepth::thorough}, plan);
   ASSERT_FALSE(advice.helps.empty());
   for (const job::Help& help : advice.helps) EXPECT_TRUE(help.words.starts_with("keep the shop at ")) << help.words;
 }

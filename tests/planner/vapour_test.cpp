@@ -8,8 +8,8 @@
 #include <algorithm>
 
 #include "checker/check.h"
-#include "tests/plan/planned.h"
-#include "tests/plan/small_plan.h"
+#include "tests/checker/small_plan.h"
+#include "tests/planner/planned.h"
 
 namespace coatday::planner {
 namespace {
@@ -44,7 +44,7 @@ Minutes pauses(const job::Plan& plan) {
   return sum;
 }
 
-TEST(job::Vapour, OfACoatIsToldWithoutAnAirflow) {
+TEST(Vapour, OfACoatIsToldWithoutAnAirflow) {
   const job::Plan plan = planned(job_with({}));
   ASSERT_EQ(plan.status, job::Status::feasible);
   for (const job::Event& event : plan.events) {
@@ -62,7 +62,7 @@ TEST(job::Vapour, OfACoatIsToldWithoutAnAirflow) {
   EXPECT_GT(job::most_vapour(plan)->airflow, most_of_one(plan));  // two at once
 }
 
-TEST(job::Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
+TEST(Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
   const CubicMetresPerHour enough_for_one = most_of_one(planned(job_with({}))) * 1.05;
   const job::Plan plan = planned(job_with(enough_for_one));
   ASSERT_EQ(plan.status, job::Status::feasible);
@@ -70,7 +70,7 @@ TEST(job::Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
   EXPECT_EQ(pauses(plan), Minutes(0));
 }
 
-TEST(job::Vapour, SpreadsACoatThatIsTooMuchByItself) {
+TEST(Vapour, SpreadsACoatThatIsTooMuchByItself) {
   const CubicMetresPerHour too_little = most_of_one(planned(job_with({}))) * 0.8;
   const job::Plan plan = planned(job_with(too_little));
   ASSERT_EQ(plan.status, job::Status::feasible);
@@ -78,7 +78,7 @@ TEST(job::Vapour, SpreadsACoatThatIsTooMuchByItself) {
   EXPECT_GT(pauses(plan), Minutes(0));
 }
 
-TEST(job::Vapour, IsRefusedWhereOneItemIsFarTooMuch) {
+TEST(Vapour, IsRefusedWhereOneItemIsFarTooMuch) {
   for (const double airflow : {5.0, 1e-7, 1e-30}) {  // next to nothing makes spans that no clock counts
     for (const auto pot_life : {std::optional<Hours>(), std::optional(Hours(2))}) {
       job::Job job = job_with(CubicMetresPerHour(airflow));
@@ -91,7 +91,7 @@ TEST(job::Vapour, IsRefusedWhereOneItemIsFarTooMuch) {
   }
 }
 
-TEST(job::Vapour, AtTwentyPercentTakesAQuarterMoreAir) {
+TEST(Vapour, AtTwentyPercentTakesAQuarterMoreAir) {
   job::Job job = job_with({});
   const job::Plan federal = planned(job);
   job.shop.ventilation.limit = finish::california_limit;
@@ -102,7 +102,7 @@ TEST(job::Vapour, AtTwentyPercentTakesAQuarterMoreAir) {
   }
 }
 
-TEST(job::Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
+TEST(Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
   job::Job job = job_with({});
   const job::Plan before = planned(job);
   const CubicMetresPerHour little = most_of_one(before) * 0.8;
@@ -114,7 +114,7 @@ TEST(job::Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
   EXPECT_EQ(planned(job, {job.order.history.back().end}).status, job::Status::feasible);
 }
 
-std::vector<std::string> codes(const test::Small& small) {
+std::vector<std::string> codes(const checker::test::Small& small) {
   std::vector<std::string> all;
   for (const checker::Breach& breach : checker::check(small.plan, small.job)) {
     if (all.empty() || all.back() != breach.code) all.push_back(breach.code);
@@ -123,8 +123,8 @@ std::vector<std::string> codes(const test::Small& small) {
 }
 
 /// The small plan with solvent in its finish, told as more than enough.
-test::Small with_solvent() {
-  test::Small small = test::small_plan();
+checker::test::Small with_solvent() {
+  checker::test::Small small = checker::test::small_plan();
   small.product().voc = GramsPerLitre(500);
   for (job::Event& event : small.plan.events) {
     if (!event.product.empty()) event.vapour = job::Vapour{Litres(1), Grams(900), CubicMetres(1e6), CubicMetresPerHour(1e6), {}};
@@ -133,13 +133,13 @@ test::Small with_solvent() {
 }
 
 TEST(CheckVapour, IsContentWithMoreAirThanItTakes) {
-  test::Small small = with_solvent();
+  checker::test::Small small = with_solvent();
   small.job.shop.ventilation.airflow = CubicMetresPerHour(1e5);
   EXPECT_EQ(codes(small), std::vector<std::string>());
 }
 
 TEST(CheckVapour, TellsWhatIsLeftOutOrTooLow) {
-  test::Small small = with_solvent();
+  checker::test::Small small = with_solvent();
   small.event("table/leg/clear-1").vapour.reset();
   EXPECT_EQ(codes(small), std::vector<std::string>{"vapour-understated"});
   small = with_solvent();
@@ -148,7 +148,7 @@ TEST(CheckVapour, TellsWhatIsLeftOutOrTooLow) {
 }
 
 TEST(CheckVapour, TellsTooLittleAir) {
-  test::Small small = with_solvent();
+  checker::test::Small small = with_solvent();
   small.job.shop.ventilation.airflow = CubicMetresPerHour(10);
   EXPECT_EQ(codes(small), std::vector<std::string>{"too-little-air"});
 }
@@ -164,7 +164,7 @@ job::Event coat(double airflow, int from, int until) {
   return event;
 }
 
-RC_GTEST_PROP(job::MostVapour, IsNeverLessWithOneCoatMore, ()) {
+RC_GTEST_PROP(MostVapour, IsNeverLessWithOneCoatMore, ()) {
   job::Plan plan;
   finish::Product clear;
   clear.rows.resize(1);

@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "checker/check.h"
-#include "tests/plan/planned.h"
+#include "tests/planner/planned.h"
 
 namespace coatday::planner {
 namespace {
@@ -23,7 +23,7 @@ job::Starts starts_of(const job::Plan& plan) {
 
 job::Plan again(const job::Job& job, const job::Plan& earlier, Instant from = monday()) {
   job::Request request{from};
-  request.keep = starts_of(earlier);
+  request.earlier_starts = starts_of(earlier);
   job::Plan plan = planned(job, request);
   EXPECT_EQ(plan.status, job::Status::feasible);
   return plan;
@@ -80,9 +80,9 @@ TEST(Keep, UnknownEventsAreCounted) {
   const job::Job job = make_job();
   const job::Plan earlier = make_plan(job, {monday()});
   job::Request request{monday()};
-  request.keep = starts_of(earlier);
-  request.keep->emplace("chair/seat/clear 1", monday());
-  request.keep->erase("table-1/leg/sand");
+  request.earlier_starts = starts_of(earlier);
+  request.earlier_starts->emplace("chair/seat/clear 1", monday());
+  request.earlier_starts->erase("table-1/leg/sand");
   const job::Plan plan = make_plan(job, request);
   ASSERT_TRUE(plan.changes);
   EXPECT_EQ(plan.changes->unknown, 1U);
@@ -112,7 +112,7 @@ TEST(Keep, DeliveryIsToldAsSoonAsItMayBe) {
   job::Job job = make_job(knobs);
   for (job::OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(4);
   job::Request request{monday()};
-  request.keep = starts_of(earlier);
+  request.earlier_starts = starts_of(earlier);
   const job::Plan kept = make_plan(job, request);
   for (const checker::Breach& breach : checker::check(kept, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
 }
@@ -132,7 +132,7 @@ RC_GTEST_PROP(KeepLaws, NeverLaterThanWithout, ()) {
   for (job::OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(*rc::gen::inRange(3, 12));
   job::Request request{monday()};
   const job::Plan without = make_plan(job, request);
-  request.keep = starts_of(earlier);
+  request.earlier_starts = starts_of(earlier);
   const job::Plan kept = make_plan(job, request);
   RC_ASSERT(kept.status == without.status);
   RC_PRE(kept.status == job::Status::feasible);

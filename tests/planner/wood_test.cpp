@@ -10,7 +10,7 @@
 #include "climate/shop_air.h"
 #include "planner/wood/findings.h"
 #include "planner/wood/warnings.h"
-#include "tests/plan/planned.h"
+#include "tests/planner/planned.h"
 #include "wood/moisture.h"
 
 namespace coatday::planner {
@@ -230,7 +230,7 @@ TEST(WoodWarnings, AFixingThatIsTooTightIsShort) {
   EXPECT_EQ(told(wood_warnings(job, plan), "fixing-short"), nullptr);
 }
 
-TEST(job::WoodFindings, BothFacesAlikeStayFlatAndABareOneCupsThenSettles) {
+TEST(WoodFindings, BothFacesAlikeStayFlatAndABareOneCupsThenSettles) {
   job::Job job = dry_shop();
   job.order.pieces[0].room = always(20, 0.55);
   const job::WoodFindings wood = wood_findings(job, planned(job));
@@ -251,7 +251,7 @@ TEST(job::WoodFindings, BothFacesAlikeStayFlatAndABareOneCupsThenSettles) {
   EXPECT_LT(way("underside bare").highest.cup, Metres(0)) << "damp room: the bare underside swells, the face is hollow";
 }
 
-TEST(job::WoodFindings, PlywoodIsLeftOutWithAReason) {
+TEST(WoodFindings, PlywoodIsLeftOutWithAReason) {
   job::Job job = dry_shop();
   top(job).solid.core = piece::Core::plywood;
   const job::WoodFindings wood = wood_findings(job, planned(job));
@@ -259,7 +259,7 @@ TEST(job::WoodFindings, PlywoodIsLeftOutWithAReason) {
   EXPECT_FALSE(wood.parts[0].board);
 }
 
-TEST(job::WoodFindings, OutsideTheCoefficientsRangeNoCupIsTold) {
+TEST(WoodFindings, OutsideTheCoefficientsRangeNoCupIsTold) {
   job::Job job = dry_shop();
   job.air = always(20, 0.15);  // 3.9 %
   const job::WoodFindings wood = wood_findings(job, planned(job));

@@ -9,9 +9,9 @@
 #include <ostream>
 #include <set>
 
-#include "tests/plan/small_plan.h"
+#include "tests/checker/small_plan.h"
 
-namespace coatday::planner::test {
+namespace coatday::checker::test {
 namespace {
 
 using finish::Stage;
@@ -569,7 +569,7 @@ TEST(Mixing, LastsLessLongInTheHeatAndStandsLongerInTheCold) {
 }
 
 /// A coat that its step wants a little thicker than the plan has it.
-TEST(checker::Film, ThatIsThickerThanToldDriesLonger) {
+TEST(Film, ThatIsThickerThanToldDriesLonger) {
   Small s = small_plan();
   s.step("clear-1").wet_film = Micrometres(130);
   Codes codes;
@@ -580,4 +580,4 @@ TEST(checker::Film, ThatIsThickerThanToldDriesLonger) {
 }
 
 }  // namespace
-}  // namespace coatday::planner::test
+}  // namespace coatday::checker::test

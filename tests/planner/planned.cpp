@@ -1,4 +1,4 @@
-#include "tests/plan/planned.h"
+#include "tests/planner/planned.h"
 
 #include <gtest/gtest.h>
 

@@ -2,6 +2,7 @@
 
 #include "planner/advice/air_advice.h"
 #include "planner/advice/lateness_advice.h"
+#include "planner/make/make_plan.h"
 
 #include <gtest/gtest.h>
 
@@ -19,7 +20,13 @@ using tests::monday;
 
 const job::Request request{monday()};
 
-std::vector<std::string> proposals(const job::Job& job) { return propose(job, request, make_plan(job, request)); }
+job::Request asking(job::AdviceDepth depth) {
+  job::Request asked = request;
+  asked.advice = depth;
+  return asked;
+}
+
+std::vector<std::string> proposals(const job::Job& job) { return advise_when_late(job, request, make_plan(job, request)); }
 
 bool says(const std::vector<std::string>& all, const std::string& words) {
   return std::any_of(all.begin(), all.end(), [&](const std::string& p) { return p.find(words) != std::string::npos; });
@@ -59,7 +66,7 @@ TEST(Propose, ALaterDateWhereItIsLate) {
   job.order.pieces[0].promised = monday() + std::chrono::hours(1);
   const job::Plan plan = make_plan(job, request);
   ASSERT_EQ(plan.status, job::Status::feasible);
-  const auto all = propose(job, request, plan);
+  const auto all = advise_when_late(job, request, plan);
   ASSERT_FALSE(all.empty());
   EXPECT_EQ(all.back(),
             "promise " + plan.pieces[0].name + " for " + day_and_time(job.shop.zone.to_local(*plan.pieces[0].ready_late.deliver)));
@@ -192,8 +199,8 @@ TEST(Advise, AnotherProductWithWhatIsBought) {
   const job::Job job = with_quick_clear();
   const job::Plan plan = make_plan(job, request);
   ASSERT_EQ(plan.status, job::Status::feasible);
-  for (const job::Tries tries : {job::Tries::one_of_a_kind, job::Tries::all}) {
-    const job::Advice advice = advise(job, request, plan, tries);
+  for (const job::AdviceDepth tries : {job::AdviceDepth::quick, job::AdviceDepth::thorough}) {
+    const job::Advice advice = advise_on_air(job, asking(tries), plan);
     ASSERT_TRUE(advice.waits_for_air);
     EXPECT_GE(*advice.waits_for_air, job::noticeable);
     const job::Help* help = quick_clear(advice);
@@ -233,7 +240,7 @@ TEST(Advise, NoProductThatTheOrderCannotTake) {
   for (const Spoil spoil : spoils) {
     job::Job job = with_quick_clear();
     spoil(job);
-    const job::Advice advice = advise(job, request, make_plan(job, request), job::Tries::all);
+    const job::Advice advice = advise_on_air(job, asking(job::AdviceDepth::thorough), make_plan(job, request));
     ASSERT_TRUE(advice.waits_for_air);
     EXPECT_EQ(quick_clear(advice), nullptr) << "case " << &spoil - spoils;
   }
@@ -246,7 +253,7 @@ TEST(Advise, BetterAirNeverReadsAsWorse) {
     knobs.pieces = 2;
     const job::Job job = make_job(knobs);
     const job::Plan plan = make_plan(job, request);
-    const job::Advice advice = advise(job, request, plan, job::Tries::all);
+    const job::Advice advice = advise_on_air(job, asking(job::AdviceDepth::thorough), plan);
     ASSERT_TRUE(advice.waits_for_air);
     EXPECT_GE(*advice.waits_for_air, Hours(0));
     for (const job::Help& help : advice.helps) {
@@ -262,7 +269,7 @@ TEST(Advise, NothingAtOnceForALargeOrder) {
   knobs.air = {Celsius(15), RelativeHumidity(0.5)};
   knobs.pieces = 80;
   const job::Job job = make_job(knobs);
-  const job::Advice advice = advise(job, request, make_plan(job, request), job::Tries::one_of_a_kind);
+  const job::Advice advice = advise_on_air(job, asking(job::AdviceDepth::quick), make_plan(job, request));
   EXPECT_TRUE(advice.too_large);
   EXPECT_FALSE(advice.waits_for_air);
 }

@@ -8,9 +8,9 @@
 #include <cmath>
 
 #include "finish/clock.h"
-#include "tests/plan/small_plan.h"
+#include "tests/checker/small_plan.h"
 
-namespace coatday::planner::test {
+namespace coatday::checker::test {
 namespace {
 
 using checker::Clocks;
@@ -97,4 +97,4 @@ TEST(CheckClock, HasNoCureInShopAirForWhatIsCuredByHeat) {
 }
 
 }  // namespace
-}  // namespace coatday::planner::test
+}  // namespace coatday::checker::test
