@@ -88,7 +88,9 @@ Words keys(const Case& one, const Json& help) {
   return {"air.night=" + degrees, "air.timetable.1.heated=07:00-17:00 at " + degrees};
 }
 
-std::string ready(const Json& side) { return side["pieces"][0]["ready_late_side"]["deliver"]; }
+std::string ready(const Json& side) { return side["pieces"][0]["ready_safe"]["deliver"]; }
+
+Instant ready_at(const Json& side) { return *parse_iso8601(side["result"]["ready_safe"].get<std::string>()); }
 
 class Advised : public testing::TestWithParam<Case> {};
 
@@ -98,11 +100,11 @@ TEST_P(Advised, ComesTrueWhereItIsSetByHand) {
   const Json& advice = plan["advice"];
   ASSERT_TRUE(advice["tried"].get<bool>());
   for (const std::string& begins : one.advised) {
-    const bool told = std::any_of(advice["helps"].begin(), advice["helps"].end(),
+    const bool told = std::any_of(advice["suggestions"].begin(), advice["suggestions"].end(),
                                   [&](const Json& help) { return help["change"].get<std::string>().starts_with(begins); });
     EXPECT_TRUE(told) << begins << "\n" << advice.dump(1);
   }
-  for (const Json& help : advice["helps"]) {
+  for (const Json& help : advice["suggestions"]) {
     const std::string change = help["change"];
     const Words set = keys(one, help);
     ASSERT_FALSE(set.empty()) << "no key says: " << change;
@@ -110,9 +112,9 @@ TEST_P(Advised, ComesTrueWhereItIsSetByHand) {
     for (const std::string& key : set) words.insert(words.end(), {"--set", key});
     const Json both = json(one, words);
     EXPECT_EQ(ready(both["before"]), ready(plan));
-    EXPECT_EQ(ready(both["after"]), help["ready_late_side"].get<std::string>()) << change << "\n" << testing::PrintToString(set);
+    EXPECT_EQ(ready(both["after"]), help["ready_safe"].get<std::string>()) << change << "\n" << testing::PrintToString(set);
     EXPECT_EQ(both["after"]["from"], help["start"]) << change;
-    const double sooner = both["before"]["result"]["objective"].get<double>() - both["after"]["result"]["objective"].get<double>();
+    const double sooner = Hours(ready_at(both["before"]) - ready_at(both["after"])).count();
     if (help["start"] == plan["from"]) {
       EXPECT_NEAR(help["sooner_h"].get<double>(), sooner, 1e-6) << change;
     }

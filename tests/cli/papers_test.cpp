@@ -42,8 +42,8 @@ TEST(Card, TellsTheLateSideAndDefersToLawAndLabel) {
   EXPECT_TRUE(holds(card.out, "by the law"));
   EXPECT_TRUE(holds(card.out, "child"));
   const std::string json = run_with({"plan", table, "--format", "json"}).out;
-  const std::size_t late = json.find("\"ready_late_side\"");
-  for (const char* stage : {"pack", "light_use", "full_cure"}) {
+  const std::size_t late = json.find("\"ready_safe\"");
+  for (const char* stage : {"wrap", "careful_use", "full_use"}) {
     const std::string key = std::string("\"") + stage + "\":\"";
     const std::string day = day_after(json.substr(json.find(key, late) + key.size(), 10));
     EXPECT_TRUE(holds(card.out, day)) << stage << " " << day << "\n" << card.out;
