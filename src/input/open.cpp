@@ -114,7 +114,8 @@ std::string describe(const job::AirMaker& air, Units units) {
 }
 
 void ventilate(finish::Catalogue& catalogue, const shop::Ventilation& room) {
-  for (auto& [id, product] : catalogue.products) product.pace = finish::pace(product.mechanism, room.closed, room.air_movement);
+  for (auto& [id, product] : catalogue.products)
+    product.rate_factors = finish::rate_factors(product.mechanism, room.closed, room.air_movement);
 }
 
 struct OrderFile {

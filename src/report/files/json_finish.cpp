@@ -93,7 +93,7 @@ Json finish_json(const finish::Product& product) {
           {"drying_clock", drying_json(product)},
           {"cure_clock", cure_json(product)},
           {"stage_clocks", stage_laws_json(product)},
-          {"rate_factor", {{"drying", product.pace.drying}, {"cure", product.pace.cure}}},
+          {"rate_factor", {{"drying", product.rate_factors.drying}, {"cure", product.rate_factors.cure}}},
           {"limits",
            {{"min_c", limits.coldest.value()},
             {"max_c", limits.hottest.value()},

@@ -76,8 +76,8 @@ std::string law_ranges_words(const finish::Product& product, const finish::Stage
 
 /// What the room makes of it, beside its air.
 std::string room_words(const finish::Product& product) {
-  const finish::Pace closed = finish::pace(product.mechanism, true, 1),
-                     moved = finish::pace(product.mechanism, false, finish::most_movement);
+  const finish::RateFactors closed = finish::rate_factors(product.mechanism, true, 1),
+                            moved = finish::rate_factors(product.mechanism, false, finish::most_movement);
   std::vector<std::string> words;
   if (closed.cure < 1) {
     words.push_back(fmt::format("in a closed one, or stacked, {} goes on at half its rate", closed.drying < 1 ? "it" : "its cure"));
