@@ -116,7 +116,7 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
   return render(lines, look.colour);
 }
 
-std::optional<std::string> not_at(const finish::Product& product, const climate::Air& air, Units units) {
+std::optional<std::string> why_not_at(const finish::Product& product, const climate::Air& air, Units units) {
   const finish::StageTimes at = finish::times_in(product, air, units);
   if (at.may_not_go_on) {
     return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, air_text(air, units), *at.may_not_go_on,
