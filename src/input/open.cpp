@@ -11,10 +11,10 @@
 #include "input/catalogue.h"
 #include "input/fields.h"
 #include "input/files.h"
+#include "input/join_orders.h"
 #include "input/order_file.h"
 #include "input/overrides.h"
 #include "input/shop_file.h"
-#include "input/together.h"
 
 namespace coatday::input {
 namespace {
@@ -162,7 +162,7 @@ job::Order read_orders(const std::vector<OrderFile>& opened, const fs::path& sho
       one.fields.mistake("order", fmt::format("two of the orders have the name {}", in_quotes(name)));
     }
   }
-  return orders.empty() ? job::Order() : together(std::move(orders));
+  return orders.empty() ? job::Order() : join_orders(std::move(orders));
 }
 
 void read_job(const ShopFile& shop, const std::vector<OrderFile>& orders, const fs::path& schedules, Reading& reading, job::Job& job) {

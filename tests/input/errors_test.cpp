@@ -8,7 +8,7 @@
 #include <fstream>
 #include <regex>
 
-#include "input/earlier.h"
+#include "input/earlier_plan.h"
 #include "tests/input/folder.h"
 #include "tests/support/source_dir.h"
 
