@@ -170,7 +170,7 @@ ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zo
     shop.mistake("air", "the air needs 'constant', 'timetable' or 'outdoors'");
   }
   if (const auto log = read_log(*air, file, zone, result.log, files, mistakes); log && result.maker) {
-    result.notes.push_back({log->name, climate::span_words(*log, zone)});
+    result.notes.push_back({log->name, climate::span_text(*log, zone)});
     for (const std::string& note : log->notes) result.notes.push_back({log->name, note});
     result.maker = logged(log, std::move(result.maker));
     if (result.in) result.in = [log, in = std::move(result.in)](const climate::KnownRoom& room) { return logged(log, in(room)); };

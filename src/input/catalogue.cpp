@@ -60,7 +60,7 @@ void read_file(const Value& value, Contents& contents, Mistakes& mistakes) {
 
 }  // namespace
 
-std::string source_words(const SourceTable& known, const std::string& text) {
+std::string source_text(const SourceTable& known, const std::string& text) {
   const auto at = known.find(text);
   return at == known.end() ? text : at->second;
 }

@@ -33,6 +33,6 @@ std::vector<std::string> keys_of(const std::map<std::string, T>& map) {
 }
 
 /// A source's words: those that the file's `sources` have for the key, or the text itself.
-[[nodiscard]] std::string source_words(const std::map<std::string, std::string>& known, const std::string& text);
+[[nodiscard]] std::string source_text(const std::map<std::string, std::string>& known, const std::string& text);
 
 }  // namespace coatday::input

@@ -44,7 +44,7 @@ OverRule read_over_rule(const FinishItem& item, const std::set<std::string>& fam
   }
   if (has_verdict) check_verdict(fields, rule);
   if (fields.take("source", rule.source, parse_note)) {
-    rule.source = source_words(*item.sources, rule.source);
+    rule.source = source_text(*item.sources, rule.source);
   } else if (!notes.sources.empty()) {
     rule.source = notes.sources.begin()->second;
   }

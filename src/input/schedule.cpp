@@ -132,7 +132,7 @@ finish::Schedule read_schedule(const FinishItem& item, const Products& products,
   fields.must("name", schedule.name, parse_name);
   fields.must("suits", schedule.suits, parse_suits);
   fields.take("use", schedule.use, parse_note);
-  if (fields.take("source", schedule.source, parse_note)) schedule.source = source_words(*item.sources, schedule.source);
+  if (fields.take("source", schedule.source, parse_note)) schedule.source = source_text(*item.sources, schedule.source);
   fields.need("steps");
   std::set<std::string> names;
   Ids ids;
