@@ -1,7 +1,10 @@
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
+#include "finish/product_keys.h"
 #include "finish/vapour.h"
 #include "report/document/table.h"
 #include "report/papers/report.h"
@@ -16,7 +19,7 @@ constexpr int label_width = 16;
 class Facts {
  public:
   Facts(const Text& title, const Look& look) : look_(look), lines_(wrap(title, look.columns)) {}
-  void add(const char* label, const Text& body) {
+  void add(std::string_view label, const Text& body) {
     if (!body.empty()) append(lines_, labelled(label, label_width, body, look_));
   }
   Lines& lines() { return lines_; }
@@ -120,6 +123,47 @@ std::string vapour_of(const finish::Product& product) {
   return words + " (" + solvent.source + ")";
 }
 
+// A plain value in words; empty where the product has none.
+std::string value_text(const std::string& text, Units) { return text; }
+std::string value_text(bool holds, Units) { return holds ? "yes" : ""; }
+std::string value_text(double number, Units) { return fmt::format("{:.3g}", number); }
+std::string value_text(Hours span, Units) { return unbroken(format_span(span)); }
+std::string value_text(GramsPerLitre content, Units) { return fmt::format("{:.0f} g/l", content.value()); }
+std::string value_text(SquareMetresPerLitre rate, Units units) { return unbroken(format_spreading_rate(rate, units)); }
+std::string value_text(Micrometres film, Units units) { return unbroken(format_film(film, units)); }
+std::string value_text(Celsius temperature, Units units) { return unbroken(format_temperature(temperature, units)); }
+std::string value_text(RelativeHumidity humidity, Units) { return unbroken(format_humidity(humidity)); }
+std::string value_text(Kelvins margin, Units units) { return difference(margin, units); }
+template <class Enum, class = std::enable_if_t<std::is_enum_v<Enum>>>
+std::string value_text(Enum choice, Units) {
+  return std::string(finish::word(choice));
+}
+template <class T>
+std::string value_text(const std::optional<T>& value, Units units) {
+  return value ? value_text(*value, units) : "";
+}
+
+void add_value(Facts& facts, const finish::Product& product, const finish::ProductKey& row, const Look& look) {
+  finish::with_member(product, row.field, [&](const auto& value) { facts.add(row.line, value_text(value, look.units)); });
+}
+
+/// These stand among lines that are worked out; all other lines of the table of keys follow in its order.
+constexpr std::array<std::string_view, 3> placed{"stand", "pot life", "voc"};
+
+void add_placed(Facts& facts, const finish::Product& product, std::string_view key, const Look& look) {
+  const auto keys = finish::product_keys();
+  add_value(facts, product, *std::find_if(keys.begin(), keys.end(), [key](const auto& row) { return row.key == key; }), look);
+}
+
+void add_others(Facts& facts, const finish::Product& product, const Look& look) {
+  for (const auto keys : {finish::product_keys(), finish::limit_keys(), finish::coverage_keys()}) {
+    for (const finish::ProductKey& row : keys) {
+      const bool has_place = std::find(placed.begin(), placed.end(), row.key) != placed.end();
+      if (!row.line.empty() && !has_place) add_value(facts, product, row, look);
+    }
+  }
+}
+
 void add_sources(Facts& facts, const finish::Product& product) {
   for (const auto& [key, source] : product.sources)
     facts.add(&key == &product.sources.begin()->first ? "sources" : "", key + ": " + source);
@@ -154,17 +198,18 @@ std::string finish_text(const finish::Product& product, const Look& look) {
                                       product.first_coat_factor * product.end_grain_factor));
   if (product.film_of_times) facts.add("times are for", unbroken(format_film(*product.film_of_times, look.units)) + " wet");
   facts.add("put on with", method_text(product, look.units));
-  if (product.stand) facts.add("wiped off after", span_text(product.stand));
-  if (product.pot_life) facts.add("pot life", span_text(product.pot_life));
+  add_placed(facts, product, "stand", look);
+  add_placed(facts, product, "pot life", look);
   if (product.two_part) {
     facts.add("mixed",
               fmt::format("{:.3g} base to {:.3g} hardener by volume", product.two_part->base_parts, product.two_part->hardener_parts));
   }
   facts.add("sold in", can_text(product, look.units));
-  facts.add("VOC", fmt::format("{:.0f} g/l", product.voc.value()));
+  add_placed(facts, product, "voc", look);
   facts.add("vapour", vapour_of(product));
   facts.add("hazards", hazard_text(product));
   if (product.food_contact_when_cured) facts.add("food", "may touch food when cured");
+  add_others(facts, product, look);
   add_sources(facts, product);
   return render(facts.lines(), look.colour);
 }
