@@ -1,4 +1,5 @@
-// The shop's air: a logger's readings, and where there are none outdoor hours under a timetable, a timetable alone, or what is constant.
+#include "input/air.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -8,8 +9,9 @@
 #include "climate/logged_air.h"
 #include "climate/shop_air.h"
 #include "input/air_log.h"
+#include "input/amounts.h"
 #include "input/room.h"
-#include "input/shop_file.h"
+#include "input/spans.h"
 
 namespace coatday::input {
 namespace {

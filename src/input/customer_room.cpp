@@ -1,11 +1,11 @@
-// The room where an order will live: set points by the month, or outdoor air through a house.
+#include "input/customer_room.h"
+
 #include <fmt/core.h>
 
 #include <array>
 
 #include "climate/customer_room.h"
 #include "input/amounts.h"
-#include "input/files.h"
 #include "input/wood.h"
 
 namespace coatday::input {

@@ -8,11 +8,12 @@
 #include <utility>
 
 #include "climate/air.h"
+#include "input/air.h"
 #include "input/catalogue.h"
 #include "input/fields.h"
 #include "input/files.h"
 #include "input/join_orders.h"
-#include "input/order_file.h"
+#include "input/order.h"
 #include "input/overrides.h"
 #include "input/shop_file.h"
 

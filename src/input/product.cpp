@@ -7,6 +7,7 @@
 #include "input/amounts.h"
 #include "input/choices.h"
 #include "input/product_values.h"
+#include "input/solvent.h"
 
 namespace coatday::input {
 namespace {
@@ -84,12 +85,12 @@ void read_laws(const Fields& fields, ProductDraft& draft) {
 }
 
 void read_limits(const Fields& fields, Product& p) {
-  const auto given = fields.map("limits", "the limits", keys_of(finish::limit_keys()));
+  const auto given = fields.map("limits", "the limits", key_list(finish::limit_keys()));
   if (given) read_values(*given, finish::limit_keys(), p);
 }
 
 void read_coverage(const Fields& fields, Product& p) {
-  const auto given = fields.map("coverage", "the coverage", keys_of(finish::coverage_keys()));
+  const auto given = fields.map("coverage", "the coverage", key_list(finish::coverage_keys()));
   if (!given) return;
   const auto taken = read_values(*given, finish::coverage_keys(), p);
   const auto has = [&taken](std::string_view key) { return std::ranges::find(taken, key) != taken.end(); };
@@ -133,7 +134,7 @@ void add_layer(ProductDraft& draft, const std::string& id, const Value& value, c
   draft.notes.known = known_sources;
   draft.notes.latest.clear();
   if (value.kind != Value::Kind::map) draft.is_whole = false;
-  const Fields fields(value, fmt::format("the product '{}'", id), keys_of(finish::product_keys()), mistakes, draft.notes, "");
+  const Fields fields(value, fmt::format("the product '{}'", id), key_list(finish::product_keys()), mistakes, draft.notes, "");
   draft.product.id = id;
   draft.product.where = fields.where();
   if (draft.product.family.empty()) draft.product.family = id;

@@ -43,7 +43,7 @@ Parsed<T> parse_value(std::string_view typed, Range range) {
 
 }  // namespace
 
-Keys keys_of(std::span<const finish::ProductKey> rows) {
+Keys key_list(std::span<const finish::ProductKey> rows) {
   Keys keys;
   for (const finish::ProductKey& row : rows) keys.push_back(row.key);
   return keys;

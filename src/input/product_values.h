@@ -10,7 +10,7 @@
 
 namespace coatday::input {
 
-[[nodiscard]] Keys keys_of(std::span<const finish::ProductKey>);
+[[nodiscard]] Keys key_list(std::span<const finish::ProductKey>);
 
 /// Puts every value that is given and right into the product. Returns the keys of those.
 std::vector<std::string_view> read_values(const Fields&, std::span<const finish::ProductKey>, finish::Product&);
