@@ -31,7 +31,7 @@ Outcome not_found(const char* what, const std::string& name, const std::map<std:
 }
 
 Outcome in_air(const finish::Product& product, const Arguments& arguments, const report::Look& shown) {
-  if (const auto reason = report::not_at(product, *arguments.at, shown.units)) return {no_plan, "", "coatday: " + *reason + "\n"};
+  if (const auto reason = report::why_not_at(product, *arguments.at, shown.units)) return {no_plan, "", "coatday: " + *reason + "\n"};
   return {done,
           arguments.format == Format::json ? report::finish_at_json(product, *arguments.at)
                                            : report::finish_at_text(product, *arguments.at, shown),

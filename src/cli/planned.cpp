@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "input/earlier.h"
+#include "input/earlier_plan.h"
 #include "job/air_cache.h"
 #include "report/papers/report.h"
 

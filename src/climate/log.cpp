@@ -65,7 +65,7 @@ class Cleaner {
 
  private:
   void tell(const std::vector<int>& lines, std::string_view what) {
-    if (!lines.empty()) log_.notes.push_back(fmt::format("{}: {}", rows_words(lines), what));
+    if (!lines.empty()) log_.notes.push_back(fmt::format("{}: {}", rows_text(lines), what));
   }
 
   /// Many loggers write the newest reading first.
@@ -244,7 +244,7 @@ class Cleaner {
 
 Minutes bridged_step(const Log& log) { return std::max(Minutes(30), 5 * log.usual_step / 2); }
 
-std::string span_words(const Log& log, const Zone& zone) {
+std::string span_text(const Log& log, const Zone& zone) {
   const auto at = [&zone](const Reading& reading) {
     const LocalTime time = zone.to_local(reading.time);
     return long_date(day_of(time)) + " " + clock_time(time);

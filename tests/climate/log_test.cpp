@@ -172,10 +172,10 @@ TEST(Log, GapsAreTold) {
 }
 
 TEST(Log, RowsInWords) {
-  EXPECT_EQ(rows_words({7}), "row 7");
-  EXPECT_EQ(rows_words({9, 7, 8, 8}), "rows 7-9");
-  EXPECT_EQ(rows_words({1, 3, 4, 9}), "rows 1, 3-4 and 9");
-  EXPECT_EQ(rows_words({1, 3, 5, 7, 9, 11, 13}), "rows 1, 3, 5, 7, 9 and 2 more");
+  EXPECT_EQ(rows_text({7}), "row 7");
+  EXPECT_EQ(rows_text({9, 7, 8, 8}), "rows 7-9");
+  EXPECT_EQ(rows_text({1, 3, 4, 9}), "rows 1, 3-4 and 9");
+  EXPECT_EQ(rows_text({1, 3, 5, 7, 9, 11, 13}), "rows 1, 3, 5, 7, 9 and 2 more");
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "finish/application_limits.h"
 #include "planner/tasks/mixing.h"
 
 namespace coatday::planner {

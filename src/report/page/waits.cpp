@@ -24,7 +24,7 @@ std::string air_against(const job::Job& job, const Chart& chart, const std::stri
   const LocalDay day = local_day(opening, chart.plan.shop.zone);
   if (fits_on(chart.air, product, day, chart.plan.shop.zone)) return "";
   const job::AirForecast alone = job::forecast(job, job.catalogue, {job::Use{product, {}, {}}}, opening, 1);
-  const std::string reason = alone.finishes.empty() ? "" : alone.finishes.front().hindrance;
+  const std::string reason = alone.finishes.empty() ? "" : alone.finishes.front().limit_exceeded;
   return "; that day's air does not fit " + product_name(chart.plan, product) + (reason.empty() ? "" : ": " + reason);
 }
 

@@ -111,8 +111,8 @@ Lines finish_block(const job::Job& job, const finish::Catalogue& catalogue, cons
     lines.push_back(Text("  ") + padded(date_words(day.day), 12) + strip(job, all, finish, day) +
                     Text("    " + unbroken(at_work(all, finish, day))));
   }
-  if (!finish.hindrance.empty())
-    append(lines, hang("  ", "Not on " + instant_words(finish.hindered, job.shop.zone) + ": " + finish.hindrance + ".", look));
+  if (!finish.limit_exceeded.empty())
+    append(lines, hang("  ", "Not on " + instant_words(finish.hindered, job.shop.zone) + ": " + finish.limit_exceeded + ".", look));
   return lines;
 }
 

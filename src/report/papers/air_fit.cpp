@@ -109,7 +109,7 @@ std::string field(const std::optional<T>& value, double factor, int digits) {
 
 std::string fit_text(const job::Job& job, const climate::Log& log, const RoomFit& fit, const Look& look) {
   Lines page = wrap(Text(job.shop.name, Ink::strong) + "  what " + log.name + " says of the room", look.columns);
-  append(page, hang(Text("  log            ", Ink::faint), climate::span_words(log, job.shop.zone), look));
+  append(page, hang(Text("  log            ", Ink::faint), climate::span_text(log, job.shop.zone), look));
   for (const std::string& note : log.notes) append(page, hang(spaces(17), note, look));
   if (job.room->outdoors)
     append(page, hang(Text("  outdoors       ", Ink::faint),

@@ -61,7 +61,7 @@ std::string range_of(const finish::Law& law) {
 }
 
 /// The stated ranges of the laws are a part of what is unsure; where they alone are more than the factor, that is said.
-std::string law_ranges_words(const finish::Product& product, const finish::StageTimes& at, double factor) {
+std::string law_ranges_text(const finish::Product& product, const finish::StageTimes& at, double factor) {
   std::vector<std::string> ranges;
   for (const auto& [clock, name] : {std::pair{finish::Clock::drying, "drying"}, std::pair{finish::Clock::cure, "cure"}}) {
     const auto law = product.law(clock);
@@ -75,9 +75,9 @@ std::string law_ranges_words(const finish::Product& product, const finish::Stage
 }
 
 /// What the room makes of it, beside its air.
-std::string room_words(const finish::Product& product) {
-  const finish::Pace closed = finish::pace(product.mechanism, true, 1),
-                     moved = finish::pace(product.mechanism, false, finish::most_movement);
+std::string room_text(const finish::Product& product) {
+  const finish::RateFactors closed = finish::rate_factors(product.mechanism, true, 1),
+                            moved = finish::rate_factors(product.mechanism, false, finish::most_movement);
   std::vector<std::string> words;
   if (closed.cure < 1) {
     words.push_back(fmt::format("in a closed one, or stacked, {} goes on at half its rate", closed.drying < 1 ? "it" : "its cure"));
@@ -86,7 +86,7 @@ std::string room_words(const finish::Product& product) {
   return words.empty() ? "" : "In an open room where the air moves as usual; " + listed(words) + " (ratios only, judgement).";
 }
 
-std::string window_words(const finish::StageTimes& at) {
+std::string window_text(const finish::StageTimes& at) {
   const auto& open = at.times[finish::Stage::recoat];
   const auto& close = at.times[finish::Stage::recoat_close];
   if (!open || !close) return "";
@@ -102,7 +102,7 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
   const finish::StageTimes at = finish::times_in(product, air, look.units);
   Lines lines = wrap(Text(product.name, Ink::strong) + " (" + product.id + ") at " + unbroken(air_text(air, look.units)), look.columns);
   append(lines, layout(stages_table(at), 2, look));
-  const std::string window = window_words(at);
+  const std::string window = window_text(at);
   if (!window.empty()) append(lines, hang("  ", window, look));
   add_refusals(lines, at, look);
   append(lines, hang("  ",
@@ -110,13 +110,13 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
                                  "by touch.",
                                  finish::uncertainty(air)),
                      look));
-  for (const std::string& words : {law_ranges_words(product, at, finish::uncertainty(air)), room_words(product)}) {
+  for (const std::string& words : {law_ranges_text(product, at, finish::uncertainty(air)), room_text(product)}) {
     if (!words.empty()) append(lines, hang("  ", words, look));
   }
   return render(lines, look.colour);
 }
 
-std::optional<std::string> not_at(const finish::Product& product, const climate::Air& air, Units units) {
+std::optional<std::string> why_not_at(const finish::Product& product, const climate::Air& air, Units units) {
   const finish::StageTimes at = finish::times_in(product, air, units);
   if (at.may_not_go_on) {
     return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, air_text(air, units), *at.may_not_go_on,

@@ -1,7 +1,10 @@
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
+#include "finish/product_keys.h"
 #include "finish/vapour.h"
 #include "report/document/table.h"
 #include "report/papers/report.h"
@@ -16,7 +19,7 @@ constexpr int label_width = 16;
 class Facts {
  public:
   Facts(const Text& title, const Look& look) : look_(look), lines_(wrap(title, look.columns)) {}
-  void add(const char* label, const Text& body) {
+  void add(std::string_view label, const Text& body) {
     if (!body.empty()) append(lines_, labelled(label, label_width, body, look_));
   }
   Lines& lines() { return lines_; }
@@ -26,7 +29,7 @@ class Facts {
   Lines lines_;
 };
 
-std::string span_words(const std::optional<Hours>& span) { return span ? unbroken(format_span(*span)) : "-"; }
+std::string span_text(const std::optional<Hours>& span) { return span ? unbroken(format_span(*span)) : "-"; }
 std::string air_of(const climate::Air& air, Units units) {
   return unbroken(format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity));
 }
@@ -41,13 +44,13 @@ Lines stage_table(const finish::Product& product, const Look& look) {
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
     std::vector<Text> cells{stage_words(stage)};
-    for (const finish::StageRow& row : product.rows) cells.emplace_back(span_words(row.hours[stage]));
+    for (const finish::StageRow& row : product.rows) cells.emplace_back(span_text(row.hours[stage]));
     table.rows.push_back(cells);
   }
   return layout(table, 2, look);
 }
 
-std::string law_words(const std::optional<finish::Law>& law, const Look& look) {
+std::string law_text(const std::optional<finish::Law>& law, const Look& look) {
   if (!law) return "none: it does not go on in the shop's air";
   std::string words(finish::word(law->kind));
   if (law->kind == finish::Law::Kind::arrhenius) words += fmt::format(", {:.3g} kJ/mol", law->activation.value());
@@ -70,13 +73,13 @@ void add_fits(Facts& facts, const finish::Product& product, const Look& look) {
     const std::optional<finish::Fit>& fit = product.fits[stage];
     if (!fit) continue;
     const double off = 100 * (std::exp(fit->residual) - 1);
-    facts.add(label, std::string(finish::word(stage)) + ": " + law_words(fit->law, look) +
+    facts.add(label, std::string(finish::word(stage)) + ": " + law_text(fit->law, look) +
                          fmt::format("; the label is off by {:.{}f} % at most", off, off < 9.95 ? 1 : 0));
     label = "";
   }
 }
 
-std::string limit_words(const finish::Limits& limits, Units units) {
+std::string limit_text(const finish::Limits& limits, Units units) {
   std::string words = format_temperature(limits.coldest, units) + " to " + format_temperature(limits.hottest, units) + ", up to " +
                       format_humidity(limits.dampest) + ", " + difference(limits.dew_point_margin, units) + " above the dew point";
   if (limits.hold.count() > 0)
@@ -84,14 +87,14 @@ std::string limit_words(const finish::Limits& limits, Units units) {
   return words;
 }
 
-std::string blush_words(const finish::Limits& limits, Units units) {
+std::string blush_text(const finish::Limits& limits, Units units) {
   std::vector<std::string> words;
   if (limits.blush_margin) words.push_back("refused under " + difference(*limits.blush_margin, units) + " above the dew point");
   if (limits.blush_warning) words.push_back("warned of under " + difference(*limits.blush_warning, units));
   return listed(words);
 }
 
-std::string method_words(const finish::Product& product, Units units) {
+std::string method_text(const finish::Product& product, Units units) {
   std::vector<std::string> words;
   for (const auto& [method, rate] : product.work_rates) {
     words.push_back(std::string(finish::word(method)) + " " + area_words(SquareMetres(rate.value()), units) + "/h");
@@ -99,13 +102,13 @@ std::string method_words(const finish::Product& product, Units units) {
   return listed(words);
 }
 
-std::string can_words(const finish::Product& product, Units units) {
+std::string can_text(const finish::Product& product, Units units) {
   std::vector<std::string> words;
   for (const finish::Can& can : product.cans) words.push_back(volume_words(can.size, units));
   return listed(words);
 }
 
-std::string hazard_words(const finish::Product& product) {
+std::string hazard_text(const finish::Product& product) {
   std::vector<std::string> words;
   for (const finish::Hazard hazard : product.hazards) words.emplace_back(finish::word(hazard));
   return listed(words);
@@ -120,6 +123,47 @@ std::string vapour_of(const finish::Product& product) {
   return words + " (" + solvent.source + ")";
 }
 
+// A plain value in words; empty where the product has none.
+std::string value_text(const std::string& text, Units) { return text; }
+std::string value_text(bool holds, Units) { return holds ? "yes" : ""; }
+std::string value_text(double number, Units) { return fmt::format("{:.3g}", number); }
+std::string value_text(Hours span, Units) { return unbroken(format_span(span)); }
+std::string value_text(GramsPerLitre content, Units) { return fmt::format("{:.0f} g/l", content.value()); }
+std::string value_text(SquareMetresPerLitre rate, Units units) { return unbroken(format_spreading_rate(rate, units)); }
+std::string value_text(Micrometres film, Units units) { return unbroken(format_film(film, units)); }
+std::string value_text(Celsius temperature, Units units) { return unbroken(format_temperature(temperature, units)); }
+std::string value_text(RelativeHumidity humidity, Units) { return unbroken(format_humidity(humidity)); }
+std::string value_text(Kelvins margin, Units units) { return difference(margin, units); }
+template <class Enum, class = std::enable_if_t<std::is_enum_v<Enum>>>
+std::string value_text(Enum choice, Units) {
+  return std::string(finish::word(choice));
+}
+template <class T>
+std::string value_text(const std::optional<T>& value, Units units) {
+  return value ? value_text(*value, units) : "";
+}
+
+void add_value(Facts& facts, const finish::Product& product, const finish::ProductKey& row, const Look& look) {
+  finish::with_member(product, row.field, [&](const auto& value) { facts.add(row.line, value_text(value, look.units)); });
+}
+
+/// These stand among lines that are worked out; all other lines of the table of keys follow in its order.
+constexpr std::array<std::string_view, 3> placed{"stand", "pot life", "voc"};
+
+void add_placed(Facts& facts, const finish::Product& product, std::string_view key, const Look& look) {
+  const auto keys = finish::product_keys();
+  add_value(facts, product, *std::find_if(keys.begin(), keys.end(), [key](const auto& row) { return row.key == key; }), look);
+}
+
+void add_others(Facts& facts, const finish::Product& product, const Look& look) {
+  for (const auto keys : {finish::product_keys(), finish::limit_keys(), finish::coverage_keys()}) {
+    for (const finish::ProductKey& row : keys) {
+      const bool has_place = std::find(placed.begin(), placed.end(), row.key) != placed.end();
+      if (!row.line.empty() && !has_place) add_value(facts, product, row, look);
+    }
+  }
+}
+
 void add_sources(Facts& facts, const finish::Product& product) {
   for (const auto& [key, source] : product.sources)
     facts.add(&key == &product.sources.begin()->first ? "sources" : "", key + ": " + source);
@@ -132,8 +176,8 @@ std::string finishes_text(const finish::Catalogue& catalogue, const Look& look) 
   for (const char* title : {"finish", "name", "role", "recoat", "full cure"}) table.columns.push_back({Text(title, Ink::faint)});
   for (const auto& [id, product] : catalogue.products) {
     const finish::StageHours& hours = product.reference().hours;
-    table.rows.push_back({id, product.name, finish::word(product.role), span_words(hours[finish::Stage::recoat]),
-                          span_words(hours[finish::Stage::full_cure])});
+    table.rows.push_back({id, product.name, finish::word(product.role), span_text(hours[finish::Stage::recoat]),
+                          span_text(hours[finish::Stage::full_cure])});
   }
   return render(layout(table, 0, look), look.colour);
 }
@@ -144,27 +188,28 @@ std::string finish_text(const finish::Product& product, const Look& look) {
                                 finish::word(product.mechanism)));
   facts.add("film", product.film ? "adds to the film that resists moisture" : "adds no film");
   append(facts.lines(), stage_table(product, look));
-  facts.add("drying clock", law_words(product.law(finish::Clock::drying), look));
-  facts.add("cure clock", law_words(product.law(finish::Clock::cure), look));
+  facts.add("drying clock", law_text(product.law(finish::Clock::drying), look));
+  facts.add("cure clock", law_text(product.law(finish::Clock::cure), look));
   add_fits(facts, product, look);
-  facts.add("goes on at", limit_words(product.limits, look.units));
-  facts.add("blush", blush_words(product.limits, look.units));
+  facts.add("goes on at", limit_text(product.limits, look.units));
+  facts.add("blush", blush_text(product.limits, look.units));
   facts.add("covers", unbroken(format_spreading_rate(product.spreading_rate(), look.units)) +
                           fmt::format("; bare wood takes {:.3g} times, its end grain {:.3g} times as much", product.first_coat_factor,
                                       product.first_coat_factor * product.end_grain_factor));
   if (product.film_of_times) facts.add("times are for", unbroken(format_film(*product.film_of_times, look.units)) + " wet");
-  facts.add("put on with", method_words(product, look.units));
-  if (product.stand) facts.add("wiped off after", span_words(product.stand));
-  if (product.pot_life) facts.add("pot life", span_words(product.pot_life));
+  facts.add("put on with", method_text(product, look.units));
+  add_placed(facts, product, "stand", look);
+  add_placed(facts, product, "pot life", look);
   if (product.two_part) {
     facts.add("mixed",
               fmt::format("{:.3g} base to {:.3g} hardener by volume", product.two_part->base_parts, product.two_part->hardener_parts));
   }
-  facts.add("sold in", can_words(product, look.units));
-  facts.add("VOC", fmt::format("{:.0f} g/l", product.voc.value()));
+  facts.add("sold in", can_text(product, look.units));
+  add_placed(facts, product, "voc", look);
   facts.add("vapour", vapour_of(product));
-  facts.add("hazards", hazard_words(product));
+  facts.add("hazards", hazard_text(product));
   if (product.food_contact_when_cured) facts.add("food", "may touch food when cured");
+  add_others(facts, product, look);
   add_sources(facts, product);
   return render(facts.lines(), look.colour);
 }

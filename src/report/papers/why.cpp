@@ -78,7 +78,7 @@ std::optional<std::string> why_text(const job::Plan& plan, const std::string& id
   append(lines, air_lines(plan, *event, look));
   if (const auto product = plan.products.find(event->product); product != plan.products.end()) {
     if (event->wet_film) entry("film", film_words(*event, product->second, look.units));
-    if (const std::string pace = pace_words(product->second.pace); !pace.empty()) entry("room", pace);
+    if (const std::string pace = pace_words(product->second.rate_factors); !pace.empty()) entry("room", pace);
   }
   if (!event->note.empty()) entry("note", event->note);
   append(lines, stage_lines(plan, *event, look));

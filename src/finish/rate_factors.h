@@ -7,11 +7,11 @@
 namespace coatday::finish {
 
 /// By which the rate of each clock is multiplied.
-struct Pace {
+struct RateFactors {
   double drying = 1;
   double cure = 1;
 
-  bool operator==(const Pace&) const = default;
+  bool operator==(const RateFactors&) const = default;
 };
 
 /// The most that moving air can do, and the least that is known.
@@ -19,6 +19,6 @@ inline constexpr double most_movement = 2, least_movement = 0.5;
 
 /// Oxidising films take their oxygen from the room: in a closed one, or stacked, they go on at half the rate, both clocks. Films that dry
 /// by evaporation do so in proportion to the air's movement, 0.5 to 2, the drying clock alone. All of it judgement.
-[[nodiscard]] Pace pace(Mechanism, bool closed, double air_movement);
+[[nodiscard]] RateFactors rate_factors(Mechanism, bool closed, double air_movement);
 
 }  // namespace coatday::finish

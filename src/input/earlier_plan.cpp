@@ -1,4 +1,4 @@
-#include "input/earlier.h"
+#include "input/earlier_plan.h"
 
 #include <fmt/core.h>
 

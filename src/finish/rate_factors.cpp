@@ -1,10 +1,10 @@
-#include "finish/pace.h"
+#include "finish/rate_factors.h"
 
 #include <algorithm>
 
 namespace coatday::finish {
 
-Pace pace(Mechanism mechanism, bool closed, double air_movement) {
+RateFactors rate_factors(Mechanism mechanism, bool closed, double air_movement) {
   const double evaporating = std::clamp(air_movement, least_movement, most_movement);
   const double oxidising = closed ? 0.5 : 1;
   switch (mechanism) {

@@ -1,7 +1,7 @@
 // Several orders read as one.
 #include <gtest/gtest.h>
 
-#include "input/earlier.h"
+#include "input/earlier_plan.h"
 #include "tests/input/folder.h"
 
 namespace coatday::input {
@@ -12,18 +12,17 @@ std::string order(const std::string& name, const std::string& piece, const std::
          piece_keys + "    parts:\n      - {part: shelf, shape: board, length: 80 cm, width: 25 cm, thickness: 2 cm}\n";
 }
 
-job::Job together_of(const std::string& a, const std::string& b) {
-  Loaded loaded = load_orders({"a.yaml", "b.yaml"}, "schedules", from({{"a.yaml", a}, {"b.yaml", b}}));
-  EXPECT_EQ(printed(loaded.mistakes), "");
-  return loaded.job.value_or(job::Job{});
+job::Job joined(const std::string& a, const std::string& b) {
+  Opening opened = open_orders({"a.yaml", "b.yaml"}, "schedules", from({{"a.yaml", a}, {"b.yaml", b}}));
+  EXPECT_EQ(printed(opened), "");
+  return opened ? std::move(opened->job) : job::Job{};
 }
 
 std::string local(const job::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
 
-TEST(Together, EachKeepsItsNameStartPromiseAndImportance) {
-  const job::Job job =
-      together_of(order("Birch Lane", "desk", "start: 2027-03-01 08:00\npromised: 2027-03-12\nimportance: 2\n"),
-                  order("Mill Road", "stool", "start: 2027-02-22 08:00\n", "    promised: 2027-03-05\n    importance: 0.5\n"));
+TEST(JoinOrders, EachKeepsItsNameStartPromiseAndImportance) {
+  const job::Job job = joined(order("Birch Lane", "desk", "start: 2027-03-01 08:00\npromised: 2027-03-12\nimportance: 2\n"),
+                              order("Mill Road", "stool", "start: 2027-02-22 08:00\n", "    promised: 2027-03-05\n    importance: 0.5\n"));
   EXPECT_EQ(job.order.name, "Birch Lane and Mill Road");
   EXPECT_EQ(local(job, job.order.start), "2027-02-22T08:00:00-06:00") << "the first of them";
   ASSERT_EQ(job.order.pieces.size(), 2U);
@@ -41,19 +40,19 @@ TEST(Together, EachKeepsItsNameStartPromiseAndImportance) {
   EXPECT_EQ(stool.importance, 0.5);
 }
 
-TEST(Together, NoStartOfOneIsNoStartOfAll) {
-  const job::Job job = together_of(order("Birch Lane", "desk", "start: 2027-03-01 08:00\n"), order("Mill Road", "stool"));
+TEST(JoinOrders, NoStartOfOneIsNoStartOfAll) {
+  const job::Job job = joined(order("Birch Lane", "desk", "start: 2027-03-01 08:00\n"), order("Mill Road", "stool"));
   EXPECT_FALSE(job.order.start);
   EXPECT_TRUE(job.order.pieces[0].start);
   EXPECT_FALSE(job.order.pieces[1].start);
 }
 
-TEST(Together, IdsThatClashGetTheirOrdersNameInTheHistoryToo) {
+TEST(JoinOrders, IdsThatClashGetTheirOrdersNameInTheHistoryToo) {
   const std::string history =
       "history: [{event: shelf/shelf/clear-1, start: 2027-03-01 08:00, end: 2027-03-01 09:00},"
       " {event: birch-lane-shelf/shelf/clear-2, start: 2027-03-02 08:00, end: 2027-03-02 09:00},"
       " {event: shop/mill, start: 2027-03-02 08:00, end: 2027-03-02 09:00}]\n";
-  const job::Job job = together_of(order("Birch Lane", "shelf", history), order("Полка", "shelf"));
+  const job::Job job = joined(order("Birch Lane", "shelf", history), order("Полка", "shelf"));
   ASSERT_EQ(job.order.pieces.size(), 2U);
   EXPECT_EQ(job.order.pieces[0].piece.id, "birch-lane-shelf");
   EXPECT_EQ(job.order.pieces[1].piece.id, "order-shelf");
@@ -64,21 +63,21 @@ TEST(Together, IdsThatClashGetTheirOrdersNameInTheHistoryToo) {
   EXPECT_EQ(job.order.history[0].where.file, "a.yaml");
 }
 
-TEST(Together, AnIdMadeFromTheOrdersNameIsNobodyElses) {
+TEST(JoinOrders, AnIdMadeFromTheOrdersNameIsNobodyElses) {
   const std::string two = order("Birch Lane", "shelf") +
                           "  - piece: birch lane shelf\n    parts:\n      - {part: shelf, shape: board, length: 80 cm, width: 25 cm, "
                           "thickness: 2 cm}\n";
-  const job::Job job = together_of(two, order("Mill Road", "shelf"));
+  const job::Job job = joined(two, order("Mill Road", "shelf"));
   ASSERT_EQ(job.order.pieces.size(), 3U);
   EXPECT_EQ(job.order.pieces[0].piece.id, "birch-lane-shelf-2");
   EXPECT_EQ(job.order.pieces[1].piece.id, "birch-lane-shelf");
   EXPECT_EQ(job.order.pieces[2].piece.id, "mill-road-shelf");
 }
 
-TEST(Together, TheSameShopBySeveralPaths) {
+TEST(JoinOrders, TheSameShopBySeveralPaths) {
   const std::string b = "order: b\nshop: ../shop.yaml\n" + order("x", "stool").substr(std::string("order: x\nshop: shop.yaml\n").size());
-  const Loaded loaded = load_orders({"a.yaml", "later/b.yaml"}, "schedules", from({{"a.yaml", order("a", "desk")}, {"later/b.yaml", b}}));
-  EXPECT_EQ(printed(loaded.mistakes), "");
+  const Opening opened = open_orders({"a.yaml", "later/b.yaml"}, "schedules", from({{"a.yaml", order("a", "desk")}, {"later/b.yaml", b}}));
+  EXPECT_EQ(printed(opened), "");
 }
 
 TEST(EarlierPlan, IdsAndStarts) {

@@ -1,4 +1,4 @@
-#include "climate/living_room.h"
+#include "climate/customer_room.h"
 
 #include <algorithm>
 #include <string_view>
@@ -17,12 +17,12 @@ std::string words(const Air& air, Units units) { return format_temperature(air.t
 
 }  // namespace
 
-Air SeasonAir::at(Instant t) const {
+Air MonthlyAir::at(Instant t) const {
   const year_month_day date(day_of(zone_.to_local(t)));
   return months_[static_cast<unsigned>(date.month()) - 1];
 }
 
-std::string SeasonAir::describe(Units units) const {
+std::string MonthlyAir::describe(Units units) const {
   std::size_t first = 0;  // of a season
   while (first < 12 && same(months_[first], months_[(first + 11) % 12])) ++first;
   if (first == 12) return words(months_[0], units) + " all year";
@@ -40,18 +40,18 @@ std::string SeasonAir::describe(Units units) const {
 
 Air HouseAir::at(Instant t) const {
   const Air outside = outdoors_.at(t);
-  Celsius inside = std::max(outside.temperature, keeping_.heated);
-  if (keeping_.cooled) inside = std::min(inside, *keeping_.cooled);
+  Celsius inside = std::max(outside.temperature, control_.heated);
+  if (control_.cooled) inside = std::min(inside, *control_.cooled);
   RelativeHumidity humidity = relative_humidity(inside, humidity_ratio(outside, outdoors_.pressure()), outdoors_.pressure());
-  if (keeping_.least) humidity = std::max(humidity, *keeping_.least);
-  return {inside, std::min(humidity, keeping_.most.value_or(RelativeHumidity(1)))};
+  if (control_.least) humidity = std::max(humidity, *control_.least);
+  return {inside, std::min(humidity, control_.most.value_or(RelativeHumidity(1)))};
 }
 
 std::string HouseAir::describe(Units units) const {
-  std::string told = "heated to " + format_temperature(keeping_.heated, units);
-  if (keeping_.cooled) told += ", cooled to " + format_temperature(*keeping_.cooled, units);
-  if (keeping_.least) told += ", no drier than " + format_humidity(*keeping_.least);
-  if (keeping_.most) told += ", no damper than " + format_humidity(*keeping_.most);
+  std::string told = "heated to " + format_temperature(control_.heated, units);
+  if (control_.cooled) told += ", cooled to " + format_temperature(*control_.cooled, units);
+  if (control_.least) told += ", no drier than " + format_humidity(*control_.least);
+  if (control_.most) told += ", no damper than " + format_humidity(*control_.most);
   return told + "; " + outdoors_.describe(units);
 }
 

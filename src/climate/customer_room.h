@@ -8,10 +8,10 @@
 namespace coatday::climate {
 
 /// Set points by the month, stated by whoever lives there.
-class SeasonAir final : public AirSource {
+class MonthlyAir final : public AirSource {
  public:
   /// January first.
-  SeasonAir(std::array<Air, 12> months, Zone zone) : months_(months), zone_(std::move(zone)) {}
+  MonthlyAir(std::array<Air, 12> months, Zone zone) : months_(months), zone_(std::move(zone)) {}
   [[nodiscard]] Air at(Instant) const override;
   [[nodiscard]] Origin origin(Instant) const override { return Origin::timetable; }
   [[nodiscard]] std::string describe(Units) const override;  ///< "November to April 20 °C, 35 % RH; May to October ..."
@@ -22,7 +22,7 @@ class SeasonAir final : public AirSource {
 };
 
 /// How a house keeps its rooms. What is not given is left to the weather.
-struct HouseKeeping {
+struct HouseControl {
   Celsius heated;                         ///< never colder
   std::optional<Celsius> cooled;          ///< never warmer
   std::optional<RelativeHumidity> least;  ///< by a humidifier: never drier
@@ -33,14 +33,14 @@ struct HouseKeeping {
 /// winter a room is told somewhat drier than it will be; walls that even out a day are left out too, since a board does that itself.
 class HouseAir final : public AirSource {
  public:
-  HouseAir(OutdoorYear outdoors, const HouseKeeping& keeping) : outdoors_(std::move(outdoors)), keeping_(keeping) {}
+  HouseAir(OutdoorYear outdoors, const HouseControl& control) : outdoors_(std::move(outdoors)), control_(control) {}
   [[nodiscard]] Air at(Instant) const override;
   [[nodiscard]] Origin origin(Instant) const override { return Origin::weather; }
   [[nodiscard]] std::string describe(Units) const override;
 
  private:
   OutdoorYear outdoors_;
-  HouseKeeping keeping_;
+  HouseControl control_;
 };
 
 }  // namespace coatday::climate

@@ -1,11 +1,12 @@
-// Products in layers: a product may start from another one, in any file, and a later file's product stands on an earlier one's of the same id.
+#include "input/product_layers.h"
+
 #include <fmt/core.h>
 
 #include <optional>
 
 #include "input/amounts.h"
-#include "input/catalogue.h"
 #include "input/product.h"
+#include "input/product_check.h"
 
 namespace coatday::input {
 namespace {

@@ -1,5 +1,5 @@
 // What the room makes of the clocks beside its air: ratios, all of them judgement.
-#include "finish/pace.h"
+#include "finish/rate_factors.h"
 
 #include <gtest/gtest.h>
 
@@ -9,23 +9,23 @@
 namespace coatday::finish {
 namespace {
 
-TEST(Pace, AClosedRoomHalvesWhatTakesUpOxygen) {
-  EXPECT_EQ(pace(Mechanism::oxidative, true, 1), (Pace{0.5, 0.5}));
-  EXPECT_EQ(pace(Mechanism::white_spirit, true, 1), (Pace{1, 0.5}));
-  EXPECT_EQ(pace(Mechanism::water, true, 1), Pace{});
-  EXPECT_EQ(pace(Mechanism::epoxy, true, 2), Pace{});
+TEST(RateFactors, AClosedRoomHalvesWhatTakesUpOxygen) {
+  EXPECT_EQ(rate_factors(Mechanism::oxidative, true, 1), (RateFactors{0.5, 0.5}));
+  EXPECT_EQ(rate_factors(Mechanism::white_spirit, true, 1), (RateFactors{1, 0.5}));
+  EXPECT_EQ(rate_factors(Mechanism::water, true, 1), RateFactors{});
+  EXPECT_EQ(rate_factors(Mechanism::epoxy, true, 2), RateFactors{});
 }
 
-TEST(Pace, MovingAirTakesOffWhatEvaporatesUpToTwiceAsFast) {
-  EXPECT_EQ(pace(Mechanism::water, false, 1.5), (Pace{1.5, 1}));
-  EXPECT_EQ(pace(Mechanism::lacquer_thinner, false, 5), (Pace{2, 1}));
-  EXPECT_EQ(pace(Mechanism::oxidative, false, 2), Pace{});
+TEST(RateFactors, MovingAirTakesOffWhatEvaporatesUpToTwiceAsFast) {
+  EXPECT_EQ(rate_factors(Mechanism::water, false, 1.5), (RateFactors{1.5, 1}));
+  EXPECT_EQ(rate_factors(Mechanism::lacquer_thinner, false, 5), (RateFactors{2, 1}));
+  EXPECT_EQ(rate_factors(Mechanism::oxidative, false, 2), RateFactors{});
 }
 
-TEST(Pace, MultipliesTheRateButEndsNoWindowLater) {
+TEST(RateFactors, MultipliesTheRateButEndsNoWindowLater) {
   const Product open = test::product(Mechanism::oxidative);
   Product closed = open;
-  closed.pace = pace(closed.mechanism, true, 1);
+  closed.rate_factors = rate_factors(closed.mechanism, true, 1);
   const StageTimes usual = times_in(open, test::air(18, 55)), slow = times_in(closed, test::air(18, 55));
   for (std::size_t s = 0; s < stage_count; ++s) {
     const double times = static_cast<Stage>(s) == Stage::recoat_close ? 1 : 2;

@@ -1,4 +1,4 @@
-#include "input/together.h"
+#include "input/join_orders.h"
 
 #include <algorithm>
 #include <map>
@@ -68,7 +68,7 @@ std::optional<Instant> first_start(const std::vector<job::Order>& orders) {
 
 }  // namespace
 
-job::Order together(std::vector<job::Order> orders) {
+job::Order join_orders(std::vector<job::Order> orders) {
   if (orders.size() == 1) return std::move(orders.front());
   job::Order all;
   all.name = listed(orders);

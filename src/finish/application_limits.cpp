@@ -1,10 +1,11 @@
-// Which air a coat may go on in.
+#include "finish/application_limits.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <cmath>
 
-#include "finish/clock.h"
+#include "finish/law.h"
 
 namespace coatday::finish {
 namespace {
@@ -59,7 +60,7 @@ std::vector<Met> all_met(const Limits& limits, const Conditions& conditions) {
   return all;
 }
 
-std::string temperature_words(const Met& met, Celsius value, std::string_view when, std::string_view relation, Celsius limit, Units units) {
+std::string temperature_text(const Met& met, Celsius value, std::string_view when, std::string_view relation, Celsius limit, Units units) {
   const char* unit = units == Units::us ? "°F" : "°C";
   const Pair text = told_apart(degrees(value, units), degrees(limit, units));
   const std::string is = met.name.empty() ? fmt::format("{} {}{} is", text.value, unit, when)
@@ -67,7 +68,7 @@ std::string temperature_words(const Met& met, Celsius value, std::string_view wh
   return fmt::format("{} {} its limit of {} {}", is, relation, text.limit, unit);
 }
 
-std::string margin_words(const Met& met, Kelvins margin, Kelvins limit, std::string_view effect, Units units) {
+std::string margin_text(const Met& met, Kelvins margin, Kelvins limit, std::string_view effect, Units units) {
   const double scale = units == Units::us ? 1.8 : 1;
   const char* unit = units == Units::us ? "°F" : "K";
   const Pair text = told_apart(margin.value() * scale, limit.value() * scale);
@@ -87,14 +88,14 @@ bool suits(const Limits& limits, const AirRow& row) {
 std::string reason(const Met& met, const AirRow& row, Units units) {
   const Limits& limits = met.limits;
   const climate::Air& air = row.air;
-  if (air.temperature < limits.coldest) return temperature_words(met, air.temperature, "", "below", limits.coldest, units);
-  if (air.temperature > limits.hottest) return temperature_words(met, air.temperature, "", "above", limits.hottest, units);
+  if (air.temperature < limits.coldest) return temperature_text(met, air.temperature, "", "below", limits.coldest, units);
+  if (air.temperature > limits.hottest) return temperature_text(met, air.temperature, "", "above", limits.hottest, units);
   if (air.humidity > limits.dampest) {
     const Pair text = told_apart(100 * air.humidity.value(), 100 * limits.dampest.value());
     return fmt::format("{} % RH is above its limit of {} % RH", text.value, text.limit);
   }
-  if (margin(row) < limits.dew_point_margin) return margin_words(met, margin(row), limits.dew_point_margin, "it needs", units);
-  return margin_words(met, margin(row), *limits.blush_margin, "the coat blushes under", units);
+  if (margin(row) < limits.dew_point_margin) return margin_text(met, margin(row), limits.dew_point_margin, "it needs", units);
+  return margin_text(met, margin(row), *limits.blush_margin, "the coat blushes under", units);
 }
 
 /// The rows that a span touches; the one that holds `from` at least. None where the series does not hold them all.
@@ -118,7 +119,7 @@ std::optional<std::string> too_cold_to_hold(const Met& met, Instant start, Insta
       std::min_element(rows->begin(), rows->end(), [](const AirRow& a, const AirRow& b) { return a.air.temperature < b.air.temperature; });
   if (!(cold->air.temperature < limits.hold_above)) return std::nullopt;
   const std::string when = fmt::format(" within {} of the coat", format_span(limits.hold));
-  return temperature_words(met, cold->air.temperature, when, "below", limits.hold_above, units);
+  return temperature_text(met, cold->air.temperature, when, "below", limits.hold_above, units);
 }
 
 void allow(const Met& met, std::vector<bool>& allowed) {
@@ -136,7 +137,7 @@ void allow(const Met& met, std::vector<bool>& allowed) {
 
 }  // namespace
 
-std::optional<std::string> refused(const Product& product, const Conditions& conditions, Instant start, Instant end, Units units) {
+std::optional<std::string> limit_exceeded(const Product& product, const Conditions& conditions, Instant start, Instant end, Units units) {
   const std::vector<Met> all = all_met(product.limits, conditions);
   for (const Met& met : all) {
     const auto rows = touched(met.air, start, end);
@@ -151,7 +152,7 @@ std::optional<std::string> refused(const Product& product, const Conditions& con
   return std::nullopt;
 }
 
-std::optional<std::string> warned(const Product& product, const Conditions& conditions, Instant start, Instant end, Units units) {
+std::optional<std::string> blush_warning(const Product& product, const Conditions& conditions, Instant start, Instant end, Units units) {
   const auto& limit = product.limits.blush_warning;
   if (!limit) return std::nullopt;
   Conditions without_can = conditions;
@@ -160,7 +161,7 @@ std::optional<std::string> warned(const Product& product, const Conditions& cond
     const auto rows = touched(met.air, start, end);
     if (!rows) return std::nullopt;
     const auto near = std::find_if(rows->begin(), rows->end(), [&](const AirRow& r) { return margin(r) < *limit; });
-    if (near != rows->end()) return margin_words(met, margin(*near), *limit, "the coat may blush under", units);
+    if (near != rows->end()) return margin_text(met, margin(*near), *limit, "the coat may blush under", units);
   }
   return std::nullopt;
 }
