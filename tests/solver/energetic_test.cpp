@@ -142,7 +142,7 @@ TEST(Energetic, SeesWhatNoPointInTimeShows) {
   EXPECT_FALSE(Search(p).solver().dead());
 }
 
-// With other ways to take what the resource is used by, each reason needs the way, too.
+// With other branches to take what the resource is used by, each reason needs the branch, too.
 TEST(Energetic, ReasonsHoldWithinTheSearch) {
   long explained = 0;
   for (unsigned seed = 0; seed < 300; ++seed) {
@@ -155,7 +155,7 @@ TEST(Energetic, ReasonsHoldWithinTheSearch) {
       const Time from = upto(4);
       add(p, {from, from + 4 + upto(6)}, 2 + upto(3), {{0, 1 + upto(1)}});
     }
-    p.forks.push_back({{{0, 1}, {2}}, -1});
+    p.alternatives.push_back({{{0, 1}, {2}}, -1});
     p.goals.push_back({7, never, 1, -1});
     Search search(p);
     Verifier verifier(p, search.solver());

@@ -95,7 +95,7 @@ class Builder {
       timed(by_crew(task), activity);
       model_.by_crew[t] = static_cast<int>(problem().activities.size());
       problem().activities.push_back(std::move(activity));
-      problem().forks.push_back({{{static_cast<int>(t)}, {model_.by_crew[t]}}, -1});
+      problem().alternatives.push_back({{{static_cast<int>(t)}, {model_.by_crew[t]}}, -1});
     }
   }
 

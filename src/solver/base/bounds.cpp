@@ -17,7 +17,7 @@ Bounds::Bounds(const Network& network, std::optional<Tags> only) : network_(&net
     reason_[side].resize(at(network.size));
     queued_[side].assign(at(network.size), 0);
   }
-  closed_.assign(network.ways.size(), -1);
+  closed_.assign(network.branches.size(), -1);
   for (int a = 0; a < network.size; ++a) begin(a);
 }
 
@@ -37,7 +37,7 @@ void Bounds::begin(int a) {
   value_[earliest_side][at(a)] = snapped(earliest_side, a, first);
   begin_latest(a);
   if (earliest(a) > latest(a)) cross(a);
-  if (network_->fork[at(a)] >= 0) close_what_has_no_room(a);
+  if (network_->alternative[at(a)] >= 0) close_what_has_no_room(a);
 }
 
 int Bounds::note(const Event& event) {
@@ -47,7 +47,7 @@ int Bounds::note(const Event& event) {
 
 void Bounds::cross(int a) {
   if (network_->certain(a)) crossed_ = a;
-  if (network_->fork[at(a)] >= 0) close(a, note({reason_[earliest_side][at(a)], -1, -1, reason_[latest_side][at(a)]}));
+  if (network_->alternative[at(a)] >= 0) close(a, note({reason_[earliest_side][at(a)], -1, -1, reason_[latest_side][at(a)]}));
 }
 
 void Bounds::begin_latest(int a) {
@@ -122,7 +122,7 @@ void Bounds::spread(Side side, int a) {
 
 void Bounds::give(Side side, int to, Time value, Tag tag, int from) {
   if (network_->implies(to, from)) return set(side, to, value, tag, reason_[side][at(from)]);
-  give_by_ways(side, to, network_->fork[at(from)]);
+  give_by_branches(side, to, network_->alternative[at(from)]);
 }
 
 // What a lag makes of the bound at its other end.
@@ -200,9 +200,9 @@ Tags Bounds::reasons() const {
       tell(event.calendar);
     }
   };
-  if (const int fork = network_->fork[at(crossed_)]; fork >= 0) {
-    for (int w = network_->first_way[at(fork)]; w < network_->first_way[at(fork) + 1]; ++w) tell_up(closed_[at(w)]);
-    tell(network_->problem.forks[at(fork)].tag);
+  if (const int alternative = network_->alternative[at(crossed_)]; alternative >= 0) {
+    for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w) tell_up(closed_[at(w)]);
+    tell(network_->problem.alternatives[at(alternative)].tag);
     return result;
   }
   tell_up(reason_[earliest_side][at(crossed_)]);

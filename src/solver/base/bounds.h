@@ -14,7 +14,7 @@ namespace coatday::solver {
 using Tags = std::vector<Tag>;
 
 /// Lags with a remedy count for nothing. The bounds of an activity hold where it takes part: one that need not takes bounds and gives them
-/// to whatever takes part only beside it. What a fork gives is what follows from each way that is still open.
+/// to whatever takes part only beside it. What an alternative gives is what follows from each branch that is still open.
 class Bounds {
  public:
   enum Side { earliest_side, latest_side };
@@ -22,7 +22,7 @@ class Bounds {
   /// With `only`: just the requirements with these tags, and those without a tag.
   explicit Bounds(const Network&, std::optional<Tags> only = std::nullopt);
 
-  /// To the fixpoint, or for so much work; false where the bounds of a certain activity cross or a fork has no way left (the rest is then
+  /// To the fixpoint, or for so much work; false where the bounds of a certain activity cross or an alternative has no branch left (the rest is then
   /// unfinished).
   bool propagate(long most_work = std::numeric_limits<long>::max());
   /// Lowers a latest start or raises an earliest one; for the caller to propagate.
@@ -35,8 +35,8 @@ class Bounds {
   [[nodiscard]] Time soonest_end(int activity) const { return soonest({activity, Edge::end}, earliest(activity)); }
   [[nodiscard]] Time last_end(int activity) const { return last({activity, Edge::end}, latest(activity)); }
   [[nodiscard]] Time latest_ending(int activity, Time t) const { return latest_soonest({activity, Edge::end}, nullptr, t); }
-  /// Whether the bounds leave the way, by its number in Network::ways.
-  [[nodiscard]] bool open(int way) const { return closed_[static_cast<std::size_t>(way)] < 0; }
+  /// Whether the bounds leave the branch, by its number in Network::branches.
+  [[nodiscard]] bool open(int branch) const { return closed_[static_cast<std::size_t>(branch)] < 0; }
   [[nodiscard]] int crossed() const { return crossed_; }
   /// The tags that led to the crossing: up to the earliest start, then from the latest start back to where it came from.
   [[nodiscard]] Tags reasons() const;
@@ -70,8 +70,8 @@ class Bounds {
     Tag tag;
     int from;
   };
-  void give_by_ways(Side, int to, int fork);
-  [[nodiscard]] std::optional<Pull> strongest(Side, int to, const Way&) const;
+  void give_by_branches(Side, int to, int alternative);
+  [[nodiscard]] std::optional<Pull> strongest(Side, int to, const Branch&) const;
   void close_what_has_no_room(int activity);
   void close(int activity, int because);
   [[nodiscard]] bool gone(int activity) const;
@@ -87,7 +87,7 @@ class Bounds {
   std::array<std::vector<Time>, 2> value_;
   std::array<std::vector<int>, 2> reason_;
   std::vector<Event> events_;
-  std::vector<int> closed_;  ///< by way: the event that rules it out, or -1
+  std::vector<int> closed_;  ///< by branch: the event that rules it out, or -1
   struct Waiting {
     int stage;  ///< negated for latest starts
     int turn;

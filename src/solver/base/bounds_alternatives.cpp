@@ -1,4 +1,4 @@
-// What bounds make of forks.
+// What bounds make of alternatives.
 
 #include <algorithm>
 
@@ -12,29 +12,29 @@ std::size_t at(int i) { return static_cast<std::size_t>(i); }
 }  // namespace
 
 bool Bounds::gone(int a) const {
-  const int fork = network_->fork[at(a)];
-  if (fork < 0) return false;
-  for (int w = network_->first_way[at(fork)]; w < network_->first_way[at(fork) + 1]; ++w) {
-    if (open(w) && stands_in(a, network_->ways[at(w)])) return false;
+  const int alternative = network_->alternative[at(a)];
+  if (alternative < 0) return false;
+  for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w) {
+    if (open(w) && stands_in(a, network_->branches[at(w)])) return false;
   }
   return true;
 }
 
-// No way in which the activity stands can be taken. What follows from the others is to be seen anew.
+// No branch in which the activity stands can be taken. What follows from the others is to be seen anew.
 void Bounds::close(int a, int because) {
-  const int fork = network_->fork[at(a)];
+  const int alternative = network_->alternative[at(a)];
   bool news = false, any_open = false;
-  for (int w = network_->first_way[at(fork)]; w < network_->first_way[at(fork) + 1]; ++w) {
-    if (open(w) && stands_in(a, network_->ways[at(w)])) {
+  for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w) {
+    if (open(w) && stands_in(a, network_->branches[at(w)])) {
       closed_[at(w)] = because;
       news = true;
     }
     any_open = any_open || open(w);
   }
-  if (!any_open && counts(network_->problem.forks[at(fork)].tag)) crossed_ = a;
+  if (!any_open && counts(network_->problem.alternatives[at(alternative)].tag)) crossed_ = a;
   if (!news || !any_open) return;
-  for (const Way& way : network_->ways_of(fork)) {
-    for (const int other : way) {
+  for (const Branch& branch : network_->branches_of(alternative)) {
+    for (const int other : branch) {
       enqueue(earliest_side, other);
       enqueue(latest_side, other);
     }
@@ -59,12 +59,12 @@ void Bounds::close_what_has_no_room(int a) {
   }
 }
 
-// The tightest bound that the way's activities give.
-std::optional<Bounds::Pull> Bounds::strongest(Side side, int to, const Way& way) const {
+// The tightest bound that the branch's activities give.
+std::optional<Bounds::Pull> Bounds::strongest(Side side, int to, const Branch& branch) const {
   const bool up = side == earliest_side;
   std::optional<Pull> result;
   const auto consider = [&](const auto& lag, int from) {
-    if (!counts(lag.tag) || !stands_in(from, way)) return;
+    if (!counts(lag.tag) || !stands_in(from, branch)) return;
     const Time value = by(side, lag);
     if (!result || (up ? value > result->value : value < result->value)) result = Pull{value, lag.tag, from};
   };
@@ -79,23 +79,23 @@ std::optional<Bounds::Pull> Bounds::strongest(Side side, int to, const Way& way)
   return result;
 }
 
-// The weakest of what the open ways give, those in which `to` itself can take part.
-void Bounds::give_by_ways(Side side, int to, int fork) {
-  const Tag tag = network_->problem.forks[at(fork)].tag;
+// The weakest of what the open branches give, those in which `to` itself can take part.
+void Bounds::give_by_branches(Side side, int to, int alternative) {
+  const Tag tag = network_->problem.alternatives[at(alternative)].tag;
   if (!counts(tag)) return;
   std::vector<Pull> pulls;
   std::optional<Time> weakest;
-  for (int w = network_->first_way[at(fork)]; w < network_->first_way[at(fork) + 1]; ++w) {
-    const Way& way = network_->ways[at(w)];
-    if (!open(w) || (network_->fork[at(to)] == fork && !stands_in(to, way))) continue;
-    const std::optional<Pull> pull = strongest(side, to, way);
+  for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w) {
+    const Branch& branch = network_->branches[at(w)];
+    if (!open(w) || (network_->alternative[at(to)] == alternative && !stands_in(to, branch))) continue;
+    const std::optional<Pull> pull = strongest(side, to, branch);
     if (!pull) return;
     pulls.push_back(*pull);
     weakest = !weakest ? pull->value : side == earliest_side ? std::min(*weakest, pull->value) : std::max(*weakest, pull->value);
   }
   if (!weakest || (side == earliest_side ? *weakest <= earliest(to) : *weakest >= latest(to))) return;
   int because = -1;
-  for (int w = network_->first_way[at(fork)]; w < network_->first_way[at(fork) + 1]; ++w) {
+  for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w) {
     if (!open(w)) because = note({closed_[at(w)], -1, -1, because});
   }
   for (const Pull& pull : pulls) because = note({reason_[side][at(pull.from)], pull.tag, -1, because});

@@ -15,7 +15,7 @@ Network::Network(const Problem& given) : problem(given), size(static_cast<int>(g
   sort_holds();
   sort_resources();
   sort_families();
-  sort_ways();
+  sort_branches();
   find_order();
   find_kinds();
   stage = stages(*this);
@@ -119,40 +119,40 @@ void Network::find_kinds() {
   }
 }
 
-void Network::sort_ways() {
-  fork.assign(static_cast<std::size_t>(size), -1);
-  for (int f = 0; f < static_cast<int>(problem.forks.size()); ++f) {
-    const auto& all = problem.forks[static_cast<std::size_t>(f)].ways;
-    first_way.push_back(static_cast<int>(ways.size()));
+void Network::sort_branches() {
+  alternative.assign(static_cast<std::size_t>(size), -1);
+  for (int f = 0; f < static_cast<int>(problem.alternatives.size()); ++f) {
+    const auto& all = problem.alternatives[static_cast<std::size_t>(f)].branches;
+    first_branch.push_back(static_cast<int>(branches.size()));
     for (const std::vector<int>& activities : all) {
-      ways.push_back(activities);
-      std::sort(ways.back().begin(), ways.back().end());
+      branches.push_back(activities);
+      std::sort(branches.back().begin(), branches.back().end());
     }
     for (const std::vector<int>& activities : all) {
       for (const int a : activities) {
-        const bool in_all =
-            std::all_of(ways.end() - static_cast<std::ptrdiff_t>(all.size()), ways.end(), [a](const Way& w) { return stands_in(a, w); });
-        if (!in_all) fork[static_cast<std::size_t>(a)] = f;
+        const bool in_all = std::all_of(branches.end() - static_cast<std::ptrdiff_t>(all.size()), branches.end(),
+                                        [a](const Branch& w) { return stands_in(a, w); });
+        if (!in_all) alternative[static_cast<std::size_t>(a)] = f;
       }
     }
   }
-  first_way.push_back(static_cast<int>(ways.size()));
+  first_branch.push_back(static_cast<int>(branches.size()));
 }
 
-std::span<const Way> Network::ways_of(int f) const {
-  const auto first = static_cast<std::size_t>(first_way[static_cast<std::size_t>(f)]);
-  return std::span(ways).subspan(first, static_cast<std::size_t>(first_way[static_cast<std::size_t>(f) + 1]) - first);
+std::span<const Branch> Network::branches_of(int f) const {
+  const auto first = static_cast<std::size_t>(first_branch[static_cast<std::size_t>(f)]);
+  return std::span(branches).subspan(first, static_cast<std::size_t>(first_branch[static_cast<std::size_t>(f) + 1]) - first);
 }
 
 bool Network::implies(int i, int other) const {
   if (certain(other)) return true;
-  const int f = fork[static_cast<std::size_t>(i)];
-  if (f < 0 || f != fork[static_cast<std::size_t>(other)]) return false;
-  const std::span<const Way> all = ways_of(f);
-  return std::all_of(all.begin(), all.end(), [&](const Way& way) { return !stands_in(i, way) || stands_in(other, way); });
+  const int f = alternative[static_cast<std::size_t>(i)];
+  if (f < 0 || f != alternative[static_cast<std::size_t>(other)]) return false;
+  const std::span<const Branch> all = branches_of(f);
+  return std::all_of(all.begin(), all.end(), [&](const Branch& branch) { return !stands_in(i, branch) || stands_in(other, branch); });
 }
 
-bool stands_in(int activity, const Way& way) { return std::binary_search(way.begin(), way.end(), activity); }
+bool stands_in(int activity, const Branch& branch) { return std::binary_search(branch.begin(), branch.end(), activity); }
 
 // Kahn's algorithm; where lags form a cycle the lowest number goes first.
 void Network::find_order() {
@@ -189,15 +189,15 @@ bool Network::precedence(const MinimumLag& lag) const {
   return from >= 0 && from < rank[static_cast<std::size_t>(lag.to)];
 }
 
-int way_taken(const Fork& fork, const Schedule& schedule) {
+int taken_branch(const Alternative& alternative, const Schedule& schedule) {
   const auto present = [&](int a) { return schedule.activities[static_cast<std::size_t>(a)].present; };
   int taken = -1;
   std::size_t most = 0;
-  for (std::size_t w = 0; w < fork.ways.size(); ++w) {
-    const Way& way = fork.ways[w];
-    if (!std::all_of(way.begin(), way.end(), present) || (taken >= 0 && way.size() <= most)) continue;
+  for (std::size_t w = 0; w < alternative.branches.size(); ++w) {
+    const Branch& branch = alternative.branches[w];
+    if (!std::all_of(branch.begin(), branch.end(), present) || (taken >= 0 && branch.size() <= most)) continue;
     taken = static_cast<int>(w);
-    most = way.size();
+    most = branch.size();
   }
   return taken;
 }

@@ -41,8 +41,8 @@ struct Carried {  ///< a span, seen from its activity
   const Span* span = nullptr;
 };
 
-using Way = std::vector<int>;  ///< activities, sorted
-[[nodiscard]] bool stands_in(int activity, const Way&);
+using Branch = std::vector<int>;  ///< activities, sorted
+[[nodiscard]] bool stands_in(int activity, const Branch&);
 
 struct Network {
   explicit Network(const Problem&);
@@ -55,13 +55,13 @@ struct Network {
   Lists<int> users, holders;                    ///< by resource: activities and holds that may use it
   Lists<int> families;
   Lists<Carried> carried;
-  Lists<Demand> demands;       ///< one a resource, amounts added up
-  std::vector<Force> force;    ///< by maximum lag
-  std::vector<Way> ways;       ///< of all forks, fork by fork
-  std::vector<int> first_way;  ///< by fork; and one more for the end
-  std::vector<int> fork;       ///< by activity: the fork that may leave it out, or -1
-  std::vector<int> stage;      ///< by activity, see stages.h
-  std::vector<int> kind;       ///< by activity: those of one kind run as long, demand and exclude the same, and begin the same holds
+  Lists<Demand> demands;          ///< one a resource, amounts added up
+  std::vector<Force> force;       ///< by maximum lag
+  std::vector<Branch> branches;   ///< of all alternatives, alternative by alternative
+  std::vector<int> first_branch;  ///< by alternative; and one more for the end
+  std::vector<int> alternative;   ///< by activity: the alternative that may leave it out, or -1
+  std::vector<int> stage;         ///< by activity, see stages.h
+  std::vector<int> kind;          ///< by activity: those of one kind run as long, demand and exclude the same, and begin the same holds
   int kinds = 0;
   std::vector<int> order, rank;  ///< all but the optional activities, predecessors first; and their places in it (-1: optional)
 
@@ -69,9 +69,9 @@ struct Network {
   [[nodiscard]] const MinimumLag& min_lag(int i) const { return problem.minimum_lags[static_cast<std::size_t>(i)]; }
   [[nodiscard]] const MaximumLag& max_lag(int i) const { return problem.maximum_lags[static_cast<std::size_t>(i)]; }
   [[nodiscard]] const Hold& hold(int i) const { return problem.holds[static_cast<std::size_t>(i)]; }
-  [[nodiscard]] std::span<const Way> ways_of(int fork) const;
+  [[nodiscard]] std::span<const Branch> branches_of(int alternative) const;
   /// Whether it takes part in every schedule.
-  [[nodiscard]] bool certain(int i) const { return !activity(i).optional && fork[static_cast<std::size_t>(i)] < 0; }
+  [[nodiscard]] bool certain(int i) const { return !activity(i).optional && alternative[static_cast<std::size_t>(i)] < 0; }
   /// Whether `other` takes part wherever the activity does.
   [[nodiscard]] bool implies(int i, int other) const;
   /// Whether the lag makes `to` wait for `from`: neither optional, and not against the order (which breaks cycles).
@@ -82,13 +82,13 @@ struct Network {
   void sort_holds();
   void sort_resources();
   void sort_families();
-  void sort_ways();
+  void sort_branches();
   void find_order();
   void find_kinds();
 };
 
-/// Of a sound schedule, the way whose activities take part.
-[[nodiscard]] int way_taken(const Fork&, const Schedule&);
+/// Of a sound schedule, the branch whose activities take part.
+[[nodiscard]] int taken_branch(const Alternative&, const Schedule&);
 
 [[nodiscard]] bool may_share(const Activity&);
 [[nodiscard]] const Intervals& starts_of(const Activity&, bool shared);

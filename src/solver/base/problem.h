@@ -98,10 +98,10 @@ struct Exclusion {
   Tag tag = -1;
 };
 
-/// Just one of the ways is taken: its activities take part, those that stand only in other ways do not. No activity stands in two forks,
-/// and none in a fork is optional, a remedy or of a goal. A way may be empty.
-struct Fork {
-  std::vector<std::vector<int>> ways;
+/// Just one of the branches is taken: its activities take part, those that stand only in other branches do not. No activity stands in two alternatives,
+/// and none in an alternative is optional, a remedy or of a goal. A branch may be empty.
+struct Alternative {
+  std::vector<std::vector<int>> branches;
   Tag tag = -1;
 };
 
@@ -123,14 +123,14 @@ struct Problem {
   std::vector<MaximumLag> maximum_lags;
   std::vector<Hold> holds;
   std::vector<Exclusion> exclusions;
-  std::vector<Fork> forks;
+  std::vector<Alternative> alternatives;
   std::vector<Goal> goals;
 };
 
 struct Assignment {
   Time start = 0;
   Time end = 0;
-  bool present = true;  ///< false: it takes no part, as it is optional or another way is taken
+  bool present = true;  ///< false: it takes no part, as it is optional or another branch is taken
   bool shared = false;  ///< ran without set-up
 };
 

@@ -25,7 +25,7 @@ class Checker {
     for (std::size_t i = 0; i < problem_.holds.size(); ++i) check_hold(static_cast<long>(i), problem_.holds[i], schedule_.hold_choice[i]);
     check_resources();
     check_layout();
-    for (std::size_t i = 0; i < problem_.forks.size(); ++i) check_fork(static_cast<long>(i), problem_.forks[i]);
+    for (std::size_t i = 0; i < problem_.alternatives.size(); ++i) check_alternative(static_cast<long>(i), problem_.alternatives[i]);
     for (std::size_t i = 0; i < problem_.exclusions.size(); ++i) check_exclusion(static_cast<long>(i), problem_.exclusions[i]);
     return std::move(found_);
   }
@@ -47,7 +47,7 @@ class Checker {
     const Assignment& run = run_of(i);
     const std::string name = "activity " + number(i);
     if (!run.present) {
-      if (!a.optional && !in_fork(i)) report(name + " takes no part, but it is not optional");
+      if (!a.optional && !in_alternative(i)) report(name + " takes no part, but it is not optional");
       return;
     }
     if (a.optional && !remedies_something(i)) report(name + " takes part, but no window that it remedies is missed");
@@ -62,21 +62,24 @@ class Checker {
     for (const auto& [resource, amount] : totals) check_amount(name, resource, amount);
   }
 
-  [[nodiscard]] static bool has(const std::vector<int>& way, int i) { return std::find(way.begin(), way.end(), i) != way.end(); }
+  [[nodiscard]] static bool has(const std::vector<int>& branch, int i) {
+    return std::find(branch.begin(), branch.end(), i) != branch.end();
+  }
 
-  [[nodiscard]] bool in_fork(int i) const {
-    return std::any_of(problem_.forks.begin(), problem_.forks.end(), [i](const Fork& fork) {
-      return std::any_of(fork.ways.begin(), fork.ways.end(), [i](const std::vector<int>& way) { return has(way, i); });
+  [[nodiscard]] bool in_alternative(int i) const {
+    return std::any_of(problem_.alternatives.begin(), problem_.alternatives.end(), [i](const Alternative& alternative) {
+      return std::any_of(alternative.branches.begin(), alternative.branches.end(),
+                         [i](const std::vector<int>& branch) { return has(branch, i); });
     });
   }
 
-  void check_fork(long index, const Fork& fork) {
-    const bool one = std::any_of(fork.ways.begin(), fork.ways.end(), [&](const std::vector<int>& taken) {
-      return std::all_of(fork.ways.begin(), fork.ways.end(), [&](const std::vector<int>& way) {
-        return std::all_of(way.begin(), way.end(), [&](int i) { return present(i) == has(taken, i); });
+  void check_alternative(long index, const Alternative& alternative) {
+    const bool one = std::any_of(alternative.branches.begin(), alternative.branches.end(), [&](const std::vector<int>& taken) {
+      return std::all_of(alternative.branches.begin(), alternative.branches.end(), [&](const std::vector<int>& branch) {
+        return std::all_of(branch.begin(), branch.end(), [&](int i) { return present(i) == has(taken, i); });
       });
     });
-    if (!one) report("fork " + number(index) + ": what takes part is none of its ways");
+    if (!one) report("alternative " + number(index) + ": what takes part is none of its branches");
   }
 
   [[nodiscard]] bool remedies_something(int i) const {

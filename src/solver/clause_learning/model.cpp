@@ -38,7 +38,7 @@ Intervals in_time(const Activity& a, bool shared, Time horizon) {
 
 Model::Model(const Problem& problem) : problem_(problem) {
   const int count = static_cast<int>(problem.activities.size());
-  add_forks();
+  add_alternatives();
   for (int i = 0; i < count; ++i) add_activity(i);
   for (int i = 0; i < count; ++i) add_ends(i);
   add_lags();
@@ -48,28 +48,28 @@ Model::Model(const Problem& problem) : problem_(problem) {
   add_goals();
 }
 
-// Just one way; what stands in a single one takes part with it.
-void Model::add_forks() {
-  for (const Fork& fork : problem_.forks) {
-    std::vector<Var>& ways = ways_.emplace_back();
-    std::map<int, std::vector<Literal>> with;  // by activity: the ways in which it stands
+// Just one branch; what stands in a single one takes part with it.
+void Model::add_alternatives() {
+  for (const Alternative& alternative : problem_.alternatives) {
+    std::vector<Var>& branches = branches_.emplace_back();
+    std::map<int, std::vector<Literal>> with;  // by activity: the branches in which it stands
     std::vector<Literal> any;
-    for (const std::vector<int>& way : fork.ways) {
+    for (const std::vector<int>& branch : alternative.branches) {
       const Var taken = engine.ask();
-      for (const Var other : ways) engine.clause({no(taken), no(other)});
-      ways.push_back(taken);
+      for (const Var other : branches) engine.clause({no(taken), no(other)});
+      branches.push_back(taken);
       any.push_back(yes(taken));
-      for (const int a : way) with[a].push_back(yes(taken));
+      for (const int a : branch) with[a].push_back(yes(taken));
     }
     engine.clause(any);
     for (const auto& [activity, where] : with) {
-      if (where.size() == fork.ways.size()) continue;
-      const Var there = in_fork_[activity] = where.size() == 1 ? variable(where.front()) : engine.ask();
+      if (where.size() == alternative.branches.size()) continue;
+      const Var there = in_alternative_[activity] = where.size() == 1 ? variable(where.front()) : engine.ask();
       if (where.size() == 1) continue;
       std::vector<Literal> one{no(there)};
       one.insert(one.end(), where.begin(), where.end());
       engine.clause(one);
-      for (const Literal way : where) engine.clause({!way, yes(there)});
+      for (const Literal branch : where) engine.clause({!branch, yes(there)});
     }
   }
 }
@@ -89,7 +89,7 @@ void Model::add_activity(int i) {
   Run run;
   run.start = engine.add(kept.front().begin, kept.back().end - 1, &kept);
   if (a.optional) run.present = engine.ask();
-  if (const auto there = in_fork_.find(i); there != in_fork_.end()) run.present = there->second;
+  if (const auto there = in_alternative_.find(i); there != in_alternative_.end()) run.present = there->second;
   if (may_share(a)) run.shared = engine.ask();
   runs_.push_back(run);
   if (possible) return;
@@ -178,9 +178,9 @@ void Model::values(const Schedule& schedule, std::vector<Time>& values) const {
     if (r.end >= 0) values[at(r.end)] = a.end;
     if (r.shared >= 0) values[at(r.shared)] = a.shared ? 1 : 0;
   }
-  for (std::size_t f = 0; f < ways_.size(); ++f) {
-    const int taken = way_taken(problem_.forks[f], schedule);
-    for (std::size_t w = 0; w < ways_[f].size(); ++w) values[at(ways_[f][w])] = taken == static_cast<int>(w) ? 1 : 0;
+  for (std::size_t f = 0; f < branches_.size(); ++f) {
+    const int taken = taken_branch(problem_.alternatives[f], schedule);
+    for (std::size_t w = 0; w < branches_[f].size(); ++w) values[at(branches_[f][w])] = taken == static_cast<int>(w) ? 1 : 0;
   }
   for (std::size_t h = 0; h < choices_.size(); ++h) {
     for (std::size_t c = 0; c < choices_[h].size(); ++c) {

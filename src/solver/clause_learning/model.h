@@ -35,7 +35,7 @@ class Model {
   [[nodiscard]] const Run& run(int activity) const { return runs_[at(activity)]; }
   [[nodiscard]] int runs() const { return static_cast<int>(runs_.size()); }
   [[nodiscard]] Var choice(int hold, int index) const { return choices_[at(hold)][at(index)]; }  ///< -1: the only one
-  [[nodiscard]] Var way(int fork, int index) const { return ways_[at(fork)][at(index)]; }
+  [[nodiscard]] Var branch(int alternative, int index) const { return branches_[at(alternative)][at(index)]; }
 
   [[nodiscard]] Var ready() const { return ready_; }        ///< -1: there are no goals
   [[nodiscard]] Var lateness() const { return lateness_; }  ///< -1: nothing can be late
@@ -61,7 +61,7 @@ class Model {
     Function f;
   };
   // model.cpp
-  void add_forks();
+  void add_alternatives();
   void add_activity(int);
   void add_ends(int);
   [[nodiscard]] Moment moment(const Point&, const Function& then = nullptr) const;
@@ -99,8 +99,8 @@ class Model {
   std::vector<Run> runs_;
   std::vector<std::unique_ptr<Intervals>> domains_;  ///< by activity, and others that the engine refers to
   std::vector<std::vector<Var>> choices_;            ///< by hold
-  std::vector<std::vector<Var>> ways_;               ///< by fork
-  std::map<int, Var> in_fork_;                       ///< by activity that a fork may leave out: whether it takes part
+  std::vector<std::vector<Var>> branches_;           ///< by alternative
+  std::map<int, Var> in_alternative_;                ///< by activity that an alternative may leave out: whether it takes part
   std::vector<char> idle_;                           ///< by variable, as far as it goes
   std::vector<Order> orders_;                        ///< of those that may not overlap
   std::map<std::pair<Var, Var>, Literal> order_of_;  ///< by the start of who is first, and of who is second

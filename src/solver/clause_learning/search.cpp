@@ -144,7 +144,7 @@ std::vector<Literal> Search::Inside::near(const Neighbourhood& neighbourhood) {
     result.push_back(learn::at_least(solver_.model.run(activity).start, within.begin));
     result.push_back(learn::at_most(solver_.model.run(activity).start, within.end - 1));
   }
-  for (const auto& [fork, way] : neighbourhood.ways) result.push_back(learn::yes(solver_.model.way(fork, way)));
+  for (const auto& [alternative, branch] : neighbourhood.branches) result.push_back(learn::yes(solver_.model.branch(alternative, branch)));
   for (const auto& [before, after] : neighbourhood.orders) result.push_back(solver_.model.precedence(before, after));
   return result;
 }

@@ -29,7 +29,7 @@ struct SearchLimits {
 struct Neighbourhood {
   std::vector<std::pair<int, Interval>> starts;  ///< of an activity: only in here
   std::vector<std::pair<int, int>> orders;       ///< the one ends before the other starts, where both take part
-  std::vector<std::pair<int, int>> ways;         ///< of a fork: this one is taken
+  std::vector<std::pair<int, int>> branches;     ///< of an alternative: this one is taken
 };
 
 struct SearchResult {

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "solver/base/calendar.h"
-#include "solver/heuristic/alternatives.h"
+#include "solver/heuristic/branch_passes.h"
 #include "solver/heuristic/construct.h"
 #include "solver/heuristic/incumbent.h"
 #include "solver/heuristic/priority.h"
@@ -107,9 +107,9 @@ bool keeps(const Problem& problem) {
   return std::any_of(problem.activities.begin(), problem.activities.end(), [](const Activity& a) { return a.kept.has_value(); });
 }
 
-// The ways of forks stay as they are: another way is another activity.
+// The branches stay as they are: another branch is another activity.
 void keep(const Problem& given, const Limits& limits, Found& found) {
-  const Problem problem = taking(given, ways_taken(given, found.schedule));
+  const Problem problem = with_branches(given, taken_branches(given, found.schedule));
   Limits quick = limits;  // what is left to do takes passes, not seconds
   quick.seconds = 0;
   quick.work = 0;
