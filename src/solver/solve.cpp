@@ -33,10 +33,10 @@ Contradiction refuted(const Problem& problem, const Budget& budget) {
 
 // What the bounds alone say.
 void bound_by(const Problem& problem, const Bounds& bounds, Incumbent& incumbent) {
-  Time ready = problem.goals.empty() ? 0 : -never;
+  Time ready = problem.goals.empty() ? 0 : -unreachable;
   double lateness = 0;
   for (const Goal& goal : problem.goals) {
-    if (problem.activities[static_cast<std::size_t>(goal.activity)].optional) continue;
+    if (problem.activities[at(goal.activity)].optional) continue;
     ready = std::max(ready, bounds.earliest(goal.activity));
     lateness += goal.weight * std::max(0.0, static_cast<double>(bounds.earliest(goal.activity)) - goal.due);
   }
@@ -83,7 +83,7 @@ bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumb
     passes.find();
   }
   budget.share(network.size > few ? 0.04 : 0.005);
-  passes.improve(network.size > few ? never : budget.limits().passes);  // a small one is soon proven
+  passes.improve(network.size > few ? unreachable : budget.limits().passes);  // a small one is soon proven
   if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, passes)) return false;
   budget.share(1);
   passes.improve();
@@ -111,7 +111,7 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
   const bool hurried = limits.seconds > 0 && limits.seconds < 2 && network.size > few;
   const LowerBound lower(network, bounds, hurried ? LowerBound::Effort::quick : LowerBound::Effort::thorough);
   const Time ready = lower.ready();
-  if (ready >= never) return refuted(problem, budget);
+  if (ready >= unreachable) return refuted(problem, budget);
   bounds = lower.bounds();
   bound_by(problem, bounds, incumbent);
   incumbent.bound(ready, 0);
@@ -134,7 +134,7 @@ Outcome solve(const Problem& problem, const Limits& limits) {
 Time ready_bound(const Problem& problem) {
   const Network network(problem);
   Bounds bounds(network);
-  if (!bounds.propagate()) return never;
+  if (!bounds.propagate()) return unreachable;
   return LowerBound(network, bounds, LowerBound::Effort::quick).ready();
 }
 

@@ -34,7 +34,7 @@ struct Sanding {
     deliver = add(p, {0, 60}, 0);
     p.alternatives.push_back({{{by_one}, {by_two}}, 9});
     for (const int sand : {by_one, by_two}) p.minimum_lags.push_back({end(sand), deliver, nullptr, 10});
-    p.goals.push_back({deliver, never, 1, -1});
+    p.goals.push_back({deliver, unreachable, 1, -1});
   }
 };
 
@@ -107,7 +107,7 @@ TEST(Alternative, AnActivityMayStandInSeveralBranches) {
   p.alternatives.push_back({{{a, c}, {a, b}, {b, c}}, -1});
   for (const int other : {a, b, c}) p.minimum_lags.push_back({end(other), last, nullptr, -1});
   p.minimum_lags.push_back({end(a), b, shift(4), -1});
-  p.goals.push_back({last, never, 1, -1});
+  p.goals.push_back({last, unreachable, 1, -1});
   const Found result = found(p, 1000);
   EXPECT_TRUE(present(result.schedule, a) && present(result.schedule, b) && !present(result.schedule, c));
   EXPECT_EQ(result.score.ready, 7);  // 1, 4 and 2
@@ -120,7 +120,7 @@ TEST(Alternative, AWayMayBeEmpty) {
   const int extra = add(p, {0, 30}, 5), last = add(p, {0, 40}, 0);
   p.alternatives.push_back({{{extra}, {}}, -1});
   p.minimum_lags.push_back({end(extra), last, nullptr, -1});
-  p.goals.push_back({last, never, 1, -1});
+  p.goals.push_back({last, unreachable, 1, -1});
   EXPECT_FALSE(present(found(p).schedule, extra));
   EXPECT_EQ(ready_bound(p), 0);
 }

@@ -151,7 +151,7 @@ class Maker {
   }
 
   void goal() {
-    const Time due = one_in(2) ? never : upto(p_.horizon) - 1;
+    const Time due = one_in(2) ? unreachable : upto(p_.horizon) - 1;
     p_.goals.push_back({anyone(), due, upto(4) / 2.0, -1});
   }
 

@@ -40,7 +40,7 @@ bool overloaded(const Jobs& jobs) {
     for (Time end = begin + 1; end < 14; ++end) {
       int work = 0;
       for (const Job& j : jobs.all) {
-        Time least = never;
+        Time least = unreachable;
         for (Time s = j.earliest; s <= j.latest; ++s)
           least = std::min(least, std::max(0, std::min(s + j.length, end) - std::max(s, begin)));
         work += least * j.amount;
@@ -54,7 +54,7 @@ bool overloaded(const Jobs& jobs) {
 // The earliest and latest start of each over all placements; none: there is no placement.
 std::optional<Jobs> placed(const Jobs& jobs) {
   Jobs result = jobs;
-  for (Job& j : result.all) j = {never, -never, j.length, j.amount};
+  for (Job& j : result.all) j = {unreachable, -unreachable, j.length, j.amount};
   std::vector<int> use(14, 0);
   std::vector<Time> starts;
   const std::function<void()> place = [&] {
@@ -78,7 +78,7 @@ std::optional<Jobs> placed(const Jobs& jobs) {
     }
   };
   place();
-  return result.all.front().earliest < never ? std::optional(result) : std::nullopt;
+  return result.all.front().earliest < unreachable ? std::optional(result) : std::nullopt;
 }
 
 // What the propagator alone leaves of the starts; none where it finds that nothing fits.
@@ -156,7 +156,7 @@ TEST(Energetic, ReasonsHoldWithinTheSearch) {
       add(p, {from, from + 4 + upto(6)}, 2 + upto(3), {{0, 1 + upto(1)}});
     }
     p.alternatives.push_back({{{0, 1}, {2}}, -1});
-    p.goals.push_back({7, never, 1, -1});
+    p.goals.push_back({7, unreachable, 1, -1});
     Search search(p);
     Verifier verifier(p, search.solver());
     (void)search.improve(std::nullopt, nullptr, {200, 0, nullptr});

@@ -70,7 +70,7 @@ TEST(Learn, TriesOrdersOut) {
   p.horizon = 30;
   p.resources = {{2, -1}};
   const int one = add(p, {0, 11}, 4, {{0, 2}}), other = add(p, {0, 11}, 4, {{0, 1}}), long_one = add(p, {0, 11}, 9, {{0, 2}});
-  p.goals.push_back({add(p, {0, 31}, 0), never, 1, -1});
+  p.goals.push_back({add(p, {0, 31}, 0), unreachable, 1, -1});
   for (const int a : {one, other, long_one}) p.minimum_lags.push_back({end(a), 3, nullptr, -1});
   p.maximum_lags.push_back({start(one), other, shift(8), -1, std::nullopt});
   p.minimum_lags.push_back({start(one), other, shift(0), -1});
@@ -119,7 +119,7 @@ Problem three_jobs() {
     const int job = add(p, {0, 20}, 4, {{0, 1}});
     const int done = add(p, {0, 21}, 0);
     p.minimum_lags.push_back({end(job), done, nullptr, -1});
-    p.goals.push_back({done, i == 2 ? 4 : never, 2, -1});
+    p.goals.push_back({done, i == 2 ? 4 : unreachable, 2, -1});
   }
   return p;
 }
@@ -261,7 +261,7 @@ TEST(Learn, SaysWhatItDoesNotSupport) {
   p.goals[0].weight = -1;
   EXPECT_FALSE(Search::supports(p));
   p = three_jobs();
-  p.horizon = never;
+  p.horizon = unreachable;
   EXPECT_FALSE(Search::supports(p));
 }
 

@@ -27,7 +27,7 @@ class Maker {
     if (f_.segments) holds_in_segments(all);
     if (f_.exclusions) exclude(all);
     for (int i = 0; i < count; ++i) {
-      if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(size_.horizon) : never, 1.0 + upto(2), -1});
+      if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(size_.horizon) : unreachable, 1.0 + upto(2), -1});
     }
     return std::move(p_);
   }

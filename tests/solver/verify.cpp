@@ -8,7 +8,7 @@ namespace {
 using learn::Literal;
 using learn::Reason;
 
-constexpr Time unknown = -never;
+constexpr Time unknown = -unreachable;
 
 std::vector<Literal> opposite(std::span<const Literal> literals) {
   std::vector<Literal> result;
@@ -80,13 +80,13 @@ Verifier::Verifier(const Problem& problem, learn::Solver& solver) : solver_(solv
 }
 
 void Verifier::hear(const Schedule& witness) {
-  witness_.assign(learn::at(solver_.model.engine.trail.variables()), unknown);
+  witness_.assign(solver::at(solver_.model.engine.trail.variables()), unknown);
   solver_.model.values(witness, witness_);
 }
 
 bool Verifier::denied(std::span<const Literal> any) const {
   return !witness_.empty() && std::all_of(any.begin(), any.end(), [this](Literal l) {
-    const std::size_t x = learn::at(learn::variable(l));
+    const std::size_t x = solver::at(learn::variable(l));
     if (x >= witness_.size() || witness_[x] == unknown) return false;
     return ((l.side & 1) == 0 ? witness_[x] : -witness_[x]) < l.value;
   });

@@ -6,10 +6,6 @@
 
 namespace coatday::solver {
 
-namespace {
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-}  // namespace
-
 Bounds::Bounds(const Network& network, std::optional<Tags> only) : network_(&network), only_(std::move(only)) {
   if (only_) std::sort(only_->begin(), only_->end());
   for (const Side side : {earliest_side, latest_side}) {

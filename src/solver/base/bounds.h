@@ -29,14 +29,14 @@ class Bounds {
   void start_by(int activity, Time latest);
   void start_from(int activity, Time earliest);
 
-  [[nodiscard]] Time earliest(int activity) const { return value_[earliest_side][static_cast<std::size_t>(activity)]; }
-  [[nodiscard]] Time latest(int activity) const { return value_[latest_side][static_cast<std::size_t>(activity)]; }
+  [[nodiscard]] Time earliest(int activity) const { return value_[earliest_side][at(activity)]; }
+  [[nodiscard]] Time latest(int activity) const { return value_[latest_side][at(activity)]; }
   /// The soonest end that the earliest start leaves, and the latest start whose soonest end is not after t.
   [[nodiscard]] Time soonest_end(int activity) const { return soonest({activity, Edge::end}, earliest(activity)); }
   [[nodiscard]] Time last_end(int activity) const { return last({activity, Edge::end}, latest(activity)); }
   [[nodiscard]] Time latest_ending(int activity, Time t) const { return latest_soonest({activity, Edge::end}, nullptr, t); }
   /// Whether the bounds leave the branch, by its number in Network::branches.
-  [[nodiscard]] bool open(int branch) const { return closed_[static_cast<std::size_t>(branch)] < 0; }
+  [[nodiscard]] bool open(int branch) const { return closed_[at(branch)] < 0; }
   [[nodiscard]] int crossed() const { return crossed_; }
   /// The tags that led to the crossing: up to the earliest start, then from the latest start back to where it came from.
   [[nodiscard]] Tags reasons() const;

@@ -5,12 +5,6 @@
 #include "solver/base/bounds.h"
 
 namespace coatday::solver {
-namespace {
-
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-}  // namespace
-
 bool Bounds::gone(int a) const {
   const int alternative = network_->alternative[at(a)];
   if (alternative < 0) return false;

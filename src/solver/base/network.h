@@ -3,34 +3,11 @@
 
 #include <span>
 
+#include "solver/base/grouped_lists.h"
+#include "solver/base/index.h"
 #include "solver/base/problem.h"
 
 namespace coatday::solver {
-
-/// For each of n owners a list, all in one block of memory.
-template <typename T>
-class Lists {
- public:
-  struct Entry {
-    int owner;
-    T item;
-  };
-  Lists() = default;
-  Lists(int owners, const std::vector<Entry>& entries) : begins_(static_cast<std::size_t>(owners) + 1), items_(entries.size()) {
-    for (const Entry& entry : entries) ++begins_[static_cast<std::size_t>(entry.owner) + 1];
-    for (std::size_t i = 1; i < begins_.size(); ++i) begins_[i] += begins_[i - 1];
-    std::vector<std::size_t> next(begins_.begin(), begins_.end());
-    for (const Entry& entry : entries) items_[next[static_cast<std::size_t>(entry.owner)]++] = entry.item;
-  }
-  [[nodiscard]] std::span<const T> operator[](int owner) const {
-    const auto i = static_cast<std::size_t>(owner);
-    return {items_.data() + begins_[i], begins_[i + 1] - begins_[i]};
-  }
-
- private:
-  std::vector<std::size_t> begins_;
-  std::vector<T> items_;
-};
 
 /// A maximum lag binds by itself, or its remedy may take its place, or (its remedy takes part anyway) it binds nothing.
 enum class Force { hard, soft, none };
@@ -49,13 +26,13 @@ struct Network {
 
   const Problem& problem;
   int size;
-  Lists<int> min_in, min_out, max_in, max_out;  ///< indices of lags, by `to` and by `from`
-  Lists<int> remedied;                          ///< by remedy: the soft maximum lags it is for
-  Lists<int> holds;                             ///< by activity: the holds whose interval depends on it
-  Lists<int> users, holders;                    ///< by resource: activities and holds that may use it
-  Lists<int> families;
-  Lists<Carried> carried;
-  Lists<Demand> demands;          ///< one a resource, amounts added up
+  GroupedLists<int> min_in, min_out, max_in, max_out;  ///< indices of lags, by `to` and by `from`
+  GroupedLists<int> remedied;                          ///< by remedy: the soft maximum lags it is for
+  GroupedLists<int> holds;                             ///< by activity: the holds whose interval depends on it
+  GroupedLists<int> users, holders;                    ///< by resource: activities and holds that may use it
+  GroupedLists<int> families;
+  GroupedLists<Carried> carried;
+  GroupedLists<Demand> demands;   ///< one a resource, amounts added up
   std::vector<Force> force;       ///< by maximum lag
   std::vector<Branch> branches;   ///< of all alternatives, alternative by alternative
   std::vector<int> first_branch;  ///< by alternative; and one more for the end
@@ -65,13 +42,13 @@ struct Network {
   int kinds = 0;
   std::vector<int> order, rank;  ///< all but the optional activities, predecessors first; and their places in it (-1: optional)
 
-  [[nodiscard]] const Activity& activity(int i) const { return problem.activities[static_cast<std::size_t>(i)]; }
-  [[nodiscard]] const MinimumLag& min_lag(int i) const { return problem.minimum_lags[static_cast<std::size_t>(i)]; }
-  [[nodiscard]] const MaximumLag& max_lag(int i) const { return problem.maximum_lags[static_cast<std::size_t>(i)]; }
-  [[nodiscard]] const Hold& hold(int i) const { return problem.holds[static_cast<std::size_t>(i)]; }
+  [[nodiscard]] const Activity& activity(int i) const { return problem.activities[at(i)]; }
+  [[nodiscard]] const MinimumLag& min_lag(int i) const { return problem.minimum_lags[at(i)]; }
+  [[nodiscard]] const MaximumLag& max_lag(int i) const { return problem.maximum_lags[at(i)]; }
+  [[nodiscard]] const Hold& hold(int i) const { return problem.holds[at(i)]; }
   [[nodiscard]] std::span<const Branch> branches_of(int alternative) const;
   /// Whether it takes part in every schedule.
-  [[nodiscard]] bool certain(int i) const { return !activity(i).optional && alternative[static_cast<std::size_t>(i)] < 0; }
+  [[nodiscard]] bool certain(int i) const { return !activity(i).optional && alternative[at(i)] < 0; }
   /// Whether `other` takes part wherever the activity does.
   [[nodiscard]] bool implies(int i, int other) const;
   /// Whether the lag makes `to` wait for `from`: neither optional, and not against the order (which breaks cycles).

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "solver/base/monotone.h"
+#include "solver/base/monotone_function.h"
 
 namespace coatday::solver {
 
@@ -108,7 +108,7 @@ struct Alternative {
 /// Lateness is weight * max(0, start(activity) - due). A due time is never a limit: a hard one is a maximum lag from a fixed activity.
 struct Goal {
   int activity = 0;
-  Time due = never;
+  Time due = unreachable;
   double weight = 1;
   Tag tag = -1;
 };
@@ -146,16 +146,5 @@ struct Schedule {
   std::vector<int> hold_choice;       ///< per hold, an index into its choices; -1 where its activity takes no part
   std::vector<Stretch> hold_stretch;  ///< per hold; of no segments where nothing is laid out, or for no time. Empty: not laid out yet
 };
-
-/// Smaller is better, in this order.
-struct Score {
-  double lateness = 0;  ///< weighted sum over the goals
-  Time ready = 0;       ///< the last goal's start; 0 without goals
-  int moved = 0;        ///< activities that take part and start elsewhere than at their kept start
-  double total = 0;     ///< the sum of the goals' starts
-  int setups = 0;       ///< activities with a family that ran unshared
-  auto operator<=>(const Score&) const = default;
-};
-[[nodiscard]] Score score(const Problem&, const Schedule&);
 
 }  // namespace coatday::solver

@@ -32,8 +32,8 @@ class Arcs {
   void minimum(Var x, const Mapping&, Var y, Conditions = {});
   void maximum(Var x, const Mapping&, Var y, Conditions = {});
   void grow(int variables) {
-    out_.resize(learn::at(2 * variables));
-    conditioned_.resize(learn::at(2 * variables));
+    out_.resize(at(2 * variables));
+    conditioned_.resize(at(2 * variables));
   }
 
   bool propagate(Trail&, Side moved);

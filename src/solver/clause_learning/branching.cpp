@@ -19,7 +19,7 @@ Branching::Branching(const Model& model) : model_(model), questions_(at(model.ru
 }
 
 void Branching::prefer(const Schedule& schedule) {
-  preferred_.resize(at(model_.engine.trail.variables()), -never);
+  preferred_.resize(at(model_.engine.trail.variables()), -unreachable);
   model_.values(schedule, preferred_);
 }
 

@@ -107,7 +107,7 @@ bool Analysis::follows(Literal l, int later, int depth) {
   if (needed.origin >= 0 && needed.origin < later && needed.value >= l.value) return true;
   if (trail[origin].reason.kind == Reason::decision || depth >= deepest) return false;
   Known& known = known_[at(origin)];
-  if (known.round != round_) known = {round_, -2 * never, 2 * never};
+  if (known.round != round_) known = {round_, -2 * unreachable, 2 * unreachable};
   if (l.value <= known.follows) return true;
   if (l.value >= known.fails) return false;
   if (pool_.size() <= at(depth)) pool_.resize(at(depth + 1));

@@ -40,7 +40,7 @@ std::optional<Time> shortest(const Trail& trail, const Use& use) {
   if (use.endings.size() != 1 || use.endings[0].x != use.begin || use.endings[0].absent >= 0) return std::nullopt;
   const Mapping& f = use.endings[0].f;
   if (f.constant()) return f.lag();
-  Time result = never;
+  Time result = unreachable;
   for (Time t = trail.low(use.begin); t <= trail.high(use.begin); ++t) result = std::min(result, f.at(t) - t);
   return result;
 }

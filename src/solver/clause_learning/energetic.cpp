@@ -53,7 +53,7 @@ void Energetic::read(const Trail& trail) {
 // Where a stretch may best end: most work must be done by the latest end of some job. To leave nothing out, anywhere.
 std::vector<Time> Energetic::ends() const {
   std::vector<Time> result;
-  Time first = never, last = -never;
+  Time first = unreachable, last = -unreachable;
   for (const Window& w : windows_) {
     first = std::min(first, w.earliest + 1);
     last = std::max(last, w.latest + w.job->task.length);

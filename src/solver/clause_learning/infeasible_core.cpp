@@ -4,6 +4,8 @@
 #include <limits>
 #include <set>
 
+#include "solver/base/index.h"
+
 namespace coatday::solver {
 namespace {
 
@@ -11,7 +13,7 @@ using Tags = std::vector<Tag>;
 
 // Whether a schedule stays one when a remedy takes no part: not where it ends a hold or another may share its set-up.
 bool remedies_may_go(const Problem& p) {
-  const auto optional = [&](int a) { return p.activities[static_cast<std::size_t>(a)].optional; };
+  const auto optional = [&](int a) { return p.activities[at(a)].optional; };
   return std::none_of(p.activities.begin(), p.activities.end(), [](const Activity& a) { return a.optional && a.family >= 0; }) &&
          std::none_of(p.holds.begin(), p.holds.end(), [&](const Hold& hold) {
            return std::any_of(hold.until.begin(), hold.until.end(), optional) || (hold.limit && optional(hold.limit_from.activity));

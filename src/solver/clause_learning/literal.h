@@ -1,7 +1,8 @@
 #pragma once
 // What the search decides, concludes and learns: bounds on integer variables.
 
-#include "solver/base/monotone.h"
+#include "solver/base/index.h"
+#include "solver/base/monotone_function.h"
 
 namespace coatday::solver::learn {
 
@@ -21,6 +22,5 @@ struct Literal {
 [[nodiscard]] constexpr Literal no(Var x) { return at_most(x, 0); }
 [[nodiscard]] constexpr Literal operator!(Literal l) { return {l.side ^ 1, 1 - l.value}; }
 [[nodiscard]] constexpr Var variable(Literal l) { return l.side >> 1; }
-[[nodiscard]] constexpr std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
 }  // namespace coatday::solver::learn

@@ -4,12 +4,13 @@
 
 #include "solver/base/calendar.h"
 #include "solver/base/network.h"
+#include "solver/base/score.h"
 #include "solver/clause_learning/domain.h"
 
 namespace coatday::solver::learn {
 namespace {
 
-class Earlier final : public Monotone {
+class Earlier final : public MonotoneFunction {
  public:
   Earlier(Function one, Function other) : one_(std::move(one)), other_(std::move(other)) {}
   [[nodiscard]] Time at(Time t) const override { return std::min(value_of(one_, t), value_of(other_, t)); }

@@ -19,7 +19,7 @@ void Model::add_goals() {
   if (goals.size() == 1) {
     ready_ = run(goals.front().activity).start;
   } else {
-    Time low = -never, high = -never;
+    Time low = -unreachable, high = -unreachable;
     for (const Goal& goal : goals) {
       const Run& r = run(goal.activity);
       if (r.present < 0) low = std::max(low, engine.trail.low(r.start));
@@ -43,7 +43,8 @@ bool Model::scale_lateness(double scale) {
 void Model::add_lateness() {
   double most = 0;
   for (const Goal& goal : problem_.goals) {
-    if (goal.due < never) most += goal.weight * std::max(0.0, static_cast<double>(engine.trail.high(run(goal.activity).start)) - goal.due);
+    if (goal.due < unreachable)
+      most += goal.weight * std::max(0.0, static_cast<double>(engine.trail.high(run(goal.activity).start)) - goal.due);
   }
   if (most <= 0) return;
   double scale = 1;

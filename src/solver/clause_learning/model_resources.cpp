@@ -10,7 +10,7 @@ void Model::add_resources() {
   std::vector<Use> uses = activity_uses();
   for (int h = 0; h < static_cast<int>(problem_.holds.size()); ++h) add_hold(h, uses);
   if (uses.empty()) return;
-  Time first = never, last = -never;
+  Time first = unreachable, last = -unreachable;
   std::vector<Engine::Wake> wakes;
   for (int u = 0; u < static_cast<int>(uses.size()); ++u) {
     const Use& use = uses[at(u)];

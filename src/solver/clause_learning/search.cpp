@@ -55,7 +55,7 @@ class Search::Inside {
   bool accept(Stage);
   void report_bounds();
   [[nodiscard]] bool stopped() const;
-  [[nodiscard]] long left() const { return limits_.conflicts > 0 ? limits_.conflicts - result_.conflicts : never; }
+  [[nodiscard]] long left() const { return limits_.conflicts > 0 ? limits_.conflicts - result_.conflicts : unreachable; }
 
   const Problem& problem_;
   Solver solver_;
@@ -131,7 +131,7 @@ std::vector<Literal> Search::Inside::assumptions(Stage stage, const std::vector<
     const double units = best_->lateness / model.lateness_unit();
     const double most = model.exact_lateness() ? std::round(units) : std::ceil(units);
     const double less = stage == Stage::lateness ? most - 1 : most;
-    result.push_back(learn::at_most(model.lateness(), static_cast<Time>(std::min<double>(less, never))));
+    result.push_back(learn::at_most(model.lateness(), static_cast<Time>(std::min<double>(less, unreachable))));
   }
   if (stage == Stage::ready) result.push_back(learn::at_most(model.ready(), best_->ready - 1));
   result.insert(result.end(), near.begin(), near.end());
@@ -170,7 +170,7 @@ void Search::Inside::report_bounds() {
   const learn::Model& model = solver_.model;
   if (broken_) return;
   result_.infeasible = solver_.dead();
-  if (model.ready() >= 0) result_.ready_bound = solver_.dead() ? never : model.engine.trail.low(model.ready());
+  if (model.ready() >= 0) result_.ready_bound = solver_.dead() ? unreachable : model.engine.trail.low(model.ready());
   if (model.lateness() >= 0) result_.lateness_bound = model.engine.trail.low(model.lateness()) * model.lateness_unit();
 }
 
@@ -180,12 +180,12 @@ bool Search::Inside::stopped() const {
 }
 
 void Search::Inside::on_learned(std::function<void(const std::vector<StartBound>&)> tell) {
-  std::vector<int> activity_of(learn::at(solver_.model.engine.trail.variables()), -1);
-  for (int i = 0; i < solver_.model.runs(); ++i) activity_of[learn::at(solver_.model.run(i).start)] = i;
+  std::vector<int> activity_of(at(solver_.model.engine.trail.variables()), -1);
+  for (int i = 0; i < solver_.model.runs(); ++i) activity_of[at(solver_.model.run(i).start)] = i;
   solver_.on_learned = [tell = std::move(tell), activity_of = std::move(activity_of)](const std::vector<Literal>& clause) {
     std::vector<StartBound> bounds;
     for (const Literal l : clause) {
-      const std::size_t x = learn::at(learn::variable(l));
+      const std::size_t x = at(learn::variable(l));
       if (x >= activity_of.size() || activity_of[x] < 0) return;
       const bool up = (l.side & 1) == 0;
       bounds.push_back({activity_of[x], up, up ? l.value : -l.value});
@@ -198,14 +198,14 @@ Search::Search(const Problem& problem) : inside_(std::make_unique<Inside>(proble
 Search::~Search() = default;
 
 bool Search::supports(const Problem& problem) {
-  Time first = never;
+  Time first = unreachable;
   for (const Activity& a : problem.activities) {
     if (!a.starts.empty()) first = std::min(first, a.starts.front().begin);
   }
   const double cells = static_cast<double>(problem.resources.size()) * (static_cast<double>(problem.horizon) - first + 1);
   const bool weights = std::all_of(problem.goals.begin(), problem.goals.end(), [](const Goal& g) { return g.weight >= 0; });
-  const bool required = std::any_of(problem.goals.begin(), problem.goals.end(),
-                                    [&](const Goal& g) { return !problem.activities[learn::at(g.activity)].optional; });
+  const bool required =
+      std::any_of(problem.goals.begin(), problem.goals.end(), [&](const Goal& g) { return !problem.activities[at(g.activity)].optional; });
   return cells <= most_cells && pairs(problem) <= most_pairs && weights && (required || problem.goals.empty());
 }
 

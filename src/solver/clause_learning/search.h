@@ -9,7 +9,7 @@
 #include <utility>
 #include <vector>
 
-#include "solver/base/problem.h"
+#include "solver/base/score.h"
 #include "solver/base/stopwatch.h"
 
 namespace coatday::solver::learn {
@@ -37,7 +37,7 @@ struct SearchResult {
   bool exhausted = false;            ///< no better one exists (in the neighbourhood) than it, or than what was to be improved
   bool infeasible = false;           ///< no schedule exists at all
   double lateness_bound = 0;         ///< proven of every schedule, with neighbourhoods or without
-  Time ready_bound = -never;         ///< likewise
+  Time ready_bound = -unreachable;   ///< likewise
   long conflicts = 0;
 };
 

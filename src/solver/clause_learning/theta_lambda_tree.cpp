@@ -5,7 +5,7 @@
 namespace coatday::solver::learn {
 namespace {
 
-constexpr Time least = -never;
+constexpr Time least = -unreachable;
 
 Time sum(Time end, Time length) { return end <= least ? least : end + length; }
 

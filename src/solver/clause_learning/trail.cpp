@@ -51,7 +51,7 @@ bool Trail::set(Literal l, std::span<const Literal> because) {
 
 std::span<const Literal> Trail::stored(Reason reason) const {
   const std::size_t begin = reason.data;
-  return {stored_.data() + begin + 1, static_cast<std::size_t>(stored_[begin].value)};
+  return {stored_.data() + begin + 1, at(stored_[begin].value)};
 }
 
 bool Trail::refute(std::span<const Literal> together) {

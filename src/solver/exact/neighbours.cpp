@@ -6,8 +6,6 @@
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 constexpr int closest = 3;  // orders kept for each activity and resource: with those that end last before it starts
 
 // The activities that take part, by start.

@@ -8,8 +8,6 @@ constexpr int passes_to_improve = 10;
 constexpr std::size_t most_reduced = 32;  // kept in memory
 constexpr int most_idle = 20;             // turns
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 }  // namespace
 
 Problem with_branches(Problem problem, const std::vector<int>& taken) {
@@ -47,7 +45,7 @@ BranchPasses::BranchPasses(const Network& network, const Bounds& bounds, Budget&
 void BranchPasses::find() {
   if (plain_) return plain_->find();
   const auto taken = [this](int turn) { return turn == 0 ? first() : varied(first()); };
-  turns(false, never, taken, [](Improvement& passes) { passes.find(passes_to_find); });
+  turns(false, unreachable, taken, [](Improvement& passes) { passes.find(passes_to_find); });
 }
 
 void BranchPasses::improve(int most) {

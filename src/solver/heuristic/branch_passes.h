@@ -17,7 +17,7 @@ class BranchPasses {
   BranchPasses(const Network&, const Bounds&, Budget&, Incumbent&);
   /// As Improvement's.
   void find();
-  void improve(int most = never);
+  void improve(int most = unreachable);
   [[nodiscard]] const Troubles& troubles() const;
 
  private:

@@ -20,7 +20,7 @@ struct Misfit {
 
 class Fitter {
  public:
-  Fitter(const Network& network, const Partial& partial, const Outlook& outlook)
+  Fitter(const Network& network, const PartialSchedule& partial, const Outlook& outlook)
       : network_(network), partial_(partial), outlook_(outlook) {}
 
   /// The earliest start >= low that calendars, resources, exclusions and holds allow; lags are not looked at.
@@ -44,10 +44,10 @@ class Fitter {
   [[nodiscard]] Time clear_of(const Demand&, const Interval&) const;
   [[nodiscard]] Time next_sharing(int activity, Time) const;
   [[nodiscard]] Time estimate(int activity, const Candidate&) const;
-  [[nodiscard]] int capacity(int resource) const { return network_.problem.resources[static_cast<std::size_t>(resource)].capacity; }
+  [[nodiscard]] int capacity(int resource) const { return network_.problem.resources[at(resource)].capacity; }
 
   const Network& network_;
-  const Partial& partial_;
+  const PartialSchedule& partial_;
   const Outlook& outlook_;
 };
 

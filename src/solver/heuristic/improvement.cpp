@@ -98,7 +98,7 @@ void Improvement::vary_turns(Directions& d) {
   const double noise = random_.chance(0.3) ? 0 : 10 * random_.unit();
   std::vector<double> turn;
   for (int job = 0; job < job_count_; ++job) turn.push_back(each * (std::min<double>(job, last) + noise * random_.unit()));
-  for (std::size_t i = 0; i < d.key.size(); ++i) d.key[i] += turn[static_cast<std::size_t>(job_[i])];
+  for (std::size_t i = 0; i < d.key.size(); ++i) d.key[i] += turn[at(job_[i])];
   if (random_.chance(0.5)) shake(d.key, each * 5 * random_.unit());
   if (random_.chance(0.6)) d.pull = 0.03 * random_.unit();
 }
@@ -119,7 +119,7 @@ Improvement::Rule Improvement::plain_rule(int pass) const {
   const bool many = many_jobs();
   const Rules small = many ? Rules{Rule::by_urgency, Rule::in_turn, Rule::in_time} : Rules{Rule::by_urgency, Rule::by_job, Rule::in_time};
   const Rules large{many ? Rule::in_turn : Rule::in_time, Rule::by_urgency, Rule::by_job};
-  return (network_.size > large_size ? large : small).at(static_cast<std::size_t>(pass / 2));
+  return (network_.size > large_size ? large : small).at(at(pass / 2));
 }
 
 // The order of the best schedule with a little changed: everywhere, within a stretch of time, or for some jobs.
@@ -157,16 +157,16 @@ void Improvement::shake_window(Keys& keys) {
 
 // Late jobs earlier, any others to and fro.
 void Improvement::move_jobs(Keys& keys) {
-  std::vector<double> by(static_cast<std::size_t>(job_count_), 0);
+  std::vector<double> by(at(job_count_), 0);
   for (std::size_t i = 1 + random_.below(3); i > 0; --i) {
     by[random_.below(by.size())] = spread_ * 0.3 * (random_.unit() - 0.5);
   }
   for (const Goal& goal : network_.problem.goals) {
-    const auto a = static_cast<std::size_t>(goal.activity);
+    const auto a = at(goal.activity);
     const double late = best_directions_.key[a] - goal.due;
-    if (late > 0 && random_.chance(0.3)) by[static_cast<std::size_t>(job_[a])] = -late * random_.unit();
+    if (late > 0 && random_.chance(0.3)) by[at(job_[a])] = -late * random_.unit();
   }
-  for (std::size_t i = 0; i < keys.size(); ++i) keys[i] += by[static_cast<std::size_t>(job_[i])];
+  for (std::size_t i = 0; i < keys.size(); ++i) keys[i] += by[at(job_[i])];
 }
 
 void Improvement::try_once(Directions directions) {
@@ -194,7 +194,7 @@ std::optional<Schedule> Improvement::pass(const Directions& directions) {
   Constructed made = construct(network_, bounds_, directions, budget_, troubles_);
   budget_.count();
   if (!made.schedule) {
-    if (made.stuck >= 0 && !incumbent_.best()) boost_[static_cast<std::size_t>(made.stuck)] += 1;
+    if (made.stuck >= 0 && !incumbent_.best()) boost_[at(made.stuck)] += 1;
     return std::nullopt;
   }
   const Score reached = score(network_.problem, *made.schedule);
@@ -208,7 +208,7 @@ void Improvement::remember(const Schedule& schedule, const Directions& direction
   remembered_ = score(network_.problem, schedule);
   best_directions_ = directions;
   best_directions_.key = urgency_;
-  double low = never, high = -never;
+  double low = unreachable, high = -unreachable;
   for (std::size_t i = 0; i < urgency_.size(); ++i) {
     const Assignment& run = schedule.activities[i];
     if (!run.present) continue;
@@ -225,7 +225,7 @@ bool Improvement::unbeatable() const {
   if (incumbent_.best()->score.setups > 0) return false;
   const std::vector<Goal>& goals = network_.problem.goals;
   return std::all_of(goals.begin(), goals.end(), [&](const Goal& goal) {
-    const Assignment& run = incumbent_.best()->schedule.activities[static_cast<std::size_t>(goal.activity)];
+    const Assignment& run = incumbent_.best()->schedule.activities[at(goal.activity)];
     return run.present && run.start == bounds_.earliest(goal.activity);
   });
 }

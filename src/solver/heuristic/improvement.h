@@ -14,8 +14,8 @@ class Improvement {
   Improvement(const Network&, const Bounds&, Budget&, Incumbent&);
   /// Passes until there is a schedule; then for the rest of the limits. Each also ends with the budget's share or after so many passes, and may
   /// be called again.
-  void find(int most = never);
-  void improve(int most = never);
+  void find(int most = unreachable);
+  void improve(int most = unreachable);
   [[nodiscard]] const Troubles& troubles() const { return troubles_; }
 
  private:

@@ -14,8 +14,6 @@ namespace {
 
 constexpr int most_passes = 16;
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 // Bounds of the schedules in which no goal is later than it may be without loss.
 Bounds as_good(const Network& network, const Found& found) {
   const Bounds all = [&network] {

@@ -102,7 +102,7 @@ Constructed Pass::run() {
 // Places the activity, or takes out what is in its way so that it comes up again. False: the pass is to be given up.
 bool Pass::attempt(int a) {
   drop_remedies(a);
-  Time from = -never;
+  Time from = -unreachable;
   while (true) {
     const Lifted lifted = lift_holds(a);
     const Proposal proposal = propose(a, from);
@@ -227,7 +227,7 @@ void Pass::put_back(const Lifted& lifted) {
 bool Pass::commit(const Candidate& c, const Lifted& lifted) {
   partial_.place(c);
   std::vector<int> done;
-  Time freed = never;
+  Time freed = unreachable;
   bool fits = true;
   for (const int h : network_.holds[c.activity]) {
     const Hold& hold = network_.hold(h);
@@ -247,7 +247,7 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
     partial_.remove(c.activity);
     return false;
   }
-  if (directions_.in_time && freed < never) wake(freed);
+  if (directions_.in_time && freed < unreachable) wake(freed);
   for (const int i : network_.min_out[c.activity]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (network_.precedence(lag) && --waiting_[at(lag.to)] == 0) push(lag.to);
@@ -261,7 +261,7 @@ bool Pass::settle_holds() {
     const Hold& hold = network_.hold(h);
     if (!partial_.placed(hold.first)) continue;
     const Interval time = fitter_.held(hold, {});
-    const Partial::Reserved was = partial_.lift(h);
+    const PartialSchedule::Reserved was = partial_.lift(h);
     const bool keeps = was.choice >= 0 && fitter_.fits(hold.choices[at(was.choice)], time);
     const int choice = keeps ? was.choice : fitter_.choose(hold, time);
     if (choice >= 0) {

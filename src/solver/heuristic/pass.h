@@ -22,7 +22,7 @@ class Pass {
     Misfit why;                  ///< where there is no candidate
     [[nodiscard]] bool sound() const { return candidate && missed.empty() && overtaken.empty() && outrun.empty() && !late; }
   };
-  using Lifted = std::vector<std::pair<int, Partial::Reserved>>;
+  using Lifted = std::vector<std::pair<int, PartialSchedule::Reserved>>;
   struct Waiting {  ///< an activity whose predecessors are placed
     int activity = -1;
     Time soonest = 0;  ///< in a pass in time: it cannot start before
@@ -68,7 +68,6 @@ class Pass {
   void note_blockers(int activity, const Proposal&);
 
   [[nodiscard]] bool fixed(int activity) const { return bounds_.earliest(activity) == bounds_.latest(activity); }
-  [[nodiscard]] static std::size_t at(int i) { return static_cast<std::size_t>(i); }
   [[nodiscard]] bool before(int a, int b) const;  ///< by key
   [[nodiscard]] bool before(const Waiting& a, const Waiting& b) const {
     if (!directions_.in_time) return before(a.activity, b.activity);
@@ -82,12 +81,12 @@ class Pass {
   const Directions& directions_;
   const Budget& budget_;
   Troubles& troubles_;
-  Partial partial_;
+  PartialSchedule partial_;
   Outlook outlook_;
   Fitter fitter_;
   std::vector<Waiting> heap_;
   struct Seen {
-    Time from = never, soonest = -never;
+    Time from = unreachable, soonest = -unreachable;
   };
   std::vector<Seen> seen_;         ///< by kind, in a pass in time: where one of it would have gone since anything was taken out
   std::vector<int> waiting_;       ///< by activity: predecessors that are not placed

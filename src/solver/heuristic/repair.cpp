@@ -122,7 +122,7 @@ bool Pass::keep_hold(int h, int a) {
   const int first = hold.first;
   const std::optional<Candidate> c = fitter_.earliest_by_calendar(a, false, lower_bound(a, false));
   if (!c) return make_way(a, 0);
-  const Partial::Reserved was = partial_.lift(h);
+  const PartialSchedule::Reserved was = partial_.lift(h);
   const Interval time = fitter_.held(hold, *c);
   const Demand& choice = hold.choices[at(std::max(was.choice, 0))];
   const int turn = partial_.turn(first);
@@ -209,7 +209,7 @@ int Pass::evictable(const Demand& demand, const Interval& time, int protect, int
     if (partial_.placed(a)) consider(a, {partial_.run(a).start, partial_.run(a).end});
   }
   for (const int h : network_.holders[demand.resource]) {
-    const Partial::Reserved& reserved = partial_.reserved(h);
+    const PartialSchedule::Reserved& reserved = partial_.reserved(h);
     if (reserved.choice < 0 || network_.hold(h).choices[at(reserved.choice)].resource != demand.resource) continue;
     consider(network_.hold(h).first, reserved.time);
   }
@@ -219,12 +219,12 @@ int Pass::evictable(const Demand& demand, const Interval& time, int protect, int
 bool Pass::evict_excluded(const Candidate& c) {
   bool moved = false;
   for (const Carried& carried : network_.carried[c.activity]) {
-    const Interval time = Partial::carried(*carried.span, c.start, c.end);
+    const Interval time = PartialSchedule::carried(*carried.span, c.start, c.end);
     if (!partial_.covered(carried.exclusion, !carried.right).last_above(0, time.begin, time.end)) continue;
     const Exclusion& exclusion = network_.problem.exclusions[at(carried.exclusion)];
     for (const Span& span : carried.right ? exclusion.left : exclusion.right) {
       if (!partial_.placed(span.activity) || span.activity == c.activity || fixed(span.activity)) continue;
-      const Interval other = Partial::carried(span, partial_.run(span.activity).start, partial_.run(span.activity).end);
+      const Interval other = PartialSchedule::carried(span, partial_.run(span.activity).start, partial_.run(span.activity).end);
       if (other.begin >= other.end || other.begin >= time.end || other.end <= time.begin) continue;
       unschedule(span.activity);
       moved = true;
@@ -244,7 +244,7 @@ void Pass::note_blockers(int a, const Proposal& proposal) {
     if (!fitter_.fits(demand, {c->start, c->end})) troubles_.note(a, network_.problem.resources[at(demand.resource)].tag);
   }
   for (const Carried& carried : network_.carried[a]) {
-    const Interval time = Partial::carried(*carried.span, c->start, c->end);
+    const Interval time = PartialSchedule::carried(*carried.span, c->start, c->end);
     if (partial_.covered(carried.exclusion, !carried.right).last_above(0, time.begin, time.end)) {
       troubles_.note(a, network_.problem.exclusions[at(carried.exclusion)].tag);
     }

@@ -7,8 +7,6 @@ namespace {
 
 constexpr int most_sweeps = 20;
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 }  // namespace
 
 Settled::Settled(const Network& network, const Bounds& bounds, const Schedule& schedule)
@@ -66,7 +64,7 @@ bool Settled::move(int a) {
 bool Settled::move(int a, bool shared) {
   const Assignment was = partial_.run(a);
   const Time kept = *network_.activity(a).kept;
-  std::vector<std::pair<int, Partial::Reserved>> lifted;
+  std::vector<std::pair<int, PartialSchedule::Reserved>> lifted;
   for (const int h : network_.holds[a]) {
     if (partial_.reserved(h).choice >= 0) lifted.emplace_back(h, partial_.lift(h));
   }

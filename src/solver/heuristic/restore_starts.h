@@ -24,7 +24,7 @@ class Settled {
   const Network& network_;
   const Bounds& bounds_;
   Schedule schedule_;
-  Partial partial_;
+  PartialSchedule partial_;
   Outlook outlook_;
   Fitter fitter_;
 };
