@@ -45,8 +45,8 @@ void bound_by(const Problem& problem, const Bounds& bounds, Incumbent& incumbent
 
 Outcome outcome_of(const Incumbent& incumbent, const BranchPasses& passes) {
   if (incumbent.best()) return *incumbent.best();
-  const int worst = passes.troubles().worst();
-  return NotFound{worst, passes.troubles().blockers(worst), incumbent.ready_bound()};
+  const int worst = passes.failure_counts().worst();
+  return NotFound{worst, passes.failure_counts().blockers(worst), incumbent.ready_bound()};
 }
 
 // The exact search on the whole and on parts of the best schedule, and passes, in turns that grow. False: proven that there is no schedule.
@@ -123,11 +123,11 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
 
 // What is to be kept comes last, so that it never costs lateness or time.
 Outcome solve(const Problem& problem, const Limits& limits) {
-  if (!keeps(problem)) return solve_freely(problem, limits);
+  if (!has_kept_starts(problem)) return solve_freely(problem, limits);
   Problem free = problem;
   for (Activity& activity : free.activities) activity.kept.reset();
   Outcome outcome = solve_freely(free, limits);
-  if (auto* found = std::get_if<Found>(&outcome)) keep(problem, limits, *found);
+  if (auto* found = std::get_if<Found>(&outcome)) keep_starts(problem, limits, *found);
   return outcome;
 }
 

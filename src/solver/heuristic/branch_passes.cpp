@@ -113,12 +113,12 @@ std::optional<Improvement>& BranchPasses::of(const Taken& taken) {
   return found->second->passes;
 }
 
-const Troubles& BranchPasses::troubles() const {
-  if (plain_) return plain_->troubles();
+const FailureCounts& BranchPasses::failure_counts() const {
+  if (plain_) return plain_->failure_counts();
   for (const auto& [taken, reduced] : reduced_) {
-    if (reduced->passes) return reduced->passes->troubles();
+    if (reduced->passes) return reduced->passes->failure_counts();
   }
-  return troubles_;
+  return failure_counts_;
 }
 
 }  // namespace coatday::solver

@@ -18,7 +18,7 @@ class BranchPasses {
   /// As Improvement's.
   void find();
   void improve(int most = unreachable);
-  [[nodiscard]] const Troubles& troubles() const;
+  [[nodiscard]] const FailureCounts& failure_counts() const;
 
  private:
   using Taken = std::vector<int>;  ///< by alternative, the branch
@@ -44,7 +44,7 @@ class BranchPasses {
   Random random_;
   std::optional<Improvement> plain_;  ///< where there are no alternatives
   std::map<Taken, std::unique_ptr<Reduced>> reduced_;
-  Troubles troubles_;  ///< where no reduced problem is left to ask
+  FailureCounts failure_counts_;  ///< where no reduced problem is left to ask
 };
 
 }  // namespace coatday::solver

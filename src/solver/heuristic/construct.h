@@ -11,20 +11,20 @@
 namespace coatday::solver {
 
 /// How a pass goes about it.
-struct Directions {
+struct PassSettings {
   std::vector<double> key;    ///< by activity; of those whose predecessors are placed, the smallest goes first
   bool in_time = false;       ///< instead the one that could start first, and by key where several could
   double pull = 0;            ///< in time: so much of its key counts as if it could start later
   std::vector<int> firmness;  ///< by maximum lag with a remedy: so often its `from` is moved to keep the window before the remedy is used
   bool generous = false;      ///< reserve holds up to their limit as long as their end is open
-  bool keep = false;          ///< rather at its kept start than earlier
+  bool prefer_kept = false;   ///< rather at its kept start than earlier
   bool at_leisure = false;    ///< only the caller cuts it off, no clock
   int patience_each = 0;      ///< failures of one activity, and of all together, before the pass is given up
   int patience_all = 0;
 };
 
 /// What went wrong, over many passes.
-class Troubles {
+class FailureCounts {
  public:
   void note(int activity) { ++failures_[activity]; }
   void note(int activity, Tag blocker) {
@@ -44,6 +44,6 @@ struct Constructed {
   int stuck = -1;  ///< where there is none: the activity it was given up at
 };
 
-[[nodiscard]] Constructed construct(const Network&, const Bounds&, const Directions&, const Budget&, Troubles&);
+[[nodiscard]] Constructed construct(const Network&, const Bounds&, const PassSettings&, const Budget&, FailureCounts&);
 
 }  // namespace coatday::solver

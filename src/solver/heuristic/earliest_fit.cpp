@@ -9,7 +9,7 @@ namespace coatday::solver {
 // Each rule in turn moves the start to the next time that it does not forbid. Skipping is exact: everything that moves with the start
 // moves monotonically, so what is in the way at t is in the way of every start between t and its end.
 
-std::optional<Candidate> Fitter::earliest_by_calendar(int a, bool shared, Time low) const {
+std::optional<Candidate> EarliestFit::earliest_by_calendar(int a, bool shared, Time low) const {
   const Activity& activity = network_.activity(a);
   Time t = low;
   while (true) {
@@ -24,7 +24,7 @@ std::optional<Candidate> Fitter::earliest_by_calendar(int a, bool shared, Time l
   }
 }
 
-std::optional<Candidate> Fitter::earliest(int a, bool shared, Time low, Misfit& why) const {
+std::optional<Candidate> EarliestFit::earliest(int a, bool shared, Time low, NoRoom& why) const {
   Time t = low;
   while (true) {
     const std::optional<Candidate> candidate = earliest_by_calendar(a, shared, t);
@@ -37,14 +37,14 @@ std::optional<Candidate> Fitter::earliest(int a, bool shared, Time low, Misfit& 
   }
 }
 
-Time Fitter::next_sharing(int a, Time t) const {
+Time EarliestFit::next_sharing(int a, Time t) const {
   const Activity& activity = network_.activity(a);
   const auto& ends = partial_.ends(activity.family);
   const auto next = std::lower_bound(ends.begin(), ends.end(), std::pair{t - network_.problem.sharing_gap, -1});
   return next == ends.end() ? unreachable : std::max(t, next->first);
 }
 
-Time Fitter::clear_of(const Demand& demand, const Interval& time) const {
+Time EarliestFit::clear_of(const Demand& demand, const Interval& time) const {
   const int spare = capacity(demand.resource) - demand.amount;
   if (spare < 0) return unreachable;
   const auto blocked = partial_.use(demand.resource).last_above(spare, time.begin, time.end);
@@ -52,20 +52,20 @@ Time Fitter::clear_of(const Demand& demand, const Interval& time) const {
   return has_room(demand, time) ? time.begin : partial_.layout().next_end(demand.resource, time);
 }
 
-bool Fitter::has_room(const Demand& demand, const Interval& time) const {
+bool EarliestFit::has_room(const Demand& demand, const Interval& time) const {
   const Layout& layout = partial_.layout();
   return !layout.covers(demand.resource) || time.begin >= time.end || layout.room(demand, time);
 }
 
-bool Fitter::fits(const Demand& demand, const Interval& time) const { return clear_of(demand, time) == time.begin; }
+bool EarliestFit::fits(const Demand& demand, const Interval& time) const { return clear_of(demand, time) == time.begin; }
 
-Time Fitter::clear_of_resources(const Candidate& c) const {
+Time EarliestFit::clear_of_resources(const Candidate& c) const {
   Time t = c.start;
   for (const Demand& demand : network_.demands[c.activity]) t = std::max(t, clear_of(demand, {c.start, c.end}));
   return t;
 }
 
-Time Fitter::clear_of_exclusions(const Candidate& c) const {
+Time EarliestFit::clear_of_exclusions(const Candidate& c) const {
   Time t = c.start;
   for (const Carried& carried : network_.carried[c.activity]) {
     const Interval time = PartialSchedule::carried(*carried.span, c.start, c.end);
@@ -75,7 +75,7 @@ Time Fitter::clear_of_exclusions(const Candidate& c) const {
   return t;
 }
 
-Time Fitter::clear_of_holds(const Candidate& c, Misfit& why) const {
+Time EarliestFit::clear_of_holds(const Candidate& c, NoRoom& why) const {
   Time t = c.start;
   for (const int h : network_.holds[c.activity]) {
     const Hold& hold = network_.hold(h);
@@ -94,8 +94,8 @@ Time Fitter::clear_of_holds(const Candidate& c, Misfit& why) const {
   return t;
 }
 
-Time Fitter::estimate(int a, const Candidate& c) const {
-  Time t = outlook_.release[at(a)];
+Time EarliestFit::estimate(int a, const Candidate& c) const {
+  Time t = lookahead_.release[at(a)];
   for (const int i : network_.min_in[a]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (lag.from.activity == c.activity) {
@@ -107,7 +107,7 @@ Time Fitter::estimate(int a, const Candidate& c) const {
   return t;
 }
 
-Interval Fitter::held(const Hold& hold, const Candidate& c) const {
+Interval EarliestFit::held(const Hold& hold, const Candidate& c) const {
   const auto known = [&](int a) { return a == c.activity || partial_.placed(a); };
   const auto start = [&](int a) { return a == c.activity ? c.start : partial_.run(a).start; };
   Time limit = unreachable;
@@ -126,7 +126,7 @@ Interval Fitter::held(const Hold& hold, const Candidate& c) const {
   Time end = limit;
   if (taken < unreachable) {
     end = std::min(end, taken);
-  } else if (expected < unreachable && !(outlook_.generous && limit < unreachable)) {
+  } else if (expected < unreachable && !(lookahead_.generous && limit < unreachable)) {
     end = std::min(end, expected);
   } else if (hold.until.empty() && hold.limit && !known(hold.limit_from.activity) &&
              !network_.activity(hold.limit_from.activity).optional) {
@@ -135,7 +135,7 @@ Interval Fitter::held(const Hold& hold, const Candidate& c) const {
   return {start(hold.first), end};
 }
 
-int Fitter::choose(const Hold& hold, const Interval& time) const {
+int EarliestFit::choose(const Hold& hold, const Interval& time) const {
   int best = -1;
   Time best_free = -unreachable;
   for (int i = 0; i < static_cast<int>(hold.choices.size()); ++i) {

@@ -4,35 +4,35 @@
 
 namespace coatday::solver {
 
-Pass::Pass(const Network& network, const Bounds& bounds, const Directions& directions, const Budget& budget, Troubles& troubles)
+Pass::Pass(const Network& network, const Bounds& bounds, const PassSettings& settings, const Budget& budget, FailureCounts& failure_counts)
     : network_(network),
       bounds_(bounds),
-      directions_(directions),
+      settings_(settings),
       budget_(budget),
-      troubles_(troubles),
+      failure_counts_(failure_counts),
       partial_(network),
-      fitter_(network, partial_, outlook_),
+      fit_(network, partial_, lookahead_),
       seen_(at(network.kinds)),
       waiting_(at(network.size), 0),
       remedy_used_(network.problem.maximum_lags.size(), 0),
-      firmness_(directions.firmness),
+      firmness_(settings.firmness),
       failures_(at(network.size), 0) {
-  outlook_.generous = directions.generous;
-  outlook_.release.resize(at(network.size));
-  for (int a = 0; a < network.size; ++a) outlook_.release[at(a)] = bounds.earliest(a);
+  lookahead_.generous = settings.generous;
+  lookahead_.release.resize(at(network.size));
+  for (int a = 0; a < network.size; ++a) lookahead_.release[at(a)] = bounds.earliest(a);
   for (const MinimumLag& lag : network.problem.minimum_lags) {
     if (network.precedence(lag)) ++waiting_[at(lag.to)];
   }
 }
 
 bool Pass::before(int a, int b) const {
-  const double one = directions_.key[at(a)], other = directions_.key[at(b)];
+  const double one = settings_.key[at(a)], other = settings_.key[at(b)];
   return one != other ? one < other : network_.rank[at(a)] < network_.rank[at(b)];
 }
 
 void Pass::push(int a) {
   if (network_.activity(a).optional || partial_.placed(a) || waiting_[at(a)] > 0) return;
-  push({a, directions_.in_time ? lower_bound(a, false) : 0});
+  push({a, settings_.in_time ? lower_bound(a, false) : 0});
 }
 
 void Pass::push(const Waiting& waiting) {
@@ -67,7 +67,7 @@ bool Pass::begins_hold(int a) const {
 
 // In a pass in time: whether another could start before it, now that more is placed. It then waits on.
 bool Pass::yields(Waiting waiting) {
-  if (!directions_.in_time || heap_.empty()) return false;
+  if (!settings_.in_time || heap_.empty()) return false;
   Seen& seen = seen_[at(network_.kind[at(waiting.activity)])];
   if (waiting.soonest >= seen.from && waiting.soonest < seen.soonest) {  // nor could this one
     waiting.soonest = seen.soonest;
@@ -92,10 +92,10 @@ Constructed Pass::run() {
       const Waiting next = pop();
       const int a = next.activity;
       if (partial_.placed(a) || waiting_[at(a)] > 0 || yields(next)) continue;
-      if ((directions_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return {std::nullopt, stuck_};
+      if ((settings_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return {std::nullopt, stuck_};
     }
-    if (all_failures_ > directions_.patience_all) return {std::nullopt, stuck_};
-  } while (!settle_holds());
+    if (all_failures_ > settings_.patience_all) return {std::nullopt, stuck_};
+  } while (!confirm_holds());
   return {result(), -1};
 }
 
@@ -146,7 +146,7 @@ Pass::Proposal Pass::propose(int a, Time from) {
 
 Pass::Proposal Pass::propose(int a, bool shared, Time from) {
   Proposal proposal;
-  proposal.candidate = fitter_.earliest(a, shared, std::max(from, lower_bound(a, shared)), proposal.why);
+  proposal.candidate = fit_.earliest(a, shared, std::max(from, lower_bound(a, shared)), proposal.why);
   if (proposal.candidate) examine(proposal);
   return proposal;
 }
@@ -154,7 +154,7 @@ Pass::Proposal Pass::propose(int a, bool shared, Time from) {
 // At its kept start, if that breaks nothing.
 std::optional<Pass::Proposal> Pass::propose_kept(int a, Time from) {
   const Activity& activity = network_.activity(a);
-  if (!directions_.keep || !activity.kept || *activity.kept < from) return std::nullopt;
+  if (!settings_.prefer_kept || !activity.kept || *activity.kept < from) return std::nullopt;
   for (const bool shared : {true, false}) {
     if (*activity.kept < lower_bound(a, shared) || (shared && (!may_share(activity) || partial_.ends(activity.family).empty()))) continue;
     Proposal there = propose(a, shared, *activity.kept);
@@ -164,7 +164,7 @@ std::optional<Pass::Proposal> Pass::propose_kept(int a, Time from) {
 }
 
 Time Pass::lower_bound(int a, bool shared) const {
-  Time t = outlook_.release[at(a)];
+  Time t = lookahead_.release[at(a)];
   for (const int i : network_.min_in[a]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (partial_.placed(lag.from.activity)) t = std::max(t, value_of(lag.bound, partial_.point(lag.from)));
@@ -232,10 +232,10 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
   for (const int h : network_.holds[c.activity]) {
     const Hold& hold = network_.hold(h);
     if (!partial_.placed(hold.first)) continue;
-    const Interval time = fitter_.held(hold, c);
+    const Interval time = fit_.held(hold, c);
     const auto was = std::find_if(lifted.begin(), lifted.end(), [h](const auto& entry) { return entry.first == h; });
-    const bool keeps = was != lifted.end() && fitter_.fits(hold.choices[at(was->second.choice)], time);
-    const int choice = keeps ? was->second.choice : fitter_.choose(hold, time);
+    const bool keeps = was != lifted.end() && fit_.fits(hold.choices[at(was->second.choice)], time);
+    const int choice = keeps ? was->second.choice : fit_.choose(hold, time);
     fits = choice >= 0;
     if (!fits) break;
     partial_.reserve(h, {choice, time, {}});
@@ -247,7 +247,7 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
     partial_.remove(c.activity);
     return false;
   }
-  if (directions_.in_time && freed < unreachable) wake(freed);
+  if (settings_.in_time && freed < unreachable) wake(freed);
   for (const int i : network_.min_out[c.activity]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (network_.precedence(lag) && --waiting_[at(lag.to)] == 0) push(lag.to);
@@ -256,14 +256,14 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
 }
 
 // Holds were reserved with what was known at the time; now all is known. False: something had to be taken out.
-bool Pass::settle_holds() {
+bool Pass::confirm_holds() {
   for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
     const Hold& hold = network_.hold(h);
     if (!partial_.placed(hold.first)) continue;
-    const Interval time = fitter_.held(hold, {});
+    const Interval time = fit_.held(hold, {});
     const PartialSchedule::Reserved was = partial_.lift(h);
-    const bool keeps = was.choice >= 0 && fitter_.fits(hold.choices[at(was.choice)], time);
-    const int choice = keeps ? was.choice : fitter_.choose(hold, time);
+    const bool keeps = was.choice >= 0 && fit_.fits(hold.choices[at(was.choice)], time);
+    const int choice = keeps ? was.choice : fit_.choose(hold, time);
     if (choice >= 0) {
       partial_.reserve(h, {choice, time, {}});
       continue;
@@ -288,9 +288,9 @@ Schedule Pass::result() const {
   return schedule;
 }
 
-Constructed construct(const Network& network, const Bounds& bounds, const Directions& directions, const Budget& budget,
-                      Troubles& troubles) {
-  return Pass(network, bounds, directions, budget, troubles).run();
+Constructed construct(const Network& network, const Bounds& bounds, const PassSettings& settings, const Budget& budget,
+                      FailureCounts& failure_counts) {
+  return Pass(network, bounds, settings, budget, failure_counts).run();
 }
 
 }  // namespace coatday::solver

@@ -8,7 +8,7 @@ namespace coatday::solver {
 
 class Pass {
  public:
-  Pass(const Network&, const Bounds&, const Directions&, const Budget&, Troubles&);
+  Pass(const Network&, const Bounds&, const PassSettings&, const Budget&, FailureCounts&);
   Constructed run();
 
  private:
@@ -19,7 +19,7 @@ class Pass {
     std::vector<int> overtaken;  ///< minimum lags out of it to placed activities that would start too early
     std::vector<int> outrun;     ///< maximum lags out of it to placed activities that would start too late
     bool late = false;           ///< it is past the activity's latest start
-    Misfit why;                  ///< where there is no candidate
+    NoRoom why;                  ///< where there is no candidate
     [[nodiscard]] bool sound() const { return candidate && missed.empty() && overtaken.empty() && outrun.empty() && !late; }
   };
   using Lifted = std::vector<std::pair<int, PartialSchedule::Reserved>>;
@@ -45,7 +45,7 @@ class Pass {
   Lifted lift_holds(int activity);
   void put_back(const Lifted&);
   bool commit(const Candidate&, const Lifted&);
-  bool settle_holds();
+  bool confirm_holds();
   [[nodiscard]] Schedule result() const;
 
   // repair.cpp
@@ -70,20 +70,20 @@ class Pass {
   [[nodiscard]] bool fixed(int activity) const { return bounds_.earliest(activity) == bounds_.latest(activity); }
   [[nodiscard]] bool before(int a, int b) const;  ///< by key
   [[nodiscard]] bool before(const Waiting& a, const Waiting& b) const {
-    if (!directions_.in_time) return before(a.activity, b.activity);
-    const double one = a.soonest + directions_.pull * directions_.key[at(a.activity)];
-    const double other = b.soonest + directions_.pull * directions_.key[at(b.activity)];
+    if (!settings_.in_time) return before(a.activity, b.activity);
+    const double one = a.soonest + settings_.pull * settings_.key[at(a.activity)];
+    const double other = b.soonest + settings_.pull * settings_.key[at(b.activity)];
     return one != other ? one < other : before(a.activity, b.activity);
   }
 
   const Network& network_;
   const Bounds& bounds_;
-  const Directions& directions_;
+  const PassSettings& settings_;
   const Budget& budget_;
-  Troubles& troubles_;
+  FailureCounts& failure_counts_;
   PartialSchedule partial_;
-  Outlook outlook_;
-  Fitter fitter_;
+  Lookahead lookahead_;
+  EarliestFit fit_;
   std::vector<Waiting> heap_;
   struct Seen {
     Time from = unreachable, soonest = -unreachable;

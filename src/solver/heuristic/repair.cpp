@@ -54,7 +54,7 @@ void Pass::drop_remedies(int a) {
 bool Pass::resolve(int a, const Proposal& proposal) {
   note_blockers(a, proposal);
   stuck_ = a;
-  if (++failures_[at(a)] > directions_.patience_each || ++all_failures_ > directions_.patience_all) return false;
+  if (++failures_[at(a)] > settings_.patience_each || ++all_failures_ > settings_.patience_all) return false;
   bool stuck = !proposal.candidate && proposal.why.hold < 0;
   bool moved = keep_lags(a, proposal, stuck);
   if (proposal.why.hold >= 0 && !proposal.candidate) moved = keep_hold(proposal.why.hold, a);
@@ -93,7 +93,7 @@ bool Pass::delay_follower(int i, const Candidate& c) {
   if (!network_.precedence(lag)) {
     const Time release = value_of(lag.bound, lag.from.edge == Edge::start ? c.start : c.end);
     if (release > bounds_.latest(lag.to)) return false;
-    outlook_.release[at(lag.to)] = std::max(outlook_.release[at(lag.to)], release);
+    lookahead_.release[at(lag.to)] = std::max(lookahead_.release[at(lag.to)], release);
   }
   unschedule(lag.to);
   return true;
@@ -111,7 +111,7 @@ bool Pass::keep_window(int i, Time start) {
       latest_of(lag.bound, start - 1, value_of(activity, lag.from.edge, low, shared), value_of(activity, lag.from.edge, high, shared));
   const Time release = latest_of(activity, lag.from.edge, shared, reach, low, high) + 1;
   if (release > high) return false;
-  outlook_.release[at(from)] = std::max(outlook_.release[at(from)], release);
+  lookahead_.release[at(from)] = std::max(lookahead_.release[at(from)], release);
   unschedule(from);
   return true;
 }
@@ -120,18 +120,18 @@ bool Pass::keep_window(int i, Time start) {
 bool Pass::keep_hold(int h, int a) {
   const Hold& hold = network_.hold(h);
   const int first = hold.first;
-  const std::optional<Candidate> c = fitter_.earliest_by_calendar(a, false, lower_bound(a, false));
+  const std::optional<Candidate> c = fit_.earliest_by_calendar(a, false, lower_bound(a, false));
   if (!c) return make_way(a, 0);
   const PartialSchedule::Reserved was = partial_.lift(h);
-  const Interval time = fitter_.held(hold, *c);
+  const Interval time = fit_.held(hold, *c);
   const Demand& choice = hold.choices[at(std::max(was.choice, 0))];
   const int turn = partial_.turn(first);
   bool moved = evict(choice, time, a, turn);
-  if (!fitter_.fits(choice, time)) {
+  if (!fit_.fits(choice, time)) {
     const auto blocked = partial_.use(choice.resource)
                              .last_above(network_.problem.resources[at(choice.resource)].capacity - choice.amount, time.begin, time.end);
     if (blocked && blocked->end <= bounds_.latest(first)) {
-      outlook_.release[at(first)] = std::max(outlook_.release[at(first)], blocked->end);
+      lookahead_.release[at(first)] = std::max(lookahead_.release[at(first)], blocked->end);
       unschedule(first);
       moved = true;
     } else {
@@ -144,7 +144,7 @@ bool Pass::keep_hold(int h, int a) {
 
 // Clears the earliest place that lags and calendar leave the activity; where even that is too late, hastens what it waits for.
 bool Pass::make_way(int a, int depth) {
-  const std::optional<Candidate> c = fitter_.earliest_by_calendar(a, false, lower_bound(a, false));
+  const std::optional<Candidate> c = fit_.earliest_by_calendar(a, false, lower_bound(a, false));
   if (c && c->start <= bounds_.latest(a) && make_way_at(*c)) return true;
   return depth < 100 && make_way_for_predecessor(a, depth);
 }
@@ -156,15 +156,15 @@ bool Pass::make_way_at(const Candidate& c) {
   for (const int h : network_.holds[c.activity]) {
     const Hold& hold = network_.hold(h);
     if (hold.first != c.activity || hold.choices.empty()) continue;
-    const Interval time = fitter_.held(hold, c);
-    if (fitter_.choose(hold, time) < 0) moved = evict(hold.choices.front(), time, c.activity, -1) || moved;
+    const Interval time = fit_.held(hold, c);
+    if (fit_.choose(hold, time) < 0) moved = evict(hold.choices.front(), time, c.activity, -1) || moved;
   }
   return moved;
 }
 
 bool Pass::make_way_for_predecessor(int a, int depth) {
   int latest = -1;
-  Time latest_bound = outlook_.release[at(a)];
+  Time latest_bound = lookahead_.release[at(a)];
   for (const int i : network_.min_in[a]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (!partial_.placed(lag.from.activity) || fixed(lag.from.activity)) continue;
@@ -183,7 +183,7 @@ std::optional<Interval> Pass::crowded(const Demand& demand, int spare, const Int
   if (const auto blocked = partial_.use(demand.resource).first_above(spare, time.begin, time.end)) {
     return Interval{std::max(time.begin, blocked->begin), std::min(time.end, blocked->end)};
   }
-  return fitter_.has_room(demand, time) ? std::nullopt : std::optional(time);
+  return fit_.has_room(demand, time) ? std::nullopt : std::optional(time);
 }
 
 // Takes out what uses the resource, lowest priority first, until there is room. Whether anything was taken out.
@@ -234,28 +234,28 @@ bool Pass::evict_excluded(const Candidate& c) {
 }
 
 void Pass::note_blockers(int a, const Proposal& proposal) {
-  troubles_.note(a);
-  for (const int i : proposal.missed) troubles_.note(a, network_.max_lag(i).tag);
-  for (const int i : proposal.overtaken) troubles_.note(a, network_.min_lag(i).tag);
-  if (proposal.why.hold >= 0) troubles_.note(a, network_.hold(proposal.why.hold).tag);
-  const std::optional<Candidate> c = fitter_.earliest_by_calendar(a, false, lower_bound(a, false));
-  if (!c || c->start > bounds_.latest(a)) return troubles_.note(a, network_.activity(a).tag);
+  failure_counts_.note(a);
+  for (const int i : proposal.missed) failure_counts_.note(a, network_.max_lag(i).tag);
+  for (const int i : proposal.overtaken) failure_counts_.note(a, network_.min_lag(i).tag);
+  if (proposal.why.hold >= 0) failure_counts_.note(a, network_.hold(proposal.why.hold).tag);
+  const std::optional<Candidate> c = fit_.earliest_by_calendar(a, false, lower_bound(a, false));
+  if (!c || c->start > bounds_.latest(a)) return failure_counts_.note(a, network_.activity(a).tag);
   for (const Demand& demand : network_.demands[a]) {
-    if (!fitter_.fits(demand, {c->start, c->end})) troubles_.note(a, network_.problem.resources[at(demand.resource)].tag);
+    if (!fit_.fits(demand, {c->start, c->end})) failure_counts_.note(a, network_.problem.resources[at(demand.resource)].tag);
   }
   for (const Carried& carried : network_.carried[a]) {
     const Interval time = PartialSchedule::carried(*carried.span, c->start, c->end);
     if (partial_.covered(carried.exclusion, !carried.right).last_above(0, time.begin, time.end)) {
-      troubles_.note(a, network_.problem.exclusions[at(carried.exclusion)].tag);
+      failure_counts_.note(a, network_.problem.exclusions[at(carried.exclusion)].tag);
     }
   }
   for (const int h : network_.holds[a]) {
     const Hold& hold = network_.hold(h);
-    if (hold.first == a && fitter_.choose(hold, fitter_.held(hold, *c)) < 0) troubles_.note(a, hold.tag);
+    if (hold.first == a && fit_.choose(hold, fit_.held(hold, *c)) < 0) failure_counts_.note(a, hold.tag);
   }
 }
 
-int Troubles::worst() const {
+int FailureCounts::worst() const {
   int worst = -1, most = 0;
   for (const auto& [activity, count] : failures_) {
     if (count <= most) continue;
@@ -265,7 +265,7 @@ int Troubles::worst() const {
   return worst;
 }
 
-Tags Troubles::blockers(int activity) const {
+Tags FailureCounts::blockers(int activity) const {
   std::vector<std::pair<int, Tag>> counted;
   for (const auto& [key, count] : blockers_) {
     if (key.first == activity) counted.emplace_back(-count, key.second);
