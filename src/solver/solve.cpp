@@ -26,7 +26,7 @@ Contradiction refuted(const Problem& problem, const Budget& budget) {
   const double seconds = limits.seconds > 0 ? std::max(a_moment, limits.seconds - budget.seconds()) : 0;
   if (problem.activities.size() <= few) {
     const SearchLimits each{conflicts_a_try, seconds, limits.stop, limits.clock};
-    if (auto fewer = contradicting_tags(problem, each, seconds)) return {std::move(*fewer), -1};
+    if (auto fewer = infeasible_subset(problem, each, seconds)) return {std::move(*fewer), -1};
   }
   return {tags_of(problem), -1};
 }

@@ -83,10 +83,10 @@ std::optional<Jobs> placed(const Jobs& jobs) {
 
 // What the propagator alone leaves of the starts; none where it finds that nothing fits.
 std::optional<Jobs> propagated(const Jobs& jobs, bool thorough) {
-  learn::Engine engine;
-  std::vector<learn::Energetic::Job> modelled;
+  clause_learning::Engine engine;
+  std::vector<clause_learning::Energetic::Job> modelled;
   for (const Job& j : jobs.all) modelled.push_back({{engine.add(j.earliest, j.latest), j.length}, j.amount, {}});
-  auto energetic = std::make_unique<learn::Energetic>(jobs.capacity, modelled);
+  auto energetic = std::make_unique<clause_learning::Energetic>(jobs.capacity, modelled);
   const auto wakes = energetic->wakes();
   engine.add(std::move(energetic), wakes);
   if (thorough) engine.leave_nothing_out();

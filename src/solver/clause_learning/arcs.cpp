@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <utility>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 constexpr std::size_t longest_cycle = 1000;  // arcs
@@ -40,7 +40,7 @@ void Arcs::maximum(Var x, const Mapping& f, Var y, Conditions conditions) {
   add(2 * y, 2 * x, f, Kind::maximum_back, c);
 }
 
-void Arcs::add(Side from, Side to, const Mapping& f, Kind kind, int conditions) {
+void Arcs::add(BoundVar from, BoundVar to, const Mapping& f, Kind kind, int conditions) {
   const auto index = static_cast<std::uint32_t>(arcs_.size());
   Arc arc{from, to, 0, kind, -1, conditions, conditions < 0 ? Literal{} : conditions_[at(conditions)].front()};
   if (f.constant()) {
@@ -54,7 +54,7 @@ void Arcs::add(Side from, Side to, const Mapping& f, Kind kind, int conditions) 
   arcs_.push_back(arc);
   out_[at(from)].push_back(index);
   if (conditions < 0) return;
-  for (const Literal condition : conditions_[at(conditions)]) conditioned_[at(condition.side)].push_back(index);
+  for (const Literal condition : conditions_[at(conditions)]) conditioned_[at(condition.bound_var)].push_back(index);
 }
 
 // In the terms of the sides, where an upper bound is that of the negative.
@@ -99,7 +99,7 @@ bool Arcs::follow(Trail& trail, std::uint32_t index) const {
 
 // Looks for a cycle, the seldomer the more often the bound has moved, before it has come far round it step by step.
 bool Arcs::move(Trail& trail, std::uint32_t index, Literal implied) const {
-  if (const int moves = trail.moves(implied.side); moves > 0 && (moves & (moves + 1)) == 0) {
+  if (const int moves = trail.moves(implied.bound_var); moves > 0 && (moves & (moves + 1)) == 0) {
     std::vector<Literal> because;
     const std::vector<std::uint32_t> cycle = growing_cycle(trail, index, implied);
     for (const std::uint32_t arc : cycle) {
@@ -119,7 +119,7 @@ std::vector<std::uint32_t> Arcs::growing_cycle(const Trail& trail, std::uint32_t
     const Arc& arc = arcs_[index];
     result.push_back(index);
     needed = {arc.from, needed.value - arc.lag};
-    if (needed.side == implied.side) return needed.value < implied.value ? result : std::vector<std::uint32_t>{};
+    if (needed.bound_var == implied.bound_var) return needed.value < implied.value ? result : std::vector<std::uint32_t>{};
     const int origin = trail.origin(needed);
     if (origin < 0 || trail[origin].reason.kind != Reason::arc) break;
     index = trail[origin].reason.data;
@@ -146,7 +146,7 @@ bool Arcs::follow_conditioned(Trail& trail, std::uint32_t index, Literal implied
   return trail.set(!*open, because);
 }
 
-bool Arcs::propagate(Trail& trail, Side moved) {
+bool Arcs::propagate(Trail& trail, BoundVar moved) {
   for (const std::uint32_t arc : out_[at(moved)]) {
     if (!follow(trail, arc)) return false;
   }
@@ -187,4 +187,4 @@ void Arcs::explain(std::uint32_t index, Literal l, std::vector<Literal>& because
   because.insert(because.end(), conditions.begin(), conditions.end());
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -2,7 +2,7 @@
 
 #include <tuple>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 Branching::Branching(const Model& model) : model_(model), questions_(at(model.runs())) {
   for (int i = 0; i < model.runs(); ++i) {
@@ -78,4 +78,4 @@ std::optional<Literal> Branching::any_open() const {
   return std::nullopt;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 Cumulative::Cumulative(const std::vector<int>& capacities, std::vector<Use> uses, Time first, Time last)
     : uses_(std::move(uses)), states_(uses_.size()), first_(first), last_(last) {
@@ -264,4 +264,4 @@ void Cumulative::because(const Trail& trail, int use, Time t) {
 
 Literal Cumulative::ends_later(const Ending& e, Time t) { return at_least(e.x, e.f.latest(t) + 1); }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

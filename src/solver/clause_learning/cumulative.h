@@ -5,7 +5,7 @@
 #include "solver/clause_learning/arcs.h"
 #include "solver/clause_learning/propagator.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 struct Ending {  ///< a use ends by f(x), unless that end is absent
   Var x = 0;
@@ -77,4 +77,4 @@ class Cumulative final : public Propagator {
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

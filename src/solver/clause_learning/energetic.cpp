@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 constexpr int longest_rest = 4000;
@@ -19,7 +19,7 @@ std::vector<Engine::Wake> Energetic::wakes() const {
   for (const Job& job : jobs_) {
     result.push_back({2 * job.task.start, 0});
     result.push_back({2 * job.task.start + 1, 0});
-    for (const Literal condition : job.conditions) result.push_back({condition.side, 0});
+    for (const Literal condition : job.conditions) result.push_back({condition.bound_var, 0});
   }
   return result;
 }
@@ -177,4 +177,4 @@ Literal Energetic::starts_by(const Job& job, Time t) const {
   return mirrored_ ? at_least(job.task.start, -t - job.task.length) : at_most(job.task.start, t);
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -74,7 +74,7 @@ std::vector<Tag> tags_of(const Problem& p) {
   return {tags.begin(), tags.end()};
 }
 
-std::optional<Tags> contradicting_tags(const Problem& problem, const SearchLimits& each, double seconds) {
+std::optional<Tags> infeasible_subset(const Problem& problem, const SearchLimits& each, double seconds) {
   const Stopwatch stopwatch(each.clock);
   const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.seconds() >= seconds); };
   if (!Search::supports(problem)) return std::nullopt;

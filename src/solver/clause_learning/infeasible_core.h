@@ -15,6 +15,6 @@ namespace coatday::solver {
 /// resource's capacity, a lag, hold or exclusion, an alternative (without which none of its branches need be taken). Made small by leaving out what can be, each try under the limits. None where a schedule
 /// exists, the limits do not suffice, or an optional activity ends a hold or belongs to a family. After `seconds` in all (0: none), or when
 /// told to stop, what is left stays as it is.
-[[nodiscard]] std::optional<std::vector<Tag>> contradicting_tags(const Problem&, const SearchLimits& each, double seconds = 0);
+[[nodiscard]] std::optional<std::vector<Tag>> infeasible_subset(const Problem&, const SearchLimits& each, double seconds = 0);
 
 }  // namespace coatday::solver

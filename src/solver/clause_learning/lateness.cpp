@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 std::vector<Engine::Wake> Lateness::wakes() const {
   std::vector<Engine::Wake> result{{2 * total_ + 1, 0}};
@@ -55,4 +55,4 @@ void Lateness::because(const Trail& trail, const Promise* without, std::int64_t 
   }
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -5,9 +5,9 @@
 #include "solver/base/calendar.h"
 #include "solver/base/network.h"
 #include "solver/base/score.h"
-#include "solver/clause_learning/domain.h"
+#include "solver/clause_learning/domain_propagator.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 class Earlier final : public MonotoneFunction {
@@ -114,9 +114,9 @@ void Model::add_ends(int i) {
     engine.arcs.minimum(run.start, end, run.end, conditions);
     engine.arcs.maximum(run.start, end, run.end, conditions);
     domains_.push_back(std::make_unique<Intervals>(merged(starts_of(a, shared))));
-    auto window = std::make_unique<Window>(run.start, domains_.back().get(), conditions);
-    const auto wakes = window->wakes();
-    engine.add(std::move(window), wakes);
+    auto propagator = std::make_unique<DomainPropagator>(run.start, domains_.back().get(), conditions);
+    const auto wakes = propagator->wakes();
+    engine.add(std::move(propagator), wakes);
   }
   const Function unshared = a.end ? a.end : shift(0);
   engine.arcs.minimum(run.start, Mapping(std::make_shared<Earlier>(unshared, a.end_shared), low, high), run.end, there);
@@ -195,4 +195,4 @@ void Model::values(const Schedule& schedule, std::vector<Time>& values) const {
   if (ready_ >= 0) values[at(ready_)] = score(problem_, schedule).ready;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -6,11 +6,11 @@
 #include <utility>
 
 #include "solver/base/problem.h"
-#include "solver/clause_learning/disjunctive_pairs.h"
+#include "solver/clause_learning/disjunctive_set.h"
 #include "solver/clause_learning/energetic.h"
 #include "solver/clause_learning/engine.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 /// A question whose `yes` makes the first end before the second starts, and its `no` the second before the first.
 struct Order {
@@ -76,19 +76,19 @@ class Model {
   void add_exclusion(const Exclusion&);
   void exclude(const Span&, const Span&);
   [[nodiscard]] Interval reach(const Span&) const;
-  [[nodiscard]] bool apart(const Span& first, const Span& second) const;
+  [[nodiscard]] bool always_before(const Span& first, const Span& second) const;
   [[nodiscard]] std::optional<Literal> empty(const Span&);
   [[nodiscard]] std::optional<Literal> find_empty(const Span&);
   // model_resources.cpp
   void add_resources();
   [[nodiscard]] std::vector<Use> activity_uses();
-  void add_cliques(const Clashes&);
+  void add_cliques(const DisjunctiveSet&);
   void add_energy(const std::vector<Use>&);
   void add_hold(int, std::vector<Use>&);
   [[nodiscard]] bool fits(const Demand&) const;
   // model_orders.cpp
-  void add_orders(const Clashes&);
-  void add_order(const Clashes&, std::size_t, std::size_t);
+  void add_orders(const DisjunctiveSet&);
+  void add_order(const DisjunctiveSet&, std::size_t, std::size_t);
   Var ask_idly();
   // model_goals.cpp
   void add_goals();
@@ -111,4 +111,4 @@ class Model {
   bool exact_lateness_ = true;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

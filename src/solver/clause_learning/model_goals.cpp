@@ -6,7 +6,7 @@
 #include "solver/clause_learning/lateness.h"
 #include "solver/clause_learning/model.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 constexpr double most_units = 1e9;
@@ -63,4 +63,4 @@ void Model::add_lateness() {
   engine.add(std::move(lateness), wakes);
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

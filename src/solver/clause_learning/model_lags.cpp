@@ -3,10 +3,10 @@
 #include <algorithm>
 
 #include "solver/base/network.h"
-#include "solver/clause_learning/domain.h"
+#include "solver/clause_learning/domain_propagator.h"
 #include "solver/clause_learning/model.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 void Model::add_lags() {
   for (const MinimumLag& lag : problem_.minimum_lags) {
@@ -80,13 +80,13 @@ Interval Model::reach(const Span& span) const {
 }
 
 // Whether the spans cannot overlap, as the one is always over before the other begins.
-bool Model::apart(const Span& first, const Span& second) const {
+bool Model::always_before(const Span& first, const Span& second) const {
   return reach(first).end <= engine.trail.low(run(second.activity).start) - second.lead;
 }
 
 // One ends before the other begins, unless one is empty or takes no part.
 void Model::exclude(const Span& left, const Span& right) {
-  if (apart(left, right) || apart(right, left)) return;
+  if (always_before(left, right) || always_before(right, left)) return;
   std::vector<Literal> any;
   for (const Literal there : present({left.activity, right.activity})) any.push_back(!there);
   for (const Span* span : {&left, &right}) {
@@ -128,11 +128,11 @@ std::optional<Literal> Model::find_empty(const Span& span) {
   if (spans_nothing.empty()) return std::nullopt;
   const Var nothing = engine.ask();
   domains_.push_back(std::make_unique<Intervals>(std::move(spans_nothing)));
-  auto window = std::make_unique<Window>(r.start, domains_.back().get(), Conditions{yes(nothing)});
-  const auto wakes = window->wakes();
-  engine.add(std::move(window), wakes);
+  auto propagator = std::make_unique<DomainPropagator>(r.start, domains_.back().get(), Conditions{yes(nothing)});
+  const auto wakes = propagator->wakes();
+  engine.add(std::move(propagator), wakes);
   if (!span.tail && r.end >= 0) maximum({r.start, shift(-span.lead)}, r.end, {yes(nothing)});
   return yes(nothing);
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

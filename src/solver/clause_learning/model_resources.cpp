@@ -4,7 +4,7 @@
 
 #include "solver/clause_learning/model.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 void Model::add_resources() {
   std::vector<Use> uses = activity_uses();
@@ -16,31 +16,31 @@ void Model::add_resources() {
     const Use& use = uses[at(u)];
     first = std::min(first, engine.trail.low(use.begin));
     last = std::max(last, engine.trail.high(use.begin) + 1);
-    std::vector<Side> sides{2 * use.begin, 2 * use.begin + 1};
-    for (const Literal condition : use.conditions) sides.insert(sides.end(), {condition.side, condition.side ^ 1});
+    std::vector<BoundVar> bound_vars{2 * use.begin, 2 * use.begin + 1};
+    for (const Literal condition : use.conditions) bound_vars.insert(bound_vars.end(), {condition.bound_var, condition.bound_var ^ 1});
     for (const Ending& e : use.endings) {
-      sides.insert(sides.end(), {2 * e.x, 2 * e.x + 1});
-      if (e.absent >= 0) sides.insert(sides.end(), {2 * e.absent, 2 * e.absent + 1});
+      bound_vars.insert(bound_vars.end(), {2 * e.x, 2 * e.x + 1});
+      if (e.absent >= 0) bound_vars.insert(bound_vars.end(), {2 * e.absent, 2 * e.absent + 1});
     }
-    std::sort(sides.begin(), sides.end());
-    sides.erase(std::unique(sides.begin(), sides.end()), sides.end());
-    for (const Side side : sides) wakes.push_back({side, u});
+    std::sort(bound_vars.begin(), bound_vars.end());
+    bound_vars.erase(std::unique(bound_vars.begin(), bound_vars.end()), bound_vars.end());
+    for (const BoundVar bound_var : bound_vars) wakes.push_back({bound_var, u});
   }
   std::vector<int> capacities;
   for (const Resource& r : problem_.resources) capacities.push_back(r.capacity);
-  const Clashes clashes = find_clashes(engine.trail, uses, problem_.resources);
+  const DisjunctiveSet disjunctive = find_disjunctive_set(engine.trail, uses, problem_.resources);
   const std::vector<Use> all = uses;
   engine.add(std::make_unique<Cumulative>(capacities, std::move(uses), first, last), wakes);
-  add_cliques(clashes);
+  add_cliques(disjunctive);
   add_energy(all);
-  add_orders(clashes);
+  add_orders(disjunctive);
 }
 
-void Model::add_cliques(const Clashes& clashes) {
-  for (const std::vector<Task>& tasks : find_cliques(clashes)) {
-    auto disjunctive = std::make_unique<Disjunctive>(tasks);
-    const auto wakes = disjunctive->wakes();
-    engine.add(std::move(disjunctive), wakes);
+void Model::add_cliques(const DisjunctiveSet& disjunctive) {
+  for (const std::vector<Task>& tasks : find_cliques(disjunctive)) {
+    auto propagator = std::make_unique<Disjunctive>(tasks);
+    const auto wakes = propagator->wakes();
+    engine.add(std::move(propagator), wakes);
   }
 }
 
@@ -113,4 +113,4 @@ void Model::add_hold(int index, std::vector<Use>& uses) {
   if (!alone) engine.clause(any);
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

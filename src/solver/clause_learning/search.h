@@ -12,7 +12,7 @@
 #include "solver/base/score.h"
 #include "solver/base/stopwatch.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 class Solver;
 }
 
@@ -70,7 +70,7 @@ class Search {
   };
   void on_learned(std::function<void(const std::vector<StartBound>&)>);
   /// For checks: what it searches with.
-  [[nodiscard]] learn::Solver& solver();
+  [[nodiscard]] clause_learning::Solver& solver();
 
  private:
   class Inside;

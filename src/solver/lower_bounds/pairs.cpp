@@ -115,8 +115,8 @@ bool Pairs::sweep(Bounds& bounds, bool& changed) const {
 std::vector<std::vector<int>> Pairs::cliques() const {
   if (pairs_.empty() && !distances_) return {};
   const std::size_t n = at(network_.size);
-  std::vector<char> apart(n * n, 0);
-  const auto set = [&](int a, int b) { apart[at(a) * n + at(b)] = apart[at(b) * n + at(a)] = 1; };
+  std::vector<char> disjoint(n * n, 0);
+  const auto set = [&](int a, int b) { disjoint[at(a) * n + at(b)] = disjoint[at(b) * n + at(a)] = 1; };
   for (const Pair& pair : pairs_) set(pair.a, pair.b);
   for (int a = 0; distances_ && a < network_.size; ++a) {
     for (int b = 0; b < network_.size; ++b) {
@@ -126,7 +126,7 @@ std::vector<std::vector<int>> Pairs::cliques() const {
   std::vector<std::pair<std::int64_t, int>> by_weight;  // what might be in a clique with it, heaviest first
   for (int a = 0; a < network_.size; ++a) {
     std::int64_t weight = run_[at(a)];
-    for (int b = 0; b < network_.size; ++b) weight += apart[at(a) * n + at(b)] != 0 ? run_[at(b)] : 0;
+    for (int b = 0; b < network_.size; ++b) weight += disjoint[at(a) * n + at(b)] != 0 ? run_[at(b)] : 0;
     if (run_[at(a)] > 0) by_weight.emplace_back(-weight, a);
   }
   std::sort(by_weight.begin(), by_weight.end());
@@ -138,7 +138,7 @@ std::vector<std::vector<int>> Pairs::cliques() const {
     std::vector<int> members{seed};
     for (const auto& [other_weight, a] : by_weight) {
       const std::size_t row = at(a) * n;
-      if (std::all_of(members.begin(), members.end(), [&](int m) { return apart[row + at(m)] != 0; })) members.push_back(a);
+      if (std::all_of(members.begin(), members.end(), [&](int m) { return disjoint[row + at(m)] != 0; })) members.push_back(a);
     }
     if (members.size() < 3) continue;
     for (const int a : members) ++covered[at(a)];
