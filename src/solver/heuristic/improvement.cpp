@@ -191,7 +191,7 @@ void Improvement::justify(PassSettings settings, Schedule schedule) {
 }
 
 std::optional<Schedule> Improvement::pass(const PassSettings& settings) {
-  Constructed made = construct(network_, bounds_, settings, budget_, failure_counts_);
+  PassResult made = Pass(network_, bounds_, settings, budget_, failure_counts_).run();
   budget_.count();
   if (!made.schedule) {
     if (made.stuck >= 0 && !incumbent_.best()) boost_[at(made.stuck)] += 1;

@@ -3,8 +3,8 @@
 
 #include <optional>
 
-#include "solver/heuristic/construct.h"
 #include "solver/heuristic/incumbent.h"
+#include "solver/heuristic/pass.h"
 #include "solver/heuristic/priority.h"
 
 namespace coatday::solver {

@@ -4,8 +4,8 @@
 
 #include "solver/base/calendar.h"
 #include "solver/heuristic/branch_passes.h"
-#include "solver/heuristic/construct.h"
 #include "solver/heuristic/incumbent.h"
+#include "solver/heuristic/pass.h"
 #include "solver/heuristic/priority.h"
 #include "solver/heuristic/restore_starts.h"
 
@@ -54,7 +54,7 @@ class Keeper {
   }
 
   void try_once(int pass) {
-    Constructed made = construct(network_, bounds_, settings(pass), budget_, failure_counts_);
+    const PassResult made = Pass(network_, bounds_, settings(pass), budget_, failure_counts_).run();
     if (!made.schedule) return;
     for (int a = 0; a < network_.size; ++a) {  // what had to move once gives way from now on
       const Assignment& run = made.schedule->activities[at(a)];
