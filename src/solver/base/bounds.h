@@ -7,7 +7,9 @@
 #include <queue>
 #include <utility>
 
+#include "solver/base/bound_events.h"
 #include "solver/base/network.h"
+#include "solver/base/open_branches.h"
 
 namespace coatday::solver {
 
@@ -36,35 +38,25 @@ class Bounds {
   [[nodiscard]] Time last_end(int activity) const { return last({activity, Edge::end}, latest(activity)); }
   [[nodiscard]] Time latest_ending(int activity, Time t) const { return latest_soonest({activity, Edge::end}, nullptr, t); }
   /// Whether the bounds leave the branch, by its number in Network::branches.
-  [[nodiscard]] bool open(int branch) const { return closed_[at(branch)] < 0; }
+  [[nodiscard]] bool open(int branch) const { return branches_.open(branch); }
   [[nodiscard]] int crossed() const { return crossed_; }
   /// The tags that led to the crossing: up to the earliest start, then from the latest start back to where it came from.
   [[nodiscard]] Tags reasons() const;
   [[nodiscard]] long work() const { return work_; }
 
  private:
-  struct Event {  ///< why a bound is what it is: a requirement applied to an earlier bound, then perhaps a calendar
-    int source = -1;
-    Tag requirement = -1;
-    Tag calendar = -1;
-    int also = -1;  ///< another event that it rests on
-  };
-
   [[nodiscard]] bool counts(Tag) const;
   void enqueue(Side, int activity);
   void begin(int activity);
   void begin_latest(int activity);
   [[nodiscard]] Time snapped(Side, int activity, Time) const;
   void set(Side, int activity, Time, Tag, int source);
-  int note(const Event&);
   void cross(int activity);
   void spread(Side, int activity);
   void give(Side, int to, Time, Tag, int from);
   [[nodiscard]] Time by(Side, const MinimumLag&) const;
   [[nodiscard]] Time by(Side, const MaximumLag&) const;
-  [[nodiscard]] std::vector<Event> grounds(int event) const;
 
-  // bounds_forks.cpp
   struct Pull {  ///< what a lag from an activity does to a bound
     Time value;
     Tag tag;
@@ -74,7 +66,6 @@ class Bounds {
   [[nodiscard]] std::optional<Pull> strongest(Side, int to, const Branch&) const;
   void close_what_has_no_room(int activity);
   void close(int activity, int because);
-  [[nodiscard]] bool gone(int activity) const;
 
   [[nodiscard]] Time soonest(const Point&, Time start) const;
   [[nodiscard]] Time last(const Point&, Time start) const;
@@ -86,8 +77,8 @@ class Bounds {
   std::optional<Tags> only_;  ///< sorted
   std::array<std::vector<Time>, 2> value_;
   std::array<std::vector<int>, 2> reason_;
-  std::vector<Event> events_;
-  std::vector<int> closed_;  ///< by branch: the event that rules it out, or -1
+  BoundEvents events_;
+  OpenBranches branches_;
   struct Waiting {
     int stage;  ///< negated for latest starts
     int turn;

@@ -80,7 +80,8 @@ std::vector<Time> shortest_runs(const Network& network, const Bounds& bounds) {
   return result;
 }
 
-DistanceMatrix::DistanceMatrix(const Network& network, const Bounds& bounds) : size_(solver::at(network.size)), paths_(size_ * size_, unrelated) {
+DistanceMatrix::DistanceMatrix(const Network& network, const Bounds& bounds)
+    : size_(solver::at(network.size)), paths_(size_ * size_, unrelated) {
   const auto required = [&](int a) { return network.certain(a); };
   for (int a = 0; a < network.size; ++a) raise(a, a, 0);
   for (const MinimumLag& lag : network.problem.minimum_lags) {
