@@ -75,10 +75,10 @@ TEST(ClauseLearning, TriesOrdersOut) {
   p.maximum_lags.push_back({start(one), other, shift(8), -1, std::nullopt});
   p.minimum_lags.push_back({start(one), other, shift(0), -1});
   Search search(p);
-  EXPECT_EQ(search.solver().model.orders().size(), 3U);
-  EXPECT_EQ(search.solver().model.precedence(one, long_one), !search.solver().model.precedence(long_one, one));
+  EXPECT_EQ(search.solver().model.orders().all().size(), 3U);
+  EXPECT_EQ(search.solver().model.orders().precedence(one, long_one), !search.solver().model.orders().precedence(long_one, one));
   (void)search.improve(std::nullopt, nullptr, {1, 0, nullptr});
-  EXPECT_TRUE(search.solver().model.engine.trail.holds(search.solver().model.precedence(one, other)));
+  EXPECT_TRUE(search.solver().model.engine.trail.holds(search.solver().model.orders().precedence(one, other)));
 }
 
 // Two orders that lags make a cycle: the conflict is theirs alone, at any bounds, and it is found long before the bounds cross.

@@ -30,10 +30,10 @@ Fresh::Fresh(const Problem& problem) : model_(problem) {
 
 bool Fresh::follow(const clause_learning::Model& other) {
   std::vector<std::pair<clause_learning::Var, std::pair<int, int>>> asked;
-  for (const auto& [pair, x] : other.precedences()) asked.emplace_back(x, pair);
+  for (const auto& [pair, x] : other.orders().precedences()) asked.emplace_back(x, pair);
   std::sort(asked.begin(), asked.end());
   return std::all_of(asked.begin(), asked.end(), [this](const auto& each) {
-    return model_.precedence(each.second.first, each.second.second) == clause_learning::yes(each.first);
+    return model_.orders().precedence(each.second.first, each.second.second) == clause_learning::yes(each.first);
   });
 }
 

@@ -73,7 +73,7 @@ std::optional<Literal> Branching::any_open() const {
     if (const auto question = question_of(i)) return question;
   }
   for (Var x = 0; x < trail.variables(); ++x) {
-    if (!trail.fixed(x) && model_.matters(x)) return at_most(x, trail.low(x));
+    if (!trail.fixed(x) && model_.orders().matters(x)) return at_most(x, trail.low(x));
   }
   return std::nullopt;
 }

@@ -7,7 +7,7 @@
 namespace coatday::solver::clause_learning {
 namespace {
 
-constexpr std::size_t most = 300;          // tasks in all sets together
+constexpr std::size_t most_tasks = 300;    // tasks in all sets together
 constexpr std::size_t effort = 2'000'000;  // seeds times tasks squared
 
 // The seed, then again and again whoever leaves the longest work that may still come in.
@@ -88,7 +88,7 @@ std::vector<std::vector<Task>> find_cliques(const DisjunctiveSet& disjunctive) {
   };
   std::stable_sort(result.begin(), result.end(), [&](const auto& a, const auto& b) { return length(a) > length(b); });
   std::size_t size = 0;
-  std::erase_if(result, [&](const std::vector<Task>& tasks) { return (size += tasks.size()) > most; });
+  std::erase_if(result, [&](const std::vector<Task>& tasks) { return (size += tasks.size()) > most_tasks; });
   return result;
 }
 

@@ -28,6 +28,11 @@ class Engine {
     int item;
   };
   void add(std::unique_ptr<Propagator>, const std::vector<Wake>&);
+  template <typename P>
+  void add(std::unique_ptr<P> propagator) {
+    const std::vector<Wake> wakes = propagator->wakes();
+    add(std::move(propagator), wakes);
+  }
   /// Ends the building: what holds at the root. False where nothing does.
   bool begin();
 

@@ -41,7 +41,7 @@ class Search::Inside {
 
   SearchResult improve(const std::optional<Score>& best, const Schedule* hint, const SearchLimits& limits, const Neighbourhood& near);
   void ready_from(Time t) {
-    if (solver_.model.ready() >= 0) solver_.require(clause_learning::at_least(solver_.model.ready(), t));
+    if (solver_.model.objective().ready >= 0) solver_.require(clause_learning::at_least(solver_.model.objective().ready, t));
   }
   void on_learned(std::function<void(const std::vector<StartBound>&)>);
   Solver& solver() { return solver_; }
@@ -79,8 +79,8 @@ SearchResult Search::Inside::improve(const std::optional<Score>& best, const Sch
   if (near.empty() && !tightened_) tighten();
   if (!best_) exhausted = run(Stage::any, near, left());
   if (best_) {
-    const bool least = solver_.model.lateness() < 0 || run(Stage::lateness, near, left() / 2);
-    exhausted = (solver_.model.ready() < 0 || run(Stage::ready, near, left())) && least;
+    const bool least = solver_.model.objective().lateness < 0 || run(Stage::lateness, near, left() / 2);
+    exhausted = (solver_.model.objective().ready < 0 || run(Stage::ready, near, left())) && least;
   }
   report_bounds();
   result_.exhausted = exhausted && !broken_;
@@ -90,9 +90,9 @@ SearchResult Search::Inside::improve(const std::optional<Score>& best, const Sch
 // Raises the bound on the ready time: so much sooner leads to a contradiction at once.
 void Search::Inside::tighten() {
   tightened_ = true;
-  if (solver_.model.ready() < 0 || solver_.dead()) return;
+  if (solver_.model.objective().ready < 0 || solver_.dead()) return;
   const clause_learning::Trail& trail = solver_.model.engine.trail;
-  const Var ready = solver_.model.ready();
+  const Var ready = solver_.model.objective().ready;
   solver_.probe(most_moves, [this] { return stopped(); });
   Time high = best_ ? best_->ready : trail.high(ready);
   while (!solver_.dead() && trail.low(ready) < high && !stopped()) {
@@ -127,13 +127,13 @@ bool Search::Inside::run(Stage stage, const std::vector<Literal>& near, long con
 std::vector<Literal> Search::Inside::assumptions(Stage stage, const std::vector<Literal>& near) const {
   std::vector<Literal> result;
   const clause_learning::Model& model = solver_.model;
-  if (stage != Stage::any && model.lateness() >= 0) {
-    const double units = best_->lateness / model.lateness_unit();
-    const double most = model.exact_lateness() ? std::round(units) : std::ceil(units);
+  if (stage != Stage::any && model.objective().lateness >= 0) {
+    const double units = best_->lateness / model.objective().lateness_unit;
+    const double most = model.objective().exact_lateness ? std::round(units) : std::ceil(units);
     const double less = stage == Stage::lateness ? most - 1 : most;
-    result.push_back(clause_learning::at_most(model.lateness(), static_cast<Time>(std::min<double>(less, unreachable))));
+    result.push_back(clause_learning::at_most(model.objective().lateness, static_cast<Time>(std::min<double>(less, unreachable))));
   }
-  if (stage == Stage::ready) result.push_back(clause_learning::at_most(model.ready(), best_->ready - 1));
+  if (stage == Stage::ready) result.push_back(clause_learning::at_most(model.objective().ready, best_->ready - 1));
   result.insert(result.end(), near.begin(), near.end());
   return result;
 }
@@ -146,7 +146,7 @@ std::vector<Literal> Search::Inside::near(const Neighbourhood& neighbourhood) {
   }
   for (const auto& [alternative, branch] : neighbourhood.branches)
     result.push_back(clause_learning::yes(solver_.model.branch(alternative, branch)));
-  for (const auto& [before, after] : neighbourhood.orders) result.push_back(solver_.model.precedence(before, after));
+  for (const auto& [before, after] : neighbourhood.orders) result.push_back(solver_.model.orders().precedence(before, after));
   return result;
 }
 
@@ -171,8 +171,9 @@ void Search::Inside::report_bounds() {
   const clause_learning::Model& model = solver_.model;
   if (broken_) return;
   result_.infeasible = solver_.dead();
-  if (model.ready() >= 0) result_.ready_bound = solver_.dead() ? unreachable : model.engine.trail.low(model.ready());
-  if (model.lateness() >= 0) result_.lateness_bound = model.engine.trail.low(model.lateness()) * model.lateness_unit();
+  if (model.objective().ready >= 0) result_.ready_bound = solver_.dead() ? unreachable : model.engine.trail.low(model.objective().ready);
+  if (model.objective().lateness >= 0)
+    result_.lateness_bound = model.engine.trail.low(model.objective().lateness) * model.objective().lateness_unit;
 }
 
 bool Search::Inside::stopped() const {

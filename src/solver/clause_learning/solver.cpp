@@ -29,7 +29,7 @@ void Solver::require(Literal l) {
 }
 
 void Solver::probe(long moves, const std::function<bool()>& stop) {
-  for (const Order& order : model.orders()) {
+  for (const Order& order : model.orders().all()) {
     if (moves <= 0 || stop()) return;
     if (!dead_ && !model.engine.trail.fixed(order.x)) moves -= try_out(yes(order.x));
     if (!dead_ && !model.engine.trail.fixed(order.x)) moves -= try_out(no(order.x));
