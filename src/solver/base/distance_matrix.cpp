@@ -1,4 +1,4 @@
-#include "solver/base/time_separation.h"
+#include "solver/base/distance_matrix.h"
 
 #include <algorithm>
 #include <utility>
@@ -6,7 +6,7 @@
 namespace coatday::solver {
 namespace {
 
-constexpr int every_start = never;
+constexpr int every_start = unreachable;
 constexpr int many = 2048;         // stretches
 constexpr Time far = 100'000'000;  // so that sums of two stay within Time
 
@@ -80,8 +80,8 @@ std::vector<Time> shortest_runs(const Network& network, const Bounds& bounds) {
   return result;
 }
 
-Separation::Separation(const Network& network, const Bounds& bounds)
-    : size_(static_cast<std::size_t>(network.size)), paths_(size_ * size_, unrelated) {
+DistanceMatrix::DistanceMatrix(const Network& network, const Bounds& bounds)
+    : size_(solver::at(network.size)), paths_(size_ * size_, unrelated) {
   const auto required = [&](int a) { return network.certain(a); };
   for (int a = 0; a < network.size; ++a) raise(a, a, 0);
   for (const MinimumLag& lag : network.problem.minimum_lags) {
@@ -99,7 +99,7 @@ Separation::Separation(const Network& network, const Bounds& bounds)
 }
 
 // Floyd and Warshall.
-void Separation::close() {
+void DistanceMatrix::close() {
   for (std::size_t k = 0; k < size_; ++k) {
     for (std::size_t a = 0; a < size_; ++a) {
       const Time first = paths_[a * size_ + k];
@@ -115,7 +115,7 @@ void Separation::close() {
   for (std::size_t a = 0; a < size_; ++a) consistent_ = consistent_ && paths_[a * size_ + a] <= 0;
 }
 
-bool Separation::add(int a, int b, Time least) {
+bool DistanceMatrix::add(int a, int b, Time least) {
   if (least <= at(a, b)) return true;
   if (at(b, a) != unrelated && at(b, a) + least > 0) return consistent_ = false;
   for (int i = 0; i < static_cast<int>(size_); ++i) {

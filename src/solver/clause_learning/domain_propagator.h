@@ -4,12 +4,12 @@
 #include "solver/clause_learning/arcs.h"
 #include "solver/clause_learning/engine.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-class Window final : public Propagator {
+class DomainPropagator final : public Propagator {
  public:
   /// The intervals must outlive it.
-  Window(Var x, const Intervals* allowed, Conditions conditions) : x_(x), allowed_(allowed), conditions_(std::move(conditions)) {}
+  DomainPropagator(Var x, const Intervals* allowed, Conditions conditions) : x_(x), allowed_(allowed), conditions_(std::move(conditions)) {}
   [[nodiscard]] std::vector<Engine::Wake> wakes() const;
   bool propagate(Trail&) override;
 
@@ -22,4 +22,4 @@ class Window final : public Propagator {
   Conditions conditions_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,4 +1,4 @@
-#include "solver/base/monotone.h"
+#include "solver/base/monotone_function.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -9,7 +9,7 @@ namespace coatday::solver {
 namespace {
 
 // Leaves latest() to the base class.
-class Bisected final : public Monotone {
+class Bisected final : public MonotoneFunction {
  public:
   explicit Bisected(Function f) : f_(std::move(f)) {}
   [[nodiscard]] Time at(Time t) const override { return f_->at(t); }
@@ -18,7 +18,7 @@ class Bisected final : public Monotone {
   Function f_;
 };
 
-Time scanned(const Monotone& f, Time value, Time low, Time high) {
+Time scanned(const MonotoneFunction& f, Time value, Time low, Time high) {
   Time latest = low - 1;
   for (Time t = low; t <= high; ++t) {
     if (f.at(t) <= value) latest = t;
@@ -42,7 +42,7 @@ Function any_function(int depth) {
   }
 }
 
-RC_GTEST_PROP(Monotone, LatestAgreesWithALinearScan, ()) {
+RC_GTEST_PROP(MonotoneFunction, LatestAgreesWithALinearScan, ()) {
   const Function f = any_function(2);
   const Time value = *rc::gen::inRange(-15, 40);
   const Time low = *rc::gen::inRange(-15, 20), high = low + *rc::gen::inRange(-1, 25);
@@ -51,28 +51,28 @@ RC_GTEST_PROP(Monotone, LatestAgreesWithALinearScan, ()) {
   RC_ASSERT(Bisected(f).latest(value, low, high) == expected);
 }
 
-RC_GTEST_PROP(Monotone, NeverFalls, ()) {
+RC_GTEST_PROP(MonotoneFunction, NeverFalls, ()) {
   const Function f = any_function(2);
   for (Time t = -20; t < 40; ++t) RC_ASSERT(f->at(t) <= f->at(t + 1));
 }
 
-TEST(Monotone, TablesHoldTheirFirstValueBeforeAndEndInNever) {
+TEST(MonotoneFunction, TablesHoldTheirFirstValueBeforeAndEndInNever) {
   const Function f = table(10, {3, 5, 5});
   EXPECT_EQ(f->at(-100), 3);
   EXPECT_EQ(f->at(10), 3);
   EXPECT_EQ(f->at(12), 5);
-  EXPECT_EQ(f->at(13), never);
+  EXPECT_EQ(f->at(13), unreachable);
   EXPECT_EQ(f->latest(5, 0, 100), 12);
   EXPECT_EQ(f->latest(2, 0, 100), -1);
-  EXPECT_EQ(f->latest(never, 0, 100), 100);
+  EXPECT_EQ(f->latest(unreachable, 0, 100), 100);
 }
 
-TEST(Monotone, NeverStaysNever) {
-  EXPECT_EQ(shift(5)->at(never), never);
-  EXPECT_EQ(shift(-5)->at(never), never);
-  EXPECT_EQ(shift(never)->at(never - 1), never);
-  EXPECT_EQ(compose(shift(-5), table(0, {}))->at(3), never);
-  EXPECT_EQ(shift(5)->latest(never - 1, 0, never), never - 6);
+TEST(MonotoneFunction, NeverStaysNever) {
+  EXPECT_EQ(shift(5)->at(unreachable), unreachable);
+  EXPECT_EQ(shift(-5)->at(unreachable), unreachable);
+  EXPECT_EQ(shift(unreachable)->at(unreachable - 1), unreachable);
+  EXPECT_EQ(compose(shift(-5), table(0, {}))->at(3), unreachable);
+  EXPECT_EQ(shift(5)->latest(unreachable - 1, 0, unreachable), unreachable - 6);
 }
 
 }  // namespace

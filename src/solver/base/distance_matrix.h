@@ -15,18 +15,18 @@ namespace coatday::solver {
 [[nodiscard]] Time greatest_reach(const Network&, const Bounds&, const Point&, const Function& bound, int stretches);
 
 /// start(b) - start(a) >= at(a, b): the longest paths over hard lags between required activities.
-class Separation {
+class DistanceMatrix {
  public:
-  static constexpr Time unrelated = -never;
+  static constexpr Time unrelated = -unreachable;
 
-  Separation(const Network&, const Bounds&);
+  DistanceMatrix(const Network&, const Bounds&);
   [[nodiscard]] Time at(int a, int b) const { return paths_[index(a, b)]; }
   /// Adds start(b) - start(a) >= least. False where that closes a cycle that cannot be.
   bool add(int a, int b, Time least);
   [[nodiscard]] bool consistent() const { return consistent_; }
 
  private:
-  [[nodiscard]] std::size_t index(int a, int b) const { return static_cast<std::size_t>(a) * size_ + static_cast<std::size_t>(b); }
+  [[nodiscard]] std::size_t index(int a, int b) const { return solver::at(a) * size_ + solver::at(b); }
   void raise(int a, int b, Time least) { paths_[index(a, b)] = std::max(paths_[index(a, b)], least); }
   void close();
 

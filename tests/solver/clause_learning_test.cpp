@@ -65,43 +65,44 @@ void compare(const Problem& problem, const std::string& name, int& infeasible) {
 }
 
 // Three that exclude each other, of which only one can be first; the bounds of each alone say nothing of that.
-TEST(Learn, TriesOrdersOut) {
+TEST(ClauseLearning, TriesOrdersOut) {
   Problem p;
   p.horizon = 30;
   p.resources = {{2, -1}};
   const int one = add(p, {0, 11}, 4, {{0, 2}}), other = add(p, {0, 11}, 4, {{0, 1}}), long_one = add(p, {0, 11}, 9, {{0, 2}});
-  p.goals.push_back({add(p, {0, 31}, 0), never, 1, -1});
+  p.goals.push_back({add(p, {0, 31}, 0), unreachable, 1, -1});
   for (const int a : {one, other, long_one}) p.minimum_lags.push_back({end(a), 3, nullptr, -1});
   p.maximum_lags.push_back({start(one), other, shift(8), -1, std::nullopt});
   p.minimum_lags.push_back({start(one), other, shift(0), -1});
   Search search(p);
-  EXPECT_EQ(search.solver().model.orders().size(), 3U);
-  EXPECT_EQ(search.solver().model.precedence(one, long_one), !search.solver().model.precedence(long_one, one));
+  EXPECT_EQ(search.solver().model.orders().all().size(), 3U);
+  EXPECT_EQ(search.solver().model.orders().precedence(one, long_one), !search.solver().model.orders().precedence(long_one, one));
   (void)search.improve(std::nullopt, nullptr, {1, 0, nullptr});
-  EXPECT_TRUE(search.solver().model.engine.trail.holds(search.solver().model.precedence(one, other)));
+  EXPECT_TRUE(search.solver().model.engine.trail.holds(search.solver().model.orders().precedence(one, other)));
 }
 
 // Two orders that lags make a cycle: the conflict is theirs alone, at any bounds, and it is found long before the bounds cross.
-TEST(Learn, SeesThatOrdersCloseACycle) {
-  learn::Engine engine;
-  const learn::Var x = engine.add(0, 1'000'000), y = engine.add(0, 1'000'000), one = engine.ask(), other = engine.ask();
-  engine.arcs.minimum(x, learn::Mapping(shift(5), 0, 1'000'000), y, {learn::yes(one)});
-  engine.arcs.minimum(y, learn::Mapping(shift(-4), 0, 1'000'000), x, {learn::yes(other)});
+TEST(ClauseLearning, SeesThatOrdersCloseACycle) {
+  clause_learning::Engine engine;
+  const clause_learning::Var x = engine.add(0, 1'000'000), y = engine.add(0, 1'000'000), one = engine.ask(), other = engine.ask();
+  engine.arcs.minimum(x, clause_learning::Mapping(shift(5), 0, 1'000'000), y, {clause_learning::yes(one)});
+  engine.arcs.minimum(y, clause_learning::Mapping(shift(-4), 0, 1'000'000), x, {clause_learning::yes(other)});
   ASSERT_TRUE(engine.begin());
-  engine.decide(learn::at_least(x, 7));
+  engine.decide(clause_learning::at_least(x, 7));
   ASSERT_TRUE(engine.propagate());
-  engine.decide(learn::yes(one));
+  engine.decide(clause_learning::yes(one));
   ASSERT_TRUE(engine.propagate());
-  engine.decide(learn::yes(other));
+  engine.decide(clause_learning::yes(other));
   ASSERT_FALSE(engine.propagate());
   EXPECT_LT(engine.trail.length(), 30);
-  std::vector<learn::Literal> because;
+  std::vector<clause_learning::Literal> because;
   engine.explain_conflict(because);
-  std::sort(because.begin(), because.end(), [](learn::Literal a, learn::Literal b) { return a.side < b.side; });
-  EXPECT_EQ(because, (std::vector<learn::Literal>{learn::yes(one), learn::yes(other)}));
+  std::sort(because.begin(), because.end(),
+            [](clause_learning::Literal a, clause_learning::Literal b) { return a.bound_var < b.bound_var; });
+  EXPECT_EQ(because, (std::vector<clause_learning::Literal>{clause_learning::yes(one), clause_learning::yes(other)}));
 }
 
-TEST(Learn, ProvesSmallProblems) {
+TEST(ClauseLearning, ProvesSmallProblems) {
   int infeasible = 0;
   for (unsigned bits = 0; bits < Features::all; ++bits) {
     const std::uint64_t seed = 1000 + bits / 5;
@@ -119,12 +120,12 @@ Problem three_jobs() {
     const int job = add(p, {0, 20}, 4, {{0, 1}});
     const int done = add(p, {0, 21}, 0);
     p.minimum_lags.push_back({end(job), done, nullptr, -1});
-    p.goals.push_back({done, i == 2 ? 4 : never, 2, -1});
+    p.goals.push_back({done, i == 2 ? 4 : unreachable, 2, -1});
   }
   return p;
 }
 
-TEST(Learn, StartsFromABestKnownScore) {
+TEST(ClauseLearning, StartsFromABestKnownScore) {
   const Problem p = three_jobs();
   Search search(p);
   const SearchResult better = search.improve(Score{8, 12, 0, 0}, nullptr, patient);
@@ -138,7 +139,7 @@ TEST(Learn, StartsFromABestKnownScore) {
   EXPECT_FALSE(none.infeasible);
 }
 
-TEST(Learn, StaysInANeighbourhood) {
+TEST(ClauseLearning, StaysInANeighbourhood) {
   const Problem p = three_jobs();
   Search search(p);
   const SearchResult later = search.improve(std::nullopt, nullptr, patient, {{{0, {5, 7}}}, {{0, 2}, {2, 4}}, {}});
@@ -156,7 +157,7 @@ TEST(Learn, StaysInANeighbourhood) {
 }
 
 // Two cycles of three on one machine, one after the other by a lag, and one that stands alone.
-TEST(Learn, TakesCyclesInTurn) {
+TEST(ClauseLearning, TakesCyclesInTurn) {
   Problem p;
   p.horizon = 60;
   p.resources = {{1, -1}};
@@ -179,7 +180,7 @@ TEST(Learn, TakesCyclesInTurn) {
   EXPECT_EQ(violations(p, *found.schedule), std::vector<std::string>{});
 }
 
-TEST(Learn, LooksNearAHintFirst) {
+TEST(ClauseLearning, LooksNearAHintFirst) {
   const Problem p = three_jobs();
   Schedule hint;
   hint.activities = {at(0, 4), at(4, 4), at(4, 8), at(8, 8), at(0, 4), at(4, 4)};
@@ -189,7 +190,7 @@ TEST(Learn, LooksNearAHintFirst) {
   EXPECT_TRUE(result.exhausted);
 }
 
-TEST(Learn, TakesABoundFromOutside) {
+TEST(ClauseLearning, TakesABoundFromOutside) {
   const Problem p = three_jobs();
   Search search(p);
   search.ready_from(8);
@@ -200,7 +201,7 @@ TEST(Learn, TakesABoundFromOutside) {
   EXPECT_TRUE(search.improve(std::nullopt, nullptr, patient).infeasible);
 }
 
-TEST(Learn, StopsAtItsLimits) {
+TEST(ClauseLearning, StopsAtItsLimits) {
   const Problem p = three_jobs();
   Search search(p);
   const std::atomic<bool> stop = true;
@@ -211,7 +212,7 @@ TEST(Learn, StopsAtItsLimits) {
 }
 
 // Four of length 5 and one machine in 18 steps; nothing is wrong with any three of them, nor with the bounds.
-TEST(Learn, NamesWhatContradicts) {
+TEST(ClauseLearning, NamesWhatContradicts) {
   Problem p;
   p.horizon = 40;
   p.resources = {{1, 50}, {3, 51}};
@@ -221,33 +222,33 @@ TEST(Learn, NamesWhatContradicts) {
     p.maximum_lags.push_back({start(begin), job, shift(13), 10 + i, std::nullopt});
     p.minimum_lags.push_back({start(begin), job, shift(1), 20 + i});
   }
-  const auto tags = contradicting_tags(p, patient);
+  const auto tags = infeasible_subset(p, patient);
   ASSERT_TRUE(tags);
   for (const Tag needed : {10, 11, 12, 13, 50}) EXPECT_EQ(std::count(tags->begin(), tags->end(), needed), 1) << needed;
   EXPECT_EQ(std::count(tags->begin(), tags->end(), 51), 0);
   EXPECT_EQ(std::count(tags->begin(), tags->end(), 14), 0);
   EXPECT_EQ(tags->size(), 5U);
   p.resources[0].capacity = 2;
-  EXPECT_FALSE(contradicting_tags(p, patient));
+  EXPECT_FALSE(infeasible_subset(p, patient));
 }
 
-TEST(Learn, NamesWhatIsLeftWhenTimeIsUp) {
+TEST(ClauseLearning, NamesWhatIsLeftWhenTimeIsUp) {
   Problem p;
   p.horizon = 20;
   p.resources = {{1, 50}, {1, 51}};
   for (int i = 0; i < 3; ++i) add(p, {0, 5}, 4, {{0, 1}}, i);
   const std::atomic<bool> stop = false;
-  const auto all = contradicting_tags(p, {20'000, 0, &stop}, 1e-9);
+  const auto all = infeasible_subset(p, {20'000, 0, &stop}, 1e-9);
   ASSERT_TRUE(all);
   EXPECT_EQ(*all, tags_of(p));
-  EXPECT_EQ(contradicting_tags(p, patient), (std::vector<Tag>{0, 1, 2, 50}));
+  EXPECT_EQ(infeasible_subset(p, patient), (std::vector<Tag>{0, 1, 2, 50}));
 }
 
-TEST(Learn, NamesNoMoreThanContradicts) {
+TEST(ClauseLearning, NamesNoMoreThanContradicts) {
   int named = 0;
   for (unsigned bits = 0; bits < Features::all; bits += 3) {
     const Problem p = random_problem(features(bits), 500 + bits);
-    if (const auto tags = contradicting_tags(p, patient)) {
+    if (const auto tags = infeasible_subset(p, patient)) {
       EXPECT_FALSE(exhaust(p).feasible) << bits;
       EXPECT_LE(tags->size(), 12U) << bits;
       ++named;
@@ -256,12 +257,12 @@ TEST(Learn, NamesNoMoreThanContradicts) {
   EXPECT_GT(named, 20);
 }
 
-TEST(Learn, SaysWhatItDoesNotSupport) {
+TEST(ClauseLearning, SaysWhatItDoesNotSupport) {
   Problem p = three_jobs();
   p.goals[0].weight = -1;
   EXPECT_FALSE(Search::supports(p));
   p = three_jobs();
-  p.horizon = never;
+  p.horizon = unreachable;
   EXPECT_FALSE(Search::supports(p));
 }
 

@@ -8,24 +8,24 @@
 
 namespace coatday::solver {
 
-using Time = std::int32_t;                    ///< grid steps from the problem's origin; may be negative for what is past
-inline constexpr Time never = 1'000'000'000;  ///< later than every horizon
+using Time = std::int32_t;                          ///< grid steps from the problem's origin; may be negative for what is past
+inline constexpr Time unreachable = 1'000'000'000;  ///< later than every horizon
 
-/// f(a) <= f(b) for all a <= b. May return `never` (from some t on).
-class Monotone {
+/// f(a) <= f(b) for all a <= b. May return `unreachable` (from some t on).
+class MonotoneFunction {
  public:
-  virtual ~Monotone() = default;
+  virtual ~MonotoneFunction() = default;
   [[nodiscard]] virtual Time at(Time t) const = 0;
   /// The latest t in [low, high] with at(t) <= value, or low - 1 where there is none. By bisection unless overridden.
   [[nodiscard]] virtual Time latest(Time value, Time low, Time high) const;
   /// Where at(t) is t plus always the same, and that is known without looking: so much.
   [[nodiscard]] virtual std::optional<Time> lag() const { return std::nullopt; }
 };
-using Function = std::shared_ptr<const Monotone>;
+using Function = std::shared_ptr<const MonotoneFunction>;
 
-/// t + lag; `never` stays `never`.
+/// t + lag; `unreachable` stays `unreachable`.
 [[nodiscard]] Function shift(Time lag);
-/// values[t - first] within the table (nondecreasing values); t before it takes the first value, t beyond it `never`.
+/// values[t - first] within the table (nondecreasing values); t before it takes the first value, t beyond it `unreachable`.
 [[nodiscard]] Function table(Time first, std::vector<Time> values);
 /// outer(inner(t)).
 [[nodiscard]] Function compose(Function outer, Function inner);

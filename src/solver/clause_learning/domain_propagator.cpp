@@ -1,16 +1,16 @@
-#include "solver/clause_learning/domain.h"
+#include "solver/clause_learning/domain_propagator.h"
 
 #include "solver/base/calendar.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-std::vector<Engine::Wake> Window::wakes() const {
+std::vector<Engine::Wake> DomainPropagator::wakes() const {
   std::vector<Engine::Wake> result{{2 * x_, 0}, {2 * x_ + 1, 0}};
-  for (const Literal condition : conditions_) result.push_back({condition.side, 0});
+  for (const Literal condition : conditions_) result.push_back({condition.bound_var, 0});
   return result;
 }
 
-bool Window::propagate(Trail& trail) {
+bool DomainPropagator::propagate(Trail& trail) {
   const Literal* open = nullptr;
   for (const Literal& condition : conditions_) {
     if (trail.holds(condition)) continue;
@@ -20,7 +20,7 @@ bool Window::propagate(Trail& trail) {
   return open == nullptr ? squeeze(trail) : refuse(trail, *open);
 }
 
-bool Window::squeeze(Trail& trail) const {
+bool DomainPropagator::squeeze(Trail& trail) const {
   std::vector<Literal> because(conditions_);
   const Time low = trail.low(x_), first = next_allowed(*allowed_, low);
   because.push_back(at_least(x_, previous_allowed(*allowed_, low) + 1));
@@ -30,7 +30,7 @@ bool Window::squeeze(Trail& trail) const {
   return last >= high || trail.set(at_most(x_, last), because);
 }
 
-bool Window::refuse(Trail& trail, Literal open) const {
+bool DomainPropagator::refuse(Trail& trail, Literal open) const {
   const Time low = trail.low(x_), high = trail.high(x_);
   if (next_allowed(*allowed_, low) <= high) return true;
   std::vector<Literal> because;
@@ -42,4 +42,4 @@ bool Window::refuse(Trail& trail, Literal open) const {
   return trail.set(!open, because);
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

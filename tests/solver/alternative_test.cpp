@@ -1,4 +1,4 @@
-// Forks by hand. What all schedules of small problems say of them is in the tests over random problems.
+// Alternatives by hand. What all schedules of small problems say of them is in the tests over random problems.
 
 #include <gtest/gtest.h>
 
@@ -32,23 +32,23 @@ struct Sanding {
     by_one = add(p, {0, 50}, 8, {{0, 1}});
     by_two = add(p, {0, 50}, 4, {{0, 2}});
     deliver = add(p, {0, 60}, 0);
-    p.forks.push_back({{{by_one}, {by_two}}, 9});
+    p.alternatives.push_back({{{by_one}, {by_two}}, 9});
     for (const int sand : {by_one, by_two}) p.minimum_lags.push_back({end(sand), deliver, nullptr, 10});
-    p.goals.push_back({deliver, never, 1, -1});
+    p.goals.push_back({deliver, unreachable, 1, -1});
   }
 };
 
-TEST(Fork, TwoAreFaster) {
+TEST(Alternative, TwoAreFaster) {
   const Sanding s(2);
   const Found result = found(s.p);
   EXPECT_TRUE(present(result.schedule, s.by_two));
   EXPECT_FALSE(present(result.schedule, s.by_one));
   EXPECT_EQ(result.score.ready, 4);
-  EXPECT_TRUE(result.proven);  // by the bounds: it is 4 one way and 8 the other
+  EXPECT_TRUE(result.proven);  // by the bounds: it is 4 in one branch and 8 in the other
   EXPECT_EQ(result.ready_bound, 4);
 }
 
-TEST(Fork, OneIsFasterWhileTheOtherHasSomethingElseToDo) {
+TEST(Alternative, OneIsFasterWhileTheOtherHasSomethingElseToDo) {
   Sanding s(2);
   const int glue = add(s.p, {0, 1}, 6, {{0, 1}});
   const Found result = found(s.p, 1000);
@@ -58,20 +58,20 @@ TEST(Fork, OneIsFasterWhileTheOtherHasSomethingElseToDo) {
   EXPECT_TRUE(present(result.schedule, glue));
 }
 
-TEST(Fork, AWayForWhichThereAreTooFewIsLeftOut) {
+TEST(Alternative, AWayForWhichThereAreTooFewIsLeftOut) {
   const Sanding s(1);
   EXPECT_TRUE(present(found(s.p).schedule, s.by_one));
   EXPECT_EQ(ready_bound(s.p), 8);
 }
 
-TEST(Fork, AWayWithoutTimeIsLeftOut) {
+TEST(Alternative, AWayWithoutTimeIsLeftOut) {
   Sanding s(2);
   s.p.activities[static_cast<std::size_t>(s.by_two)].starts = {{58, 60}};
   EXPECT_EQ(ready_bound(s.p), 8);
   EXPECT_EQ(found(s.p).score.ready, 8);
 }
 
-TEST(Fork, TheContradictionNamesTheForkAndWhatRulesOutEachWay) {
+TEST(Alternative, TheContradictionNamesTheAlternativeAndWhatRulesOutEachBranch) {
   Sanding s(1);
   s.p.activities[static_cast<std::size_t>(s.by_one)].starts = {{30, 40}};
   s.p.activities[static_cast<std::size_t>(s.by_one)].tag = 1;
@@ -84,14 +84,14 @@ TEST(Fork, TheContradictionNamesTheForkAndWhatRulesOutEachWay) {
   EXPECT_EQ(tags, (std::vector<Tag>{1, 7, 9, 10, 11}));
 }
 
-// Two on one machine; each way of both takes 6 of it, and 10 are left.
-TEST(Fork, TheExactSearchNamesTheForkToo) {
+// Two on one machine; each branch of both takes 6 of it, and 10 are left.
+TEST(Alternative, TheExactSearchNamesTheAlternativeToo) {
   Problem p;
   p.horizon = 10;
   p.resources = {{1, 7, 0}};
   for (Tag f = 0; f < 2; ++f) {
     const int whole = add(p, {0, 11}, 6, {{0, 1}}), first = add(p, {0, 11}, 3, {{0, 1}}), second = add(p, {0, 11}, 3, {{0, 1}});
-    p.forks.push_back({{{whole}, {first, second}}, 20 + f});
+    p.alternatives.push_back({{{whole}, {first, second}}, 20 + f});
   }
   Limits limits;
   limits.work = 1000;
@@ -100,32 +100,32 @@ TEST(Fork, TheExactSearchNamesTheForkToo) {
   EXPECT_EQ(std::get<Contradiction>(outcome).tags, (std::vector<Tag>{7, 20, 21}));
 }
 
-TEST(Fork, AnActivityMayStandInSeveralWays) {
+TEST(Alternative, AnActivityMayStandInSeveralBranches) {
   Problem p;
   p.horizon = 40;
   const int a = add(p, {0, 30}, 1), b = add(p, {0, 30}, 2), c = add(p, {0, 30}, 9), last = add(p, {0, 40}, 0);
-  p.forks.push_back({{{a, c}, {a, b}, {b, c}}, -1});
+  p.alternatives.push_back({{{a, c}, {a, b}, {b, c}}, -1});
   for (const int other : {a, b, c}) p.minimum_lags.push_back({end(other), last, nullptr, -1});
   p.minimum_lags.push_back({end(a), b, shift(4), -1});
-  p.goals.push_back({last, never, 1, -1});
+  p.goals.push_back({last, unreachable, 1, -1});
   const Found result = found(p, 1000);
   EXPECT_TRUE(present(result.schedule, a) && present(result.schedule, b) && !present(result.schedule, c));
   EXPECT_EQ(result.score.ready, 7);  // 1, 4 and 2
   EXPECT_TRUE(result.proven);
 }
 
-TEST(Fork, AWayMayBeEmpty) {
+TEST(Alternative, AWayMayBeEmpty) {
   Problem p;
   p.horizon = 40;
   const int extra = add(p, {0, 30}, 5), last = add(p, {0, 40}, 0);
-  p.forks.push_back({{{extra}, {}}, -1});
+  p.alternatives.push_back({{{extra}, {}}, -1});
   p.minimum_lags.push_back({end(extra), last, nullptr, -1});
-  p.goals.push_back({last, never, 1, -1});
+  p.goals.push_back({last, unreachable, 1, -1});
   EXPECT_FALSE(present(found(p).schedule, extra));
   EXPECT_EQ(ready_bound(p), 0);
 }
 
-TEST(Fork, APartOfASearchKeepsAWay) {
+TEST(Alternative, APartOfASearchKeepsABranch) {
   const Sanding s(2);
   Search search(s.p);
   const SearchResult result = search.improve(std::nullopt, nullptr, {1000, 0, nullptr}, {{}, {}, {{0, 0}}});
@@ -135,7 +135,7 @@ TEST(Fork, APartOfASearchKeepsAWay) {
   EXPECT_TRUE(result.exhausted);
 }
 
-TEST(Fork, IsChecked) {
+TEST(Alternative, IsChecked) {
   const Sanding s(2);
   EXPECT_TRUE(violations(s.p, {{at(0, 8), absent(), at(8, 8)}, {}, {}}).empty());
   EXPECT_EQ(violations(s.p, {{absent(), absent(), at(8, 8)}, {}, {}}).size(), 1U);

@@ -13,20 +13,20 @@ namespace {
 
 const Found* found_in(const Outcome& outcome) { return std::get_if<Found>(&outcome); }
 
-void keep_starts(Problem& problem, const Schedule& schedule) {
+void keep_as_in(Problem& problem, const Schedule& schedule) {
   for (std::size_t i = 0; i < problem.activities.size(); ++i) {
     if (schedule.activities[i].present) problem.activities[i].kept = schedule.activities[i].start;
   }
 }
 
-TEST(Keep, TheSameProblemMovesNothing) {
+TEST(KeepStarts, TheSameProblemMovesNothing) {
   int solved = 0;
   for (unsigned bits = 0; bits < 1024; bits += 3) {
     Problem problem = random_problem(features(bits), bits / 5);
     const Outcome first = solve(problem);
     if (found_in(first) == nullptr) continue;
     ++solved;
-    keep_starts(problem, found_in(first)->schedule);
+    keep_as_in(problem, found_in(first)->schedule);
     const Outcome second = solve(problem);
     ASSERT_NE(found_in(second), nullptr);
     EXPECT_EQ(found_in(second)->score.moved, 0) << "features " << bits;
@@ -35,7 +35,7 @@ TEST(Keep, TheSameProblemMovesNothing) {
 }
 
 // The earlier schedule is that of another problem of the same size: much of it no longer fits.
-TEST(Keep, NeverCostsLatenessOrTimeAndMovesLittle) {
+TEST(KeepStarts, NeverCostsLatenessOrTimeAndMovesLittle) {
   int solved = 0, fewest = 0;
   for (unsigned bits = 0; bits < 1024; bits += 3) {
     Problem problem = random_problem(features(bits), bits / 5);
@@ -63,7 +63,7 @@ TEST(Keep, NeverCostsLatenessOrTimeAndMovesLittle) {
   EXPECT_GE(fewest, solved * 8 / 10);
 }
 
-TEST(Keep, WhatHasToMoveGivesWay) {
+TEST(KeepStarts, WhatHasToMoveGivesWay) {
   Problem p;
   p.horizon = 100;
   p.resources = {{1, -1}};

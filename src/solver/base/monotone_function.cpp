@@ -1,11 +1,11 @@
-#include "solver/base/monotone.h"
+#include "solver/base/monotone_function.h"
 
 #include <algorithm>
 #include <utility>
 
 namespace coatday::solver {
 
-Time Monotone::latest(Time value, Time low, Time high) const {
+Time MonotoneFunction::latest(Time value, Time low, Time high) const {
   std::int64_t yes = std::int64_t{low} - 1;
   std::int64_t no = std::int64_t{high} + 1;
   // The difference to the argument varies slowly, so what it is at one place leads to the next; every other step halves, in any case.
@@ -21,17 +21,17 @@ Time Monotone::latest(Time value, Time low, Time high) const {
 
 namespace {
 
-class Shift final : public Monotone {
+class Shift final : public MonotoneFunction {
  public:
   explicit Shift(Time lag) : lag_(lag) {}
   [[nodiscard]] std::optional<Time> lag() const override { return lag_; }
   [[nodiscard]] Time at(Time t) const override {
-    if (t >= never) return never;
-    return static_cast<Time>(std::min<std::int64_t>(std::int64_t{t} + lag_, never));
+    if (t >= unreachable) return unreachable;
+    return static_cast<Time>(std::min<std::int64_t>(std::int64_t{t} + lag_, unreachable));
   }
   [[nodiscard]] Time latest(Time value, Time low, Time high) const override {
-    if (value >= never) return std::max(high, low - 1);
-    const std::int64_t last = std::min<std::int64_t>(std::int64_t{value} - lag_, never - 1);
+    if (value >= unreachable) return std::max(high, low - 1);
+    const std::int64_t last = std::min<std::int64_t>(std::int64_t{value} - lag_, unreachable - 1);
     return static_cast<Time>(std::clamp<std::int64_t>(last, std::int64_t{low} - 1, std::max<std::int64_t>(high, std::int64_t{low} - 1)));
   }
 
@@ -39,15 +39,15 @@ class Shift final : public Monotone {
   Time lag_;
 };
 
-class Table final : public Monotone {
+class Table final : public MonotoneFunction {
  public:
   Table(Time first, std::vector<Time> values) : first_(first), values_(std::move(values)) {}
   [[nodiscard]] Time at(Time t) const override {
     const std::int64_t index = std::max<std::int64_t>(std::int64_t{t} - first_, 0);
-    return index < static_cast<std::int64_t>(values_.size()) ? values_[static_cast<std::size_t>(index)] : never;
+    return index < static_cast<std::int64_t>(values_.size()) ? values_[static_cast<std::size_t>(index)] : unreachable;
   }
   [[nodiscard]] Time latest(Time value, Time low, Time high) const override {
-    if (value >= never) return std::max(high, low - 1);
+    if (value >= unreachable) return std::max(high, low - 1);
     const auto above = std::upper_bound(values_.begin(), values_.end(), value) - values_.begin();
     if (above == 0) return low - 1;
     const std::int64_t last = first_ + above - 1;
@@ -59,7 +59,7 @@ class Table final : public Monotone {
   std::vector<Time> values_;
 };
 
-class Composition final : public Monotone {
+class Composition final : public MonotoneFunction {
  public:
   Composition(Function outer, Function inner) : outer_(std::move(outer)), inner_(std::move(inner)) {}
   [[nodiscard]] Time at(Time t) const override { return outer_->at(inner_->at(t)); }
@@ -72,7 +72,7 @@ class Composition final : public Monotone {
   Function outer_, inner_;
 };
 
-class Later final : public Monotone {
+class Later final : public MonotoneFunction {
  public:
   Later(Function one, Function other) : one_(std::move(one)), other_(std::move(other)) {}
   [[nodiscard]] Time at(Time t) const override { return std::max(one_->at(t), other_->at(t)); }
