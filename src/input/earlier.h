@@ -3,7 +3,8 @@
 
 #include <tl/expected.hpp>
 
-#include "input/load.h"
+#include "input/diagnostic.h"
+#include "input/read_file.h"
 #include "job/request.h"
 
 namespace coatday::input {

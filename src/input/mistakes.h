@@ -1,12 +1,12 @@
 #pragma once
-// What is wrong in the files that are being read: everything is collected, and told at the end.
+// Collects the mistakes of all files that are being read, so that the user sees all of them at once.
 
 #include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "input/load.h"
+#include "input/diagnostic.h"
 
 namespace coatday::input {
 
@@ -23,8 +23,6 @@ class Mistakes {
   std::size_t count_ = 0;
 };
 
-/// 'the text' for a message: one line, cut when long.
-[[nodiscard]] std::string in_quotes(std::string_view);
 /// "unknown product 'sealar'; did you mean 'sealer'?", or the words to choose from where they are few. `in` follows the word: " in a mask".
 [[nodiscard]] std::string unknown(std::string_view what, std::string_view typed, const std::vector<std::string>& known,
                                   std::string_view in = {});

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "climate/log.h"
 #include "input/amounts.h"
 #include "input/fields.h"
 #include "input/files.h"

@@ -13,9 +13,9 @@ std::string order(const std::string& name, const std::string& piece, const std::
 }
 
 job::Job together_of(const std::string& a, const std::string& b) {
-  Loaded loaded = load_orders({"a.yaml", "b.yaml"}, "schedules", from({{"a.yaml", a}, {"b.yaml", b}}));
-  EXPECT_EQ(printed(loaded.mistakes), "");
-  return loaded.job.value_or(job::Job{});
+  Opening opened = open_orders({"a.yaml", "b.yaml"}, "schedules", from({{"a.yaml", a}, {"b.yaml", b}}));
+  EXPECT_EQ(printed(opened), "");
+  return opened ? std::move(opened->job) : job::Job{};
 }
 
 std::string local(const job::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
@@ -77,8 +77,8 @@ TEST(Together, AnIdMadeFromTheOrdersNameIsNobodyElses) {
 
 TEST(Together, TheSameShopBySeveralPaths) {
   const std::string b = "order: b\nshop: ../shop.yaml\n" + order("x", "stool").substr(std::string("order: x\nshop: shop.yaml\n").size());
-  const Loaded loaded = load_orders({"a.yaml", "later/b.yaml"}, "schedules", from({{"a.yaml", order("a", "desk")}, {"later/b.yaml", b}}));
-  EXPECT_EQ(printed(loaded.mistakes), "");
+  const Opening opened = open_orders({"a.yaml", "later/b.yaml"}, "schedules", from({{"a.yaml", order("a", "desk")}, {"later/b.yaml", b}}));
+  EXPECT_EQ(printed(opened), "");
 }
 
 TEST(EarlierPlan, IdsAndStarts) {

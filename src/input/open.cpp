@@ -1,4 +1,4 @@
-#include "input/load.h"
+#include "input/open.h"
 
 #include <fmt/core.h>
 
@@ -31,7 +31,7 @@ struct Reading {
   shop::Rates rates{};
   climate::LogForm log{};
 
-  std::vector<Diagnostic> told() {
+  std::vector<Diagnostic> all_mistakes() {
     std::vector<Diagnostic> all = mistakes.sorted();
     files.quote_lines(all);
     for (Diagnostic& mistake : all) {
@@ -70,7 +70,8 @@ finish::Catalogue read_all_finishes(const fs::path& schedules, const std::vector
   return read_catalogue(files, reading.mistakes);
 }
 
-// A file of the other kind is told once, and not key by key: by keys that only the other kind has, where it has none that only its own has.
+// Whether an order stands where a shop file belongs, or the other way round: it has keys that only the other kind has, and none that only
+// its own has. One mistake says so, in place of one for each key.
 bool is_other(const Value& file, const Keys& own, const Keys& other) {
   if (file.kind != Value::Kind::map) return false;
   const auto has_only = [&file](const Keys& these, const Keys& those) {
@@ -82,13 +83,13 @@ bool is_other(const Value& file, const Keys& own, const Keys& other) {
   return has_only(other, own) && !has_only(own, other);
 }
 
-struct OpenedShop {
+struct ShopFile {
   fs::path file;
   std::optional<Fields> fields;  // nothing after a mistake
 };
 
-// The shop's file with its keys; keys that orders have, too, are set in those.
-OpenedShop open_shop(const fs::path& file, const Location& named, const Keys& of_orders, Reading& reading) {
+// The shop's file with its keys. A key that orders also have is set in the orders, not here.
+ShopFile read_shop_file(const fs::path& file, const Location& named, const Keys& of_orders, Reading& reading) {
   const Value* value = reading.files.values(file, named, reading.mistakes);
   if (value == nullptr) return {file, {}};
   if (is_other(*value, shop_keys(), order_keys())) {
@@ -99,11 +100,11 @@ OpenedShop open_shop(const fs::path& file, const Location& named, const Keys& of
           Fields(reading.overrides.on(*value, shop_keys(), of_orders, reading.mistakes), "a shop file", shop_keys(), reading.mistakes)};
 }
 
-OpenedShop shop_of(const Fields& order, const fs::path& order_file, Reading& reading) {
+ShopFile shop_of(const Fields& order, const fs::path& order_file, Reading& reading) {
   const Value* name = order.need("shop");
   const std::string* text = order.text("shop");
   if (name == nullptr || text == nullptr) return {};
-  return open_shop(beside(order_file, *text), name->where(), order_keys(), reading);
+  return read_shop_file(beside(order_file, *text), name->where(), order_keys(), reading);
 }
 
 // Any hour of any year will do to describe the air.
@@ -116,13 +117,13 @@ void ventilate(finish::Catalogue& catalogue, const shop::Ventilation& room) {
   for (auto& [id, product] : catalogue.products) product.pace = finish::pace(product.mechanism, room.closed, room.air_movement);
 }
 
-struct Opened {
+struct OrderFile {
   fs::path file;
   Fields fields;
 };
 
-std::vector<Opened> open_orders(const std::vector<fs::path>& files, Reading& reading) {
-  std::vector<Opened> orders;
+std::vector<OrderFile> read_order_files(const std::vector<fs::path>& files, Reading& reading) {
+  std::vector<OrderFile> orders;
   for (const fs::path& file : files) {
     const Value* value = reading.files.values(file, file_itself(file), reading.mistakes);
     if (value == nullptr) continue;
@@ -136,8 +137,8 @@ std::vector<Opened> open_orders(const std::vector<fs::path>& files, Reading& rea
   return orders;
 }
 
-// Whether the order names that file, or there is none to compare with; a mistake where it names another, which `instead` says.
-bool names_shop(const Opened& order, const fs::path& shop_file, std::string_view instead, Mistakes& mistakes) {
+// Whether the order names this shop file, or there is no file to compare with. `instead` begins the message when it names another.
+bool names_shop(const OrderFile& order, const fs::path& shop_file, std::string_view instead, Mistakes& mistakes) {
   const Value* name = order.fields.need("shop");
   const std::string* text = order.fields.text("shop");
   if (name == nullptr || text == nullptr || shop_file.empty()) return shop_file.empty();
@@ -146,11 +147,11 @@ bool names_shop(const Opened& order, const fs::path& shop_file, std::string_view
   return false;
 }
 
-// Each order against the shop; one that names another is not read on.
-job::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_file, const Surroundings& around, Mistakes& mistakes) {
+// Reads each order against the shop. An order that names another shop is not read any further.
+job::Order read_orders(const std::vector<OrderFile>& opened, const fs::path& shop_file, const Surroundings& around, Mistakes& mistakes) {
   std::vector<job::Order> orders;
   std::set<std::string> names;
-  for (const Opened& one : opened) {
+  for (const OrderFile& one : opened) {
     const bool first = &one == &opened.front();
     if (!first && !names_shop(one, shop_file, "orders that are planned together name the same shop file; the first one names", mistakes))
       continue;
@@ -163,11 +164,11 @@ job::Order read_orders(const std::vector<Opened>& opened, const fs::path& shop_f
   return orders.empty() ? job::Order() : together(std::move(orders));
 }
 
-void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const fs::path& schedules, Reading& reading, job::Job& job) {
+void read_job(const ShopFile& shop, const std::vector<OrderFile>& orders, const fs::path& schedules, Reading& reading, job::Job& job) {
   Mistakes& mistakes = reading.mistakes;
   std::vector<Named> own;
   if (shop.fields) own_finishes(&*shop.fields, shop.file, own, mistakes);
-  for (const Opened& order : orders) own_finishes(&order.fields, order.file, own, mistakes);
+  for (const OrderFile& order : orders) own_finishes(&order.fields, order.file, own, mistakes);
   job.catalogue = read_all_finishes(schedules, own, reading);
   const std::size_t before = mistakes.count();
   if (shop.fields) {
@@ -186,58 +187,55 @@ void read_job(const OpenedShop& shop, const std::vector<Opened>& orders, const f
   job.order = read_orders(orders, shop.file, {job.catalogue, has_shop ? &job.shop : nullptr, &reading.files}, mistakes);
 }
 
-// The job, where there is no mistake.
-Loaded finished(job::Job job, Reading& reading) {
-  Loaded loaded{std::nullopt, reading.told(), reading.rates, reading.log};
-  if (!loaded.mistakes.empty()) return loaded;
-  job.shop.air_description = describe(job.air, job.shop.units);
-  loaded.job = std::move(job);
-  return loaded;
+// All that was read, where there is no mistake.
+Opening finished(job::Job job, Reading& reading) {
+  std::vector<Diagnostic> mistakes = reading.all_mistakes();
+  if (!mistakes.empty()) return tl::make_unexpected(std::move(mistakes));
+  if (job.air) job.shop.air_description = describe(job.air, job.shop.units);
+  return Opened{std::move(job), reading.rates, std::move(reading.log)};
 }
 
 }  // namespace
 
-Loaded load_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read, const std::vector<std::string>& set,
-                   const fs::path& shop) {
+Opening open_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read,
+                    const std::vector<std::string>& set, const fs::path& shop) {
   Reading reading(read, set);
   reading.overrides.check_first_keys(order_keys(), shop_keys(), files.size(), reading.mistakes);
   job::Job job;
-  const std::vector<Opened> orders = open_orders(files, reading);
+  const std::vector<OrderFile> orders = read_order_files(files, reading);
   if (!orders.empty() && !shop.empty())
     names_shop(orders.front(), shop, "the order names another shop file than the one that is asked for,", reading.mistakes);
   if (!orders.empty()) read_job(shop_of(orders.front().fields, orders.front().file, reading), orders, schedules, reading, job);
   return finished(std::move(job), reading);
 }
 
-Loaded load_order(const fs::path& order, const fs::path& schedules, const ReadFile& read) { return load_orders({order}, schedules, read); }
-
-Loaded load_shop(const fs::path& file, const fs::path& schedules, const ReadFile& read, const std::vector<std::string>& set) {
+Opening open_shop(const fs::path& file, const fs::path& schedules, const ReadFile& read, const std::vector<std::string>& set) {
   Reading reading(read, set);
   reading.overrides.check_first_keys({}, shop_keys(), 1, reading.mistakes);
   job::Job job;
-  read_job(open_shop(file, file_itself(file), {}, reading), {}, schedules, reading, job);
+  read_job(read_shop_file(file, file_itself(file), {}, reading), {}, schedules, reading, job);
   return finished(std::move(job), reading);
 }
 
-LoadedLog load_log(const fs::path& file, const climate::LogForm& form, const Zone& zone, const ReadFile& read) {
-  Reading reading(read);
-  LoadedLog loaded;
-  if (const Source* csv = reading.files.text(file, file_itself(file), reading.mistakes)) {
-    auto log = climate::read_log(csv->text(), file.filename().string(), form, zone);
-    if (!log) log = climate::read_log(csv->text(), file.filename().string(), {}, zone);
-    if (log) loaded.log = *std::move(log);
-    if (!log) reading.mistakes.add({csv->name(), log.error().line, log.error().column}, log.error().message);
-  }
-  loaded.mistakes = reading.told();
-  return loaded;
-}
-
-LoadedCatalogue load_catalogue(const fs::path& schedules, const std::vector<fs::path>& own, const ReadFile& read) {
+Opening open_catalogue(const std::vector<fs::path>& own, const fs::path& schedules, const ReadFile& read) {
   Reading reading(read);
   std::vector<Named> named;
   for (const fs::path& file : own) named.push_back({file, file_itself(file)});
-  finish::Catalogue catalogue = read_all_finishes(schedules, named, reading);
-  return {std::move(catalogue), reading.told()};
+  job::Job job;
+  job.catalogue = read_all_finishes(schedules, named, reading);
+  return finished(std::move(job), reading);
+}
+
+tl::expected<climate::Log, std::vector<Diagnostic>> open_log(const fs::path& file, const climate::LogForm& form, const Zone& zone,
+                                                             const ReadFile& read) {
+  Reading reading(read);
+  if (const Source* csv = reading.files.text(file, file_itself(file), reading.mistakes)) {
+    auto log = climate::read_log(csv->text(), file.filename().string(), form, zone);
+    if (!log) log = climate::read_log(csv->text(), file.filename().string(), {}, zone);
+    if (log) return *std::move(log);
+    reading.mistakes.add({csv->name(), log.error().line, log.error().column}, log.error().message);
+  }
+  return tl::make_unexpected(reading.all_mistakes());
 }
 
 }  // namespace coatday::input
