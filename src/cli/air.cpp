@@ -35,13 +35,13 @@ job::Use use_of(const std::string& finish, const job::Job& job) {
 }
 
 /// As named; else of the orders; else on the shelf and of the shop's own.
-tl::expected<std::vector<job::Use>, Outcome> finishes_of(const Arguments& arguments, const World& world, const job::Job& shop,
+tl::expected<std::vector<job::Use>, Outcome> finishes_of(const Arguments& arguments, const Environment& environment, const job::Job& shop,
                                                          const job::Job& job) {
   std::vector<job::Use> named;
   for (const std::string& id : arguments.finishes) {
     named.push_back(use_of(id, job));
     if (job.catalogue.product(id) != nullptr) continue;
-    Words known;
+    Args known;
     for (const auto& [name, product] : job.catalogue.products) known.push_back(name);
     return tl::make_unexpected(mistaken("--finish '" + id + "': no finish has that name" + suggestion(id, known)));
   }
@@ -49,7 +49,7 @@ tl::expected<std::vector<job::Use>, Outcome> finishes_of(const Arguments& argume
   if (!arguments.orders.empty()) return job::in_use(job);
   std::vector<job::Use> all = job::in_use(shop);
   for (const auto& [id, product] : shop.catalogue.products) {
-    const bool own = !lies_in(product.where.file, *world.schedules);
+    const bool own = !lies_in(product.where.file, *environment.schedules);
     const bool known = std::any_of(all.begin(), all.end(), [&, id = id](const job::Use& use) { return use.product == id; });
     if (own && !known) all.push_back({id, {}, {}});
   }
@@ -57,48 +57,48 @@ tl::expected<std::vector<job::Use>, Outcome> finishes_of(const Arguments& argume
 }
 
 /// What the readings say of the room. Without a value that they determine the status is that of no plan.
-Outcome fit_log(const Arguments& arguments, const World& world, const job::Job& shop) {
-  const auto log = load_log(arguments, shop, world);
+Outcome fit_log(const Arguments& arguments, const Environment& environment, const job::Job& shop) {
+  const auto log = load_log(arguments, shop, environment);
   if (!log) return log.error();
   const climate::RoomFit fit = climate::fit_room(*log, *shop.room, shop.shop.zone);
   const int status = fit.time_constant || fit.moisture_gain ? done : no_plan;
   if (arguments.format == Format::json) return {status, report::fit_json(shop, *log, fit, version()), ""};
   if (arguments.format == Format::csv) return {status, report::fit_csv(shop, fit), ""};
-  return {status, report::fit_text(shop, *log, fit, look(arguments, world, shop.shop.units)), ""};
+  return {status, report::fit_text(shop, *log, fit, look(arguments, environment, shop.shop.units)), ""};
 }
 
-Outcome run(const Arguments& arguments, const World& world) {
-  auto shop = load_shop(arguments, world);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  auto shop = load_shop(arguments, environment);
   if (!shop) return shop.error();
   if (arguments.units) shop->shop.units = *arguments.units;
   if (!arguments.fit.empty() && !(arguments.finishes.empty() && arguments.orders.empty()))
     return mistaken("--fit looks at the shop alone; leave out orders and --finish");
-  if (!arguments.fit.empty()) return fit_log(arguments, world, *shop);
+  if (!arguments.fit.empty()) return fit_log(arguments, environment, *shop);
   job::Job job = *shop;
   if (!arguments.orders.empty()) {
     Arguments alone = arguments;
     alone.set.clear();
-    auto loaded = load(alone, world);
+    auto loaded = load(alone, environment);
     if (!loaded) return loaded.error();
     job = *std::move(loaded);
   }
-  const auto finishes = finishes_of(arguments, world, *shop, job);
+  const auto finishes = finishes_of(arguments, environment, *shop, job);
   if (!finishes) return finishes.error();
-  const Instant from = plan_from(arguments, job, world.now);
+  const Instant from = plan_from(arguments, job, environment.now);
   const job::AirForecast all = job::forecast(*shop, job.catalogue, *finishes, from, arguments.days);
   if (arguments.format == Format::json) return {done, report::air_json(*shop, all, version()), ""};
   if (arguments.format == Format::csv) return {done, report::air_csv(*shop, all), ""};
-  return {done, report::air_text(*shop, job.catalogue, all, look(arguments, world, shop->shop.units)), ""};
+  return {done, report::air_text(*shop, job.catalogue, all, look(arguments, environment, shop->shop.units)), ""};
 }
 
 }  // namespace
 
 Command air_command() {
-  return {
-      "air",
-      {shop_and_orders(), fit(), finish(), told(from(), from_help), days(), told(set(), set_help), format_or_table(), units(), colour()},
-      about,
-      run};
+  return {"air",
+          {shop_and_orders(), fit(), finish(), with_help(from(), from_help), days(), with_help(set(), set_help), format_or_table(), units(),
+           colour()},
+          about,
+          run};
 }
 
 }  // namespace coatday::cli

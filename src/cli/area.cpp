@@ -14,14 +14,14 @@ const About about{
     {"ORDER.yaml... [options]"},
     {"order.yaml --units us"}};
 
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto job = load(arguments, world);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  const auto job = load(arguments, environment);
   if (!job) return job.error();
   std::vector<std::string> pieces;
   for (const job::OrderPiece& piece : job->order.pieces) pieces.push_back(piece.piece.name);
   const std::vector<job::FaceEntry> faces = planner::take_off(*job);
   if (arguments.format == Format::csv) return {done, report::area_csv(faces, pieces), ""};
-  return {done, report::area_text(faces, pieces, look(arguments, world, job->shop.units)), ""};
+  return {done, report::area_text(faces, pieces, look(arguments, environment, job->shop.units)), ""};
 }
 
 }  // namespace

@@ -13,10 +13,10 @@ const About about{
     {"ORDER.yaml... [options]"},
     {"order.yaml --units us"}};
 
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world, job::AdviceDepth::when_late);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  const auto made = planned(arguments, environment, job::AdviceDepth::when_late);
   if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::Look shown = look(arguments, environment, made->job.shop.units);
   if (arguments.format == Format::csv && made->plan().status == job::Status::feasible)
     return {status_of(made->plan(), false), report::buy_csv(made->plan(), shown.units), ""};
   return {status_of(made->plan(), false), report::buy_text(made->plan(), made->job.order.name, shown), ""};

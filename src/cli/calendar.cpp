@@ -22,19 +22,19 @@ const About about{
     "Import the file of a plan made anew over the old one: entries keep their ids and move. A step that is no longer "
     "in the plan stays in the calendar until you take it out."};
 
-Outcome run(const Arguments& arguments, const World& world) {
+Outcome run(const Arguments& arguments, const Environment& environment) {
   const bool table = arguments.format == Format::csv;
   const std::string mark = table ? report::calendar_csv_header() : std::string(report::calendar_mark);
   if (const auto refused = refused_output(arguments, mark)) return *refused;
-  const auto made = planned(arguments, world, job::AdviceDepth::when_late);
+  const auto made = planned(arguments, environment, job::AdviceDepth::when_late);
   if (!made) return made.error();
   const job::Plan& plan = made->plan();
   const std::string& order = made->job.order.name;
   const int status = status_of(plan, false);
-  const report::Look shown = look(arguments, world, plan.shop.units);
+  const report::Look shown = look(arguments, environment, plan.shop.units);
   if (plan.status != job::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
   const std::string content =
-      table ? report::calendar_csv(plan, order, shown.units) : report::calendar_ics(plan, order, shown.units, world.now, version());
+      table ? report::calendar_csv(plan, order, shown.units) : report::calendar_ics(plan, order, shown.units, environment.now, version());
   const std::string file = report::harmless_text(arguments.output);
   Outcome outcome =
       to_output(arguments, status, content, mark, fmt::format("{}: {} steps and the days of hand-over\n", file, plan.events.size()));
@@ -46,7 +46,7 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 Command calendar_command() {
   return {"calendar",
-          {orders(), told(output(), "the file to write, whole or not at all (default: standard output)"), calendar_format(), force(),
+          {orders(), with_help(output(), "the file to write, whole or not at all (default: standard output)"), calendar_format(), force(),
            from(), keep(), effort(), units()},
           about,
           run};

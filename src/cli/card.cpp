@@ -16,8 +16,8 @@ const About about{
     "Its dates are the first whole days after the late side. Write what was done into the order's history first, and "
     "they are those of the piece as it is."};
 
-Outcome run(const Arguments& arguments, const World& world) {
-  return printed(arguments, world,
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  return printed(arguments, environment,
                  [](const job::Plan& plan, const job::Job& job, const report::Look& shown) { return report::card_text(plan, job, shown); });
 }
 

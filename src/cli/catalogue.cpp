@@ -38,13 +38,13 @@ Outcome in_air(const finish::Product& product, const Arguments& arguments, const
           ""};
 }
 
-Outcome finishes(const Arguments& arguments, const World& world) {
+Outcome finishes(const Arguments& arguments, const Environment& environment) {
   if (arguments.format == Format::json && (!arguments.at || arguments.name.empty())) {
     return mistaken("--format json needs the NAME of a finish and an air --at");
   }
-  const auto catalogue = load_finishes(arguments, world);
+  const auto catalogue = load_finishes(arguments, environment);
   if (!catalogue) return catalogue.error();
-  const report::Look shown = look(arguments, world, Units::metric);
+  const report::Look shown = look(arguments, environment, Units::metric);
   if (arguments.name.empty()) {
     return {done, arguments.at ? report::finishes_at_text(*catalogue, *arguments.at, shown) : report::finishes_text(*catalogue, shown), ""};
   }
@@ -53,10 +53,10 @@ Outcome finishes(const Arguments& arguments, const World& world) {
   return arguments.at ? in_air(*product, arguments, shown) : Outcome{done, report::finish_text(*product, shown), ""};
 }
 
-Outcome schedules(const Arguments& arguments, const World& world) {
-  const auto catalogue = load_finishes(arguments, world);
+Outcome schedules(const Arguments& arguments, const Environment& environment) {
+  const auto catalogue = load_finishes(arguments, environment);
   if (!catalogue) return catalogue.error();
-  const report::Look shown = look(arguments, world, Units::metric);
+  const report::Look shown = look(arguments, environment, Units::metric);
   if (arguments.name.empty()) return {done, report::schedules_text(*catalogue, shown), ""};
   const finish::Schedule* schedule = catalogue->schedule(arguments.name);
   if (schedule == nullptr) return not_found("schedule", arguments.name, catalogue->schedules);
@@ -67,16 +67,16 @@ Outcome schedules(const Arguments& arguments, const World& world) {
 
 Command finishes_command() {
   return {"finishes",
-          {told(name(), "the id of a finish (default: lists them all)"), told(at(), at_help),
-           told(format(), "text or json, of NAME with --at (default text)"), own(), told(units(), units_help), colour()},
+          {with_help(name(), "the id of a finish (default: lists them all)"), with_help(at(), at_help),
+           with_help(format(), "text or json, of NAME with --at (default text)"), own(), with_help(units(), units_help), colour()},
           about_finishes,
           finishes};
 }
 
 Command schedules_command() {
   return {"schedules",
-          {told(name(), "the id of a schedule (default: lists them all)"),
-           told(own(), "a file with schedules of your own; may be repeated"), told(units(), units_help), colour()},
+          {with_help(name(), "the id of a schedule (default: lists them all)"),
+           with_help(own(), "a file with schedules of your own; may be repeated"), with_help(units(), units_help), colour()},
           about_schedules,
           schedules};
 }

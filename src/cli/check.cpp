@@ -13,11 +13,12 @@ const About about{
     {"ORDER.yaml... [options]"},
     {"order.yaml --strict"}};
 
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto job = load(arguments, world);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  const auto job = load(arguments, environment);
   if (!job) return job.error();
   const std::vector<job::Finding> found = planner::validate(*job);
-  return {status_of(found, arguments.strict), report::findings_text(found, job->order.name, look(arguments, world, job->shop.units)), ""};
+  return {status_of(found, arguments.strict), report::findings_text(found, job->order.name, look(arguments, environment, job->shop.units)),
+          ""};
 }
 
 }  // namespace

@@ -5,11 +5,11 @@
 #include <string_view>
 
 #include "cli/arguments.h"
-#include "cli/world.h"
+#include "cli/environment.h"
 
 namespace coatday::cli {
 
-using Words = std::vector<std::string>;
+using Args = std::vector<std::string>;
 
 /// A line of the help and what it says: "--from TIME", "nothing starts before it". A no-break space keeps words together.
 struct Entry {
@@ -22,7 +22,7 @@ struct Option {
   std::string name;                                               ///< "--from", "ORDER.yaml"; "-o,--output" has two
   enum class Takes { nothing, word, words } takes = Takes::word;  ///< words: an option may come again, each time with one
   /// Puts what was typed where it belongs, or says what is wrong with it. Called only where something was typed.
-  std::function<tl::expected<void, std::string>(const Words& typed, Arguments&)> read;
+  std::function<tl::expected<void, std::string>(const Args& typed, Arguments&)> read;
   std::vector<Entry> help;
   bool needed = false;
 };
@@ -39,7 +39,7 @@ struct Command {
   std::string_view name;
   std::vector<Option> options;
   About about;
-  Outcome (*run)(const Arguments&, const World&);
+  Outcome (*run)(const Arguments&, const Environment&);
 };
 
 }  // namespace coatday::cli

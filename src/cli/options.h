@@ -37,9 +37,9 @@ namespace coatday::cli {
 [[nodiscard]] Option colour();
 
 /// The option with other words in its help.
-[[nodiscard]] Option told(Option, std::string help);
+[[nodiscard]] Option with_help(Option, std::string help);
 
 /// "; did you mean 'x'?", or nothing.
-[[nodiscard]] std::string suggestion(const std::string& typed, const Words& known);
+[[nodiscard]] std::string suggestion(const std::string& typed, const Args& known);
 
 }  // namespace coatday::cli

@@ -18,7 +18,7 @@ const About about{
     {"ORDER.yaml... -o FILE.html [options]"},
     {"order.yaml -o plan.html"}};
 
-std::string told(const Arguments& arguments, const job::Plan& plan) {
+std::string announcement(const Arguments& arguments, const job::Plan& plan) {
   const char* what = plan.status == job::Status::feasible ? "the plan's page" : "the page says why there is no plan";
   return fmt::format("{}: {}\n", arguments.output, what);
 }
@@ -31,23 +31,23 @@ job::WoodFindings wood_of(const job::Job& job, const planner::FinishedPlan& fini
   return parts <= most_parts ? planner::wood_findings(job, finished) : job::WoodFindings{};
 }
 
-Outcome run(const Arguments& arguments, const World& world) {
+Outcome run(const Arguments& arguments, const Environment& environment) {
   if (arguments.output.empty()) return mistaken("a page goes to a file; expected -o and its name, such as -o plan.html");
   if (const auto refused = refused_output(arguments, report::page_mark)) return *refused;
-  const auto made = planned(arguments, world, job::AdviceDepth::quick);
+  const auto made = planned(arguments, environment, job::AdviceDepth::quick);
   if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::Look shown = look(arguments, environment, made->job.shop.units);
   const report::Beside beside{made->finished.advice(), wood_of(made->job, made->finished)};
   return to_output(arguments, status_of(made->plan(), false), report::plan_page(made->job, made->plan(), beside, shown.units),
-                   report::page_mark, told(arguments, made->plan()));
+                   report::page_mark, announcement(arguments, made->plan()));
 }
 
 }  // namespace
 
 Command page_command() {
   return {"page",
-          {told(orders(), "one order, or several that name the same shop file: one page, with a part for each order"), output(), force(),
-           from(), keep(), effort(), units()},
+          {with_help(orders(), "one order, or several that name the same shop file: one page, with a part for each order"), output(),
+           force(), from(), keep(), effort(), units()},
           about,
           run};
 }

@@ -22,20 +22,22 @@ constexpr const char* keep_help =
     "of "
     "an earlier end";
 
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world, job::AdviceDepth::quick);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  const auto made = planned(arguments, environment, job::AdviceDepth::quick);
   if (!made) return made.error();
   const int status = status_of(made->plan(), arguments.strict);
   if (arguments.format == Format::json) return {status, report::plan_json(made->plan(), version(), made->finished.advice()), ""};
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::Look shown = look(arguments, environment, made->job.shop.units);
   return {status, report::plan_text(made->plan(), made->job.order.name, shown, made->finished.advice()), ""};
 }
 
 }  // namespace
 
 Command plan_command() {
-  return {
-      "plan", {told(orders(), orders_help), format(), from(), told(keep(), keep_help), effort(), units(), strict(), colour()}, about, run};
+  return {"plan",
+          {with_help(orders(), orders_help), format(), from(), with_help(keep(), keep_help), effort(), units(), strict(), colour()},
+          about,
+          run};
 }
 
 }  // namespace coatday::cli

@@ -11,7 +11,7 @@
 namespace coatday::cli {
 namespace {
 
-Outcome told(const std::vector<input::Diagnostic>& mistakes) {
+Outcome mistakes_in_files(const std::vector<input::Diagnostic>& mistakes) {
   Outcome outcome{bad_input, "", ""};
   for (const input::Diagnostic& mistake : mistakes) {
     outcome.err += input::to_text(mistake);
@@ -30,22 +30,22 @@ std::string progress_line(const job::Progress& progress, const Zone& zone) {
 
 Outcome no_schedules() { return mistaken("the directory of finishing schedules is not found; set COATDAY_SCHEDULES to it"); }
 
-tl::expected<input::Loaded, Outcome> load_all(const Arguments& arguments, const World& world) {
-  if (!world.schedules) return tl::make_unexpected(no_schedules());
+tl::expected<input::Loaded, Outcome> load_all(const Arguments& arguments, const Environment& environment) {
+  if (!environment.schedules) return tl::make_unexpected(no_schedules());
   const std::vector<std::filesystem::path> orders(arguments.orders.begin(), arguments.orders.end());
-  input::Loaded loaded = input::load_orders(orders, *world.schedules, world.read, arguments.set, arguments.shop);
-  if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
+  input::Loaded loaded = input::load_orders(orders, *environment.schedules, environment.read, arguments.set, arguments.shop);
+  if (!loaded.job) return tl::make_unexpected(mistakes_in_files(loaded.mistakes));
   return loaded;
 }
 
-job::Request request_of(const Arguments& arguments, const World& world, const job::Job& job) {
-  job::Request request{plan_from(arguments, job, world.now)};
+job::Request request_of(const Arguments& arguments, const Environment& environment, const job::Job& job) {
+  job::Request request{plan_from(arguments, job, environment.now)};
   request.seconds = arguments.effort;
   if (request.seconds <= 0) return request;
-  if (world.interruptible) request.stop = world.interruptible();
-  if (world.say) {
-    request.progress = [&world, zone = job.shop.zone](const job::Progress& progress) {
-      if (progress.seconds >= patience) world.say(progress_line(progress, zone));
+  if (environment.interruptible) request.stop = environment.interruptible();
+  if (environment.say) {
+    request.progress = [&environment, zone = job.shop.zone](const job::Progress& progress) {
+      if (progress.seconds >= patience) environment.say(progress_line(progress, zone));
     };
   }
   return request;
@@ -53,63 +53,63 @@ job::Request request_of(const Arguments& arguments, const World& world, const jo
 
 }  // namespace
 
-tl::expected<job::Job, Outcome> load(const Arguments& arguments, const World& world) {
-  return load_all(arguments, world).map([](input::Loaded&& loaded) { return std::move(*loaded.job); });
+tl::expected<job::Job, Outcome> load(const Arguments& arguments, const Environment& environment) {
+  return load_all(arguments, environment).map([](input::Loaded&& loaded) { return std::move(*loaded.job); });
 }
 
-tl::expected<shop::Rates, Outcome> load_rates(const Arguments& arguments, const World& world) {
-  return load_all(arguments, world).map([](const input::Loaded& loaded) { return loaded.rates; });
+tl::expected<shop::Rates, Outcome> load_rates(const Arguments& arguments, const Environment& environment) {
+  return load_all(arguments, environment).map([](const input::Loaded& loaded) { return loaded.rates; });
 }
 
-tl::expected<job::Job, Outcome> load_shop(const Arguments& arguments, const World& world) {
-  if (!world.schedules) return tl::make_unexpected(no_schedules());
-  input::Loaded loaded = input::load_shop(arguments.shop, *world.schedules, world.read, arguments.set);
-  if (!loaded.job) return tl::make_unexpected(told(loaded.mistakes));
+tl::expected<job::Job, Outcome> load_shop(const Arguments& arguments, const Environment& environment) {
+  if (!environment.schedules) return tl::make_unexpected(no_schedules());
+  input::Loaded loaded = input::load_shop(arguments.shop, *environment.schedules, environment.read, arguments.set);
+  if (!loaded.job) return tl::make_unexpected(mistakes_in_files(loaded.mistakes));
   return std::move(*loaded.job);
 }
 
-tl::expected<climate::Log, Outcome> load_log(const Arguments& arguments, const job::Job& shop, const World& world) {
-  if (!world.schedules) return tl::make_unexpected(no_schedules());
-  const input::Loaded told_of = input::load_shop(arguments.shop, *world.schedules, world.read, arguments.set);
-  input::LoadedLog loaded = input::load_log(arguments.fit, told_of.log, shop.shop.zone, world.read);
-  if (!loaded.mistakes.empty()) return tl::make_unexpected(told(loaded.mistakes));
+tl::expected<climate::Log, Outcome> load_log(const Arguments& arguments, const job::Job& shop, const Environment& environment) {
+  if (!environment.schedules) return tl::make_unexpected(no_schedules());
+  const input::Loaded opened = input::load_shop(arguments.shop, *environment.schedules, environment.read, arguments.set);
+  input::LoadedLog loaded = input::load_log(arguments.fit, opened.log, shop.shop.zone, environment.read);
+  if (!loaded.mistakes.empty()) return tl::make_unexpected(mistakes_in_files(loaded.mistakes));
   return std::move(loaded.log);
 }
 
-tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& arguments, const World& world) {
-  if (!world.schedules) return tl::make_unexpected(no_schedules());
+tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& arguments, const Environment& environment) {
+  if (!environment.schedules) return tl::make_unexpected(no_schedules());
   const std::vector<std::filesystem::path> own(arguments.own.begin(), arguments.own.end());
-  input::LoadedCatalogue loaded = input::load_catalogue(*world.schedules, own, world.read);
-  if (!loaded.mistakes.empty()) return tl::make_unexpected(told(loaded.mistakes));
+  input::LoadedCatalogue loaded = input::load_catalogue(*environment.schedules, own, environment.read);
+  if (!loaded.mistakes.empty()) return tl::make_unexpected(mistakes_in_files(loaded.mistakes));
   return std::move(loaded.catalogue);
 }
 
-Outcome printed(const Arguments& arguments, const World& world,
+Outcome printed(const Arguments& arguments, const Environment& environment,
                 const std::function<std::string(const job::Plan&, const job::Job&, const report::Look&)>& text) {
-  const auto made = planned(arguments, world, job::AdviceDepth::when_late);
+  const auto made = planned(arguments, environment, job::AdviceDepth::when_late);
   if (!made) return made.error();
   const job::Plan& plan = made->plan();
   const std::string& order = made->job.order.name;
-  const report::Look shown = look(arguments, world, plan.shop.units);
+  const report::Look shown = look(arguments, environment, plan.shop.units);
   const int status = status_of(plan, false);
   if (plan.status != job::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
   return {status, text(plan, made->job, shown), status == done ? "" : report::findings_text(plan.findings, order, shown)};
 }
 
-tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& world, job::AdviceDepth depth) {
-  auto job = load(arguments, world);
+tl::expected<Planned, Outcome> planned(const Arguments& arguments, const Environment& environment, job::AdviceDepth depth) {
+  auto job = load(arguments, environment);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
   job->air = job::remembered(std::move(job->air));
-  job::Request request = request_of(arguments, world, *job);
+  job::Request request = request_of(arguments, environment, *job);
   request.advice = depth;
   if (!arguments.keep.empty()) {
-    auto earlier = input::read_earlier_plan(arguments.keep, world.read);
-    if (!earlier) return tl::make_unexpected(told({earlier.error()}));
+    auto earlier = input::read_earlier_plan(arguments.keep, environment.read);
+    if (!earlier) return tl::make_unexpected(mistakes_in_files({earlier.error()}));
     request.earlier_starts = *std::move(earlier);
   }
-  auto finished = world.finish_plan(*job, request);
-  if (request.progress) world.say("");
+  auto finished = environment.finish_plan(*job, request);
+  if (request.progress) environment.say("");
   if (!finished) return tl::make_unexpected(refused_by_checker(finished.error().breaches));
   return Planned{std::move(*job), *std::move(finished)};
 }
@@ -120,8 +120,8 @@ Instant plan_from(const Arguments& arguments, const job::Job& job, Instant now) 
   return std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<300>>>(now);
 }
 
-report::Look look(const Arguments& arguments, const World& world, Units shop_units) {
-  const bool automatic = world.terminal && !world.no_color;
+report::Look look(const Arguments& arguments, const Environment& environment, Units shop_units) {
+  const bool automatic = environment.terminal && !environment.no_color;
   const bool colour = arguments.colour == Colour::always || (arguments.colour == Colour::automatic && automatic);
   return {arguments.units.value_or(shop_units), colour, 80};
 }

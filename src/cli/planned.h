@@ -6,20 +6,20 @@
 #include <tl/expected.hpp>
 
 #include "cli/arguments.h"
-#include "cli/world.h"
+#include "cli/environment.h"
 #include "planner/planner.h"
 #include "report/document/lines.h"
 
 namespace coatday::cli {
 
 /// With the keys that the arguments set.
-[[nodiscard]] tl::expected<job::Job, Outcome> load(const Arguments&, const World&);
+[[nodiscard]] tl::expected<job::Job, Outcome> load(const Arguments&, const Environment&);
 /// What the shop asks for its work.
-[[nodiscard]] tl::expected<shop::Rates, Outcome> load_rates(const Arguments&, const World&);
+[[nodiscard]] tl::expected<shop::Rates, Outcome> load_rates(const Arguments&, const Environment&);
 /// A shop without an order.
-[[nodiscard]] tl::expected<job::Job, Outcome> load_shop(const Arguments&, const World&);
-[[nodiscard]] tl::expected<climate::Log, Outcome> load_log(const Arguments&, const job::Job& shop, const World&);
-[[nodiscard]] tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments&, const World&);
+[[nodiscard]] tl::expected<job::Job, Outcome> load_shop(const Arguments&, const Environment&);
+[[nodiscard]] tl::expected<climate::Log, Outcome> load_log(const Arguments&, const job::Job& shop, const Environment&);
+[[nodiscard]] tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments&, const Environment&);
 
 struct Planned {
   job::Job job;
@@ -27,13 +27,13 @@ struct Planned {
   [[nodiscard]] const job::Plan& plan() const { return finished.plan(); }
 };
 /// The order's plan, or what is printed in its place: mistakes in the files, or faults of our own.
-[[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&, job::AdviceDepth);
+[[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const Environment&, job::AdviceDepth);
 /// What is printed of a plan, its findings beside it; why there is none where there is none.
-[[nodiscard]] Outcome printed(const Arguments&, const World&,
+[[nodiscard]] Outcome printed(const Arguments&, const Environment&,
                               const std::function<std::string(const job::Plan&, const job::Job&, const report::Look&)>& text);
 /// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.
 [[nodiscard]] Instant plan_from(const Arguments&, const job::Job&, Instant now);
-[[nodiscard]] report::Look look(const Arguments&, const World&, Units shop_units);
+[[nodiscard]] report::Look look(const Arguments&, const Environment&, Units shop_units);
 
 /// The exit status for what was found.
 [[nodiscard]] int status_of(const std::vector<job::Finding>&, bool strict);

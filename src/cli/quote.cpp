@@ -19,10 +19,10 @@ const About about{
 constexpr const char* set_help =
     "a key of the order or the shop with another value, as in \"rates.hour=55\" or \"schedule=oil-three-coats\"; may be repeated";
 
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto rates = load_rates(arguments, world);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  const auto rates = load_rates(arguments, environment);
   if (!rates) return rates.error();
-  return printed(arguments, world, [&](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
+  return printed(arguments, environment, [&](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
     const job::Quote quote = job::quote(plan, *rates);
     if (arguments.format == Format::json) return report::quote_json(plan, quote, *rates, job.order.name, version());
     return report::quote_text(plan, quote, *rates, job.order.name, shown);
@@ -31,6 +31,8 @@ Outcome run(const Arguments& arguments, const World& world) {
 
 }  // namespace
 
-Command quote_command() { return {"quote", {orders(), format(), from(), told(set(), set_help), effort(), units(), colour()}, about, run}; }
+Command quote_command() {
+  return {"quote", {orders(), format(), from(), with_help(set(), set_help), effort(), units(), colour()}, about, run};
+}
 
 }  // namespace coatday::cli

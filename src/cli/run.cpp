@@ -7,11 +7,11 @@
 
 namespace coatday::cli {
 
-Outcome run(const std::vector<std::string>& words, const World& world) {
+Outcome run(const std::vector<std::string>& words, const Environment& environment) {
   Outcome outcome;
   try {
     const auto arguments = read_arguments(words);
-    outcome = arguments ? arguments->command->run(*arguments, world) : arguments.error();
+    outcome = arguments ? arguments->command->run(*arguments, environment) : arguments.error();
   } catch (const std::exception& fault) {
     outcome = {our_fault, "", std::string("coatday: this is a bug in coatday; please report it with the order: ") + fault.what() + "\n"};
   }

@@ -16,8 +16,8 @@ const About about{
     {"order.yaml | lp"},
     "Pages have 80 columns and up to 60 lines, with a form feed between them."};
 
-Outcome run(const Arguments& arguments, const World& world) {
-  return printed(arguments, world, [](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  return printed(arguments, environment, [](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
     return report::sheet_text(plan, job.order.name, shown);
   });
 }

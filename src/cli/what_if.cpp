@@ -15,12 +15,12 @@ const About about{
     {"ORDER.yaml... [--set KEY=VALUE]... [options]"},
     {"order.yaml --set \"air.night=13 C\""}};
 
-Outcome advise(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world, job::AdviceDepth::thorough);
+Outcome advise(const Arguments& arguments, const Environment& environment) {
+  const auto made = planned(arguments, environment, job::AdviceDepth::thorough);
   if (!made) return made.error();
   const job::Job& job = made->job;
   const job::Plan& plan = made->plan();
-  const report::Look shown = look(arguments, world, job.shop.units);
+  const report::Look shown = look(arguments, environment, job.shop.units);
   const int status = status_of(plan, false);
   const job::Advice& advice = made->finished.advice();
   if (arguments.format == Format::json) return {status, report::advice_json(plan, advice, version()), ""};
@@ -28,17 +28,17 @@ Outcome advise(const Arguments& arguments, const World& world) {
   return {status, report::advice_text(plan, advice, job.order.name, shown), ""};
 }
 
-Outcome run(const Arguments& arguments, const World& world) {
-  if (arguments.set.empty()) return advise(arguments, world);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  if (arguments.set.empty()) return advise(arguments, environment);
   Arguments as_it_is = arguments;
   as_it_is.set.clear();
-  const auto before = planned(as_it_is, world, job::AdviceDepth::none);
+  const auto before = planned(as_it_is, environment, job::AdviceDepth::none);
   if (!before) return before.error();
-  const auto after = planned(arguments, world, job::AdviceDepth::when_impossible);
+  const auto after = planned(arguments, environment, job::AdviceDepth::when_impossible);
   if (!after) return after.error();
   const int status = status_of(after->plan(), false);
   if (arguments.format == Format::json) return {status, report::what_if_json(before->plan(), after->plan(), arguments.set, version()), ""};
-  const report::Look shown = look(arguments, world, after->job.shop.units);
+  const report::Look shown = look(arguments, environment, after->job.shop.units);
   return {status, report::what_if_text(before->plan(), after->plan(), arguments.set, after->job.order.name, shown), ""};
 }
 

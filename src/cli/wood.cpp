@@ -35,12 +35,12 @@ tl::expected<std::optional<report::MovedBoard>, Outcome> moved_board(const Argum
 }
 
 /// Of its plan: the coats' own dates.
-Outcome of_orders(const Arguments& arguments, const World& world) {
+Outcome of_orders(const Arguments& arguments, const Environment& environment) {
   if (!arguments.board.species.empty() || arguments.board.width || arguments.board.cut || arguments.board.from || arguments.at)
     return mistaken("an order says which wood it is of and in which air; leave out --at, --species, --width and --cut");
-  const auto made = planned(arguments, world, job::AdviceDepth::none);
+  const auto made = planned(arguments, environment, job::AdviceDepth::none);
   if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::Look shown = look(arguments, environment, made->job.shop.units);
   const int status = status_of(made->plan(), false);
   if (made->plan().status != job::Status::feasible) return {status, report::plan_text(made->plan(), made->job.order.name, shown), ""};
   const job::WoodFindings wood = planner::wood_findings(made->job, made->finished);
@@ -48,13 +48,13 @@ Outcome of_orders(const Arguments& arguments, const World& world) {
   return {status, report::wood_text(made->job, made->plan(), wood, shown), ""};
 }
 
-Outcome run(const Arguments& arguments, const World& world) {
-  if (!arguments.orders.empty()) return of_orders(arguments, world);
+Outcome run(const Arguments& arguments, const Environment& environment) {
+  if (!arguments.orders.empty()) return of_orders(arguments, environment);
   if (!arguments.at) return mistaken("wood needs an order, or --at with an air (coatday wood --help says more)");
   if (arguments.from || !arguments.set.empty()) return mistaken("--from with a time, and --set, go with an order");
   const auto board = moved_board(arguments);
   if (!board) return board.error();
-  const report::Look shown = look(arguments, world, Units::metric);
+  const report::Look shown = look(arguments, environment, Units::metric);
   if (const auto reason = report::no_wood_at(*arguments.at, *board, shown.units)) return {no_plan, "", "coatday: " + *reason + "\n"};
   return {
       done,
@@ -68,9 +68,10 @@ Command wood_command() {
   Option order = orders();
   order.needed = false;
   return {"wood",
-          {order, told(set(), "a key of the order or the shop file and its value as written there, as in \"cut=quarter\"; may be repeated"),
-           at(), species(), width(), cut(), from_air_or_time(), told(format(), "text or json (default text)"),
-           told(units(), "us or metric (default: the shop's, else metric)"), colour()},
+          {order,
+           with_help(set(), "a key of the order or the shop file and its value as written there, as in \"cut=quarter\"; may be repeated"),
+           at(), species(), width(), cut(), from_air_or_time(), with_help(format(), "text or json (default text)"),
+           with_help(units(), "us or metric (default: the shop's, else metric)"), colour()},
           about,
           run};
 }

@@ -28,17 +28,17 @@ TEST(PlanFrom, CommandLineThenOrderThenNow) {
 
 TEST(Look, ColourOnATerminalOnly) {
   Arguments arguments;
-  World world;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
-  world.terminal = true;
-  EXPECT_TRUE(look(arguments, world, Units::metric).colour);
-  world.no_color = true;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
+  Environment environment;
+  EXPECT_FALSE(look(arguments, environment, Units::metric).colour);
+  environment.terminal = true;
+  EXPECT_TRUE(look(arguments, environment, Units::metric).colour);
+  environment.no_color = true;
+  EXPECT_FALSE(look(arguments, environment, Units::metric).colour);
   arguments.colour = Colour::always;
-  EXPECT_TRUE(look(arguments, world, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
-  world.no_color = false;
+  EXPECT_TRUE(look(arguments, environment, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
+  environment.no_color = false;
   arguments.colour = Colour::never;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
+  EXPECT_FALSE(look(arguments, environment, Units::metric).colour);
 }
 
 TEST(Look, UnitsAreTheShopsUnlessSaid) {
