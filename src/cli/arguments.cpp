@@ -98,7 +98,7 @@ Args names_of_commands() {
 
 // What the parser would misread: it takes the next word as the value of "--from=", and keeps silent about a mistyped command.
 std::optional<Outcome> misread(const Args& words) {
-  if (words.empty()) return mistaken("no command; expected one of those below\n\n" + std::string(help()));
+  if (words.empty()) return mistaken("no command; expected one of those below\n\n" + help());
   for (const std::string& word : words) {
     if (word.starts_with("--") && word.ends_with('=')) return mistaken("'" + word + "' has no value");
     if (word.empty()) return mistaken("an empty word on the command line");
@@ -132,7 +132,7 @@ tl::expected<Arguments, Outcome> read_arguments(const Args& words) {
     grammar.parse(words);
   } catch (const CLI::CallForHelp&) {
     const Command* command = grammar.chosen();
-    return tl::make_unexpected(Outcome{done, command == nullptr ? std::string(help()) : help(*command), ""});
+    return tl::make_unexpected(Outcome{done, command == nullptr ? help() : help(*command), ""});
   } catch (const CLI::CallForVersion&) {
     return tl::make_unexpected(Outcome{done, "coatday " + std::string(version()) + "\n", ""});
   } catch (const CLI::ParseError& error) {

@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-#include "input/load.h"
+#include "input/read_file.h"
 #include "planner/planner.h"
 
 namespace coatday::cli {

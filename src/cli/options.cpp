@@ -31,17 +31,19 @@ Option option(const Entry& help, Takes takes, decltype(Option::read) read) {
 /// One word of several, for a member of the arguments.
 template <class T, class Member>
 Option choice(const Entry& help, Member member, const Choices<T>& known) {
+  Args words;
+  for (const auto& [word, value] : known) words.push_back(word);
   const std::string name = help.label.substr(0, help.label.find(' '));
-  return option(help, Takes::word, [=](const Args& typed, Arguments& arguments) -> Read {
-    Args words;
+  Option made = option(help, Takes::word, [=](const Args& typed, Arguments& arguments) -> Read {
     for (const auto& [word, value] : known) {
-      words.push_back(word);
       if (word != typed.front()) continue;
       arguments.*member = value;
       return {};
     }
     return wrong(name + " '" + typed.front() + "': expected " + listed(words) + suggestion(typed.front(), words));
   });
+  made.choices = words;
+  return made;
 }
 
 /// The words as they are.
@@ -176,22 +178,14 @@ Option shop_and_orders() {
 }
 Option name() { return kept({"NAME", ""}, &Arguments::name); }
 
-Option format() {
-  return choice<Format>({"--format FORMAT", "text for people or json for programs (default text)"}, &Arguments::format,
-                        {{"text", Format::text}, {"json", Format::json}});
-}
-Option format_or_table() {
-  return choice<Format>({"--format FORMAT", "text for people, json or csv for programs, with every half hour (default text)"},
-                        &Arguments::format, {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}});
-}
-Option text_or_table() {
-  return choice<Format>({"--format FORMAT", "text for people or csv for spreadsheets (default text)"}, &Arguments::format,
-                        {{"text", Format::text}, {"csv", Format::csv}});
-}
-Option calendar_format() {
-  return choice<Format>(
-      {"--format FORMAT", "ics, or csv for spreadsheets: a row for each entry, with day and hours in the shop's time (default ics)"},
-      &Arguments::format, {{"ics", Format::text}, {"csv", Format::csv}});
+Option format(const std::vector<Output>& outputs) {
+  Choices<std::string> formats;
+  Args shown;
+  for (const Output& output : outputs) {
+    formats.emplace_back(output.format, output.format);
+    shown.push_back(std::string(output.format) + " " + std::string(output.purpose));
+  }
+  return choice({"--format FORMAT", listed(shown) + " (default " + formats.front().first + ")"}, &Arguments::format, formats);
 }
 Option days() { return option({"--days N", "so many days, 1 to 366 (default 7)"}, Takes::word, read_days); }
 Option finish() { return kept({"--finish NAME", "a finish to show in place of those; may be repeated"}, &Arguments::finishes); }
@@ -245,6 +239,7 @@ Option units() {
   return choice<Units>({"--units UNITS", "us or metric (default: the shop's)"}, &Arguments::units,
                        {{"us", Units::us}, {"metric", Units::metric}});
 }
+Option metric_units() { return with_help(units(), "us or metric (default metric)"); }
 Option strict() { return flag({"--strict", "exit status 1 when there is any warning"}, &Arguments::strict); }
 Option set() {
   return kept(

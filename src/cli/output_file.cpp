@@ -154,9 +154,10 @@ std::optional<Outcome> refused_output(const Arguments& arguments, std::string_vi
   return reason ? std::optional(mistaken(*reason)) : std::nullopt;
 }
 
-Outcome to_output(const Arguments& arguments, int status, std::string content, std::string_view mark, const std::string& announcement) {
-  if (arguments.output.empty()) return {status, std::move(content), ""};
-  return {status, announcement, "", OutputFile{arguments.output, std::move(content), std::string(mark), arguments.force}};
+Outcome to_file(const Arguments& arguments, Outcome outcome, std::string_view mark, const std::string& announcement) {
+  outcome.file = OutputFile{arguments.output, std::move(outcome.out), std::string(mark), arguments.force};
+  outcome.out = report::harmless_text(arguments.output) + ": " + announcement + "\n";
+  return outcome;
 }
 
 Outcome written(Outcome outcome) {

@@ -7,7 +7,7 @@
 #include <regex>
 
 #include "cli/run.h"
-#include "input/load.h"
+#include "input/open.h"
 #include "planner/advice/changes.h"
 #include "tests/cli/typed.h"
 #include "tests/support/source_dir.h"
@@ -226,11 +226,13 @@ bool goes_on(const finish::Catalogue& known, const std::string& product, finish:
 TEST(AnotherProduct, MayStandWhereItIsAdvised) {
   const std::string every_method = "methods=[brush, pad, wipe, hvlp-spray]";
   int told = 0;
-  for (const auto& [id, schedule] :
-       input::load_catalogue(std::filesystem::path(source_dir()) / "schedules", {}, input::read_from_disk()).catalogue.schedules) {
+  const auto shipped = input::open_catalogue({}, std::filesystem::path(source_dir()) / "schedules", input::read_from_disk());
+  ASSERT_TRUE(shipped);
+  for (const auto& [id, schedule] : shipped->job.catalogue.schedules) {
     const Environment w = environment({id, "  constant: {temperature: 20 °C, humidity: 45 %}\n", id, "metric", {}});
-    const auto job = input::load_orders({"order.yaml"}, *w.schedules, w.read, {every_method}).job;
-    if (!job) continue;  // a schedule for metal, or one that has to be completed from a label
+    const auto opened = input::open_orders({"order.yaml"}, *w.schedules, w.read, {every_method});
+    if (!opened) continue;  // a schedule for metal, or one that has to be completed from a label
+    const job::Job* job = &opened->job;
     for (const planner::Lever& lever : planner::another_product(*job)) {
       for (const planner::Change& change : lever) {
         job::Job other = *job;

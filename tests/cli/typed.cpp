@@ -3,7 +3,7 @@
 #include <filesystem>
 #include <utility>
 
-#include "input/load.h"
+#include "input/open.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday::cli {
