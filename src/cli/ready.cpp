@@ -103,7 +103,7 @@ tl::expected<View, Outcome> planned(const Arguments& arguments, const Environmen
   auto files = open(arguments, environment);
   if (!files) return tl::make_unexpected(files.error());
   view.files = *std::move(files);
-  view.style = style_of(arguments, environment, view.job().shop.units);
+  view.style = text_style(arguments, environment, view.job().shop.units);
   if (arguments.command->needs < Needs::plan || !names_files(arguments)) return view;
   auto finished = finish(view.files.job, arguments, environment, depth);
   if (!finished) return tl::make_unexpected(finished.error());
@@ -141,7 +141,7 @@ Instant plan_from(const Arguments& arguments, const job::Job& job, Instant now) 
   return std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<300>>>(now);
 }
 
-report::Look style_of(const Arguments& arguments, const Environment& environment, Units shop_units) {
+report::TextStyle text_style(const Arguments& arguments, const Environment& environment, Units shop_units) {
   const bool automatic = environment.terminal && !environment.no_color;
   const bool colour = arguments.colour == Colour::always || (arguments.colour == Colour::automatic && automatic);
   return {arguments.units.value_or(shop_units), colour, 80};

@@ -14,6 +14,6 @@ namespace coatday::cli {
 
 /// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.
 [[nodiscard]] Instant plan_from(const Arguments&, const job::Job&, Instant now);
-[[nodiscard]] report::Look style_of(const Arguments&, const Environment&, Units shop_units);
+[[nodiscard]] report::TextStyle text_style(const Arguments&, const Environment&, Units shop_units);
 
 }  // namespace coatday::cli

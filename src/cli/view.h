@@ -18,7 +18,7 @@ struct View {
   Instant now;
   std::filesystem::path schedules{};  ///< the directory of shipped finishes
   input::Opened files{};              ///< empty where nothing was named
-  report::Look style{};
+  report::TextStyle style{};
   std::optional<climate::Log> log{};                   ///< where a logger's table was named
   std::optional<planner::FinishedPlan> finished{};     ///< where the command needs a plan and orders were named
   std::optional<planner::FinishedPlan> without_set{};  ///< the plan without the keys that are set, where the command compares the two

@@ -29,23 +29,23 @@ TEST(PlanFrom, CommandLineThenOrderThenNow) {
 TEST(Style, ColourOnATerminalOnly) {
   Arguments arguments;
   Environment environment;
-  EXPECT_FALSE(style_of(arguments, environment, Units::metric).colour);
+  EXPECT_FALSE(text_style(arguments, environment, Units::metric).colour);
   environment.terminal = true;
-  EXPECT_TRUE(style_of(arguments, environment, Units::metric).colour);
+  EXPECT_TRUE(text_style(arguments, environment, Units::metric).colour);
   environment.no_color = true;
-  EXPECT_FALSE(style_of(arguments, environment, Units::metric).colour);
+  EXPECT_FALSE(text_style(arguments, environment, Units::metric).colour);
   arguments.colour = Colour::always;
-  EXPECT_TRUE(style_of(arguments, environment, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
+  EXPECT_TRUE(text_style(arguments, environment, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
   environment.no_color = false;
   arguments.colour = Colour::never;
-  EXPECT_FALSE(style_of(arguments, environment, Units::metric).colour);
+  EXPECT_FALSE(text_style(arguments, environment, Units::metric).colour);
 }
 
 TEST(Style, UnitsAreTheShopsUnlessSaid) {
   Arguments arguments;
-  EXPECT_EQ(style_of(arguments, {}, Units::us).units, Units::us);
+  EXPECT_EQ(text_style(arguments, {}, Units::us).units, Units::us);
   arguments.units = Units::metric;
-  EXPECT_EQ(style_of(arguments, {}, Units::us).units, Units::metric);
+  EXPECT_EQ(text_style(arguments, {}, Units::us).units, Units::metric);
 }
 
 TEST(Status, OfFindings) {

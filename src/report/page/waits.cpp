@@ -42,8 +42,8 @@ std::vector<std::string> waits_in(const job::Job& job, const Chart& chart, const
                                    [&](const job::Event& e) { return job::is_coat(e.kind) && e.start > shift.begin; });
     if (next == plan.events.end() || &*next == told || next->why.empty()) continue;
     told = &*next;
-    waits.push_back(date_words(day) + ": " + next->name + (next->whose.empty() ? "" : " on " + next->whose) + " waits until " +
-                    instant_words(next->start, plan.shop.zone) + ": " + next->why + air_against(job, chart, next->product, shift.begin));
+    waits.push_back(date_text(day) + ": " + next->name + (next->whose.empty() ? "" : " on " + next->whose) + " waits until " +
+                    instant_text(next->start, plan.shop.zone) + ": " + next->why + air_against(job, chart, next->product, shift.begin));
   }
   return waits;
 }
