@@ -14,7 +14,7 @@ namespace coatday::cli {
 namespace {
 
 using Json = nlohmann::json;
-using Words = std::vector<std::string>;
+using Args = std::vector<std::string>;
 
 const std::string head = R"(shop: shop of figures
 time zone: UTC
@@ -83,14 +83,14 @@ std::string outdoors(const std::string& air) {
   return text;
 }
 
-std::string printed(const Words& words, Files files) {
+std::string printed(const Args& words, Files files) {
   files.insert({"own.yaml", own});
   const Outcome outcome = run(words, typed(std::move(files)));
   EXPECT_EQ(outcome.status, done) << outcome.err << outcome.out.substr(0, 1000);
   return outcome.out;
 }
 
-Json json(Words words, const Files& files) {
+Json json(Args words, const Files& files) {
   words.insert(words.end(), {"--format", "json"});
   return Json::parse(printed(words, files));
 }
@@ -340,9 +340,9 @@ TEST(JsonOfAir, NightsCoolByNewtonsLawAndTheTableSaysTheSame) {
   const std::string air = "air:\n  outdoors: flat.csv\n  time constant: 24 h\n  timetable:\n    - {heated: 07:00-17:00 at 20 °C}\n";
   const Files files{{"shop.yaml", head + air}, {"flat.csv", outdoors("5,80")}};
   const std::string finish = "two-part-polyurethane";
-  const Words words{"air", "shop.yaml", "--finish", finish, "--from", "2027-01-11 08:00", "--days", "3"};
+  const Args words{"air", "shop.yaml", "--finish", finish, "--from", "2027-01-11 08:00", "--days", "3"};
   const Json all = json(words, files);
-  Words as_csv = words;
+  Args as_csv = words;
   as_csv.insert(as_csv.end(), {"--format", "csv"});
   const Table csv = table(printed(as_csv, files));
   ASSERT_EQ(all["rows"].size(), 3U * 48);

@@ -16,15 +16,15 @@ bool holds(const std::string& text, const std::string& part) { return text.find(
 
 /// With something in the files changed.
 Outcome run_with(const std::vector<std::string>& words, const std::string& from = "", const std::string& to = "") {
-  World world;
-  world.read = [from, to](const fs::path& path) {
+  Environment environment;
+  environment.read = [from, to](const fs::path& path) {
     auto text = input::read_from_disk()(fs::path(source_dir()) / path);
     const std::size_t at = text && !from.empty() ? text->find(from) : std::string::npos;
     if (at != std::string::npos) text->replace(at, from.size(), to);
     return text;
   };
-  world.schedules = source_dir() + "/schedules";
-  return run(words, world);
+  environment.schedules = source_dir() + "/schedules";
+  return run(words, environment);
 }
 
 const std::string table = "samples/library-table/order.yaml";

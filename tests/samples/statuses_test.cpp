@@ -13,10 +13,10 @@ namespace {
 namespace fs = std::filesystem;
 
 cli::Outcome run(const std::vector<std::string>& words) {
-  cli::World world;
-  world.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(source_dir()) / path); };
-  world.schedules = fs::path(source_dir()) / "schedules";
-  return cli::run(words, world);
+  cli::Environment environment;
+  environment.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(source_dir()) / path); };
+  environment.schedules = fs::path(source_dir()) / "schedules";
+  return cli::run(words, environment);
 }
 
 std::string order(const std::string& sample) { return "samples/" + sample + "/order.yaml"; }

@@ -1,4 +1,4 @@
-#include "cli/world.h"
+#include "cli/environment.h"
 
 #include <unistd.h>
 
@@ -53,25 +53,25 @@ std::optional<fs::path> find_schedules(const std::string& from_environment, cons
   return std::nullopt;
 }
 
-World this_machine() {
+Environment this_machine() {
   const auto variable = [](const char* name) {
     const char* value = std::getenv(name);
     return std::string(value == nullptr ? "" : value);
   };
   std::error_code ignored;
   const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
-  World world;
-  world.read = input::read_from_disk();
-  world.schedules = find_schedules(variable("COATDAY_SCHEDULES"), program, [](const fs::path& path) {
+  Environment environment;
+  environment.read = input::read_from_disk();
+  environment.schedules = find_schedules(variable("COATDAY_SCHEDULES"), program, [](const fs::path& path) {
     std::error_code error;
     return fs::is_directory(path, error);
   });
-  world.now = now(variable("SOURCE_DATE_EPOCH"));
-  world.terminal = isatty(STDOUT_FILENO) == 1;
-  if (isatty(STDERR_FILENO) == 1) world.say = show;
-  world.interruptible = catch_interrupt;
-  world.no_color = !variable("NO_COLOR").empty();
-  return world;
+  environment.now = now(variable("SOURCE_DATE_EPOCH"));
+  environment.terminal = isatty(STDOUT_FILENO) == 1;
+  if (isatty(STDERR_FILENO) == 1) environment.say = show;
+  environment.interruptible = catch_interrupt;
+  environment.no_color = !variable("NO_COLOR").empty();
+  return environment;
 }
 
 }  // namespace coatday::cli

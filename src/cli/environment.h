@@ -7,12 +7,12 @@
 #include <optional>
 #include <string>
 
-#include "input/load.h"
+#include "input/read_file.h"
 #include "planner/planner.h"
 
 namespace coatday::cli {
 
-struct World {
+struct Environment {
   input::ReadFile read;
   std::optional<std::filesystem::path> schedules;  ///< the directory of shipped finishes
   Instant now;
@@ -33,6 +33,6 @@ struct World {
                                                                   const std::function<bool(const std::filesystem::path&)>& is_directory);
 
 /// The machine as it is.
-[[nodiscard]] World this_machine();
+[[nodiscard]] Environment this_machine();
 
 }  // namespace coatday::cli

@@ -1,4 +1,4 @@
-#include "cli/planned.h"
+#include "cli/ready.h"
 
 #include <gtest/gtest.h>
 
@@ -26,26 +26,26 @@ TEST(PlanFrom, CommandLineThenOrderThenNow) {
   EXPECT_EQ(plan_from(arguments, job, now), *job.order.start);
 }
 
-TEST(Look, ColourOnATerminalOnly) {
+TEST(Style, ColourOnATerminalOnly) {
   Arguments arguments;
-  World world;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
-  world.terminal = true;
-  EXPECT_TRUE(look(arguments, world, Units::metric).colour);
-  world.no_color = true;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
+  Environment environment;
+  EXPECT_FALSE(text_style(arguments, environment, Units::metric).colour);
+  environment.terminal = true;
+  EXPECT_TRUE(text_style(arguments, environment, Units::metric).colour);
+  environment.no_color = true;
+  EXPECT_FALSE(text_style(arguments, environment, Units::metric).colour);
   arguments.colour = Colour::always;
-  EXPECT_TRUE(look(arguments, world, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
-  world.no_color = false;
+  EXPECT_TRUE(text_style(arguments, environment, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
+  environment.no_color = false;
   arguments.colour = Colour::never;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
+  EXPECT_FALSE(text_style(arguments, environment, Units::metric).colour);
 }
 
-TEST(Look, UnitsAreTheShopsUnlessSaid) {
+TEST(Style, UnitsAreTheShopsUnlessSaid) {
   Arguments arguments;
-  EXPECT_EQ(look(arguments, {}, Units::us).units, Units::us);
+  EXPECT_EQ(text_style(arguments, {}, Units::us).units, Units::us);
   arguments.units = Units::metric;
-  EXPECT_EQ(look(arguments, {}, Units::us).units, Units::metric);
+  EXPECT_EQ(text_style(arguments, {}, Units::us).units, Units::metric);
 }
 
 TEST(Status, OfFindings) {
@@ -64,14 +64,6 @@ TEST(Status, OfPlans) {
   EXPECT_EQ(status_of(plan, false), no_plan);
   plan.status = job::Status::not_found;
   EXPECT_EQ(status_of(plan, false), no_plan);
-}
-
-TEST(Status, PlanThatTheCheckerRefusesIsNotShown) {
-  const Outcome outcome = refused_by_checker({{"too-early", "clear 2 goes on before clear 1 is dry"}});
-  EXPECT_EQ(outcome.status, our_fault);
-  EXPECT_EQ(outcome.out, "");
-  EXPECT_NE(outcome.err.find("bug in coatday"), std::string::npos);
-  EXPECT_NE(outcome.err.find("too-early: clear 2 goes on before clear 1 is dry"), std::string::npos);
 }
 
 std::optional<std::string> found(const std::string& variable, const std::set<std::string>& directories) {
