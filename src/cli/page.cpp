@@ -6,6 +6,7 @@
 #include "cli/options.h"
 #include "cli/output_file.h"
 #include "cli/planned.h"
+#include "report/figures/time_scale.h"
 
 namespace coatday::cli {
 namespace {
@@ -31,13 +32,22 @@ job::WoodFindings wood_of(const job::Job& job, const planner::FinishedPlan& fini
   return parts <= most_parts ? planner::wood_findings(job, finished) : job::WoodFindings{};
 }
 
+// When each finish may go on, whatever it goes on: not every part of a finish is coated when one is.
+job::AirForecast air_of(const job::Job& job, const job::Plan& plan) {
+  const int days = report::page::days_shown(plan);
+  if (days == 0) return {};
+  std::vector<job::Use> uses = job::in_use(job);
+  for (job::Use& use : uses) use.wood = use.steel = {};
+  return job::forecast(job, job.catalogue, uses, plan.from, days);
+}
+
 Outcome run(const Arguments& arguments, const World& world) {
   if (arguments.output.empty()) return mistaken("a page goes to a file; expected -o and its name, such as -o plan.html");
   if (const auto refused = refused_output(arguments, report::page_mark)) return *refused;
   const auto made = planned(arguments, world, job::AdviceDepth::quick);
   if (!made) return made.error();
   const report::Look shown = look(arguments, world, made->job.shop.units);
-  const report::Beside beside{made->finished.advice(), wood_of(made->job, made->finished)};
+  const report::Beside beside{made->finished.advice(), wood_of(made->job, made->finished), air_of(made->job, made->plan())};
   return to_output(arguments, status_of(made->plan(), false), report::plan_page(made->job, made->plan(), beside, shown.units),
                    report::page_mark, told(arguments, made->plan()));
 }
