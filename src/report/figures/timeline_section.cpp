@@ -56,7 +56,7 @@ void measure(Chart& chart, const std::vector<Week>& weeks) {
 
 std::string week_words(const Week& week) { return date_words(week.monday) + " – " + date_words(week.monday + date::days(6)); }
 
-void add_week(Element section, const job::Job& job, const Chart& chart, const Week& week, std::size_t index) {
+void add_week(Element section, const Chart& chart, const Week& week, std::size_t index) {
   Element frame = section.add("div", {{"class", "frame"}});
   frame.add("h3", {}, week_words(week));
   Element figure = frame.add("div", {{"class", "strip"},
@@ -70,7 +70,7 @@ void add_week(Element section, const job::Job& job, const Chart& chart, const We
   draw_air(strip, chart);
   draw_faces(strip, chart);
   strip.finish();
-  const std::vector<std::string> waits = waits_in(job, chart, week);
+  const std::vector<std::string> waits = waits_in(chart.plan, week);
   if (waits.empty()) return;
   Element list = frame.add("ul", {{"class", "waits"}});
   for (const std::string& words : waits) list.add("li", {}, words);
@@ -115,7 +115,7 @@ void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan
     const std::size_t first = i;
     while (i < weeks.size() && quiet(chart, weeks[i])) ++i;
     if (i > first) add_quiet_weeks(section, plan, weeks[first], weeks[i - 1]);
-    if (i < weeks.size()) add_week(section, job, chart, weeks[i], i + 1);
+    if (i < weeks.size()) add_week(section, chart, weeks[i], i + 1);
   }
 }
 
