@@ -64,7 +64,7 @@ Outcome fit_log(const Arguments& arguments, const World& world, const job::Job& 
   const int status = fit.time_constant || fit.moisture_gain ? done : no_plan;
   if (arguments.format == Format::json) return {status, report::fit_json(shop, *log, fit, version()), ""};
   if (arguments.format == Format::csv) return {status, report::fit_csv(shop, fit), ""};
-  return {status, report::fit_text(shop, *log, fit, look(arguments, world, shop.shop.units)), ""};
+  return {status, report::fit_text(shop, *log, fit, text_style(arguments, world, shop.shop.units)), ""};
 }
 
 Outcome run(const Arguments& arguments, const World& world) {
@@ -88,7 +88,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   const job::AirForecast all = job::forecast(*shop, job.catalogue, *finishes, from, arguments.days);
   if (arguments.format == Format::json) return {done, report::air_json(*shop, all, version()), ""};
   if (arguments.format == Format::csv) return {done, report::air_csv(*shop, all), ""};
-  return {done, report::air_text(*shop, job.catalogue, all, look(arguments, world, shop->shop.units)), ""};
+  return {done, report::air_text(*shop, job.catalogue, all, text_style(arguments, world, shop->shop.units)), ""};
 }
 
 }  // namespace

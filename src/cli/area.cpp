@@ -21,7 +21,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   for (const job::OrderPiece& piece : job->order.pieces) pieces.push_back(piece.piece.name);
   const std::vector<job::FaceEntry> faces = planner::take_off(*job);
   if (arguments.format == Format::csv) return {done, report::area_csv(faces, pieces), ""};
-  return {done, report::area_text(faces, pieces, look(arguments, world, job->shop.units)), ""};
+  return {done, report::area_text(faces, pieces, text_style(arguments, world, job->shop.units)), ""};
 }
 
 }  // namespace

@@ -16,7 +16,7 @@ const About about{
 Outcome run(const Arguments& arguments, const World& world) {
   const auto made = planned(arguments, world, job::AdviceDepth::when_late);
   if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, made->job.shop.units);
   if (arguments.format == Format::csv && made->plan().status == job::Status::feasible)
     return {status_of(made->plan(), false), report::buy_csv(made->plan(), shown.units), ""};
   return {status_of(made->plan(), false), report::buy_text(made->plan(), made->job.order.name, shown), ""};

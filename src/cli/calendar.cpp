@@ -31,7 +31,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   const job::Plan& plan = made->plan();
   const std::string& order = made->job.order.name;
   const int status = status_of(plan, false);
-  const report::Look shown = look(arguments, world, plan.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, plan.shop.units);
   if (plan.status != job::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
   const std::string content =
       table ? report::calendar_csv(plan, order, shown.units) : report::calendar_ics(plan, order, shown.units, world.now, version());

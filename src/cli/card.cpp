@@ -17,8 +17,9 @@ const About about{
     "they are those of the piece as it is."};
 
 Outcome run(const Arguments& arguments, const World& world) {
-  return printed(arguments, world,
-                 [](const job::Plan& plan, const job::Job& job, const report::Look& shown) { return report::card_text(plan, job, shown); });
+  return printed(arguments, world, [](const job::Plan& plan, const job::Job& job, const report::TextStyle& shown) {
+    return report::card_text(plan, job, shown);
+  });
 }
 
 }  // namespace

@@ -30,7 +30,7 @@ Outcome not_found(const char* what, const std::string& name, const std::map<std:
   return mistaken(std::string("no ") + what + " '" + name + "'" + (meant ? "; did you mean '" + *meant + "'?" : ""));
 }
 
-Outcome in_air(const finish::Product& product, const Arguments& arguments, const report::Look& shown) {
+Outcome in_air(const finish::Product& product, const Arguments& arguments, const report::TextStyle& shown) {
   if (const auto reason = report::not_at(product, *arguments.at, shown.units)) return {no_plan, "", "coatday: " + *reason + "\n"};
   return {done,
           arguments.format == Format::json ? report::finish_at_json(product, *arguments.at)
@@ -44,7 +44,7 @@ Outcome finishes(const Arguments& arguments, const World& world) {
   }
   const auto catalogue = load_finishes(arguments, world);
   if (!catalogue) return catalogue.error();
-  const report::Look shown = look(arguments, world, Units::metric);
+  const report::TextStyle shown = text_style(arguments, world, Units::metric);
   if (arguments.name.empty()) {
     return {done, arguments.at ? report::finishes_at_text(*catalogue, *arguments.at, shown) : report::finishes_text(*catalogue, shown), ""};
   }
@@ -56,7 +56,7 @@ Outcome finishes(const Arguments& arguments, const World& world) {
 Outcome schedules(const Arguments& arguments, const World& world) {
   const auto catalogue = load_finishes(arguments, world);
   if (!catalogue) return catalogue.error();
-  const report::Look shown = look(arguments, world, Units::metric);
+  const report::TextStyle shown = text_style(arguments, world, Units::metric);
   if (arguments.name.empty()) return {done, report::schedules_text(*catalogue, shown), ""};
   const finish::Schedule* schedule = catalogue->schedule(arguments.name);
   if (schedule == nullptr) return not_found("schedule", arguments.name, catalogue->schedules);

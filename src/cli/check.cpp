@@ -17,7 +17,8 @@ Outcome run(const Arguments& arguments, const World& world) {
   const auto job = load(arguments, world);
   if (!job) return job.error();
   const std::vector<job::Finding> found = planner::validate(*job);
-  return {status_of(found, arguments.strict), report::findings_text(found, job->order.name, look(arguments, world, job->shop.units)), ""};
+  return {status_of(found, arguments.strict), report::findings_text(found, job->order.name, text_style(arguments, world, job->shop.units)),
+          ""};
 }
 
 }  // namespace

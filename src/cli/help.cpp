@@ -8,7 +8,7 @@ namespace {
 using report::Lines;
 using report::Text;
 
-constexpr report::Look page;
+constexpr report::TextStyle page;
 
 void paragraph(Lines& lines, std::string_view text) {
   report::append(lines, report::wrap(text, page.columns));

@@ -46,7 +46,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (const auto refused = refused_output(arguments, report::page_mark)) return *refused;
   const auto made = planned(arguments, world, job::AdviceDepth::quick);
   if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, made->job.shop.units);
   const report::Beside beside{made->finished.advice(), wood_of(made->job, made->finished), air_of(made->job, made->plan())};
   return to_output(arguments, status_of(made->plan(), false), report::plan_page(made->job, made->plan(), beside, shown.units),
                    report::page_mark, told(arguments, made->plan()));

@@ -27,7 +27,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (!made) return made.error();
   const int status = status_of(made->plan(), arguments.strict);
   if (arguments.format == Format::json) return {status, report::plan_json(made->plan(), version(), made->finished.advice()), ""};
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, made->job.shop.units);
   return {status, report::plan_text(made->plan(), made->job.order.name, shown, made->finished.advice()), ""};
 }
 

@@ -85,12 +85,12 @@ tl::expected<finish::Catalogue, Outcome> load_finishes(const Arguments& argument
 }
 
 Outcome printed(const Arguments& arguments, const World& world,
-                const std::function<std::string(const job::Plan&, const job::Job&, const report::Look&)>& text) {
+                const std::function<std::string(const job::Plan&, const job::Job&, const report::TextStyle&)>& text) {
   const auto made = planned(arguments, world, job::AdviceDepth::when_late);
   if (!made) return made.error();
   const job::Plan& plan = made->plan();
   const std::string& order = made->job.order.name;
-  const report::Look shown = look(arguments, world, plan.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, plan.shop.units);
   const int status = status_of(plan, false);
   if (plan.status != job::Status::feasible) return {status, "", report::plan_text(plan, order, shown)};
   return {status, text(plan, made->job, shown), status == done ? "" : report::findings_text(plan.findings, order, shown)};
@@ -120,7 +120,7 @@ Instant plan_from(const Arguments& arguments, const job::Job& job, Instant now) 
   return std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<300>>>(now);
 }
 
-report::Look look(const Arguments& arguments, const World& world, Units shop_units) {
+report::TextStyle text_style(const Arguments& arguments, const World& world, Units shop_units) {
   const bool automatic = world.terminal && !world.no_color;
   const bool colour = arguments.colour == Colour::always || (arguments.colour == Colour::automatic && automatic);
   return {arguments.units.value_or(shop_units), colour, 80};

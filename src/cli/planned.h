@@ -30,10 +30,10 @@ struct Planned {
 [[nodiscard]] tl::expected<Planned, Outcome> planned(const Arguments&, const World&, job::AdviceDepth);
 /// What is printed of a plan, its findings beside it; why there is none where there is none.
 [[nodiscard]] Outcome printed(const Arguments&, const World&,
-                              const std::function<std::string(const job::Plan&, const job::Job&, const report::Look&)>& text);
+                              const std::function<std::string(const job::Plan&, const job::Job&, const report::TextStyle&)>& text);
 /// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.
 [[nodiscard]] Instant plan_from(const Arguments&, const job::Job&, Instant now);
-[[nodiscard]] report::Look look(const Arguments&, const World&, Units shop_units);
+[[nodiscard]] report::TextStyle text_style(const Arguments&, const World&, Units shop_units);
 
 /// The exit status for what was found.
 [[nodiscard]] int status_of(const std::vector<job::Finding>&, bool strict);

@@ -22,7 +22,7 @@ constexpr const char* set_help =
 Outcome run(const Arguments& arguments, const World& world) {
   const auto rates = load_rates(arguments, world);
   if (!rates) return rates.error();
-  return printed(arguments, world, [&](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
+  return printed(arguments, world, [&](const job::Plan& plan, const job::Job& job, const report::TextStyle& shown) {
     const job::Quote quote = job::quote(plan, *rates);
     if (arguments.format == Format::json) return report::quote_json(plan, quote, *rates, job.order.name, version());
     return report::quote_text(plan, quote, *rates, job.order.name, shown);

@@ -17,7 +17,7 @@ const About about{
     "Pages have 80 columns and up to 60 lines, with a form feed between them."};
 
 Outcome run(const Arguments& arguments, const World& world) {
-  return printed(arguments, world, [](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
+  return printed(arguments, world, [](const job::Plan& plan, const job::Job& job, const report::TextStyle& shown) {
     return report::sheet_text(plan, job.order.name, shown);
   });
 }

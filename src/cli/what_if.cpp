@@ -20,7 +20,7 @@ Outcome advise(const Arguments& arguments, const World& world) {
   if (!made) return made.error();
   const job::Job& job = made->job;
   const job::Plan& plan = made->plan();
-  const report::Look shown = look(arguments, world, job.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, job.shop.units);
   const int status = status_of(plan, false);
   const job::Advice& advice = made->finished.advice();
   if (arguments.format == Format::json) return {status, report::advice_json(plan, advice, version()), ""};
@@ -38,7 +38,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (!after) return after.error();
   const int status = status_of(after->plan(), false);
   if (arguments.format == Format::json) return {status, report::what_if_json(before->plan(), after->plan(), arguments.set, version()), ""};
-  const report::Look shown = look(arguments, world, after->job.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, after->job.shop.units);
   return {status, report::what_if_text(before->plan(), after->plan(), arguments.set, after->job.order.name, shown), ""};
 }
 

@@ -26,7 +26,7 @@ Outcome no_such_event(const Arguments& arguments, const job::Plan& plan) {
 Outcome run(const Arguments& arguments, const World& world) {
   const auto made = planned(arguments, world, job::AdviceDepth::when_late);
   if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, made->job.shop.units);
   const int status = status_of(made->plan(), false);
   if (made->plan().status != job::Status::feasible) return {status, report::plan_text(made->plan(), made->job.order.name, shown), ""};
   if (arguments.name.empty()) return {status, report::events_text(made->plan(), shown), ""};

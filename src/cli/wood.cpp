@@ -40,7 +40,7 @@ Outcome of_orders(const Arguments& arguments, const World& world) {
     return mistaken("an order says which wood it is of and in which air; leave out --at, --species, --width and --cut");
   const auto made = planned(arguments, world, job::AdviceDepth::none);
   if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
+  const report::TextStyle shown = text_style(arguments, world, made->job.shop.units);
   const int status = status_of(made->plan(), false);
   if (made->plan().status != job::Status::feasible) return {status, report::plan_text(made->plan(), made->job.order.name, shown), ""};
   const job::WoodFindings wood = planner::wood_findings(made->job, made->finished);
@@ -54,7 +54,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (arguments.from || !arguments.set.empty()) return mistaken("--from with a time, and --set, go with an order");
   const auto board = moved_board(arguments);
   if (!board) return board.error();
-  const report::Look shown = look(arguments, world, Units::metric);
+  const report::TextStyle shown = text_style(arguments, world, Units::metric);
   if (const auto reason = report::no_wood_at(*arguments.at, *board, shown.units)) return {no_plan, "", "coatday: " + *reason + "\n"};
   return {
       done,

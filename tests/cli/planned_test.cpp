@@ -26,26 +26,26 @@ TEST(PlanFrom, CommandLineThenOrderThenNow) {
   EXPECT_EQ(plan_from(arguments, job, now), *job.order.start);
 }
 
-TEST(Look, ColourOnATerminalOnly) {
+TEST(TextStyle, ColourOnATerminalOnly) {
   Arguments arguments;
   World world;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
+  EXPECT_FALSE(text_style(arguments, world, Units::metric).colour);
   world.terminal = true;
-  EXPECT_TRUE(look(arguments, world, Units::metric).colour);
+  EXPECT_TRUE(text_style(arguments, world, Units::metric).colour);
   world.no_color = true;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
+  EXPECT_FALSE(text_style(arguments, world, Units::metric).colour);
   arguments.colour = Colour::always;
-  EXPECT_TRUE(look(arguments, world, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
+  EXPECT_TRUE(text_style(arguments, world, Units::metric).colour) << "what is asked for on the command line wins over NO_COLOR";
   world.no_color = false;
   arguments.colour = Colour::never;
-  EXPECT_FALSE(look(arguments, world, Units::metric).colour);
+  EXPECT_FALSE(text_style(arguments, world, Units::metric).colour);
 }
 
-TEST(Look, UnitsAreTheShopsUnlessSaid) {
+TEST(TextStyle, UnitsAreTheShopsUnlessSaid) {
   Arguments arguments;
-  EXPECT_EQ(look(arguments, {}, Units::us).units, Units::us);
+  EXPECT_EQ(text_style(arguments, {}, Units::us).units, Units::us);
   arguments.units = Units::metric;
-  EXPECT_EQ(look(arguments, {}, Units::us).units, Units::metric);
+  EXPECT_EQ(text_style(arguments, {}, Units::us).units, Units::metric);
 }
 
 TEST(Status, OfFindings) {

@@ -54,7 +54,7 @@ void measure(Chart& chart, const std::vector<Week>& weeks) {
   chart.humidity = damp.value_or(job::Range{});
 }
 
-std::string week_words(const Week& week) { return date_words(week.monday) + " – " + date_words(week.monday + date::days(6)); }
+std::string week_words(const Week& week) { return date_text(week.monday) + " – " + date_text(week.monday + date::days(6)); }
 
 void add_week(Element section, const Chart& chart, const Week& week, std::size_t index) {
   Element frame = section.add("div", {{"class", "frame"}});
@@ -93,11 +93,11 @@ bool quiet(const Chart& chart, const Week& week) {
 }
 
 void add_quiet_weeks(Element section, const job::Plan& plan, const Week& first, const Week& last) {
-  section.add("h3", {}, date_words(first.monday) + " – " + date_words(last.monday + date::days(6)));
+  section.add("h3", {}, date_text(first.monday) + " – " + date_text(last.monday + date::days(6)));
   std::vector<std::string> promises;
   for (const job::PieceResult& piece : plan.pieces) {
     if (piece.due && *piece.due >= first.from && *piece.due < last.until)
-      promises.push_back(piece.name + " is promised for " + instant_words(*piece.due, plan.shop.zone));
+      promises.push_back(piece.name + " is promised for " + instant_text(*piece.due, plan.shop.zone));
   }
   section.add("p", {}, "nothing to do: what is on cures" + (promises.empty() ? "" : "; " + listed(promises))).set("class", "how");
 }

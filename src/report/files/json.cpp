@@ -105,7 +105,7 @@ Json surfaces_json(const job::Plan& plan) {
 Json places_json(const job::Plan& plan) {
   Json out = Json::array();
   for (const job::PlaceUse& use : plan.places) {
-    const std::string stretch = stretch_words(plan, use);
+    const std::string stretch = stretch_text(plan, use);
     out.push_back({{"event", plan.events.at(use.event).id},
                    {"place", stretch.empty() ? use.place : use.place + " " + stretch},
                    {"from", iso8601(use.from, plan.shop.zone)},
