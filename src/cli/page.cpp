@@ -3,6 +3,7 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
+#include "report/figures/time_scale.h"
 
 namespace coatday::cli {
 namespace {
@@ -20,8 +21,18 @@ job::WoodFindings wood_of(const View& view) {
   return parts <= most_parts ? planner::wood_findings(view.job(), *view.finished) : job::WoodFindings{};
 }
 
+/// When each finish may go on, whatever it goes on: not every part of a finish is coated when one is.
+job::AirForecast air_of(const job::Job& job, const job::Plan& plan) {
+  const int days = report::page::days_shown(plan);
+  if (days == 0) return {};
+  std::vector<job::Use> uses = job::in_use(job);
+  for (job::Use& use : uses) use.wood = use.steel = {};
+  return job::forecast(job, job.catalogue, uses, plan.from, days);
+}
+
 Outcome page_html(const View& view) {
-  return answer(view, report::plan_page(view.job(), view.plan(), {view.advice(), wood_of(view)}, view.style.units));
+  const report::Beside beside{view.advice(), wood_of(view), air_of(view.job(), view.plan())};
+  return answer(view, report::plan_page(view.job(), view.plan(), beside, view.style.units));
 }
 
 std::string page_announcement(const View& view) { return view.is_planned() ? "the plan's page" : "the page says why there is no plan"; }

@@ -102,21 +102,11 @@ void add_quiet_weeks(Element section, const job::Plan& plan, const Week& first, 
   section.add("p", {}, "nothing to do: what is on cures" + (promises.empty() ? "" : "; " + listed(promises))).set("class", "how");
 }
 
-job::AirForecast forecast_over(const job::Job& job, const job::Plan& plan, const std::vector<Week>& weeks) {
-  const Instant until = std::min(weeks.back().until, plan.until);
-  const int days =
-      static_cast<int>((local_day(until - std::chrono::seconds(1), plan.shop.zone) - local_day(plan.from, plan.shop.zone)).count()) + 1;
-  std::vector<job::Use> uses = job::in_use(job);
-  for (job::Use& use : uses) use.wood = use.steel = {};  // not every part of a finish is coated when one is
-  return job::forecast(job, job.catalogue, uses, plan.from, std::max(1, days));
-}
-
 }  // namespace
 
-void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan, Units units) {
+void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan, const job::AirForecast& air, Units units) {
   const std::vector<Week> weeks = weeks_of(plan);
   if (weeks.empty()) return;
-  const job::AirForecast air = forecast_over(job, plan, weeks);
   Chart chart{plan, air, units, rows_of(plan)};
   measure(chart, weeks);
   Element section = contents.section("timeline", "Timeline");
