@@ -1,4 +1,4 @@
-// What other programs read, against what is reckoned apart from it: closed forms in constant air, published examples, two runs beside one.
+// What other programs read, against what is calculated apart from it: closed forms in constant air, published examples, two runs beside one.
 #include <gtest/gtest.h>
 
 #include <algorithm>
