@@ -8,7 +8,7 @@ namespace coatday::solver {
 namespace {
 
 // Bounds may creep around a cycle of lags for long before they cross. After so much work, nothing counts as refuted.
-constexpr long most_work = 2'000'000;
+constexpr long work_each = 2'000'000;
 constexpr long all_work = 10'000'000;
 
 constexpr std::size_t most_pairs = 400'000;
@@ -32,7 +32,7 @@ LowerBound::LowerBound(const Network& network, const Bounds& bounds, Effort effo
     if (network.certain(goal.activity)) goals_.push_back(goal.activity);
   }
   for (const std::vector<int>& clique : pairs_.cliques()) workload_.add_clique(bounds, clique);
-  impossible_ = !pairs_.tighten(bounds_, most_work) || workload_.too_much(bounds_) || rounds_.too_many(bounds_);
+  impossible_ = !pairs_.tighten(bounds_, work_each) || workload_.too_much(bounds_) || rounds_.too_many(bounds_);
 }
 
 bool LowerBound::refuted(Time ready, long& work) const {
@@ -40,7 +40,7 @@ bool LowerBound::refuted(Time ready, long& work) const {
   work -= within.work();
   for (const int goal : goals_) within.start_by(goal, ready);
   const bool result =
-      !within.propagate(most_work) || !pairs_.tighten(within, most_work) || workload_.too_much(within) || rounds_.too_many(within);
+      !within.propagate(work_each) || !pairs_.tighten(within, work_each) || workload_.too_much(within) || rounds_.too_many(within);
   work += within.work();
   return result;
 }
