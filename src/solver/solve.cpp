@@ -13,14 +13,14 @@ namespace coatday::solver {
 namespace {
 
 constexpr long first_conflicts = 1000, most_conflicts = 1'000'000'000;
-constexpr double most_for_passes = 0.2;  // of the time: the search alone has often soon proven a small problem
+constexpr double most_for_passes = 0.2;  // of the time: on a small problem the search alone is often fast
 constexpr long conflicts_a_try = 300;
 constexpr int most_parts = 20;               // at a time
-constexpr long conflicts_for_a_part = 1000;  // on the whole, that a look at a part of it may follow
+constexpr long conflicts_for_a_part = 1000;  // spent on the whole problem before one part is searched
 constexpr double a_moment = 1;               // in seconds
-constexpr int few = 300;                     // activities for which the thorough bounds take no time to speak of
+constexpr int few = 300;                     // activities; with so few, the thorough bounds take hardly any time
 
-// What a search refuted: as few requirements as are found in what is left of the time, or in a moment, else all there are.
+// Explains what a search refuted. Looks for a small set of tags in the rest of the time, or in a moment. Otherwise names all tags.
 Contradiction refuted(const Problem& problem, const Budget& budget) {
   const Limits& limits = budget.limits();
   const double seconds = limits.seconds > 0 ? std::max(a_moment, limits.seconds - budget.seconds()) : 0;
@@ -31,7 +31,7 @@ Contradiction refuted(const Problem& problem, const Budget& budget) {
   return {tags_of(problem), -1};
 }
 
-// What the bounds alone say.
+// Takes over what the bounds alone prove.
 void bound_by(const Problem& problem, const Bounds& bounds, Incumbent& incumbent) {
   Time ready = problem.goals.empty() ? 0 : -unreachable;
   double lateness = 0;
@@ -49,7 +49,7 @@ Outcome outcome_of(const Incumbent& incumbent, const BranchPasses& passes) {
   return NotFound{worst, passes.failure_counts().blockers(worst), incumbent.ready_bound()};
 }
 
-// The exact search on the whole and on parts of the best schedule, and passes, in turns that grow. False: proven that there is no schedule.
+// In growing turns: the exact search on the whole, on parts of the best schedule, and passes. False: no schedule exists.
 bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, BranchPasses& passes) {
   Exact exact(network, bounds, budget, incumbent);
   const bool first = !incumbent.best();
@@ -67,11 +67,12 @@ bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget
     passes.improve();
     passes_pay = incumbent.best() && (!before || incumbent.best()->score < *before);
   }
-  if (begun() && !exact.over()) return search_exactly(network, bounds, budget, incumbent, passes);  // anew, now within its bounds
+  // Again, now within the bounds of the first schedule.
+  if (begun() && !exact.over()) return search_exactly(network, bounds, budget, incumbent, passes);
   return !exact.infeasible();
 }
 
-// Passes, then the exact search where that is possible. False: proven that there is no schedule.
+// Passes, then the exact search if the problem allows it. False: no schedule exists.
 bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, BranchPasses& passes) {
   const auto exactly = [&] {
     return Search::supports(network.problem) && Exact::light(network.problem, bounds, incumbent, budget.limits());
@@ -83,7 +84,7 @@ bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumb
     passes.find();
   }
   budget.share(network.size > few ? 0.04 : 0.005);
-  passes.improve(network.size > few ? unreachable : budget.limits().passes);  // a small one is soon proven
+  passes.improve(network.size > few ? unreachable : budget.limits().passes);  // a small problem is soon proven
   if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, passes)) return false;
   budget.share(1);
   passes.improve();
@@ -104,7 +105,7 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
     if (incumbent.best()) passes.improve();
     return outcome_of(incumbent, passes);
   }
-  if (network.size > few) {  // something to show before the bounds, which take their time
+  if (network.size > few) {  // first a schedule to show, as the bounds take time
     budget.share(0.1);
     passes.find();
   }
@@ -121,7 +122,7 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
 
 }  // namespace
 
-// What is to be kept comes last, so that it never costs lateness or time.
+// Kept starts come last, so that they never cost lateness or time.
 Outcome solve(const Problem& problem, const Limits& limits) {
   if (!has_kept_starts(problem)) return solve_freely(problem, limits);
   Problem free = problem;

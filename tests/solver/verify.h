@@ -46,7 +46,7 @@ class Verifier {
   [[nodiscard]] const std::vector<std::string>& complaints() const { return complaints_; }
   [[nodiscard]] bool found_contradiction() const { return learned_.dead(); }
 
-  // What it is told; a test may tell it what is false.
+  // What it receives from the solver; a test may send something false.
   void explained(int entry, const clause_learning::Literal* conclusion, std::span<const clause_learning::Literal> premises);
   void learned(const std::vector<clause_learning::Literal>& clause);
   void refuted(const std::vector<clause_learning::Literal>& assumptions);

@@ -95,16 +95,16 @@ TEST(Verify, PublicInstances) {
   }
 }
 
-// What is told to a verifier in place of the truth.
+// False statements to a verifier, and how many it notices.
 struct Lies {
-  long told = 0, caught = 0;
+  long made = 0, caught = 0;
 };
 
 template <class Tell>
 void lie(Lies& lies, const Verifier& verifier, const Tell& tell) {
   const std::size_t before = verifier.complaints().size();
   tell();
-  ++lies.told;
+  ++lies.made;
   lies.caught += verifier.complaints().size() > before ? 1 : 0;
 }
 
@@ -131,8 +131,8 @@ TEST(Verify, SeesWhatIsFalse) {
   };
   std::ignore = search.improve(std::nullopt, nullptr, {200, 0, nullptr});
   for (const Lies& lies : {stronger, without_premise, without_conflict, shorter, refuted}) {
-    EXPECT_GT(lies.told, 0);
-    EXPECT_GE(lies.caught, lies.told / 3);
+    EXPECT_GT(lies.made, 0);
+    EXPECT_GE(lies.caught, lies.made / 3);
   }
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// Why bounds are what they are: each move of a bound is an event that names the event it rests on.
+// Why bounds are what they are. Each move of a bound is an event, and names the event that it follows from.
 
 #include <vector>
 
@@ -13,7 +13,7 @@ class BoundEvents {
     int source = -1;
     Tag requirement = -1;
     Tag calendar = -1;
-    int also = -1;  ///< another event that it rests on
+    int also = -1;  ///< another event that it follows from
   };
 
   /// The number of the new event.
@@ -21,7 +21,7 @@ class BoundEvents {
     events_.push_back(event);
     return static_cast<int>(events_.size()) - 1;
   }
-  /// The event and all events that it rests on.
+  /// The event and all events that it follows from.
   [[nodiscard]] std::vector<Event> grounds(int event) const;
 
  private:

@@ -18,7 +18,7 @@ Bounds::Bounds(const Network& network, std::optional<Tags> only) : network_(&net
 
 bool Bounds::counts(Tag tag) const { return tag < 0 || !only_ || std::binary_search(only_->begin(), only_->end(), tag); }
 
-// Where the calendar does not count, an activity may start at any time from the origin (or its own first allowed start) on.
+// Without its calendar, an activity may start at any time from the origin, or from its first allowed start if that is earlier.
 void Bounds::begin(int a) {
   const Activity& activity = network_->activity(a);
   const Time origin = network_->problem.origin;
@@ -84,7 +84,7 @@ void Bounds::start_by(int a, Time latest) { set(latest_side, a, latest, -1, -1);
 
 void Bounds::start_from(int a, Time earliest) { set(earliest_side, a, earliest, -1, -1); }
 
-// The two sides do not feed each other. Stage by stage, a cycle comes to rest (or leaves the horizon) before anything after it is looked at.
+// The two sides do not feed each other. Stages go one by one: a cycle comes to rest, or leaves the horizon, before the stages after it.
 bool Bounds::propagate(long most_work) {
   const long until = most_work > std::numeric_limits<long>::max() - work_ ? most_work : work_ + most_work;
   for (const Side side : {earliest_side, latest_side}) {
@@ -115,7 +115,7 @@ void Bounds::give(Side side, int to, Time value, Tag tag, int from) {
   give_by_branches(side, to, network_->alternative[at(from)]);
 }
 
-// What a lag makes of the bound at its other end.
+// The bound that a lag gives at its other end.
 Time Bounds::by(Side side, const MinimumLag& lag) const {
   if (side == earliest_side) return value_of(lag.bound, soonest(lag.from, earliest(lag.from.activity)));
   return latest_soonest(lag.from, lag.bound, latest(lag.to));
@@ -138,7 +138,7 @@ Time Bounds::last(const Point& point, Time start) const {
   return may_share(a) ? std::max(alone, value_of(a, point.edge, start, true)) : alone;
 }
 
-// The latest start within the bounds that keeps bound(point) <= value.
+// The latest start within the bounds with bound(point) <= value.
 Time Bounds::inverse(const Point& point, const Function& bound, bool shared, Time value) const {
   const Activity& a = network_->activity(point.activity);
   const Time low = earliest(point.activity), high = latest(point.activity);
@@ -157,7 +157,7 @@ Time Bounds::latest_last(const Point& point, const Function& bound, Time value) 
   return may_share(network_->activity(point.activity)) ? std::min(alone, inverse(point, bound, true, value)) : alone;
 }
 
-// No branch with the activity can be taken. What follows from the others must be looked at again.
+// Closes every branch with the activity. What follows from the other branches must be computed again.
 void Bounds::close(int a, int because) {
   const int alternative = network_->alternative[at(a)];
   const auto [news, any_open] = branches_.close(a, because);
@@ -189,7 +189,7 @@ void Bounds::close_what_has_no_room(int a) {
   }
 }
 
-// The tightest bound that the branch's activities give.
+// The tightest bound that activities of the branch give.
 std::optional<Bounds::Pull> Bounds::strongest(Side side, int to, const Branch& branch) const {
   const bool up = side == earliest_side;
   std::optional<Pull> result;
@@ -209,7 +209,7 @@ std::optional<Bounds::Pull> Bounds::strongest(Side side, int to, const Branch& b
   return result;
 }
 
-// The weakest of what the open branches give, those in which `to` itself can take part.
+// The weakest of the bounds that the open branches give. Counts only branches in which `to` itself can take part.
 void Bounds::give_by_branches(Side side, int to, int alternative) {
   const Tag tag = network_->problem.alternatives[at(alternative)].tag;
   if (!counts(tag)) return;

@@ -1,5 +1,5 @@
 #pragma once
-// Looking up allowed starts.
+// Looks up allowed starts.
 
 #include "solver/base/problem.h"
 

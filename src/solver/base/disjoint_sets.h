@@ -1,5 +1,5 @@
 #pragma once
-// What hangs together: union-find.
+// Union-find: sets that grow by joining.
 
 #include <numeric>
 #include <vector>

@@ -8,9 +8,10 @@ namespace {
 
 constexpr int every_start = unreachable;
 constexpr int many = 2048;         // stretches
-constexpr Time far = 100'000'000;  // so that sums of two stay within Time
+constexpr Time far = 100'000'000;  // small enough that the sum of two fits into Time
 
-// Starts from `first` to `last`, in halves down to stretches of `stride`: look(first, last, shared, whole) says whether to look into a half.
+// Halves the starts from `first` to `last` down to stretches of `stride`. look(first, last, shared, whole) says whether to look into the
+// halves.
 template <typename Look>
 void look_into(Time first, Time last, Time stride, bool shared, const Look& look) {
   const bool whole = last - first < stride;
@@ -20,7 +21,7 @@ void look_into(Time first, Time last, Time stride, bool shared, const Look& look
   look_into(first + half, last, stride, shared, look);
 }
 
-// The same for all starts that calendars and bounds leave.
+// The same for all starts that calendars and bounds allow.
 template <typename Look>
 void each_stretch(const Activity& activity, Time first, Time last, Time stride, const Look& look) {
   for (const bool shared : {false, true}) {
@@ -34,7 +35,7 @@ void each_stretch(const Activity& activity, Time first, Time last, Time stride, 
 
 Time stride(Time first, Time last, int stretches) { return last > first ? 1 + (last - first) / stretches : 1; }
 
-// bound(point) - start, alone and shared, where that is the same for all starts.
+// bound(point) - start, unshared and shared, if that is the same for all starts.
 std::optional<std::pair<Time, Time>> constant_reaches(const Activity& activity, Edge edge, const Function& bound) {
   const std::optional<Time> lag = constant_lag(bound);
   if (!lag) return std::nullopt;

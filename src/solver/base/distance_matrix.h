@@ -1,5 +1,5 @@
 #pragma once
-// By how much starts lie apart at least, whenever they are: what tables and calendars leave of the lags as plain numbers.
+// The least distance between starts, as plain numbers that hold for all tables and calendars.
 
 #include <optional>
 
@@ -7,21 +7,21 @@
 
 namespace coatday::solver {
 
-/// By activity, the least end(start) - start over the starts that the bounds leave; 0 for those that may take no part.
+/// By activity, the least end(start) - start over the starts that the bounds allow; 0 for activities that may be left out.
 [[nodiscard]] std::vector<Time> shortest_runs(const Network&, const Bounds&);
-/// The least bound(point) - start(point.activity), and the greatest, over the starts that the bounds leave; each may be further out than is so:
-/// long windows are looked at in about so many stretches.
+/// The least, or the greatest, bound(point) - start(point.activity) over the starts that the bounds allow. The first may be too small and
+/// the second too large: a long range of starts is cut into about so many stretches.
 [[nodiscard]] Time least_reach(const Network&, const Bounds&, const Point&, const Function& bound, int stretches);
 [[nodiscard]] Time greatest_reach(const Network&, const Bounds&, const Point&, const Function& bound, int stretches);
 
-/// start(b) - start(a) >= at(a, b): the longest paths over hard lags between required activities.
+/// start(b) - start(a) >= at(a, b), by the longest paths over hard lags between certain activities.
 class DistanceMatrix {
  public:
   static constexpr Time unrelated = -unreachable;
 
   DistanceMatrix(const Network&, const Bounds&);
   [[nodiscard]] Time at(int a, int b) const { return paths_[index(a, b)]; }
-  /// Adds start(b) - start(a) >= least. False where that closes a cycle that cannot be.
+  /// Adds start(b) - start(a) >= least. False where that closes a cycle that no schedule can meet.
   bool add(int a, int b, Time least);
   [[nodiscard]] bool consistent() const { return consistent_; }
 

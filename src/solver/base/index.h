@@ -1,5 +1,5 @@
 #pragma once
-// Numbers of activities, resources and the like are ints; containers want a size.
+// Activities, resources and the like have numbers of type int; containers want a size.
 
 #include <cstddef>
 

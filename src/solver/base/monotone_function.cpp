@@ -8,7 +8,7 @@ namespace coatday::solver {
 Time MonotoneFunction::latest(Time value, Time low, Time high) const {
   std::int64_t yes = std::int64_t{low} - 1;
   std::int64_t no = std::int64_t{high} + 1;
-  // The difference to the argument varies slowly, so what it is at one place leads to the next; every other step halves, in any case.
+  // The difference to the argument varies slowly, so one place leads to the next. Every other step halves the range in any case.
   std::int64_t guess = 0;
   for (bool halve = true; no - yes > 1; halve = !halve) {
     const std::int64_t t = halve ? yes + (no - yes) / 2 : std::clamp(guess, yes + 1, no - 1);

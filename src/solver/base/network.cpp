@@ -154,7 +154,7 @@ bool Network::implies(int i, int other) const {
 
 bool stands_in(int activity, const Branch& branch) { return std::binary_search(branch.begin(), branch.end(), activity); }
 
-// Kahn's algorithm; where lags form a cycle the lowest number goes first.
+// Kahn's algorithm. Where lags form a cycle, the lowest number goes first.
 void Network::find_order() {
   rank.assign(at(size), -1);
   std::vector<int> waiting(at(size), 0);

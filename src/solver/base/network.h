@@ -1,5 +1,5 @@
 #pragma once
-// A problem with its constraints sorted by activity, and the little arithmetic of starts and ends that everything else needs.
+// A problem with its constraints sorted by activity, and the arithmetic of starts and ends that everything else needs.
 
 #include <span>
 
@@ -9,10 +9,11 @@
 
 namespace coatday::solver {
 
-/// A maximum lag binds by itself, or its remedy may take its place, or (its remedy takes part anyway) it binds nothing.
+/// A hard maximum lag binds. A soft one has an optional remedy that may take its place. One with a remedy that takes part anyway binds
+/// nothing.
 enum class Force { hard, soft, none };
 
-struct Carried {  ///< a span, seen from its activity
+struct Carried {  ///< a span, as its activity sees it
   int exclusion = 0;
   bool right = false;
   const Span* span = nullptr;
@@ -27,18 +28,18 @@ struct Network {
   const Problem& problem;
   int size;
   GroupedLists<int> min_in, min_out, max_in, max_out;  ///< indices of lags, by `to` and by `from`
-  GroupedLists<int> remedied;                          ///< by remedy: the soft maximum lags it is for
-  GroupedLists<int> holds;                             ///< by activity: the holds whose interval depends on it
+  GroupedLists<int> remedied;                          ///< by remedy: its soft maximum lags
+  GroupedLists<int> holds;                             ///< by activity: the holds with an interval that depends on it
   GroupedLists<int> users, holders;                    ///< by resource: activities and holds that may use it
   GroupedLists<int> families;
   GroupedLists<Carried> carried;
-  GroupedLists<Demand> demands;   ///< one a resource, amounts added up
+  GroupedLists<Demand> demands;   ///< one for each resource, amounts added up
   std::vector<Force> force;       ///< by maximum lag
-  std::vector<Branch> branches;   ///< of all alternatives, alternative by alternative
-  std::vector<int> first_branch;  ///< by alternative; and one more for the end
+  std::vector<Branch> branches;   ///< all branches, alternative by alternative
+  std::vector<int> first_branch;  ///< by alternative, and one more for the end
   std::vector<int> alternative;   ///< by activity: the alternative that may leave it out, or -1
   std::vector<int> stage;         ///< by activity, see stages.h
-  std::vector<int> kind;          ///< by activity: those of one kind run as long, demand and exclude the same, and begin the same holds
+  std::vector<int> kind;          ///< by activity: equal for equal run, demands and exclusions, and equal holds begun
   int kinds = 0;
   std::vector<int> order, rank;  ///< all but the optional activities, predecessors first; and their places in it (-1: optional)
 
@@ -47,11 +48,11 @@ struct Network {
   [[nodiscard]] const MaximumLag& max_lag(int i) const { return problem.maximum_lags[at(i)]; }
   [[nodiscard]] const Hold& hold(int i) const { return problem.holds[at(i)]; }
   [[nodiscard]] std::span<const Branch> branches_of(int alternative) const;
-  /// Whether it takes part in every schedule.
+  /// Whether the activity takes part in every schedule.
   [[nodiscard]] bool certain(int i) const { return !activity(i).optional && alternative[at(i)] < 0; }
   /// Whether `other` takes part wherever the activity does.
   [[nodiscard]] bool implies(int i, int other) const;
-  /// Whether the lag makes `to` wait for `from`: neither optional, and not against the order (which breaks cycles).
+  /// Whether the lag makes `to` wait for `from`: none of them is optional, and the lag is not one that the order drops to break a cycle.
   [[nodiscard]] bool precedence(const MinimumLag&) const;
 
  private:
@@ -64,17 +65,17 @@ struct Network {
   void find_kinds();
 };
 
-/// Of a sound schedule, the branch whose activities take part.
+/// The branch that a sound schedule takes.
 [[nodiscard]] int taken_branch(const Alternative&, const Schedule&);
 
 [[nodiscard]] bool may_share(const Activity&);
 [[nodiscard]] const Intervals& starts_of(const Activity&, bool shared);
 [[nodiscard]] Time end_of(const Activity&, Time start, bool shared);
-/// f(t), where a null f is the identity; and the latest t in [low, high] with f(t) <= value, or low - 1.
+/// f(t), and the latest t in [low, high] with f(t) <= value, or low - 1. A null f is the identity.
 [[nodiscard]] Time value_of(const Function&, Time t);
 [[nodiscard]] Time latest_of(const Function&, Time value, Time low, Time high);
 
-/// The value of the point when its activity starts at `start`, and its inverse, for a run that is shared or not.
+/// The value of the point when its activity starts at `start`, shared or not, and the inverse of that.
 [[nodiscard]] Time value_of(const Activity&, Edge, Time start, bool shared);
 [[nodiscard]] Time latest_of(const Activity&, Edge, bool shared, Time value, Time low, Time high);
 

@@ -15,7 +15,7 @@ class OpenBranches {
   [[nodiscard]] bool open(int branch) const { return closed_[at(branch)] < 0; }
   /// The event that closed a branch.
   [[nodiscard]] int reason(int branch) const { return closed_[at(branch)]; }
-  /// Whether no open branch is left in which the activity takes part.
+  /// Whether the activity takes part in no open branch.
   [[nodiscard]] bool gone(int activity) const;
 
   struct Closing {
@@ -27,7 +27,7 @@ class OpenBranches {
 
  private:
   const Network* network_;
-  std::vector<int> closed_;  ///< by branch: the event that rules it out, or -1
+  std::vector<int> closed_;  ///< by branch: the event that closed it, or -1
 };
 
 }  // namespace coatday::solver

@@ -9,7 +9,7 @@ namespace coatday::solver {
 struct Score {
   double lateness = 0;  ///< weighted sum over the goals
   Time ready = 0;       ///< the last goal's start; 0 without goals
-  int moved = 0;        ///< activities that take part and start elsewhere than at their kept start
+  int moved = 0;        ///< activities that take part and do not start at their kept start
   double total = 0;     ///< the sum of the goals' starts
   int setups = 0;       ///< activities with a family that ran unshared
   auto operator<=>(const Score&) const = default;

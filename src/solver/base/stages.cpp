@@ -5,13 +5,13 @@
 namespace coatday::solver {
 namespace {
 
-// Kosaraju's algorithm: the strongly connected components come out in topological order.
+// Kosaraju's algorithm: it finds the strongly connected components in topological order.
 class Components {
  public:
   explicit Components(const Network& network) : size_(network.size) {
     std::vector<GroupedLists<int>::Entry> ahead, back;
     const auto edge = [&](int from, int to) {
-      if (network.activity(from).optional) return;  // spreads nothing
+      if (network.activity(from).optional) return;  // it passes nothing on
       ahead.push_back({from, to});
       back.push_back({to, from});
     };
@@ -35,7 +35,7 @@ class Components {
   }
 
  private:
-  // Marks all that is reached from `root` and not marked yet, and appends it as it is left for good.
+  // Marks everything that can be reached from `root` and has no mark yet, and appends each when all after it are done.
   static void visit(const GroupedLists<int>& next, int root, int mark, std::vector<int>& marks, std::vector<int>& left) {
     if (marks[at(root)] >= 0) return;
     std::vector<std::pair<int, std::size_t>> path{{root, 0}};

@@ -1,5 +1,5 @@
-// What a sound schedule is, requirement by requirement, as plainly as it can be written. The judge shares no rule with the search: a mistake
-// of the one cannot hide a mistake of the other.
+// What a sound schedule is, requirement by requirement, as plainly as possible. This code and the search share no rules, so that a mistake
+// in one cannot hide a mistake in the other.
 
 #include "solver/base/violations.h"
 
@@ -81,7 +81,7 @@ class Checker {
         return std::all_of(branch.begin(), branch.end(), [&](int i) { return present(i) == has(taken, i); });
       });
     });
-    if (!one) report("alternative " + number(index) + ": what takes part is none of its branches");
+    if (!one) report("alternative " + number(index) + ": the activities that take part are none of its branches");
   }
 
   [[nodiscard]] bool remedies_something(int i) const {
@@ -102,7 +102,7 @@ class Checker {
   void check_amount(const std::string& who, int resource, int amount) {
     const int capacity = problem_.resources[at(resource)].capacity;
     if (amount > capacity) {
-      report(who + " demands " + number(amount) + " of resource " + number(resource) + ", whose capacity is " + number(capacity));
+      report(who + " demands " + number(amount) + " of resource " + number(resource) + "; its capacity is " + number(capacity));
     }
   }
 
@@ -163,7 +163,7 @@ class Checker {
     for (std::size_t r = 0; r < change.size(); ++r) check_usage(static_cast<long>(r), problem_.resources[r].capacity, change[r]);
   }
 
-  /// The stretch is what the choice takes of its resource.
+  /// Whether the stretch has the size that the choice demands.
   void check_stretch(std::size_t i, const Demand& demand, const Stretch& stretch) {
     const Resource& resource = problem_.resources[at(demand.resource)];
     const int whole = (demand.amount + resource.segment - 1) / resource.segment;

@@ -57,7 +57,7 @@ void Arcs::add(BoundVar from, BoundVar to, const Mapping& f, Kind kind, int cond
   for (const Literal condition : conditions_[at(conditions)]) conditioned_[at(condition.bound_var)].push_back(index);
 }
 
-// In the terms of the sides, where an upper bound is that of the negative.
+// In terms of bound variables: an upper bound is a lower bound of the negative.
 Time Arcs::image(const Arc& arc, Time a) const {
   if (arc.kind == Kind::constant) return a + arc.lag;
   const Mapping& f = mappings_[at(arc.mapping)];
@@ -97,7 +97,7 @@ bool Arcs::follow(Trail& trail, std::uint32_t index) const {
   return arc.conditions < 0 ? move(trail, index, implied) : follow_conditioned(trail, index, implied);
 }
 
-// Looks for a cycle, the seldomer the more often the bound has moved, before it has come far round it step by step.
+// Looks for a cycle before the bound creeps far around it. The more often the bound has moved, the rarer the look.
 bool Arcs::move(Trail& trail, std::uint32_t index, Literal implied) const {
   if (const int moves = trail.moves(implied.bound_var); moves > 0 && (moves & (moves + 1)) == 0) {
     std::vector<Literal> because;
@@ -111,7 +111,7 @@ bool Arcs::move(Trail& trail, std::uint32_t index, Literal implied) const {
   return trail.set(implied, {Reason::arc, index});
 }
 
-// The constant arcs by which the bound follows from a lower one of the same side, if there are such.
+// The constant arcs by which the bound follows from a lower bound of the same variable. Empty if there are none.
 std::vector<std::uint32_t> Arcs::growing_cycle(const Trail& trail, std::uint32_t index, Literal implied) const {
   std::vector<std::uint32_t> result;
   Literal needed = implied;
@@ -138,7 +138,7 @@ bool Arcs::follow_conditioned(Trail& trail, std::uint32_t index, Literal implied
   }
   if (open == nullptr) return move(trail, index, implied);
   if (!trail.fails(trail.tight(implied))) return true;
-  const Literal least = trail.loose({arc.to, 1 - trail.bound(arc.to ^ 1)});  // what would be too much already
+  const Literal least = trail.loose({arc.to, 1 - trail.bound(arc.to ^ 1)});  // the least value that is too much
   std::vector<Literal> because{{arc.from, preimage(arc, least.value)}, !least};
   for (const Literal& condition : conditions) {
     if (&condition != open) because.push_back(condition);

@@ -1,6 +1,6 @@
 #pragma once
-// Lags between variables, y >= f(x) or y <= f(x) with f nondecreasing, as arcs from bound to bound. Some hold only under conditions. Where
-// constant ones would raise a bound round and round, their conditions contradict each other, whatever the bounds.
+// Lags between variables, y >= f(x) or y <= f(x) with f nondecreasing, as arcs from bound to bound. Some arcs hold only under conditions.
+// If arcs with constant lags form a cycle that raises a bound for ever, their conditions contradict each other, whatever the bounds are.
 
 #include <vector>
 
@@ -16,7 +16,7 @@ class Mapping {
   [[nodiscard]] bool constant() const { return !f_; }  ///< x + lag()
   [[nodiscard]] Time lag() const { return lag_; }
   [[nodiscard]] Time at(Time t) const { return f_ ? f_->at(t) : t + lag_; }
-  /// The latest t with at(t) <= value; below the variable's values if there is none.
+  /// The latest t with at(t) <= value. Below all values of the variable if there is none.
   [[nodiscard]] Time latest(Time value) const { return f_ ? f_->latest(value, low_, high_) : value - lag_; }
 
  private:
@@ -37,11 +37,11 @@ class Arcs {
   }
 
   bool propagate(Trail&, BoundVar moved);
-  /// Whether one that has just been added says something.
+  /// Follows every arc once. False on a conflict.
   bool propagate_all(Trail&);
-  /// At the root: leaves out the arcs whose conditions fail there, and the conditions that hold there.
+  /// At the root: removes the arcs with a condition that fails there, and the conditions that hold there.
   void tidy(const Trail&);
-  /// Why the arc made the literal true, in the weakest terms.
+  /// Why the arc made the literal true, by the weakest premises.
   void explain(std::uint32_t arc, Literal, std::vector<Literal>&) const;
 
  private:
@@ -64,7 +64,7 @@ class Arcs {
   std::vector<Arc> arcs_;
   std::vector<Mapping> mappings_;
   std::vector<Conditions> conditions_;
-  std::vector<std::vector<std::uint32_t>> out_, conditioned_;  ///< by bound variable: the arcs from it, and those that it is a condition of
+  std::vector<std::vector<std::uint32_t>> out_, conditioned_;  ///< by bound variable: arcs that start at it, or have a condition on it
 };
 
 }  // namespace coatday::solver::clause_learning

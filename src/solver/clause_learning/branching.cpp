@@ -51,7 +51,7 @@ std::optional<Literal> Branching::earliest() const {
   return at_most(model_.run(best).start, trail.low(model_.run(best).start));
 }
 
-// A remedy waits until it is called for; which branch to take is decided when one of it would be next.
+// A remedy waits until a window is missed. A branch is decided when one of its activities would be next.
 bool Branching::may_run(int a) const {
   const Var there = model_.run(a).present;
   if (there < 0) return true;

@@ -1,5 +1,5 @@
 #pragma once
-// What to decide next.
+// What the search decides next.
 
 #include "solver/clause_learning/bound_activity.h"
 #include "solver/clause_learning/model.h"
@@ -10,9 +10,10 @@ class Branching {
  public:
   explicit Branching(const Model& model);
 
-  /// The earliest open start at its earliest, or what took part in recent conflicts as it was in the preferred schedule.
+  /// `earliest`: the open start that can come first, at its earliest. `active`: what took part in recent conflicts, as in the preferred
+  /// schedule.
   enum class Rule { earliest, active };
-  /// None when all that matters is fixed.
+  /// Returns nothing if everything that matters is fixed.
   [[nodiscard]] std::optional<Literal> next(Rule);
   void prefer(const Schedule&);
   BoundActivity activity;
@@ -24,7 +25,7 @@ class Branching {
   [[nodiscard]] std::optional<Literal> any_open() const;
 
   const Model& model_;
-  std::vector<std::vector<Var>> questions_;  ///< by activity: to be answered with its start
+  std::vector<std::vector<Var>> questions_;  ///< by activity: what must be decided before its start
   std::vector<Time> preferred_;              ///< by variable
 };
 

@@ -19,7 +19,7 @@ void Clauses::watch(Literal l, Ref ref, Literal blocker) { watches_[at(l.bound_v
 
 bool Clauses::propagate(Trail& trail, const Entry& entry) {
   const BoundVar failed = entry.bound_var ^ 1;
-  const Time before = entry.before, now = entry.value;  // the entry moves when the trail grows
+  const Time before = entry.before, now = entry.value;  // copied, as the entry moves when the trail grows
   std::vector<Watch>& list = watches_[at(entry.bound_var)];
   std::size_t kept = 0;
   for (std::size_t i = 0; i < list.size(); ++i) {

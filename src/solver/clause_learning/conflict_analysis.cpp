@@ -5,7 +5,7 @@
 namespace coatday::solver::clause_learning {
 namespace {
 
-constexpr int deepest = 24;  // of the recursion that looks for what follows from the rest
+constexpr int deepest = 24;  // levels of the recursion in follows()
 
 }  // namespace
 
@@ -98,7 +98,8 @@ void ConflictAnalysis::finish(Literal asserted) {
   learned_.block_distance = static_cast<int>(std::unique(block_distance.begin(), block_distance.end()) - block_distance.begin());
 }
 
-// Whether the literal holds at the root, is needed anyway (for other reasons than the later entry that it is to explain), or follows from such.
+// Whether the clause can do without the literal: it holds at the root, or an earlier entry needs it anyway, or it follows from such
+// literals.
 bool ConflictAnalysis::follows(Literal l, int later, int depth) {
   const Trail& trail = engine_.trail;
   const int origin = trail.origin(l);

@@ -92,7 +92,7 @@ bool Cumulative::extend(Trail& trail, int use) {
   return add(trail, use, from, std::min(old_from, to)) && add(trail, use, std::max(old_to, from), to);
 }
 
-// The profile holds what `from` and `to` say even where it is left at an overload.
+// The profile agrees with `from` and `to` even after an overload.
 bool Cumulative::add(Trail& trail, int use, Time from, Time to) {
   if (from >= to) return true;
   State& s = states_[at(use)];
@@ -136,7 +136,7 @@ bool Cumulative::sweep(Trail& trail, int resource) {
     if (peak + load.amounts[i] <= load.capacity) continue;
     const State& s = states_[at(load.uses[i])];
     if (s.touched) continue;
-    read(trail, load.uses[i]);  // what it was read as may have been undone since
+    read(trail, load.uses[i]);  // it may have been undone since the last read
     if (s.earliest >= to || s.ends_by <= from) continue;
     if (!filter(trail, load.uses[i], resource, load.amounts[i])) return false;
   }
@@ -197,7 +197,7 @@ bool Cumulative::filter_presence(Trail& trail, int use, int resource, int amount
   return true;
 }
 
-// The use cannot cover t. It does so when a handful of literals hold: where only one of them is open, it fails.
+// The use cannot cover t. It covers t if a few literals hold; if only one of them is open, that one fails.
 bool Cumulative::exclude(Trail& trail, int use, int resource, int amount, Time t) {
   const Use& u = uses_[at(use)];
   std::vector<Literal> covers(u.conditions);
@@ -223,7 +223,7 @@ bool Cumulative::exclude(Trail& trail, int use, int resource, int amount, Time t
   return open == 0 ? trail.refute(reason_) : trail.set(!*opens, reason_);
 }
 
-// Uses that together use `needed` at t, those first that always do.
+// Explains by uses that together take `needed` at t. Leaves out those that came to cover t last.
 void Cumulative::cover(const Trail& trail, int resource, int needed, int without, Time t) {
   const Load& load = loads_[at(resource)];
   struct Covering {

@@ -6,7 +6,7 @@
 namespace coatday::solver::clause_learning {
 namespace {
 
-// By insertion, as little has changed since the last time.
+// By insertion: little has changed since the last time.
 void sort(std::vector<int>& tasks, const std::vector<Time>& key) {
   for (std::size_t i = 1; i < tasks.size(); ++i) {
     const int task = tasks[i];
@@ -40,7 +40,8 @@ std::vector<Engine::Wake> Disjunctive::wakes() const {
   return result;
 }
 
-// Once all is fixed the resources say as much, so it may rest: the longer, the longer it has found nothing and the more it costs.
+// Resources check the same once everything is fixed, so this propagator may rest. It rests longer after many runs without a find, and with
+// many tasks.
 bool Disjunctive::propagate(Trail& trail) {
   if (rest_ > 0 && trail.level() > 1) {
     --rest_;
@@ -116,7 +117,7 @@ bool Disjunctive::overload(Trail& trail, int count, Time by) {
   return trail.refute(reason_);
 }
 
-// Together with the set it cannot end by then, which the others do: it ends last, so it starts when they are done.
+// The set and the task together cannot end by `by`, but the set must. So the task ends last and starts after the set is done.
 bool Disjunctive::come_after(Trail& trail, int task, int count, Time by) {
   const Literal after = starts_from(task, tree_.all());
   if (trail.holds(after)) return true;
@@ -128,7 +129,7 @@ bool Disjunctive::come_after(Trail& trail, int task, int count, Time by) {
   return trail.set(after, reason_);
 }
 
-// Those of the set from a place on start at `from` or later and end by `by`.
+// The tasks of the set from a place on start at `from` or later and end by `by`.
 void Disjunctive::confine(int count, int first_place, Time from, Time by) {
   for (int e = 0; e < count; ++e) {
     const int task = by_end_[at(e)];

@@ -10,13 +10,13 @@ namespace {
 constexpr std::size_t most_tasks = 300;    // tasks in all sets together
 constexpr std::size_t effort = 2'000'000;  // seeds times tasks squared
 
-// The seed, then again and again whoever leaves the longest work that may still come in.
+// Starts with the seed, then adds again and again the task that leaves the most work among the remaining candidates.
 std::vector<std::size_t> grow(const DisjunctiveSet& disjunctive, std::size_t seed) {
   std::vector<std::size_t> members{seed}, candidates;
   for (std::size_t k = 0; k < disjunctive.tasks.size(); ++k) {
     if (disjunctive.disjoint[seed][k] != 0) candidates.push_back(k);
   }
-  std::vector<long> left(disjunctive.tasks.size(), 0);  // of each candidate
+  std::vector<long> left(disjunctive.tasks.size(), 0);  // by candidate: its length and that of the candidates beside it
   for (const std::size_t c : candidates) {
     left[c] = disjunctive.tasks[c].length;
     for (const std::size_t k : candidates) left[c] += disjunctive.disjoint[c][k] != 0 ? disjunctive.tasks[k].length : 0;

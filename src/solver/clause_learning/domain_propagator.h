@@ -1,5 +1,5 @@
 #pragma once
-// A variable within intervals, under conditions.
+// Keeps a variable within intervals while conditions hold.
 
 #include "solver/clause_learning/arcs.h"
 #include "solver/clause_learning/engine.h"

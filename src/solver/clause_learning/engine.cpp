@@ -37,7 +37,7 @@ bool Engine::begin() { return sound_ && arcs.propagate_all(trail) && propagate()
 bool Engine::propagate() {
   if (!propagate_pending()) return false;
   while (!due_.empty()) {
-    const auto first = std::min_element(due_.begin(), due_.end());  // in the order in which they were added
+    const auto first = std::min_element(due_.begin(), due_.end());  // the one added first
     const int p = *first;
     due_.erase(first);
     is_due_[at(p)] = 0;
@@ -53,7 +53,7 @@ void Engine::leave_nothing_out() {
 bool Engine::propagate_pending() {
   while (next_ < trail.length()) {
     const Entry entry = trail[next_++];
-    const bool last = trail.bound(entry.bound_var) == entry.value;  // else the arcs are followed when its last move comes up
+    const bool last = trail.bound(entry.bound_var) == entry.value;  // if not, its last move follows the arcs
     if (last) wake(entry.bound_var);
     if ((last && !arcs.propagate(trail, entry.bound_var)) || !clauses.propagate(trail, entry)) return false;
   }
@@ -106,7 +106,7 @@ void Engine::explain_conflict(std::vector<Literal>& because) const {
   const std::size_t before = because.size();
   const Trail::Conflict& conflict = trail.conflict();
   if (conflict.implied) {
-    // The least value that would be too much is the easiest to explain.
+    // The least value that is too much is the easiest to explain.
     const BoundVar bound_var = conflict.literal.bound_var;
     const Literal least = trail.loose({bound_var, 1 - trail.bound(bound_var ^ 1)});
     add_reason(conflict.reason, least, because);

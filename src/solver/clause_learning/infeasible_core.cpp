@@ -11,7 +11,7 @@ namespace {
 
 using Tags = std::vector<Tag>;
 
-// Whether a schedule stays one when a remedy takes no part: not where it ends a hold or another may share its set-up.
+// Whether a schedule stays sound without its remedies. Not if a remedy ends a hold, or if another activity may share its set-up.
 bool remedies_may_go(const Problem& p) {
   const auto optional = [&](int a) { return p.activities[at(a)].optional; };
   return std::none_of(p.activities.begin(), p.activities.end(), [](const Activity& a) { return a.optional && a.family >= 0; }) &&
@@ -20,7 +20,7 @@ bool remedies_may_go(const Problem& p) {
          });
 }
 
-// What takes part whichever branch is taken.
+// The activities that are in every branch.
 std::vector<int> in_all(const Alternative& alternative) {
   std::vector<int> result = alternative.branches.empty() ? std::vector<int>{} : alternative.branches.front();
   std::erase_if(result, [&](int a) {
@@ -30,7 +30,7 @@ std::vector<int> in_all(const Alternative& alternative) {
   return result;
 }
 
-// Without the requirements that have a tag, but none of these.
+// The problem without the requirements that have a tag, but none of these tags.
 Problem relaxed(Problem p, const Tags& kept) {
   const auto dropped = [&](const auto& item) { return item.tag >= 0 && !std::binary_search(kept.begin(), kept.end(), item.tag); };
   for (Activity& a : p.activities) {

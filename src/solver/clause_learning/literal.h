@@ -7,9 +7,9 @@
 namespace coatday::solver::clause_learning {
 
 using Var = int;       ///< a start, an end, or a yes-or-no question (0 or 1)
-using BoundVar = int;  ///< 2x: how much x is at least; 2x + 1: how much -x is at least
+using BoundVar = int;  ///< 2x: a lower bound of x; 2x + 1: a lower bound of -x, so an upper bound of x
 
-/// The value of the side is at least so much.
+/// The bound variable is at least `value`.
 struct Literal {
   BoundVar bound_var = 0;
   Time value = 0;

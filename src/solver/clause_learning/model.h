@@ -21,9 +21,9 @@ class Model {
   [[nodiscard]] ModelOrders& orders() { return orders_; }
   [[nodiscard]] const ModelOrders& orders() const { return orders_; }
 
-  /// When all variables are fixed.
+  /// The schedule of the trail. All variables must be fixed.
   [[nodiscard]] Schedule schedule() const;
-  /// The values that a schedule gives the variables. Variables that it says nothing of keep their values.
+  /// Writes the values that a schedule gives to variables. Leaves the other values as they are.
   void values(const Schedule&, std::vector<Time>&) const;
 
  private:

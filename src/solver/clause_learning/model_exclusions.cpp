@@ -32,12 +32,12 @@ void Exclusions::add(const Exclusion& exclusion) {
   }
 }
 
-// Whether the spans cannot overlap, as the one is always over before the other begins.
+// Whether the first span always ends before the second begins.
 bool Exclusions::always_before(const Span& first, const Span& second) const {
   return model_.reach(first).end <= model_.engine.trail.low(model_.run(second.activity).start) - second.lead;
 }
 
-// One ends before the other begins, unless one is empty or takes no part.
+// One span ends before the other begins, unless one is empty or takes no part.
 void Exclusions::exclude(const Span& left, const Span& right) {
   if (always_before(left, right) || always_before(right, left)) return;
   std::vector<Literal> any;
@@ -58,7 +58,7 @@ void Exclusions::exclude(const Span& left, const Span& right) {
   model_.engine.clause(any);
 }
 
-// A question whose `yes` makes the span empty; none where it never is.
+// A question with a `yes` that makes the span empty. Returns nothing if the span never is.
 std::optional<Literal> Exclusions::empty(const Span& span) {
   const auto [found, is_new] = empty_.try_emplace(&span);
   if (is_new) found->second = find_empty(span);

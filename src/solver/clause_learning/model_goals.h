@@ -9,7 +9,7 @@ struct Objective {
   Var ready = -1;            ///< -1: there are no goals
   Var lateness = -1;         ///< in units; -1: nothing can be late
   double lateness_unit = 1;  ///< lateness of one unit
-  /// Whether a lateness is exactly its units: otherwise they only bound it from below.
+  /// Whether lateness is always a whole number of units. If not, the units only bound it from below.
   bool exact_lateness = true;
 };
 [[nodiscard]] Objective add_goals(ModelVariables&);

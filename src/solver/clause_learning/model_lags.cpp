@@ -3,7 +3,7 @@
 namespace coatday::solver::clause_learning {
 namespace {
 
-// Missed or kept; its remedy takes part just when one of those that it is for is missed.
+// The window is missed or kept. The remedy takes part exactly if one of its windows is missed.
 void add_remedy(ModelVariables& model, const MaximumLag& lag, std::vector<std::vector<Literal>>& missed) {
   const Var miss = model.engine.ask();
   missed[at(*lag.remedy)].push_back(yes(miss));

@@ -3,7 +3,7 @@
 namespace coatday::solver::clause_learning {
 namespace {
 
-constexpr std::size_t most_orders = 6000;  // with more, each move of a start has too much to look at
+constexpr std::size_t most_orders = 6000;  // with more, each move of a start costs too much
 
 }  // namespace
 

@@ -9,7 +9,7 @@
 
 namespace coatday::solver::clause_learning {
 
-/// A question whose `yes` makes the first end before the second starts, and its `no` the second before the first.
+/// A question: `yes` makes the first end before the second starts, `no` makes the second end before the first starts.
 struct Order {
   Var x = -1;
   Var first = -1, second = -1;  ///< their starts
@@ -19,10 +19,10 @@ class ModelOrders {
  public:
   explicit ModelOrders(ModelVariables& model) : model_(model) {}
 
-  /// A question for each two that may not overlap: what is learned of their order says more than what is learned of their starts.
+  /// Adds a question for each two tasks that may not overlap. A clause about their order says more than a clause about their starts.
   void add(const DisjunctiveSet&);
   [[nodiscard]] const std::vector<Order>& all() const { return orders_; }
-  /// An answer that makes the one end before the other starts; the same each time.
+  /// A literal that makes one activity end before the other starts. The same literal each time.
   Literal precedence(int before, int after);
   /// The questions that precedence() has added.
   [[nodiscard]] const std::map<std::pair<int, int>, Var>& precedences() const { return precedences_; }
@@ -34,10 +34,10 @@ class ModelOrders {
   Var ask_idly();
 
   ModelVariables& model_;
-  std::vector<char> idle_;                           ///< by variable, as far as it goes
+  std::vector<char> idle_;                           ///< by variable; those beyond its end matter
   std::vector<Order> orders_;                        ///< of those that may not overlap
-  std::map<std::pair<Var, Var>, Literal> order_of_;  ///< by the start of who is first, and of who is second
-  std::map<std::pair<int, int>, Var> precedences_;   ///< others that were asked for
+  std::map<std::pair<Var, Var>, Literal> order_of_;  ///< by the starts of the first and of the second task
+  std::map<std::pair<int, int>, Var> precedences_;   ///< the questions of precedence()
 };
 
 }  // namespace coatday::solver::clause_learning

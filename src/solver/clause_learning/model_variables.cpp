@@ -48,11 +48,11 @@ const Intervals* ModelVariables::store(Intervals intervals) {
   return stored_.back().get();
 }
 
-// Just one branch; what stands in a single one takes part with it.
+// Takes exactly one branch. An activity in a single branch takes part with it.
 void ModelVariables::add_alternatives() {
   for (const Alternative& alternative : problem.alternatives) {
     std::vector<Var>& branches = branches_.emplace_back();
-    std::map<int, std::vector<Literal>> with;  // by activity: the branches in which it stands
+    std::map<int, std::vector<Literal>> with;  // by activity: its branches
     std::vector<Literal> any;
     for (const std::vector<int>& branch : alternative.branches) {
       const Var taken = engine.ask();
@@ -95,7 +95,7 @@ void ModelVariables::add_activity(int i) {
   engine.clause(run.present >= 0 ? std::vector{no(run.present)} : std::vector<Literal>{});
 }
 
-// With two ends to choose from, the end is a variable of its own.
+// An activity with two possible ends has a variable for its end.
 void ModelVariables::add_ends(int i) {
   const Activity& a = problem.activities[at(i)];
   Run& run = runs_[at(i)];

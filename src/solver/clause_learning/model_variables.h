@@ -1,5 +1,5 @@
 #pragma once
-// The variables that stand for activities, and what the builders of the model need of them.
+// The variables that stand for activities, and what the builders of the model need to know about them.
 
 #include <initializer_list>
 #include <map>
@@ -9,10 +9,10 @@
 
 namespace coatday::solver::clause_learning {
 
-/// What stands for an activity.
+/// The variables of one activity.
 struct Run {
   Var start = 0;
-  Var end = -1;      ///< where the end depends on more than the start
+  Var end = -1;      ///< a variable only if the end depends on more than the start
   Var present = -1;  ///< -1: always
   Var shared = -1;   ///< -1: never
 };
@@ -24,7 +24,7 @@ struct Moment {  ///< f(x); a null f is the identity
 
 class ModelVariables {
  public:
-  /// Adds the variables of branches, starts and ends. Both must outlive it.
+  /// Adds the variables of branches, starts and ends. Problem and engine must outlive it.
   ModelVariables(const Problem&, Engine&);
   ModelVariables(const ModelVariables&) = delete;
   ModelVariables& operator=(const ModelVariables&) = delete;
@@ -33,20 +33,20 @@ class ModelVariables {
   Engine& engine;
   [[nodiscard]] const Run& run(int activity) const { return runs_[at(activity)]; }
   [[nodiscard]] int runs() const { return static_cast<int>(runs_.size()); }
-  /// By alternative and branch: whether the branch is taken.
+  /// By alternative and branch: the question whether the branch is taken.
   [[nodiscard]] const std::vector<std::vector<Var>>& branches() const { return branches_; }
 
   /// then(point), where a null `then` is the identity.
   [[nodiscard]] Moment moment(const Point&, const Function& then = nullptr) const;
   [[nodiscard]] Mapping mapping(const Moment&) const;
-  /// That all these activities take part.
+  /// The conditions under which all these activities take part.
   [[nodiscard]] Conditions present(std::initializer_list<int> activities) const;
-  /// The soonest and the latest end of a span, whatever its activity does.
+  /// The soonest and the latest end of a span over all starts of its activity.
   [[nodiscard]] Interval reach(const Span&) const;
   /// y >= the moment, or y <= the moment, while all conditions hold.
   void minimum(const Moment&, Var y, Conditions = {});
   void maximum(const Moment&, Var y, Conditions = {});
-  /// Keeps intervals for as long as the engine may look at them.
+  /// Keeps intervals alive for the engine.
   const Intervals* store(Intervals);
 
  private:

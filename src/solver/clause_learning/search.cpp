@@ -17,11 +17,11 @@ using clause_learning::Solver;
 using clause_learning::Var;
 
 constexpr double most_cells = 1 << 26;  // of the table of resources over time
-constexpr double most_pairs = 20'000;   // so many are told apart in a moment
-constexpr long most_moves = 1'000'000;  // of bounds, while trying out orders
-constexpr long quick = 100;             // conflicts for one look at a bound
+constexpr double most_pairs = 20'000;   // in families and exclusions
+constexpr long most_moves = 1'000'000;  // of bounds, while probing orders
+constexpr long quick = 100;             // conflicts to look at one bound
 
-// Pairs of which either goes first: of one family, or kept apart.
+// The number of pairs in which either may go first: within a family, or by an exclusion.
 double pairs(const Problem& problem) {
   std::map<int, double> families;
   for (const Activity& a : problem.activities) {
@@ -60,7 +60,7 @@ class Search::Inside {
   const Problem& problem_;
   Solver solver_;
   bool tightened_ = false;
-  bool broken_ = false;  ///< it has found what is no schedule: its proofs are worth nothing
+  bool broken_ = false;  ///< it has found an unsound schedule: its proofs are worth nothing
   SearchLimits limits_;
   Stopwatch stopwatch_{Clock::wall};
   std::optional<Score> best_;
@@ -87,7 +87,7 @@ SearchResult Search::Inside::improve(const std::optional<Score>& best, const Sch
   return std::move(result_);
 }
 
-// Raises the bound on the ready time: so much sooner leads to a contradiction at once.
+// Raises the bound on the ready time by halving: each step must be refuted with few conflicts.
 void Search::Inside::tighten() {
   tightened_ = true;
   if (solver_.model.objective().ready < 0 || solver_.dead()) return;
@@ -109,7 +109,7 @@ void Search::Inside::tighten() {
   }
 }
 
-// Better and better schedules of a stage; true when there is none left.
+// Finds better and better schedules of a stage. True when none is left.
 bool Search::Inside::run(Stage stage, const std::vector<Literal>& near, long conflicts) {
   const long last = result_.conflicts + conflicts;
   const auto aim = best_ && near.empty() ? Solver::Aim::prove : Solver::Aim::find;

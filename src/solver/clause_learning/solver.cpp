@@ -3,7 +3,7 @@
 namespace coatday::solver::clause_learning {
 namespace {
 
-constexpr long warm_up = 500;       // conflicts by the earliest start before activity says something
+constexpr long warm_up = 500;       // conflicts by the earliest start, before activity means something
 constexpr long restart_unit = 100;  // conflicts
 constexpr long clock_each = 64;     // conflicts between two looks at the clock
 
@@ -93,7 +93,7 @@ void Solver::learn() {
   }
 }
 
-// To the root; false where nothing holds there.
+// Goes back to the root. False if that proves that no schedule exists.
 bool Solver::restart(Aim aim) {
   ++restarts_;
   next_restart_ = conflicts_ + restart_unit * luby(restarts_);
@@ -111,7 +111,7 @@ bool Solver::restart(Aim aim) {
   return true;
 }
 
-// One decision further.
+// Makes one decision.
 std::optional<Solver::Answer> Solver::advance(const std::vector<Literal>& assumptions) {
   Engine& engine = model.engine;
   const std::size_t level = at(engine.trail.level());

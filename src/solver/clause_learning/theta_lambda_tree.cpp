@@ -40,7 +40,7 @@ void ThetaLambdaTree::join(int i) {
 
 int ThetaLambdaTree::who() const {
   int i = 1;
-  bool by_sum = false;  // what is looked for is who makes sum_more, or who makes end_more, what it is
+  bool by_sum = false;  // whether to look for the candidate behind sum_more, or behind end_more
   while (i < leaves_) {
     const Node &l = nodes_[at(2 * i)], &r = nodes_[at(2 * i + 1)], &n = nodes_[at(i)];
     if (by_sum) {

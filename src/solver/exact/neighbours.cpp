@@ -6,7 +6,7 @@
 namespace coatday::solver {
 namespace {
 
-constexpr int closest = 3;  // orders kept for each activity and resource: with those that end last before it starts
+constexpr int closest = 3;  // each activity keeps its order with so many that end before it, on each resource
 
 // The activities that take part, by start.
 std::vector<int> by_start(const Schedule& schedule) {
@@ -60,7 +60,7 @@ Neighbours::Free Neighbours::by_time(const Schedule& schedule, int size) {
   return free;
 }
 
-// What lags tie to some activity, nearest first, and what runs beside it.
+// Activities that lags tie to some activity, nearest first, and activities that run beside them.
 Neighbours::Free Neighbours::by_lags(const Schedule& schedule, int size) {
   Free free(at(network_.size), 0);
   std::vector<int> reached{static_cast<int>(random_.below(at(network_.size)))};
@@ -87,7 +87,7 @@ Neighbours::Free Neighbours::by_lags(const Schedule& schedule, int size) {
   return free;
 }
 
-// The users of one resource in a stretch of time.
+// Users of one resource within a stretch of time.
 Neighbours::Free Neighbours::by_resource(const Schedule& schedule, int size) {
   if (network_.problem.resources.empty()) return by_time(schedule, size);
   const int resource = static_cast<int>(random_.below(network_.problem.resources.size()));

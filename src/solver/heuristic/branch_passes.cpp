@@ -5,8 +5,8 @@ namespace {
 
 constexpr int passes_to_find = 4;  // with the same branches
 constexpr int passes_to_improve = 10;
-constexpr std::size_t most_reduced = 32;  // kept in memory
-constexpr int most_idle = 20;             // turns
+constexpr std::size_t most_reduced = 32;  // reduced problems kept in memory
+constexpr int most_idle = 20;             // turns without a pass before it gives up
 
 }  // namespace
 
@@ -54,7 +54,7 @@ void BranchPasses::improve(int most) {
   turns(true, most, taken, [](Improvement& passes) { passes.improve(passes_to_improve); });
 }
 
-// Until there is a schedule (or, with one, for the rest of the limits), or nothing more comes of it.
+// Goes on until there is a schedule, or with one until the limits are used up, or until turns make no more passes.
 template <typename Branches, typename Work>
 void BranchPasses::turns(bool with_one, int most, const Branches& branches, const Work& work) {
   const long begin = budget_.work();
@@ -90,7 +90,7 @@ BranchPasses::Taken BranchPasses::last() const {
 
 BranchPasses::Taken BranchPasses::best() const { return taken_branches(network_.problem, incumbent_.best()->schedule); }
 
-// Other branches that are open for some alternatives, mostly few.
+// Takes other open branches of some alternatives, mostly of few.
 BranchPasses::Taken BranchPasses::varied(Taken taken) {
   do {
     const std::size_t f = random_.below(taken.size());

@@ -1,5 +1,5 @@
 #pragma once
-// Passes over a problem with alternatives: each over the problem that is left when some branch of every alternative is taken.
+// Passes over a problem with alternatives. Each pass runs on the problem that is left when one branch of every alternative is chosen.
 
 #include <map>
 
@@ -7,7 +7,7 @@
 
 namespace coatday::solver {
 
-/// The problem when the branches of its alternatives are decided: what is not taken is optional, and the remedy of nothing.
+/// The problem with the branches of its alternatives chosen. Activities of other branches become optional, as the remedy of nothing.
 [[nodiscard]] Problem with_branches(Problem, const std::vector<int>& taken);
 /// The branches that a sound schedule takes.
 [[nodiscard]] std::vector<int> taken_branches(const Problem&, const Schedule&);
@@ -15,23 +15,23 @@ namespace coatday::solver {
 class BranchPasses {
  public:
   BranchPasses(const Network&, const Bounds&, Budget&, Incumbent&);
-  /// As Improvement's.
+  /// As Improvement::find() and improve().
   void find();
   void improve(int most = unreachable);
   [[nodiscard]] const FailureCounts& failure_counts() const;
 
  private:
-  using Taken = std::vector<int>;  ///< by alternative, the branch
+  using Taken = std::vector<int>;  ///< by alternative: the branch
   struct Reduced {
     Reduced(const Network&, const Taken&, const Bounds&, Budget&, Incumbent&);
     Problem problem;
     Network network;
     Bounds bounds;
-    std::optional<Improvement> passes;  ///< none where the bounds cross
+    std::optional<Improvement> passes;  ///< empty if the bounds cross
   };
   template <typename Branches, typename Work>
   void turns(bool with_one, int most, const Branches&, const Work&);
-  [[nodiscard]] Taken first() const;  ///< the first open branch of each
+  [[nodiscard]] Taken first() const;  ///< the first open branch of each alternative
   [[nodiscard]] Taken last() const;
   [[nodiscard]] Taken best() const;
   [[nodiscard]] Taken varied(Taken);
@@ -42,9 +42,9 @@ class BranchPasses {
   Budget& budget_;
   Incumbent& incumbent_;
   Random random_;
-  std::optional<Improvement> plain_;  ///< where there are no alternatives
+  std::optional<Improvement> plain_;  ///< if there are no alternatives
   std::map<Taken, std::unique_ptr<Reduced>> reduced_;
-  FailureCounts failure_counts_;  ///< where no reduced problem is left to ask
+  FailureCounts failure_counts_;  ///< empty, for when no reduced problem is in memory
 };
 
 }  // namespace coatday::solver

@@ -6,8 +6,8 @@
 
 namespace coatday::solver {
 
-// Each rule in turn moves the start to the next time that it does not forbid. Skipping is exact: everything that moves with the start
-// moves monotonically, so what is in the way at t is in the way of every start between t and its end.
+// Each rule in turn moves the start to the next time that it allows. No start is missed: whatever moves with the start moves monotonically.
+// So an obstacle for the start t is one for every start between t and the end of the obstacle.
 
 std::optional<Candidate> EarliestFit::earliest_by_calendar(int a, bool shared, Time low) const {
   const Activity& activity = network_.activity(a);
@@ -130,7 +130,7 @@ Interval EarliestFit::held(const Hold& hold, const Candidate& c) const {
     end = std::min(end, expected);
   } else if (hold.until.empty() && hold.limit && !known(hold.limit_from.activity) &&
              !network_.activity(hold.limit_from.activity).optional) {
-    end = start(hold.first);  // extended when the limit is known
+    end = start(hold.first);  // extended once the limit is known
   }
   return {start(hold.first), end};
 }

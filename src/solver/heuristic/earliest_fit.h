@@ -7,15 +7,15 @@
 
 namespace coatday::solver {
 
-/// What the search knows of activities that are not placed yet.
+/// What a pass knows about activities that are not placed yet.
 struct Lookahead {
-  std::vector<Time> release;  ///< no start before this
-  bool generous = false;      ///< holds whose `until` is not placed are reserved up to their limit
+  std::vector<Time> release;  ///< by activity: no start before this
+  bool generous = false;      ///< reserve holds up to their limit while no `until` is placed
 };
 
-/// Why there is no place at all.
+/// Why an activity has no place at all.
 struct NoRoom {
-  int hold = -1;  ///< this hold, begun by a placed activity, cannot last so long; -1: nothing but time ran out
+  int hold = -1;  ///< a hold of a placed activity that cannot last so long; -1: the horizon is too near
 };
 
 class EarliestFit {
@@ -23,18 +23,18 @@ class EarliestFit {
   EarliestFit(const Network& network, const PartialSchedule& partial, const Lookahead& lookahead)
       : network_(network), partial_(partial), lookahead_(lookahead) {}
 
-  /// The earliest start >= low that calendars, resources, exclusions and holds allow; lags are not looked at.
+  /// The earliest start >= low that calendars, resources, exclusions and holds allow. Ignores lags.
   [[nodiscard]] std::optional<Candidate> earliest(int activity, bool shared, Time low, NoRoom&) const;
-  /// The same without resources, exclusions and holds.
+  /// The same by calendars alone.
   [[nodiscard]] std::optional<Candidate> earliest_by_calendar(int activity, bool shared, Time low) const;
 
-  /// The time for which a hold is to be reserved, where its `first` and perhaps others are placed or are the candidate. What is not placed
-  /// yet is taken at its earliest.
+  /// The time to reserve for a hold with a `first` that is placed or is the candidate. Activities that are not placed count at their
+  /// earliest.
   [[nodiscard]] Interval held(const Hold&, const Candidate&) const;
-  /// The choice that fits and stays free the longest, or -1.
+  /// The choice that fits and then stays free longest, or -1.
   [[nodiscard]] int choose(const Hold&, const Interval&) const;
   [[nodiscard]] bool fits(const Demand&, const Interval&) const;
-  /// Whether a resource that is laid out has a stretch free for it, all the time long.
+  /// Whether a laid out resource has a stretch that is free for the whole interval. True for other resources.
   [[nodiscard]] bool has_room(const Demand&, const Interval&) const;
 
  private:

@@ -14,7 +14,7 @@ class FailureCounts {
   void note(int activity, Tag blocker) {
     if (blocker >= 0) ++blockers_[{activity, blocker}];
   }
-  /// The activity that failed most often, or -1; and the tags that most often stood in its way, worst first.
+  /// The activity that failed most often, or -1. And the tags that most often kept an activity from a place, worst first.
   [[nodiscard]] int worst() const;
   [[nodiscard]] Tags blockers(int activity) const;
 

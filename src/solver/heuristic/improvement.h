@@ -1,5 +1,5 @@
 #pragma once
-// The passes of solve(): each rule as it is, then varied, then variations of the best schedule found.
+// The passes of solve(): each rule alone, then each varied, then variations of the best schedule.
 
 #include <optional>
 
@@ -12,8 +12,8 @@ namespace coatday::solver {
 class Improvement {
  public:
   Improvement(const Network&, const Bounds&, Budget&, Incumbent&);
-  /// Passes until there is a schedule; then for the rest of the limits. Each also ends with the budget's share or after so many passes, and may
-  /// be called again.
+  /// Passes until there is a schedule; with one, passes that look for a better one. Both stop when the budget's share is used up or after
+  /// so many passes. Both may be called again.
   void find(int most = unreachable);
   void improve(int most = unreachable);
   [[nodiscard]] const FailureCounts& failure_counts() const { return failure_counts_; }
@@ -46,14 +46,14 @@ class Improvement {
   Keys urgency_;
   std::vector<int> job_;
   int job_count_ = 0;
-  double breadth_ = 1;  ///< of the urgencies
-  Keys boost_;          ///< how often a pass was given up at the activity
+  double breadth_ = 1;  ///< largest less smallest urgency
+  Keys boost_;          ///< by activity: how often a pass gave up there
   FailureCounts failure_counts_;
-  PassSettings best_settings_;  ///< of the best schedule, its starts as keys
-  Score remembered_;            ///< its score
-  double spread_ = 1;           ///< of its starts
-  int tried_ = 0;               ///< passes for a first schedule
-  int since_proven_ = 0;        ///< passes
+  PassSettings best_settings_;  ///< of the best schedule, with its starts as keys
+  Score remembered_;            ///< the score of that schedule
+  double spread_ = 1;           ///< last less first of its starts
+  int tried_ = 0;               ///< passes made for a first schedule
+  int since_proven_ = 0;        ///< passes since the best was proven
 };
 
 }  // namespace coatday::solver

@@ -72,7 +72,7 @@ class Justifier {
     return t;
   }
 
-  // Where some resource is used too much in [start, end): the beginning of the first such stretch.
+  // Where the first stretch of [start, end) begins in which some resource has too little left; `unreachable` if there is none.
   [[nodiscard]] Time blocked_from(int a, Time start, Time end) const {
     Time first = unreachable;
     for (const Demand& demand : network_.demands[a]) {

@@ -14,7 +14,7 @@ namespace {
 
 constexpr int most_passes = 16;
 
-// Bounds of the schedules in which no goal is later than it may be without loss.
+// Bounds of the schedules that are as good: no goal starts later than it can without loss.
 Bounds as_good(const Network& network, const Found& found) {
   const Bounds all = [&network] {
     Bounds bounds(network);
@@ -56,7 +56,7 @@ class Keeper {
   void try_once(int pass) {
     const PassResult made = Pass(network_, bounds_, settings(pass), budget_, failure_counts_).run();
     if (!made.schedule) return;
-    for (int a = 0; a < network_.size; ++a) {  // what had to move once gives way from now on
+    for (int a = 0; a < network_.size; ++a) {  // an activity that had to move once goes last from now on
       const Assignment& run = made.schedule->activities[at(a)];
       if (kept(a) && run.present && run.start != *kept(a)) must_move_[at(a)] = 1;
     }
@@ -65,7 +65,7 @@ class Keeper {
     incumbent_.offer(schedule, score(network_.problem, schedule));
   }
 
-  // What can stay goes first; what moves, last or in its old turn.
+  // Activities that can stay go first. Those that must move go last, or in their old turn.
   [[nodiscard]] PassSettings settings(int pass) const {
     const Schedule& best = incumbent_.best()->schedule;
     PassSettings d;
@@ -96,7 +96,7 @@ class Keeper {
   const Budget& budget_;
   Incumbent& incumbent_;
   FailureCounts failure_counts_;
-  std::vector<char> must_move_;  // by activity: cannot stay
+  std::vector<char> must_move_;  // by activity: it cannot stay
 };
 
 }  // namespace
@@ -105,10 +105,10 @@ bool has_kept_starts(const Problem& problem) {
   return std::any_of(problem.activities.begin(), problem.activities.end(), [](const Activity& a) { return a.kept.has_value(); });
 }
 
-// The branches stay as they are: another branch is another activity.
+// Keeps the branches: another branch means other activities.
 void keep_starts(const Problem& given, const Limits& limits, Found& found) {
   const Problem problem = with_branches(given, taken_branches(given, found.schedule));
-  Limits quick = limits;  // what is left to do takes passes, not seconds
+  Limits quick = limits;  // the rest takes passes, not seconds
   quick.seconds = 0;
   quick.work = 0;
   quick.progress = nullptr;

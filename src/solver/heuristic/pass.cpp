@@ -14,11 +14,11 @@ Pass::Pass(const Network& network, const Bounds& bounds, const PassSettings& set
       queue_(state_),
       repair_(state_, queue_, failure_counts) {}
 
-// In a pass in time: whether another could start before it, now that more is placed. It then waits on.
+// In a pass in time: whether another activity could start before this one, now that more is placed. This one then goes back to the queue.
 bool Pass::yields(PassQueue::Waiting waiting) {
   if (!settings_.in_time || queue_.empty()) return false;
   PassQueue::Seen& seen = queue_.seen(waiting.activity);
-  if (waiting.soonest >= seen.from && waiting.soonest < seen.soonest) {  // nor could this one
+  if (waiting.soonest >= seen.from && waiting.soonest < seen.soonest) {  // another of its kind could not start there either
     waiting.soonest = seen.soonest;
     queue_.push(waiting);
     return true;
@@ -48,7 +48,7 @@ PassResult Pass::run() {
   return {result(), -1};
 }
 
-// Places the activity, or takes out what is in its way so that it comes up again. False: the pass is to be given up.
+// Places the activity, or takes out what is in its way and puts it back into the queue. False: the pass must be given up.
 bool Pass::attempt(int a) {
   repair_.drop_remedies(a);
   Time from = -unreachable;
@@ -101,7 +101,7 @@ Proposal Pass::propose(int a, bool shared, Time from) {
   return proposal;
 }
 
-// At its kept start, if that breaks nothing.
+// A place at the kept start, if that breaks nothing.
 std::optional<Proposal> Pass::propose_kept(int a, Time from) {
   const Activity& activity = network_.activity(a);
   if (!settings_.prefer_kept || !activity.kept || *activity.kept < from) return std::nullopt;
@@ -114,7 +114,7 @@ std::optional<Proposal> Pass::propose_kept(int a, Time from) {
   return std::nullopt;
 }
 
-// What the candidate would break.
+// Finds what the candidate would break.
 void Pass::examine(Proposal& proposal) {
   const Candidate& c = *proposal.candidate;
   const int a = c.activity;
@@ -151,7 +151,7 @@ void Pass::put_back(const Lifted& lifted) {
   for (const auto& [hold, reserved] : lifted) partial_.reserve(hold, reserved);
 }
 
-// The proposal looked at each demand by itself; together they may still be too much.
+// The proposal looked at each demand alone. Together they may still be too much.
 bool Pass::commit(const Candidate& c, const Lifted& lifted) {
   partial_.place(c);
   std::vector<int> done;
@@ -183,7 +183,7 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
   return true;
 }
 
-// Holds were reserved with what was known at the time; now all is known. False: something had to be taken out.
+// Holds were reserved before everything was known. Reserves them again. False: something had to be taken out.
 bool Pass::confirm_holds() {
   for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
     const Hold& hold = network_.hold(h);

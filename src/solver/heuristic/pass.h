@@ -1,6 +1,6 @@
 #pragma once
-// One pass of serial schedule generation with unscheduling. Activities are placed one by one, each at its earliest. Where that breaks a lag
-// or finds no room, what is in the way is taken out (Repair) and comes back later.
+// One pass of serial schedule generation with unscheduling. Places activities one by one, each at its earliest. Where an activity breaks a
+// lag or finds no room, Repair takes out what is in its way, and that comes back later.
 
 #include "solver/heuristic/budget.h"
 #include "solver/heuristic/failure_counts.h"
@@ -11,7 +11,7 @@ namespace coatday::solver {
 
 struct PassResult {
   std::optional<Schedule> schedule;
-  int stuck = -1;  ///< where there is none: the activity it was given up at
+  int stuck = -1;  ///< without a schedule: the activity at which the pass was given up
 };
 
 class Pass {

@@ -1,5 +1,5 @@
 #pragma once
-// Which activity a pass places next: of those with all predecessors placed, the one with the smallest key.
+// Which activity a pass places next. Of those with all predecessors placed, it is the one with the smallest key.
 
 #include "solver/heuristic/pass_state.h"
 
@@ -9,7 +9,7 @@ class PassQueue {
  public:
   struct Waiting {  ///< an activity with all predecessors placed
     int activity = -1;
-    Time soonest = 0;  ///< in a pass in time: it cannot start before
+    Time soonest = 0;  ///< in a pass in time: it cannot start before this
   };
   /// Of activities of one kind: none can start in [from, soonest).
   struct Seen {
@@ -24,10 +24,10 @@ class PassQueue {
   void push(int activity);
   void push(const Waiting&);
   Waiting pop();
-  /// Places reserved by holds are free from t on: what begins such a hold may start sooner than it seemed.
+  /// Holds have ended earlier and their places are free from t on. Activities that begin holds may start sooner than it seemed.
   void wake(Time t);
   [[nodiscard]] bool before(const Waiting&, const Waiting&) const;
-  /// In a pass in time, by kind: where one of it would have gone since anything was taken out.
+  /// In a pass in time, by kind: what was found out since anything was taken out.
   [[nodiscard]] Seen& seen(int activity) { return seen_[at(state_.network.kind[at(activity)])]; }
   void forget_seen() { seen_.assign(seen_.size(), {}); }
 

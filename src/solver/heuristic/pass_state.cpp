@@ -33,7 +33,7 @@ Time PassState::lower_bound(int a, bool shared) const {
     if (partial.placed(lag.from.activity)) t = std::max(t, value_of(lag.bound, partial.point(lag.from)));
   }
   for (const int i : network.max_in[a]) {
-    if (!remedy_used[at(i)]) continue;  // a remedy takes part only where the window is missed
+    if (!remedy_used[at(i)]) continue;  // a remedy takes part only if the window is missed
     const MaximumLag& lag = network.max_lag(i);
     if (partial.placed(lag.from.activity)) t = std::max(t, value_of(lag.bound, partial.point(lag.from)) + 1);
   }

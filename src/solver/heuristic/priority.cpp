@@ -8,7 +8,8 @@
 namespace coatday::solver {
 namespace {
 
-// The latest start of lag.from that keeps `to` at or before `latest`; as far before the earliest start as the lag is missed by.
+// The latest start of lag.from that lets `to` start by `latest`. If none does, as far before the earliest start as the lag would be missed
+// by.
 double pulled_back(const Network& network, const Bounds& bounds, const MinimumLag& lag, double latest) {
   const int from = lag.from.activity;
   const Activity& activity = network.activity(from);
@@ -47,7 +48,7 @@ std::vector<int> jobs(const Network& network, const Keys& urgency) {
     return !starts.empty() && starts.back().end - starts.front().begin > 1;
   };
   const auto join = [&](int a, int b) {
-    if (movable(a) && movable(b)) sets.join(a, b);  // an instant fixed in the calendar ties nothing together
+    if (movable(a) && movable(b)) sets.join(a, b);  // an activity that cannot move ties nothing together
   };
   for (const MinimumLag& lag : network.problem.minimum_lags) join(lag.from.activity, lag.to);
   for (const MaximumLag& lag : network.problem.maximum_lags) join(lag.from.activity, lag.to);

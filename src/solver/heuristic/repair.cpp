@@ -68,7 +68,7 @@ bool Repair::resolve(int a, const Proposal& proposal) {
   return moved;
 }
 
-// Moves what the candidate would break, or takes it out. What cannot move is `stuck`.
+// Moves or takes out what the candidate would break. Sets `stuck` if something cannot move.
 bool Repair::keep_lags(int a, const Proposal& proposal, bool& stuck) {
   bool moved = false;
   if (proposal.late) stuck = true;
@@ -92,7 +92,8 @@ bool Repair::keep_lags(int a, const Proposal& proposal, bool& stuck) {
   return moved;
 }
 
-// What goes against the order (lags in a cycle) would come back to its old place before the candidate is placed, unless it is released later.
+// Lags in a cycle go against the order. Such a follower would come back to its old place before the candidate, unless it may start only
+// later.
 bool Repair::delay_follower(int i, const Candidate& c) {
   const MinimumLag& lag = network_.min_lag(i);
   if (!network_.precedence(lag)) {
@@ -104,7 +105,7 @@ bool Repair::delay_follower(int i, const Candidate& c) {
   return true;
 }
 
-// Releases the lag's `from` so late that `to` may start then.
+// Lets the lag's `from` start only so late that `to` may start at `start`.
 bool Repair::keep_window(int i, Time start) {
   const MaximumLag& lag = network_.max_lag(i);
   const int from = lag.from.activity;
@@ -121,7 +122,7 @@ bool Repair::keep_window(int i, Time start) {
   return true;
 }
 
-// The hold cannot last until the activity: what was placed after its beginning goes, else the beginning moves later.
+// The hold cannot last until the activity. Takes out what was placed after the hold began, or else moves its begin later.
 bool Repair::keep_hold(int h, int a) {
   const Hold& hold = network_.hold(h);
   const int first = hold.first;
@@ -147,7 +148,7 @@ bool Repair::keep_hold(int h, int a) {
   return moved;
 }
 
-// Clears the earliest place that lags and calendar leave the activity; where even that is too late, hastens what it waits for.
+// Clears the earliest place that lags and calendar allow. If that is too late, makes way for the predecessor that it waits for.
 bool Repair::make_way(int a, int depth) {
   const std::optional<Candidate> c = state_.fit.earliest_by_calendar(a, false, state_.lower_bound(a, false));
   if (c && c->start <= state_.bounds.latest(a) && make_way_at(*c)) return true;
@@ -183,7 +184,7 @@ bool Repair::make_way_for_predecessor(int a, int depth) {
   return make_way(latest, depth + 1);
 }
 
-// Where there is too little left of the resource, or no stretch of it.
+// Where the resource has too little left, or no free stretch.
 std::optional<Interval> Repair::crowded(const Demand& demand, int spare, const Interval& time) const {
   if (const auto blocked = partial_.use(demand.resource).first_above(spare, time.begin, time.end)) {
     return Interval{std::max(time.begin, blocked->begin), std::min(time.end, blocked->end)};
@@ -191,7 +192,7 @@ std::optional<Interval> Repair::crowded(const Demand& demand, int spare, const I
   return state_.fit.has_room(demand, time) ? std::nullopt : std::optional(time);
 }
 
-// Takes out what uses the resource, lowest priority first, until there is room. Whether anything was taken out.
+// Takes out users of the resource, lowest priority first, until there is room. Returns whether it took anything out.
 bool Repair::evict(const Demand& demand, const Interval& time, int protect, int after_turn) {
   bool moved = false;
   const int spare = network_.problem.resources[at(demand.resource)].capacity - demand.amount;

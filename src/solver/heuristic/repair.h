@@ -1,5 +1,5 @@
 #pragma once
-// Unscheduling: where an activity finds no place, what is in its way is taken out of the pass, or may start only later from then on.
+// Unscheduling: where an activity finds no place, takes out what is in its way, or lets it start only later from then on.
 
 #include "solver/heuristic/failure_counts.h"
 #include "solver/heuristic/pass_queue.h"
@@ -17,11 +17,11 @@ class Repair {
         failure_counts_(failure_counts),
         failures_(at(state.network.size), 0) {}
 
-  /// Makes room for an activity after a proposal that is not sound. False: the pass is to be given up.
+  /// Makes room for an activity after a proposal that is not sound. False: the pass must be given up.
   bool resolve(int activity, const Proposal&);
-  /// Takes out an activity that cannot stay, as a failure of the pass.
+  /// Takes out an activity that cannot stay. Counts as a failure of the pass.
   void take_out(int activity);
-  /// Takes out the remedies of the windows that end with the activity.
+  /// Stops the remedies of all windows that end at the activity.
   void drop_remedies(int activity);
 
   [[nodiscard]] bool out_of_patience() const { return all_failures_ > state_.settings.patience_all; }

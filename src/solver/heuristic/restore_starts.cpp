@@ -60,7 +60,7 @@ bool RestoreStarts::move(int a) {
   return (may_share(activity) && move(a, true)) || move(a, false);
 }
 
-// To its kept start, or not at all.
+// Moves the activity to its kept start, or not at all.
 bool RestoreStarts::move(int a, bool shared) {
   const Assignment was = partial_.run(a);
   const Time kept = *network_.activity(a).kept;
@@ -81,7 +81,7 @@ bool RestoreStarts::move(int a, bool shared) {
   return false;
 }
 
-// What has a remedy keeps its window or misses it as before.
+// Whether the lags still hold. A window with a remedy must stay kept, or missed, as before.
 bool RestoreStarts::lags_hold(const Candidate& c, const Assignment& was) const {
   const int a = c.activity;
   const auto of = [](const Candidate& run, Edge edge) { return edge == Edge::start ? run.start : run.end; };
@@ -110,7 +110,7 @@ bool RestoreStarts::lags_hold(const Candidate& c, const Assignment& was) const {
   return true;
 }
 
-// All places that depend on it, as they are now held. False, and none of them, where one is not free.
+// Reserves all holds of the activity as they now are. If one finds no place, reserves none and returns false.
 bool RestoreStarts::take_places(int a) {
   std::vector<int> done;
   for (const int h : network_.holds[a]) {
@@ -128,7 +128,7 @@ bool RestoreStarts::take_places(int a) {
   return true;
 }
 
-// Whether everything of the family that runs without set-up still may.
+// Whether every activity of the family that shares a set-up may still share it.
 bool RestoreStarts::all_share(int family) const {
   if (family < 0) return true;
   const auto members = network_.families[family];

@@ -1,5 +1,5 @@
 #pragma once
-// Moving activities of a schedule back to their kept starts, one at a time, where everything else stays as it is.
+// Moves activities of a schedule back to their kept starts, one at a time. Everything else stays as it is.
 
 #include "solver/base/bounds.h"
 #include "solver/heuristic/earliest_fit.h"
@@ -8,9 +8,9 @@ namespace coatday::solver {
 
 class RestoreStarts {
  public:
-  /// The schedule is sound and laid out; nothing moves beyond the bounds.
+  /// The schedule must be sound and laid out. Nothing moves beyond the bounds.
   RestoreStarts(const Network&, const Bounds&, const Schedule&);
-  /// In turns from the first to the last and back, until nothing moves any more.
+  /// Goes from the first activity to the last and back, until nothing moves any more.
   [[nodiscard]] Schedule run();
 
  private:

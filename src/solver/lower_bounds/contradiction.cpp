@@ -5,7 +5,7 @@
 namespace coatday::solver {
 namespace {
 
-constexpr long patience = 20'000'000;  // bound evaluations
+constexpr long patience = 20'000'000;  // moves of bounds
 
 void tell(Tags& tags, Tag tag) {
   if (tag >= 0 && std::find(tags.begin(), tags.end(), tag) == tags.end()) tags.push_back(tag);
@@ -36,7 +36,7 @@ std::optional<Contradiction> over_capacity(const Network& network) {
   return std::nullopt;
 }
 
-// Leaves out ever smaller runs of tags that are not yet known to be needed; a single one without which the bounds no longer cross is needed.
+// Leaves out runs of tags, shorter and shorter ones. A single tag is needed if the bounds do not cross without it.
 Contradiction explain(const Network& network, const Bounds& crossed) {
   Contradiction result{crossed.reasons(), crossed.crossed()};
   Tags needed;

@@ -44,7 +44,7 @@ int least_amount(const Hold& hold) {
 
 Time shortest_hold(const Network& network, const Bounds& bounds, const Hold& hold, bool thorough) {
   const int stretches = thorough ? 2048 : 512;
-  Time length = 10 * std::max<Time>(1, network.problem.horizon);  // for ever
+  Time length = 10 * std::max<Time>(1, network.problem.horizon);  // longer than any schedule
   if (hold.limit && hold.limit_from.activity == hold.first) {
     length = std::min(length, least_reach(network, bounds, hold.limit_from, hold.limit, stretches));
   } else if (hold.limit) {

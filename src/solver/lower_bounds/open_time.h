@@ -8,7 +8,7 @@
 
 namespace coatday::solver {
 
-/// The time in which any of some activities may run, with the time before each interval added up.
+/// The times in which any of some activities may run, with running totals.
 class OpenTime {
  public:
   explicit OpenTime(Intervals);

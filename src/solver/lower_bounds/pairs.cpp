@@ -40,7 +40,7 @@ bool Pairs::exclude_each_other(int a, int b) const {
       if (same && one.amount + other.amount > network_.problem.resources[at(one.resource)].capacity) return true;
     }
   }
-  // Spans that cover the run itself.
+  // Two spans that cover their runs and are on opposite sides.
   for (const Carried& one : network_.carried[a]) {
     for (const Carried& other : network_.carried[b]) {
       if (one.exclusion != other.exclusion || one.right == other.right) continue;
@@ -50,7 +50,7 @@ bool Pairs::exclude_each_other(int a, int b) const {
   return false;
 }
 
-// What lags decide, until they decide no more (or it takes too long).
+// Finds the orders that lags decide, until there are no more or it takes too long.
 void Pairs::decide() {
   long steps = 0;
   for (bool changed = true; changed && possible_ && steps < most_deciding;) {
@@ -123,7 +123,7 @@ std::vector<std::vector<int>> Pairs::cliques() const {
       if (a != b && run_[at(a)] > 0 && run_[at(b)] > 0 && distances_->at(a, b) >= run_[at(a)]) set(a, b);
     }
   }
-  std::vector<std::pair<std::int64_t, int>> by_weight;  // what might be in a clique with it, heaviest first
+  std::vector<std::pair<std::int64_t, int>> by_weight;  // total length of all that may run only one at a time with it, heaviest first
   for (int a = 0; a < network_.size; ++a) {
     std::int64_t weight = run_[at(a)];
     for (int b = 0; b < network_.size; ++b) weight += disjoint[at(a) * n + at(b)] != 0 ? run_[at(b)] : 0;

@@ -7,7 +7,7 @@
 namespace coatday::solver {
 namespace {
 
-// Keeps about `most` of the values, the last one among them.
+// About `most` of the values, the last one always.
 std::vector<Time> sample(std::vector<Time> values, std::size_t most) {
   std::sort(values.begin(), values.end());
   values.erase(std::unique(values.begin(), values.end()), values.end());
@@ -17,7 +17,7 @@ std::vector<Time> sample(std::vector<Time> values, std::size_t most) {
   return result;
 }
 
-// The time in which the activity may run.
+// Adds the times in which the activity may run.
 void add_running(const Network& network, const Bounds& bounds, int a, Intervals& open) {
   const Activity& activity = network.activity(a);
   for (const bool shared : {false, true}) {
@@ -48,7 +48,7 @@ Workload::Workload(const Network& network, const Bounds& bounds, const std::vect
   if (!network.problem.holds.empty()) add_pools(bounds);
 }
 
-// What counts together, so that no choice matters.
+// Counts the resources of a pool together, so that the choices of holds do not matter.
 void Workload::add_pools(const Bounds& bounds) {
   for (const Pool& pool : pools(network_)) {
     std::vector<Job> jobs;
@@ -115,7 +115,7 @@ std::vector<Workload::Window> Workload::windows(const Bounds& bounds, const Load
   return result;
 }
 
-// Jobs wholly within [release, deadline), for a sample of deadlines and all releases.
+// Counts jobs wholly within [release, deadline), for a sample of deadlines and for all releases.
 bool Workload::within_deadlines(const std::vector<Window>& windows, const Load& load) const {
   std::vector<Time> deadlines;
   for (const Window& window : windows) deadlines.push_back(window.deadline);
@@ -130,7 +130,7 @@ bool Workload::within_deadlines(const std::vector<Window>& windows, const Load& 
   return false;
 }
 
-// What of each job must lie within [begin, end), for a sample of both.
+// Counts the part of each job that must lie within [begin, end), for a sample of both.
 bool Workload::within_stretches(const std::vector<Window>& windows, const Load& load) const {
   std::vector<Time> begins, ends;
   for (const Window& window : windows) {
