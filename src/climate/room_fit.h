@@ -41,8 +41,4 @@ struct RoomFit {
 
 [[nodiscard]] RoomFit fit_room(const Log&, const KnownRoom&, const Zone&);
 
-/// The two halves of it, which fill in what they model.
-[[nodiscard]] tl::expected<Fitted, std::string> fit_time_constant(const KnownRoom&, const Zone&, RoomFit&);
-[[nodiscard]] tl::expected<Fitted, std::string> fit_moisture_gain(const KnownRoom&, RoomFit&);
-
 }  // namespace coatday::climate

@@ -13,14 +13,8 @@ namespace coatday::piece {
 
 /// Underside first. All edges and ends go with the face.
 [[nodiscard]] std::vector<Face> faces(const Board&);
-/// As a board with one edge all round, which counts as end grain: half of it is (common practice, no source).
-[[nodiscard]] std::vector<Face> faces(const RoundTop&);
 /// Four trapezoids of true slant height and two ends. Back, left and top end first, so that each pass wets two sides that meet.
 [[nodiscard]] std::vector<Face> faces(const TaperedLeg&);
-/// A frustum of a cone between each two points, and two ends. It hangs or turns: one pass.
-[[nodiscard]] std::vector<Face> faces(const TurnedLeg&);
-/// The outside alone, and the ends where they are closed: a rod, a dowel, a capped tube.
-[[nodiscard]] std::vector<Face> faces(const RoundTube&);
 [[nodiscard]] std::vector<Face> faces(const RectTube&);
 /// Outer sizes; every board `thickness` thick; the back set in flush between the others. An outside face is the outer rectangle, its joints'
 /// edges with it; an inside face is clear between the boards, `depth - thickness` deep; the front edges are the rim around the opening.
@@ -28,9 +22,6 @@ namespace coatday::piece {
 [[nodiscard]] std::vector<Face> faces(const Case&);
 /// Front and back are width x height, with the walls of the recess round the panel. Back first. The ends of the stiles are left out.
 [[nodiscard]] std::vector<Face> faces(const Door&);
-/// Spherical caps: the outer one through rim and foot, the inner one a wall smaller in radius and in depth. Outside first. Against a
-/// straight-sided bowl with a foot a third to a half as wide as the rim, and a height of 1/4 to 2/5 of the diameter, the cap is right within 10 %.
-[[nodiscard]] std::vector<Face> faces(const Bowl&);
 /// As given; what is seen goes second.
 [[nodiscard]] std::vector<Face> faces(const FreeArea&);
 
