@@ -72,7 +72,7 @@ class LogReader {
     if (read == 0) fail(text_.size(), "no readings follow the line that names the columns");
   }
 
-  /// The order of day and month: told, or by a day above 12.
+  /// The order of day and month: given, or clear from a day above 12.
   std::optional<DateOrder> order() {
     std::optional<DateOrder> order = form_.dates;
     for (const Undated& u : undated_) {

@@ -22,7 +22,7 @@ std::string in_kebab_case(std::string_view typed) {
 
 constexpr std::array<std::string_view, 4> sheets{"plywood", "mdf", "particleboard", "chipboard"};
 
-constexpr MoistureContent driest_reading{0.03}, dampest_reading{0.30};  // meters tell no less, and wetter wood is no furniture's
+constexpr MoistureContent driest_reading{0.03}, dampest_reading{0.30};  // meters show no less, and wetter wood is not for furniture
 
 }  // namespace
 

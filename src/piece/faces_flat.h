@@ -1,9 +1,9 @@
 #pragma once
-// The faces of each shape. Only this room includes it.
+// The plane faces of each shape. Only this room includes it.
 //
-// What lies down to dry is coated in two passes: what is seen less goes first, and the edges go with the show face, where a run is seen and
-// brushed out. Ends have no opposite: along the grain wood hardly moves, so an uneven film there bends nothing. End grain is told as if
-// the part were wood; faces_of(Part) clears it for steel.
+// A part that lies down to dry is coated in two passes. The less visible faces go first; the edges go with the show face, where a run is noticed
+// and brushed out. Ends have no opposite face: along the grain wood hardly moves, so an uneven film there bends nothing. End grain is marked
+// as if the part were wood; faces_of(Part) clears it for steel.
 
 #include <vector>
 
@@ -22,7 +22,7 @@ namespace coatday::piece {
 [[nodiscard]] std::vector<Face> faces(const Case&);
 /// Front and back are width x height, with the walls of the recess round the panel. Back first. The ends of the stiles are left out.
 [[nodiscard]] std::vector<Face> faces(const Door&);
-/// As given; what is seen goes second.
+/// As given; visible faces go second.
 [[nodiscard]] std::vector<Face> faces(const FreeArea&);
 
 }  // namespace coatday::piece
