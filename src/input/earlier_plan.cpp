@@ -2,6 +2,9 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
+#include <array>
+
 #include <nlohmann/json.hpp>
 
 #include "input/mistakes.h"
@@ -12,7 +15,8 @@ namespace {
 
 using Json = nlohmann::json;
 
-constexpr std::string_view schema = "coatday-plan/1";
+// The first gives ids and starts in the same form.
+constexpr std::array<std::string_view, 2> schemas{"coatday-plan/1", "coatday-plan/2"};
 
 tl::unexpected<Diagnostic> wrong(const Location& where, std::string message, std::string_view line = {}) {
   return tl::make_unexpected(Diagnostic{where, std::move(message), std::string(line)});
@@ -48,7 +52,7 @@ tl::expected<job::Starts, Diagnostic> read_earlier_plan(const std::filesystem::p
   }
   const std::string* written = plan.is_object() ? text_of(plan, "schema") : nullptr;
   const auto events = plan.is_object() ? plan.find("events") : plan.end();
-  if (written == nullptr || *written != schema || events == plan.end() || !events->is_array()) {
+  if (written == nullptr || std::find(schemas.begin(), schemas.end(), *written) == schemas.end() || events == plan.end() || !events->is_array()) {
     return wrong(file, "this is no plan; expected one as written by 'coatday plan --format json'");
   }
   job::Starts starts;

@@ -34,7 +34,4 @@ struct Advice {
   std::vector<Help> helps;          ///< what helps most first; one of a kind
 };
 
-/// How much is tried: the largest change of each kind, or all sizes of each, with a search that makes a small order's plans comparable.
-enum class Tries { one_of_a_kind, all };
-
 }  // namespace coatday::job

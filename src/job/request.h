@@ -21,15 +21,18 @@ struct Progress {
   double seconds = 0;
 };
 
+/// What is tried beside the plan: nothing; what would make a plan possible; what would make it in time; how a plan that is in time could be
+/// ready sooner, by the largest change of each kind, or by all sizes of each, with a search that makes the plans of a small order comparable.
+enum class AdviceDepth { none, when_impossible, when_late, quick, thorough };
+
 struct Request {
-  Instant from;        ///< nothing that is not done starts before
-  bool insist = true;  ///< where the quick search finds nothing, search on for a plan or the proof that there is none
+  Instant from;  ///< nothing that is not done starts before
+  AdviceDepth advice = AdviceDepth::none;
   double seconds = 0;  ///< to go on searching after the first good plan; the answer then depends on the machine
-  long work = 0;       ///< without seconds: conflicts and passes to spend on a small order's quick plan; the same answer on every machine
+  long work = 0;       ///< without seconds: conflicts and passes for a small order's plan; the same answer on every machine
+  std::optional<Starts> earlier_starts{};           ///< of an earlier plan: steps keep them unless something forces them to move
   std::function<void(const Progress&)> progress{};  ///< called on every better plan or bound
-  const std::atomic<bool>* stop = nullptr;          ///< raised: the best plan so far will do
-  std::optional<Starts> keep{};                     ///< an earlier plan: what need not move stays where it was
-  bool trial = false;                               ///< a plan to be compared: without reasons, and without a bound
+  const std::atomic<bool>* stop = nullptr;          ///< raised: the best plan so far is taken
 };
 
 }  // namespace coatday::job

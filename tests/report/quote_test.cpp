@@ -22,7 +22,7 @@ job::Plan priced() {
   return plan;
 }
 
-TEST(job::Quote, HoursAreOfOnePerson) {
+TEST(Quote, HoursAreOfOnePerson) {
   job::Plan plan = priced();
   Hours sum{0};
   for (job::Event& event : plan.events) {
@@ -34,7 +34,7 @@ TEST(job::Quote, HoursAreOfOnePerson) {
   EXPECT_NEAR((job::quote(plan, {}).hours - sum).count(), Hours(plan.events[0].end - plan.events[0].start).count(), 1e-9);
 }
 
-TEST(job::Quote, TheShopsOwnWorkIsNotCounted) {
+TEST(Quote, TheShopsOwnWorkIsNotCounted) {
   job::Plan plan = priced();
   const Hours before = job::quote(plan, {}).hours;
   job::Event own = plan.events[0];
@@ -46,7 +46,7 @@ TEST(job::Quote, TheShopsOwnWorkIsNotCounted) {
   EXPECT_GT(job::quote(plan, {}).hours, before);
 }
 
-TEST(job::Quote, WhatPausesIsWorkedOnWhileTheShopIsOpen) {
+TEST(Quote, WhatPausesIsWorkedOnWhileTheShopIsOpen) {
   job::Plan plan = priced();
   plan.events.resize(1);
   job::Event& event = plan.events[0];
@@ -58,7 +58,7 @@ TEST(job::Quote, WhatPausesIsWorkedOnWhileTheShopIsOpen) {
   EXPECT_NEAR(job::quote(plan, {}).hours.count(), 6, 1e-9);
 }
 
-TEST(job::Quote, CansCountWholeAndTheShelfByTheLitre) {
+TEST(Quote, CansCountWholeAndTheShelfByTheLitre) {
   const job::Quote q = job::quote(priced(), {});
   ASSERT_EQ(q.materials.size(), 1U);
   EXPECT_EQ(q.materials[0].from_shelf, Litres(0.5));
@@ -66,7 +66,7 @@ TEST(job::Quote, CansCountWholeAndTheShelfByTheLitre) {
   EXPECT_EQ(q.unpriced, 0U);
 }
 
-TEST(job::Quote, RatesMakeMoneyThatAddsUp) {
+TEST(Quote, RatesMakeMoneyThatAddsUp) {
   const job::Quote none = job::quote(priced(), {});
   EXPECT_FALSE(none.work || none.markup || none.price);
   const job::Quote q = job::quote(priced(), {Money(48.33), 0.15});
@@ -75,7 +75,7 @@ TEST(job::Quote, RatesMakeMoneyThatAddsUp) {
   EXPECT_NEAR(q.price->value(), q.work->value() + q.materials_cost.value() + q.markup->value(), 1e-9);
 }
 
-TEST(job::Quote, NoPriceWhereAFinishHasNone) {
+TEST(Quote, NoPriceWhereAFinishHasNone) {
   job::Plan plan = priced();
   plan.purchase[0].buy[0].price.reset();
   const job::Quote q = job::quote(plan, {Money(48), std::nullopt});
@@ -84,7 +84,7 @@ TEST(job::Quote, NoPriceWhereAFinishHasNone) {
   EXPECT_FALSE(q.price);
 }
 
-TEST(job::Quote, ThePromiseIsTheLateSide) {
+TEST(Quote, ThePromiseIsTheLateSide) {
   job::Plan plan = priced();
   ASSERT_TRUE(plan.pieces[0].ready_late.deliver);
   const Instant late = *plan.pieces[0].ready_late.deliver;

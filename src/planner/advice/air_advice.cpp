@@ -3,10 +3,8 @@
 
 #include <algorithm>
 
-#include "checker/check.h"
 #include "job/compare.h"
-#include "planner/advice/changes.h"
-#include "planner/make/make_plan.h"
+#include "planner/advice/trials.h"
 
 namespace coatday::planner {
 
@@ -20,6 +18,7 @@ constexpr long search = 1000;
 /// In one of a kind, as many products are tried in place of others.
 constexpr std::size_t most_products = 1;
 constexpr Hours least_gain{1};
+constexpr Hours any{-1e9};  // gain, or loss
 
 /// Hours until everything may be delivered in which nobody is at work on it.
 Hours waiting(const job::Plan& plan) {
@@ -42,16 +41,15 @@ bool damp(const job::Plan& plan) {
   });
 }
 
-struct Trial {
-  job::Help help;
-  job::Job job;
-  job::Plan plan;
-};
-
-class Adviser {
+class AirAdviser {
  public:
-  Adviser(const job::Job& job, const job::Request& request, const job::Plan& plan, job::Tries tries)
-      : job_(job), request_(request), plan_(plan), all_(tries == job::Tries::all), ready_(*plan.ready) {}
+  AirAdviser(const job::Job& job, const job::Request& request, const job::Plan& plan)
+      : job_(job),
+        request_(request),
+        plan_(plan),
+        all_(request.advice == job::AdviceDepth::thorough),
+        ready_(*plan.ready),
+        trials_(job, request.from, {most_plans, all_ ? search : 0}) {}
 
   job::Advice run() {
     if (all_) search_alone();
@@ -68,11 +66,11 @@ class Adviser {
   }
 
  private:
-  /// What the search that every trial has does for the plan as it is: not to be told as a change's gain.
+  /// What the search that every trial has does for the plan as it is: not to be shown as a change's gain.
   void search_alone() {
-    const auto same = attempt(change([](job::Job&, Instant&) {}, ""));
-    if (!same || same->help.sooner <= Hours(0)) return;
-    ready_ = same->help.ready;
+    const auto same = attempt(change([](job::Job&, Instant&) {}, ""), any);
+    if (!same || same->sooner <= Hours(0)) return;
+    ready_ = same->ready;
     advice_.searched = ready_;
   }
 
@@ -82,10 +80,10 @@ class Adviser {
   }
 
   bool waits_in_good_air() {
-    const auto ideal = attempt(good_air());
+    const auto ideal = attempt(good_air(), any);
     if (!ideal) return false;
-    advice_.waits_for_air = std::max(Hours(0), ideal->help.sooner);
-    return ideal->help.sooner >= job::noticeable;
+    advice_.waits_for_air = std::max(Hours(0), ideal->sooner);
+    return ideal->sooner >= job::noticeable;
   }
 
   /// Heat by night alone is the smaller change: heat throughout has to gain an hour more.
@@ -113,32 +111,29 @@ class Adviser {
   void add_later_start() {
     std::optional<job::Help> last;
     for (const Change& change : later_start(job_, request_)) {
-      auto trial = attempt(change);
-      if (!trial || trial->help.sooner < Hours(0) || !sound(*trial)) break;
-      if (trial->help.waits_less >= (all_ ? least_gain : job::noticeable)) last = std::move(trial->help);
+      auto help = attempt(change, Hours(0));
+      if (!help) break;
+      if (help->waits_less >= (all_ ? least_gain : job::noticeable)) last = std::move(help);
     }
     add(last, false);
   }
 
-  /// The plan with the change made. Nothing where that gives no plan, or no more may be made.
-  std::optional<Trial> attempt(const Change& change) {
-    if (++made_ > most_plans) return std::nullopt;
-    Trial trial{{}, job_, {}};
-    trial.help.start = request_.from;
-    change.make(trial.job, trial.help.start);
-    job::Request request{trial.help.start, false};
-    request.work = all_ ? search : 0;
-    request.trial = true;
-    trial.plan = make_plan(trial.job, request);
-    if (trial.plan.status != job::Status::feasible || !trial.plan.ready) return std::nullopt;
-    trial.help.words = change.words(trial.plan);
-    trial.help.ready = *trial.plan.ready;
-    trial.help.sooner = Hours(ready_ - *trial.plan.ready);
-    trial.help.waits_less = waiting(plan_) - waiting(trial.plan);
-    trial.help.buys = job::buy_changes(plan_, trial.plan);
-    trial.help.dearer = job::dearer(plan_, trial.plan);
-    trial.help.heat = more_heat(trial.plan);
-    return trial;
+  /// What the change does. Nothing where that gives no plan, gains less than `least`, or no more plans may be made.
+  std::optional<job::Help> attempt(const Change& change, Hours least) {
+    const Change* const changes[] = {&change};
+    const auto trial =
+        trials_.run(changes, [this, least](const job::Plan& plan) { return plan.ready && Hours(ready_ - *plan.ready) >= least; });
+    if (!trial) return std::nullopt;
+    job::Help help;
+    help.words = trial->text;
+    help.start = trial->from;
+    help.ready = *trial->plan.ready;
+    help.sooner = Hours(ready_ - *trial->plan.ready);
+    help.waits_less = waiting(plan_) - waiting(trial->plan);
+    help.buys = job::buy_changes(plan_, trial->plan);
+    help.dearer = job::dearer(plan_, trial->plan);
+    help.heat = more_heat(trial->plan);
+    return help;
   }
 
   [[nodiscard]] std::optional<job::Heat> more_heat(const job::Plan& changed) const {
@@ -150,15 +145,12 @@ class Adviser {
     return more;
   }
 
-  static bool sound(const Trial& trial) { return checker::check(trial.plan, trial.job).empty(); }
-
   /// What makes it ready soonest; of those within an hour the smallest. Of one of a kind the largest alone.
   std::optional<job::Help> best(const Lever& lever) {
     std::vector<job::Help> helps;
     for (const Change& change : lever) {
       if (!all_ && &change != &lever.back()) continue;
-      auto trial = attempt(change);
-      if (trial && trial->help.sooner >= (all_ ? least_gain : job::noticeable) && sound(*trial)) helps.push_back(std::move(trial->help));
+      if (auto help = attempt(change, all_ ? least_gain : job::noticeable)) helps.push_back(std::move(*help));
     }
     const auto most =
         std::max_element(helps.begin(), helps.end(), [](const job::Help& a, const job::Help& b) { return a.sooner < b.sooner; });
@@ -172,18 +164,18 @@ class Adviser {
   bool all_;
   Instant ready_;
   job::Advice advice_;
-  int made_ = 0;
+  Trials trials_;
 };
 
 }  // namespace
 
-job::Advice advise(const job::Job& job, const job::Request& request, const job::Plan& plan, job::Tries tries) {
+job::Advice advise_on_air(const job::Job& job, const job::Request& request, const job::Plan& plan) {
   if (plan.status != job::Status::feasible || !plan.ready) return {};
-  const bool at_once = tries == job::Tries::one_of_a_kind;
+  const bool thorough = request.advice == job::AdviceDepth::thorough;
   job::Advice too_large;
   too_large.too_large = true;
-  if (at_once ? plan.events.size() > events_at_once : plan.faces.size() > most_faces) return too_large;
-  return Adviser(job, request, plan, tries).run();
+  if (thorough ? plan.faces.size() > most_faces : plan.events.size() > events_at_once) return too_large;
+  return AirAdviser(job, request, plan).run();
 }
 
 }  // namespace coatday::planner

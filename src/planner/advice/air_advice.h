@@ -11,6 +11,6 @@ namespace coatday::planner {
 /// and waits less) that makes it ready soonest; of those within an hour the smallest. Of one of a kind only what gains half a day. Every help rests
 /// on a plan that the checker found sound. At most forty plans, or as many small ones as take no longer than people wait at once; none for a plan
 /// that is none, nor for an order too large for so many.
-[[nodiscard]] job::Advice advise(const job::Job&, const job::Request&, const job::Plan&, job::Tries);
+[[nodiscard]] job::Advice advise_on_air(const job::Job&, const job::Request&, const job::Plan&);
 
 }  // namespace coatday::planner

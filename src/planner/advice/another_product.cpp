@@ -19,7 +19,7 @@ using Counts = std::map<std::pair<std::string, std::string>, std::size_t>;
 /// Errors and warnings, by what they are and what they are about.
 Counts mistakes(const job::Job& job) {
   Counts counts;
-  for (const job::Finding& finding : judge(job)) {
+  for (const job::Finding& finding : validate(job)) {
     if (finding.severity != job::Severity::note) ++counts[{finding.code, finding.subject}];
   }
   return counts;

@@ -41,7 +41,7 @@ enum class Heated { at_night, throughout, either };
 /// 23 °C or warmer and 30 to 50 % RH at all hours: the reference air, or what dries faster without being unusual.
 [[nodiscard]] Change good_air();
 /// Another product of the same role in place of one that is used, faster drying by its record, on the same material in some schedule, and
-/// with nothing that judge() refuses or warns of anew: what it goes over and under, both faces, methods, food. Fastest last.
+/// with nothing that validate() refuses or warns of anew: what it goes over and under, both faces, methods, food. Fastest last.
 [[nodiscard]] std::vector<Lever> another_product(const job::Job&);
 /// Somebody for two hours of one day, one more person, two more. Plans with one more to see when there would be something for them to do.
 [[nodiscard]] Lever hands(const job::Job&, const job::Request&);

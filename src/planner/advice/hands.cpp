@@ -108,7 +108,7 @@ Lever hands(const job::Job& job, const job::Request& request) {
   Lever lever;
   job::Job helped = job;
   ++helped.shop.people;
-  const job::Plan plan = make_plan(helped, {request.from, false});
+  const job::Plan plan = make_plan(helped, job::Request{request.from}, Purpose::compare);
   if (lateness(plan)) {
     for (const Instant time : best_times(job.shop.zone, beyond(plan, job.shop.people))) {
       lever.push_back(for_two_hours(job, time, request.from));

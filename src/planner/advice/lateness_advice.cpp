@@ -4,9 +4,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/check.h"
-#include "planner/advice/changes.h"
-#include "planner/make/make_plan.h"
+#include "planner/advice/trials.h"
 
 namespace coatday::planner {
 
@@ -14,14 +12,14 @@ namespace {
 
 /// Beyond this planning again for each change would keep people waiting.
 constexpr std::size_t most_faces = 150;
-/// Pairs of changes that are tried, and told.
+/// Pairs of changes that are tried, and shown.
 constexpr int most_pairs = 15;
-constexpr std::size_t most_told = 2;
+constexpr std::size_t most_pairs_shown = 2;
 
-class Proposer {
+class LatenessAdviser {
  public:
-  Proposer(const job::Job& job, const job::Request& request, const job::Plan& plan)
-      : job_(job), request_(request), plan_(plan), late_(lateness(plan)) {}
+  LatenessAdviser(const job::Job& job, const job::Request& request, const job::Plan& plan)
+      : job_(job), request_(request), plan_(plan), late_(lateness(plan)), trials_(job, request.from, {}) {}
 
   std::vector<std::string> run() {
     if (late_ && *late_ <= Hours(0)) return {};
@@ -34,11 +32,6 @@ class Proposer {
   }
 
  private:
-  struct Trial {
-    Hours late{0};
-    std::string words;
-  };
-
   /// What asks least of the maker comes first.
   [[nodiscard]] std::vector<Lever> all() const {
     std::vector<Lever> levers = scuffs(job_);
@@ -51,20 +44,16 @@ class Proposer {
     return levers;
   }
 
-  /// Plans with the changes made. Nothing where that gives no sound plan.
-  [[nodiscard]] std::optional<Trial> attempt(const std::vector<const Change*>& changes) const {
-    job::Job job = job_;
-    Instant from = request_.from;
-    for (const Change* change : changes) change->make(job, from);
-    const job::Plan plan = make_plan(job, {from, false});
-    const std::optional<Hours> late = lateness(plan);
-    if (!late || !checker::check(plan, job).empty()) return std::nullopt;
-    Trial trial{*late, ""};
-    for (const Change* change : changes) {
-      if (change->counts && !change->counts(plan)) return std::nullopt;
-      trial.words += (trial.words.empty() ? "" : "; and ") + change->words(plan);
-    }
-    return trial;
+  struct Attempt {
+    Hours late{0};
+    std::string text;
+  };
+
+  /// How late the order is with the changes; nothing where they give no sound plan.
+  [[nodiscard]] std::optional<Attempt> attempt(std::initializer_list<const Change*> changes) {
+    const auto trial = trials_.run({changes.begin(), changes.size()}, [](const job::Plan& plan) { return lateness(plan).has_value(); });
+    if (!trial) return std::nullopt;
+    return Attempt{*lateness(trial->plan), trial->text};
   }
 
   /// The smallest change that is enough; else the smallest that helps, and the one that helps most.
@@ -72,13 +61,13 @@ class Proposer {
     std::vector<std::string> helps;
     std::optional<Hours> best = late_;
     for (const Change& change : lever) {
-      const std::optional<Trial> trial = attempt({&change});
+      const std::optional<Attempt> trial = attempt({&change});
       if (!trial) continue;
-      if (trial->late <= Hours(0)) return enough_.push_back(trial->words);
+      if (trial->late <= Hours(0)) return enough_.push_back(trial->text);
       if (best && trial->late > *best - Hours(1)) continue;
       best = trial->late;
       if (helps.size() == 2) helps.pop_back();
-      helps.push_back(fmt::format("{} (then {} late)", trial->words, format_span(trial->late)));
+      helps.push_back(fmt::format("{} (then {} late)", trial->text, format_span(trial->late)));
     }
     helpful_.insert(helpful_.end(), helps.begin(), helps.end());
   }
@@ -89,17 +78,17 @@ class Proposer {
     for (std::size_t a = 0; a < levers.size(); ++a) {
       for (std::size_t b = a + 1; b < levers.size(); ++b) {
         if (levers[a].empty() || levers[b].empty()) continue;
-        if (enough_.size() == most_told || tried++ == most_pairs) return;
-        const std::optional<Trial> trial = attempt({&levers[a].back(), &levers[b].back()});
-        if (trial && trial->late <= Hours(0)) enough_.push_back(smallest(levers[a], levers[b]).value_or(*trial).words);
+        if (enough_.size() == most_pairs_shown || tried++ == most_pairs) return;
+        const std::optional<Attempt> trial = attempt({&levers[a].back(), &levers[b].back()});
+        if (trial && trial->late <= Hours(0)) enough_.push_back(smallest(levers[a], levers[b]).value_or(*trial).text);
       }
     }
   }
 
   /// The smallest of the first kind that is enough with the largest of the second, then the smallest of the second with it.
-  [[nodiscard]] std::optional<Trial> smallest(const Lever& one, const Lever& other) const {
+  [[nodiscard]] std::optional<Attempt> smallest(const Lever& one, const Lever& other) {
     const auto enough = [this](const Change& a, const Change& b) {
-      std::optional<Trial> trial = attempt({&a, &b});
+      std::optional<Attempt> trial = attempt({&a, &b});
       return trial && trial->late <= Hours(0) ? trial : std::nullopt;
     };
     for (const Change& a : one) {
@@ -125,15 +114,16 @@ class Proposer {
   const job::Request& request_;
   const job::Plan& plan_;
   std::optional<Hours> late_;
+  Trials trials_;
   std::vector<std::string> enough_, helpful_;
 };
 
 }  // namespace
 
-std::vector<std::string> propose(const job::Job& job, const job::Request& request, const job::Plan& plan) {
+std::vector<std::string> advise_when_late(const job::Job& job, const job::Request& request, const job::Plan& plan) {
   const auto refused = [](const job::Finding& finding) { return finding.severity == job::Severity::error; };
   if (plan.faces.size() > most_faces || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
-  return Proposer(job, request, plan).run();
+  return LatenessAdviser(job, request, plan).run();
 }
 
 }  // namespace coatday::planner

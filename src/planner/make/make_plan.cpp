@@ -18,6 +18,7 @@
 #include "planner/result/events.h"
 #include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
+#include "planner/result/waits.h"
 #include "planner/result/warnings.h"
 #include "planner/tasks/expired_limits.h"
 #include "planner/tasks/history.h"
@@ -52,16 +53,16 @@ constexpr std::size_t most_loads = 1500;
 
 class Planner {
  public:
-  Planner(const job::Job& job, const job::Request& request, const Ways& ways)
-      : job_(job), request_(request), ways_(ways), grid_(request.from) {
+  Planner(const job::Job& job, const job::Request& request, Purpose purpose, const Ways& ways)
+      : job_(job), request_(request), purpose_(purpose), ways_(ways), grid_(request.from) {
     plan_.from = grid_.instant(0);
     plan_.shop = job.shop;
-    plan_.findings = judge(job);
+    plan_.findings = validate(job);
   }
 
   job::Plan run() {
     plan_.faces = take_off(job_);
-    if (!refused_by_judge()) {
+    if (!is_refused()) {
       loads_ = make_loads(job_, ways_.split);
       if (!too_large()) {
         air_.know_bodies(loads_);
@@ -80,7 +81,7 @@ class Planner {
   }
 
  private:
-  bool refused_by_judge() {
+  bool is_refused() {
     for (const job::Finding& finding : plan_.findings) {
       if (finding.severity != job::Severity::error) continue;
       plan_.status = job::Status::infeasible;
@@ -106,16 +107,16 @@ class Planner {
   }
 
   bool refused_by_history() {
-    const std::vector<job::Finding> found = judge_history(job_, graph_);
+    const std::vector<job::Finding> found = validate_history(job_, graph_);
     plan_.findings.insert(plan_.findings.end(), found.begin(), found.end());
-    return refused_by_judge();
+    return is_refused();
   }
 
   void remember_starts() {
-    if (!request_.keep) return;
+    if (!request_.earlier_starts) return;
     for (Task& task : graph_.tasks) {
-      const auto earlier = request_.keep->find(task.id);
-      if (earlier != request_.keep->end()) task.kept = earlier->second;
+      const auto earlier = request_.earlier_starts->find(task.id);
+      if (earlier != request_.earlier_starts->end()) task.kept = earlier->second;
     }
   }
 
@@ -149,7 +150,7 @@ class Planner {
       settle_crews(graph_, model, found->schedule);
       deliver_soonest(graph_, model.problem, found->schedule);
       const std::vector<Berth> places = settle(found->schedule, model);
-      if (!request_.trial) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
+      if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
       write(*found, places, model);
       judge_search(*found);
       return true;
@@ -167,10 +168,11 @@ class Planner {
   /// Where the quick search found nothing, or nothing in time, or more was asked for: by work, not by the clock, so that it is the same on every machine.
   void search_on(const solver::Problem& problem, solver::Outcome& outcome) const {
     solver::Limits more;
+    const bool insists = purpose_ == Purpose::follow;
     const auto* found = std::get_if<solver::Found>(&outcome);
     const bool late = found != nullptr && found->score.lateness > 0;
-    more.work = request_.insist && late ? std::max(search_in_time, request_.work) : request_.work;
-    if (request_.insist && std::holds_alternative<solver::NotFound>(outcome) && last_horizon_) {
+    more.work = insists && late ? std::max(search_in_time, request_.work) : request_.work;
+    if (insists && std::holds_alternative<solver::NotFound>(outcome) && last_horizon_) {
       more.work = search_for_any;
       outcome = solver::solve(problem, more);
     } else if (found != nullptr && more.work > 0 && graph_.tasks.size() <= few_tasks) {
@@ -212,7 +214,7 @@ class Planner {
   void judge_search(const solver::Found& found) {
     if (request_.seconds <= 0) return;
     plan_.proven = found.proven;
-    if (found.ready_bound > -solver::never)
+    if (found.ready_bound > -solver::unreachable)
       plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
   }
 
@@ -231,8 +233,8 @@ class Planner {
       write_events(plan_, job_, loads_, graph_, found.schedule, places, air_.clocks(), grid_);
       if (cured()) break;
     }
-    if (request_.keep) plan_.changes = changes_since(*request_.keep, plan_);
-    if (!request_.trial) explain_starts(plan_, graph_, model, air_.clocks(), grid_);
+    if (request_.earlier_starts) plan_.changes = changes_since(*request_.earlier_starts, plan_);
+    if (purpose_ == Purpose::follow) explain_starts(plan_, graph_, model, air_.clocks(), grid_);
     write_purchase(plan_, job_);
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
@@ -259,6 +261,7 @@ class Planner {
 
   const job::Job& job_;
   const job::Request& request_;
+  Purpose purpose_;
   const Ways& ways_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
   Grid grid_;
@@ -272,8 +275,11 @@ class Planner {
 
 }  // namespace
 
-job::Plan make_plan(const job::Job& job, const job::Request& request) {
-  return best_of_ways(job, request, [&](const job::Request& one, const Ways& ways) { return Planner(job, one, ways).run(); });
+job::Plan make_plan(const job::Job& job, const job::Request& request, Purpose purpose) {
+  job::Plan plan = best_of_ways(job, request, purpose,
+                                [&](const job::Request& one, const Ways& ways) { return Planner(job, one, purpose, ways).run(); });
+  if (purpose == Purpose::follow) plan.waits = waits_in(job, plan);
+  return plan;
 }
 
 }  // namespace coatday::planner

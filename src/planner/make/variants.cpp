@@ -20,7 +20,7 @@ constexpr double usual_share = 0.7;
 
 const char* words(const Ways& ways) {
   if (ways.sides == Sides::show_first) return "the side that shows first";
-  return ways.split == Split::apart ? "each part by itself" : ways.split == Split::halves ? "in twice as many loads" : "as usual";
+  return ways.split == Split::apart ? "each part by itself" : ways.split == Split::halves ? "in twice as many batches" : "as usual";
 }
 
 /// Steps of the history, and of the earlier plan, that are none of this way.
@@ -30,8 +30,8 @@ std::pair<std::size_t, std::size_t> unknown(const job::Job& job, const job::Requ
   for (const Task& task : make_tasks(job, loads, {}, ways.sides).tasks) known.insert(task.id);
   std::pair<std::size_t, std::size_t> count;
   for (const job::Done& done : job.order.history) count.first += 1 - known.count(done.event);
-  if (!request.keep) return count;
-  for (const auto& [event, start] : *request.keep) count.second += 1 - known.count(event);
+  if (!request.earlier_starts) return count;
+  for (const auto& [event, start] : *request.earlier_starts) count.second += 1 - known.count(event);
   return count;
 }
 
@@ -89,14 +89,15 @@ bool better(const job::Job& job, const job::Plan& a, const job::Plan& b) {
   return *a.ready + std::chrono::duration_cast<Instant::duration>(worth_it) <= *b.ready;
 }
 
-class Trials {
+class AllWays {
  public:
-  Trials(const job::Job& job, const job::Request& request, const PlanOneWay& plan) : job_(job), request_(request), plan_(plan) {}
+  AllWays(const job::Job& job, const job::Request& request, Purpose purpose, const PlanOneWay& plan)
+      : job_(job), request_(request), purpose_(purpose), plan_(plan) {}
 
   job::Plan run() {
-    const bool starts_anew = job_.order.history.empty() && !request_.keep;
-    if (!starts_anew) return plan_(request_, refused(judge(job_)) ? Ways{} : begun(job_, request_));
-    const std::vector<Ways> more = request_.insist ? others(job_) : std::vector<Ways>{};
+    const bool starts_anew = job_.order.history.empty() && !request_.earlier_starts;
+    if (!starts_anew) return plan_(request_, refused(validate(job_)) ? Ways{} : begun(job_, request_));
+    const std::vector<Ways> more = purpose_ == Purpose::follow ? others(job_) : std::vector<Ways>{};
     job::Request usual = request_;
     if (!more.empty()) usual.seconds *= usual_share;
     job::Plan best = plan_(usual, {});
@@ -143,6 +144,7 @@ class Trials {
 
   const job::Job& job_;
   const job::Request& request_;
+  Purpose purpose_;
   const PlanOneWay& plan_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
   double usual_took_ = 0;
@@ -150,8 +152,8 @@ class Trials {
 
 }  // namespace
 
-job::Plan best_of_ways(const job::Job& job, const job::Request& request, const PlanOneWay& plan) {
-  return Trials(job, request, plan).run();
+job::Plan best_of_ways(const job::Job& job, const job::Request& request, Purpose purpose, const PlanOneWay& plan) {
+  return AllWays(job, request, purpose, plan).run();
 }
 
 }  // namespace coatday::planner

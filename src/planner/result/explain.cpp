@@ -75,7 +75,7 @@ class Explainer {
     for (const solver::Interval& interval : open) {
       if (interval.end > t) return std::max(interval.begin, t);
     }
-    return solver::never;
+    return solver::unreachable;
   }
 
   static Time last_in(const solver::Intervals& open, Time before) {

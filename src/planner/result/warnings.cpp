@@ -18,7 +18,7 @@ void write_warnings(job::Plan& plan, const Clocks& clocks) {
   }
   for (const job::PieceResult& piece : plan.pieces) {
     if (!piece.slack || *piece.slack >= Hours(0)) continue;
-    const std::string message = fmt::format("{} is late by {} on the late side", piece.name, format_span(-*piece.slack));
+    const std::string message = fmt::format("the safe date of {} is {} after the promise", piece.name, format_span(-*piece.slack));
     plan.findings.push_back({"late", job::Severity::warning, message, piece.name, {}});
   }
 }

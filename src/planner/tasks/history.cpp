@@ -46,7 +46,7 @@ void apply_history(const job::Job& job, TaskGraph& graph) {
   }
 }
 
-std::vector<job::Finding> judge_history(const job::Job& job, const TaskGraph& graph) {
+std::vector<job::Finding> validate_history(const job::Job& job, const TaskGraph& graph) {
   std::multimap<std::size_t, std::size_t> before;
   for (const After& after : graph.after) before.emplace(after.task, after.other);
   std::vector<bool> seen(graph.tasks.size());  // a gap is told once

@@ -11,6 +11,6 @@ namespace coatday::planner {
 void apply_history(const job::Job&, TaskGraph&);
 
 /// A warning for each record of what no plan has; an error for each with unrecorded work before it: a plan would have to sand below a coat.
-[[nodiscard]] std::vector<job::Finding> judge_history(const job::Job&, const TaskGraph&);
+[[nodiscard]] std::vector<job::Finding> validate_history(const job::Job&, const TaskGraph&);
 
 }  // namespace coatday::planner

@@ -16,9 +16,9 @@ namespace coatday::planner {
 
 namespace {
 
-class Judge {
+class Validation {
  public:
-  explicit Judge(const job::Job& job) : job_(job), loads_(make_loads(job, Split::none)) {}
+  explicit Validation(const job::Job& job) : job_(job), loads_(make_loads(job, Split::none)) {}
 
   std::vector<job::Finding> run() {
     for (const Load& load : loads_.loads) {
@@ -235,7 +235,7 @@ class Judge {
 
 }  // namespace
 
-std::vector<job::Finding> judge(const job::Job& job) { return Judge(job).run(); }
+std::vector<job::Finding> validate(const job::Job& job) { return Validation(job).run(); }
 
 std::vector<job::FaceEntry> take_off(const job::Job& job) {
   Loads loads = make_loads(job, Split::none);

@@ -101,7 +101,7 @@ void WoodReckoner::cup(std::size_t p, const piece::Part& part, MoistureContent n
       board.no_cup = "the wood stays drier than 6 % or damper than 14 %, and its coefficient of movement holds between them";
       continue;
     }
-    if (told->left_range) board.no_cup = "told for the time in which it is between 6 and 14 % moist, where its coefficient holds";
+    if (told->left_range) board.no_cup = "shown for the time in which it is between 6 and 14 % moist, where its coefficient holds";
     board.cups.push_back(told->cupping);
   }
   if (board.cups.empty()) return;

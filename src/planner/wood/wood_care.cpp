@@ -104,7 +104,7 @@ class Carer {
     return {ready.ready_at,
             fmt::format("the wood is {} moist, the shop's air leads to {}, and it is within {} of that", percent(ready.now),
                         percent(ready.shop), percent(ready.band)),
-            fmt::format("go on at {} or {}; measured or reckoned {} now; stickered, all faces open", percent(near), moist ? "less" : "more",
+            fmt::format("go on at {} or {}; measured or calculated {} now; stickered, all faces open", percent(near), moist ? "less" : "more",
                         percent(ready.now))};
   }
 

@@ -18,14 +18,14 @@ constexpr int label_width = 16;
 /// A page of labelled facts.
 class Facts {
  public:
-  Facts(const Text& title, const Look& look) : look_(look), lines_(wrap(title, look.columns)) {}
+  Facts(const Text& title, const TextStyle& style) : look_(style), lines_(wrap(title, style.columns)) {}
   void add(std::string_view label, const Text& body) {
     if (!body.empty()) append(lines_, labelled(label, label_width, body, look_));
   }
   Lines& lines() { return lines_; }
 
  private:
-  const Look& look_;
+  const TextStyle& look_;
   Lines lines_;
 };
 
@@ -38,27 +38,27 @@ std::string difference(Kelvins k, Units units) {
 }
 
 // The stages down, the label's airs across.
-Lines stage_table(const finish::Product& product, const Look& look) {
-  Table table{{{Text("stage, from application", Ink::faint)}}, {}};
-  for (const finish::StageRow& row : product.rows) table.columns.push_back({Text(air_of(row.air, look.units), Ink::faint)});
+Lines stage_table(const finish::Product& product, const TextStyle& style) {
+  Table table{{{Text("stage, from application", Mark::faint)}}, {}};
+  for (const finish::StageRow& row : product.rows) table.columns.push_back({Text(air_of(row.air, style.units), Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
-    std::vector<Text> cells{stage_words(stage)};
+    std::vector<Text> cells{stage_text(stage)};
     for (const finish::StageRow& row : product.rows) cells.emplace_back(span_text(row.hours[stage]));
     table.rows.push_back(cells);
   }
-  return layout(table, 2, look);
+  return layout(table, 2, style);
 }
 
-std::string law_text(const std::optional<finish::Law>& law, const Look& look) {
+std::string law_text(const std::optional<finish::Law>& law, const TextStyle& style) {
   if (!law) return "none: it does not go on in the shop's air";
   std::string words(finish::word(law->kind));
   if (law->kind == finish::Law::Kind::arrhenius) words += fmt::format(", {:.3g} kJ/mol", law->activation.value());
   if (law->kind == finish::Law::Kind::vapour_deficit) words += fmt::format(", wet-bulb share {:.2g}", law->wet_bulb_share);
   if (law->no_credit_below > Celsius(-200))
-    words += ", stands still below " + unbroken(format_temperature(law->no_credit_below, look.units));
-  words += ", known from " + unbroken(format_temperature(law->coldest, look.units)) + " to " +
-           unbroken(format_temperature(law->hottest, look.units));
+    words += ", stands still below " + unbroken(format_temperature(law->no_credit_below, style.units));
+  words += ", known from " + unbroken(format_temperature(law->coldest, style.units)) + " to " +
+           unbroken(format_temperature(law->hottest, style.units));
   if (law->kind != finish::Law::Kind::arrhenius)
     words += " and " + unbroken(format_humidity(law->driest)) + " to " + unbroken(format_humidity(law->dampest));
   if (law->cure_starts_at_recoat) words += ", starts at recoat";
@@ -66,14 +66,14 @@ std::string law_text(const std::optional<finish::Law>& law, const Look& look) {
 }
 
 /// The stages that several rows of the record give, each with how far its law is from them.
-void add_fits(Facts& facts, const finish::Product& product, const Look& look) {
+void add_fits(Facts& facts, const finish::Product& product, const TextStyle& style) {
   const char* label = "its rows";
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
     const std::optional<finish::Fit>& fit = product.fits[stage];
     if (!fit) continue;
     const double off = 100 * (std::exp(fit->residual) - 1);
-    facts.add(label, std::string(finish::word(stage)) + ": " + law_text(fit->law, look) +
+    facts.add(label, std::string(finish::word(stage)) + ": " + law_text(fit->law, style) +
                          fmt::format("; the label is off by {:.{}f} % at most", off, off < 9.95 ? 1 : 0));
     label = "";
   }
@@ -97,14 +97,14 @@ std::string blush_text(const finish::Limits& limits, Units units) {
 std::string method_text(const finish::Product& product, Units units) {
   std::vector<std::string> words;
   for (const auto& [method, rate] : product.work_rates) {
-    words.push_back(std::string(finish::word(method)) + " " + area_words(SquareMetres(rate.value()), units) + "/h");
+    words.push_back(std::string(finish::word(method)) + " " + area_text(SquareMetres(rate.value()), units) + "/h");
   }
   return listed(words);
 }
 
 std::string can_text(const finish::Product& product, Units units) {
   std::vector<std::string> words;
-  for (const finish::Can& can : product.cans) words.push_back(volume_words(can.size, units));
+  for (const finish::Can& can : product.cans) words.push_back(volume_text(can.size, units));
   return listed(words);
 }
 
@@ -143,23 +143,23 @@ std::string value_text(const std::optional<T>& value, Units units) {
   return value ? value_text(*value, units) : "";
 }
 
-void add_value(Facts& facts, const finish::Product& product, const finish::ProductKey& row, const Look& look) {
-  finish::with_member(product, row.field, [&](const auto& value) { facts.add(row.line, value_text(value, look.units)); });
+void add_value(Facts& facts, const finish::Product& product, const finish::ProductKey& row, const TextStyle& style) {
+  finish::with_member(product, row.field, [&](const auto& value) { facts.add(row.line, value_text(value, style.units)); });
 }
 
 /// These stand among lines that are worked out; all other lines of the table of keys follow in its order.
 constexpr std::array<std::string_view, 3> placed{"stand", "pot life", "voc"};
 
-void add_placed(Facts& facts, const finish::Product& product, std::string_view key, const Look& look) {
+void add_placed(Facts& facts, const finish::Product& product, std::string_view key, const TextStyle& style) {
   const auto keys = finish::product_keys();
-  add_value(facts, product, *std::find_if(keys.begin(), keys.end(), [key](const auto& row) { return row.key == key; }), look);
+  add_value(facts, product, *std::find_if(keys.begin(), keys.end(), [key](const auto& row) { return row.key == key; }), style);
 }
 
-void add_others(Facts& facts, const finish::Product& product, const Look& look) {
+void add_others(Facts& facts, const finish::Product& product, const TextStyle& style) {
   for (const auto keys : {finish::product_keys(), finish::limit_keys(), finish::coverage_keys()}) {
     for (const finish::ProductKey& row : keys) {
       const bool has_place = std::find(placed.begin(), placed.end(), row.key) != placed.end();
-      if (!row.line.empty() && !has_place) add_value(facts, product, row, look);
+      if (!row.line.empty() && !has_place) add_value(facts, product, row, style);
     }
   }
 }
@@ -171,47 +171,47 @@ void add_sources(Facts& facts, const finish::Product& product) {
 
 }  // namespace
 
-std::string finishes_text(const finish::Catalogue& catalogue, const Look& look) {
+std::string finishes_text(const finish::Catalogue& catalogue, const TextStyle& style) {
   Table table;
-  for (const char* title : {"finish", "name", "role", "recoat", "full cure"}) table.columns.push_back({Text(title, Ink::faint)});
+  for (const char* title : {"finish", "name", "role", "recoat", "full cure"}) table.columns.push_back({Text(title, Mark::faint)});
   for (const auto& [id, product] : catalogue.products) {
     const finish::StageHours& hours = product.reference().hours;
     table.rows.push_back({id, product.name, finish::word(product.role), span_text(hours[finish::Stage::recoat]),
                           span_text(hours[finish::Stage::full_cure])});
   }
-  return render(layout(table, 0, look), look.colour);
+  return render(layout(table, 0, style), style.colour);
 }
 
-std::string finish_text(const finish::Product& product, const Look& look) {
-  Facts facts(Text(product.name, Ink::strong) + " (" + product.id + ")", look);
+std::string finish_text(const finish::Product& product, const TextStyle& style) {
+  Facts facts(Text(product.name, Mark::strong) + " (" + product.id + ")", style);
   facts.add("kind", fmt::format("{}; base: {}; dries by: {}", finish::word(product.role), finish::word(product.base),
                                 finish::word(product.mechanism)));
   facts.add("film", product.film ? "adds to the film that resists moisture" : "adds no film");
-  append(facts.lines(), stage_table(product, look));
-  facts.add("drying clock", law_text(product.law(finish::Clock::drying), look));
-  facts.add("cure clock", law_text(product.law(finish::Clock::cure), look));
-  add_fits(facts, product, look);
-  facts.add("goes on at", limit_text(product.limits, look.units));
-  facts.add("blush", blush_text(product.limits, look.units));
-  facts.add("covers", unbroken(format_spreading_rate(product.spreading_rate(), look.units)) +
+  append(facts.lines(), stage_table(product, style));
+  facts.add("drying clock", law_text(product.law(finish::Clock::drying), style));
+  facts.add("cure clock", law_text(product.law(finish::Clock::cure), style));
+  add_fits(facts, product, style);
+  facts.add("goes on at", limit_text(product.limits, style.units));
+  facts.add("blush", blush_text(product.limits, style.units));
+  facts.add("covers", unbroken(format_spreading_rate(product.spreading_rate(), style.units)) +
                           fmt::format("; bare wood takes {:.3g} times, its end grain {:.3g} times as much", product.first_coat_factor,
                                       product.first_coat_factor * product.end_grain_factor));
-  if (product.film_of_times) facts.add("times are for", unbroken(format_film(*product.film_of_times, look.units)) + " wet");
-  facts.add("put on with", method_text(product, look.units));
-  add_placed(facts, product, "stand", look);
-  add_placed(facts, product, "pot life", look);
+  if (product.film_of_times) facts.add("times are for", unbroken(format_film(*product.film_of_times, style.units)) + " wet");
+  facts.add("put on with", method_text(product, style.units));
+  add_placed(facts, product, "stand", style);
+  add_placed(facts, product, "pot life", style);
   if (product.two_part) {
     facts.add("mixed",
               fmt::format("{:.3g} base to {:.3g} hardener by volume", product.two_part->base_parts, product.two_part->hardener_parts));
   }
-  facts.add("sold in", can_text(product, look.units));
-  add_placed(facts, product, "voc", look);
+  facts.add("sold in", can_text(product, style.units));
+  add_placed(facts, product, "voc", style);
   facts.add("vapour", vapour_of(product));
   facts.add("hazards", hazard_text(product));
   if (product.food_contact_when_cured) facts.add("food", "may touch food when cured");
-  add_others(facts, product, look);
+  add_others(facts, product, style);
   add_sources(facts, product);
-  return render(facts.lines(), look.colour);
+  return render(facts.lines(), style.colour);
 }
 
 }  // namespace coatday::report

@@ -1,0 +1,42 @@
+#pragma once
+// What becomes of a job when something about it is changed, found by planning it anew.
+
+#include <limits>
+#include <span>
+
+#include "planner/advice/changes.h"
+
+namespace coatday::planner {
+
+/// The plan of a job with changes made to it.
+struct Trial {
+  job::Job job;
+  Instant from;
+  job::Plan plan;
+  std::string text;  ///< the changes, in words
+};
+
+/// Plans a job again and again, each time with other changes, until the budget of plans is spent.
+class Trials {
+ public:
+  struct Budget {
+    int plans = std::numeric_limits<int>::max();
+    long work = 0;  ///< conflicts and passes for each plan
+  };
+  /// Whether a plan is worth having checked.
+  using Worth = std::function<bool(const job::Plan&)>;
+
+  Trials(const job::Job& job, Instant from, Budget budget) : job_(job), from_(from), budget_(budget) {}
+
+  /// Nothing where there is no plan with the changes, it is not worth it or does not stand for its changes, the checker finds fault with it, or
+  /// the budget is spent.
+  std::optional<Trial> run(std::span<const Change* const> changes, const Worth& worth);
+
+ private:
+  const job::Job& job_;
+  Instant from_;
+  Budget budget_;
+  int made_ = 0;
+};
+
+}  // namespace coatday::planner
