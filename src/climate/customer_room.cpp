@@ -8,8 +8,8 @@
 namespace coatday::climate {
 namespace {
 
-constexpr std::array<std::string_view, 12> month_names{"January", "February", "March",     "April",   "May",      "June",
-                                                       "July",    "August",   "September", "October", "November", "December"};
+constexpr std::array<std::string_view, 12> full_month_names{"January", "February", "March",     "April",   "May",      "June",
+                                                            "July",    "August",   "September", "October", "November", "December"};
 
 bool same(const Air& a, const Air& b) { return a.temperature == b.temperature && a.humidity == b.humidity; }
 
@@ -31,8 +31,8 @@ std::string MonthlyAir::describe(Units units) const {
     const std::size_t from = first + begun;
     std::size_t length = 1;
     while (begun + length < 12 && same(months_[(from + length) % 12], months_[from % 12])) ++length;
-    const std::string last = length == 1 ? "" : " to " + std::string(month_names[(from + length - 1) % 12]);
-    told += (told.empty() ? "" : "; ") + words(months_[from % 12], units) + " in " + std::string(month_names[from % 12]) + last;
+    const std::string last = length == 1 ? "" : " to " + std::string(full_month_names[(from + length - 1) % 12]);
+    told += (told.empty() ? "" : "; ") + words(months_[from % 12], units) + " in " + std::string(full_month_names[from % 12]) + last;
     begun += length;
   }
   return told;

@@ -21,7 +21,7 @@ class MonthlyAir final : public AirSource {
   Zone zone_;
 };
 
-/// How a house keeps its rooms. What is not given is left to the weather.
+/// How a house keeps its rooms. A value that is not given follows the weather.
 struct HouseControl {
   Celsius heated;                         ///< never colder
   std::optional<Celsius> cooled;          ///< never warmer
@@ -29,8 +29,8 @@ struct HouseControl {
   std::optional<RelativeHumidity> most;   ///< by a dehumidifier or the cooling: never damper
 };
 
-/// Outdoor air let in at constant humidity ratio, warmed or cooled to what the house keeps. What people and cooking add is left out, so that in
-/// winter a room is told somewhat drier than it will be; walls that even out a day are left out too, since a board does that itself.
+/// Outdoor air that enters at constant humidity ratio, then is warmed or cooled to what the house keeps. Water from people and cooking is
+/// left out, so in winter the room comes out somewhat too dry. Walls that even out a day are left out too: a board does that itself.
 class HouseAir final : public AirSource {
  public:
   HouseAir(OutdoorYear outdoors, const HouseControl& control) : outdoors_(std::move(outdoors)), control_(control) {}

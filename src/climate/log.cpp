@@ -19,7 +19,7 @@ constexpr double warmest_reading = 130;        // beyond, a number marks what is
 constexpr double most_humid = 105;             // %, what a sound sensor may read in saturated air; above that it is broken
 constexpr double driest = 0.1;                 // %, below what any room has: a dead sensor shows 0 or next to it
 /// Judgement: a whole-percent sensor that shows the same through 6 h and 3 K is dead, since 3 K move the humidity of unchanged air by a
-/// sixth of itself; and so is one through a day and 1 K, by a twentieth. Where the temperature moves less nothing tells it from steady air.
+/// sixth of itself; and so is one through a day and 1 K, by a twentieth. Where the temperature moves less, it looks like steady air.
 struct Stuck {
   Hours hours;
   double kelvins;
@@ -229,7 +229,7 @@ class Cleaner {
                                      format_span(rows_[i + 1].time - rows_[i].time), day_and_time(zone_.to_local(rows_[i].time))));
   }
 
-  static constexpr int most_gaps = 5;  // told one by one
+  static constexpr int most_gaps = 5;  // named one by one
 
   LogTable table_;
   const LogForm& form_;

@@ -42,7 +42,7 @@ struct Log {
 enum class LogClock { shop, standard, utc };
 enum class DateOrder { day_first, month_first };
 
-/// What is told about a logger's file; the rest is found in it.
+/// What the user says about a logger's file; the rest is found in it.
 struct LogForm {
   std::string date, time, temperature, humidity;  ///< names of columns; empty: found by the usual names
   std::optional<Scale> scale;                     ///< none: by the name of the column

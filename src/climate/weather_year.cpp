@@ -12,7 +12,7 @@ namespace coatday::climate {
 namespace {
 
 constexpr std::array days_before_month{0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335, 366};
-constexpr std::array<const char*, 12> month_names{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+constexpr std::array<const char*, 12> short_month_names{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 constexpr std::size_t leap_day = std::size_t{24} * 59, after_leap_day = leap_day + 24;
 
 struct Named {
@@ -25,7 +25,7 @@ Named named(std::size_t hour_of_year) {
   const int day = static_cast<int>(hour_of_year / 24);
   const auto next = std::upper_bound(days_before_month.begin(), days_before_month.end(), day);
   const auto month = static_cast<std::size_t>(next - days_before_month.begin()) - 1;
-  return {day - *(next - 1) + 1, month_names.at(month), hour_of_year % 24 + 1};
+  return {day - *(next - 1) + 1, short_month_names.at(month), hour_of_year % 24 + 1};
 }
 
 std::string span_text(std::size_t first, std::size_t last) {

@@ -17,7 +17,7 @@ struct Pair {
   std::string value, limit;
 };
 
-/// Both with as few decimals as give the limit its worth and tell the two apart.
+/// Both with as few decimals as show the limit exactly and the two as different.
 Pair told_apart(double value, double limit) {
   int decimals = std::abs(limit - std::round(limit)) < 0.05 ? 0 : 1;
   Pair text;
@@ -30,14 +30,14 @@ Pair told_apart(double value, double limit) {
 
 double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 1.8 + 32 : t.value(); }
 
-/// What a limit is judged at: the room's air, a surface in it, a can.
+/// Where a limit is checked: in the room's air, at a surface, in a can.
 struct Met {
   std::string_view name;  // none: the room's air
   const AirSeries& air;
   Limits limits;
 };
 
-/// Surfaces have the room's humidity limit, which is about the air that water leaves into, judged once: in the room.
+/// The humidity limit is about the air that takes up the water, so it is checked only once, in the room, and not at surfaces.
 Limits at_surface(Limits limits) {
   limits.dampest = RelativeHumidity(1);
   return limits;
@@ -108,8 +108,8 @@ std::optional<std::span<const AirRow>> touched(const AirSeries& air, Instant fro
 
 constexpr const char* unknown_air = "the air is not known for so long";
 
-/// The first of the wet film dries while the last of it still goes on, so the hold covers the application too. The coldest row is told: the
-/// first that is too cold lies next to the limit, and would make a cold night look like a near miss.
+/// The first wet film dries while the last one still goes on, so the hold covers the application too. The message names the coldest row:
+/// the first row that is too cold is close to the limit, and would make a cold night look like a near miss.
 std::optional<std::string> too_cold_to_hold(const Met& met, Instant start, Instant end, Units units) {
   const Limits& limits = met.limits;
   if (limits.hold <= Hours(0)) return std::nullopt;

@@ -1,5 +1,5 @@
 #pragma once
-// When a coat reaches a stage: the clock's rate integrated over the air, row by row, nights included.
+// When a coat reaches a stage: the rate of the clock, summed over the air row by row, nights included.
 
 #include <map>
 #include <memory>
@@ -12,7 +12,7 @@
 
 namespace coatday::finish {
 
-/// A law's rate in each row of an air, reckoned from the first row as far as it is asked for.
+/// A law's rate in each row of an air. It is worked out from the first row up to the last one that was asked for.
 class RowRates {
  public:
   RowRates(climate::AirSeries air, const Law& law, const climate::Air& reference, Side side)

@@ -10,6 +10,9 @@
 
 namespace coatday::input {
 
+/// The mistake of a parser: "expected hours such as 08:00-12:00, found 'noon'".
+[[nodiscard]] tl::unexpected<std::string> wrong_value(std::string_view typed, std::string_view expected);
+
 [[nodiscard]] std::string_view trim(std::string_view);
 /// The trimmed pieces between the marks; at least one, which may be empty.
 [[nodiscard]] std::vector<std::string_view> split(std::string_view text, std::string_view mark);

@@ -13,7 +13,7 @@ namespace {
 
 using climate::Air;
 
-const Keys room_keys{"seasons", "outdoors", "heated", "cooled", "no drier than", "no damper than"};
+const Keys customer_room_keys{"seasons", "outdoors", "heated", "cooled", "no drier than", "no damper than"};
 constexpr std::array<std::string_view, 12> month_words{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"};
 
 void read_season(const Entry& entry, std::array<std::optional<Air>, 12>& months, Mistakes& mistakes) {
@@ -83,7 +83,7 @@ job::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, c
 job::AirMaker read_customer_room(const Fields& order, const std::filesystem::path& file, const Surroundings& around, Mistakes& mistakes) {
   const Value* given = order.find("customer room");
   if (given == nullptr) return {};
-  const auto room = order.map("customer room", "the customer's room", room_keys);
+  const auto room = order.map("customer room", "the customer's room", customer_room_keys);
   if (given->kind != Value::Kind::map) return {};
   if (room->has("seasons") == room->has("outdoors")) {
     order.mistake("customer room", "the customer's room needs either 'seasons' or 'outdoors'");

@@ -9,7 +9,7 @@
 
 namespace coatday::input {
 
-/// When each event of the plan starts: of "coatday-plan/2" or "coatday-plan/1", the ids and starts alone. Else the first thing that is wrong with the file.
+/// The start of each event, from the ids and starts of "coatday-plan/2" or "coatday-plan/1"; or the first mistake in the file.
 [[nodiscard]] tl::expected<job::Starts, Diagnostic> read_earlier_plan(const std::filesystem::path&, const ReadFile&);
 
 }  // namespace coatday::input

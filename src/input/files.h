@@ -1,5 +1,5 @@
 #pragma once
-// The files of one reading: each is read once and stays until the end, since values point into it.
+// The files of one reading. Each is read once and kept until the end, because values point into it.
 
 #include <deque>
 #include <map>
@@ -31,7 +31,7 @@ class Files {
   std::map<std::string, const Value*> value_of_;
 };
 
-/// Where a file stands that another one names: relative to that one's directory.
+/// The path of a file that another file names, relative to the directory of that other file.
 [[nodiscard]] std::filesystem::path beside(const std::filesystem::path& file, const std::string& name);
 
 }  // namespace coatday::input

@@ -7,9 +7,9 @@
 
 namespace coatday::input {
 
-/// Pieces in the order given, each with its order's name before its own; their starts, promises and histories stay as they are. A piece's id
-/// that occurs in two orders gets its order's name before it, in the history as well; all others stay as they are in a plan of their order alone.
-/// A single order is left alone.
+/// Keeps the order of the pieces, and their starts, promises and histories. Each piece gets the name of its order before its own. An id that
+/// occurs in two orders gets the name of its order before it, in the history as well; all other ids stay as they are.
+/// A single order is not changed.
 [[nodiscard]] job::Order join_orders(std::vector<job::Order> orders);
 
 }  // namespace coatday::input

@@ -58,7 +58,7 @@ void own_finishes(const Fields* fields, const fs::path& file, std::vector<Named>
   }
 }
 
-// A file that is named twice counts where it is named last.
+// A file that is named twice counts at its last place.
 finish::Catalogue read_all_finishes(const fs::path& schedules, const std::vector<Named>& own, Reading& reading) {
   std::vector<const Value*> files;
   const auto add = [&](const fs::path& path, const Location& where) {
@@ -108,7 +108,7 @@ ShopFile shop_of(const Fields& order, const fs::path& order_file, Reading& readi
   return read_shop_file(beside(order_file, *text), name->where(), order_keys(), reading);
 }
 
-// Any hour of any year will do to describe the air.
+// Any hour of any year is enough to describe the air.
 std::string describe(const job::AirMaker& air, Units units) {
   constexpr Instant noon = std::chrono::sys_days(std::chrono::January / 1 / 2027) + std::chrono::hours(12);
   return air(noon, noon + std::chrono::hours(1))->describe(units);

@@ -26,7 +26,7 @@ void read_stages(const Fields& fields, finish::StageHours& hours) {
   for (std::size_t i = 0; i < keys.size(); ++i) fields.take(keys[i], hours.values[i], parse_some_time);
 }
 
-// A class law of another mechanism does not hold for this one.
+// A law of another mechanism does not hold for this one.
 void read_mechanism(const Fields& fields, ProductDraft& draft) {
   const finish::Mechanism before = draft.product.mechanism;
   if (!fields.take("mechanism", draft.product.mechanism, parse_mechanism) || draft.product.mechanism == before) return;
@@ -35,7 +35,7 @@ void read_mechanism(const Fields& fields, ProductDraft& draft) {
   draft.drying_law_given = draft.cure_law_given = false;
 }
 
-// A label's own times end the further rows of the product that it is like: they speak of another finish.
+// A label with its own times drops the further rows of the product that it is like: those describe another finish.
 void read_times(const Fields& fields, ProductDraft& draft, Mistakes& mistakes) {
   Product& p = draft.product;
   if (p.rows.empty()) p.rows.emplace_back();

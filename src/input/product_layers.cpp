@@ -15,7 +15,7 @@ struct Layer {
   const FinishItem* item = nullptr;
   std::optional<std::size_t> base;  // the layer below
   std::optional<ProductDraft> draft;
-  bool is_lost = false;  // what it is like is not to be had
+  bool is_lost = false;  // the product that it is like is missing
 };
 
 constexpr std::size_t most_products = 2000;  // each is copied by those that are like it
@@ -53,7 +53,7 @@ std::vector<Layer> layers_of(std::span<const FinishItem> items, Top& top, Mistak
   return layers;
 }
 
-// Down to a layer that is built or stands on nothing; the lowest comes last. A way that leads back to itself is told and cut.
+// The layers below, down to one that is built or has no base; the lowest comes last. A circle is a mistake, and is cut.
 std::vector<std::size_t> way_down(std::vector<Layer>& layers, std::size_t from, Mistakes& mistakes) {
   std::vector<std::size_t> way;
   for (std::optional<std::size_t> at = from; at && !layers[*at].draft; at = layers[*at].base) {

@@ -43,7 +43,7 @@ void check_film(const Fields& fields, const Step& step, const Product& product) 
   if (step.wet_film && step.dry_film) {
     fields.mistake("dry film", "'wet film' and 'dry film' are both given; one of them is enough");
   } else if (!product.stated_spreading_rate && !(product.volume_solids && product.dry_film)) {
-    return;  // told of the product itself
+    return;  // the product has a mistake already
   } else if (const auto reason = film_refused(step, product)) {
     fields.mistake(step.wet_film ? "wet film" : "dry film", *reason);
   }

@@ -24,7 +24,7 @@ enum class Verification : std::uint8_t {
 struct Exclusion {
   std::string_view finish;
   int coats;
-  std::array<int, 3> percent;  ///< after exposure_days; unknown_exclusion where it was not seen
+  std::array<int, 3> percent;  ///< after exposure_days; unknown_exclusion where it is not known
   Verification verification;
 };
 inline constexpr int unknown_exclusion = -1;
@@ -39,9 +39,9 @@ inline constexpr std::array<double, 3> exposure_days{1, 7, 14};
 /// Its inverse, by halving, from 1e4 to 1e12 s/m.
 [[nodiscard]] FilmResistance film_that_excludes(double percent, double days, Diffusivity);
 
-/// The index of exposure_days that a row's film is fitted to: the 7th day, which neither whole percents near 0 (the 14th, of weak films) nor the
-/// first hours near the surface (the 1st) blur; the 1st or the 14th where the 7th is below 5 % or unknown. Nothing where no day will do:
-/// the film is as good as none.
+/// The index of exposure_days to which a row's film is fitted. The 7th day is best: on the 14th, weak films are near 0, where whole percents
+/// are too coarse; on the 1st, the first hours near the surface still count. The 1st or the 14th where the 7th is below 5 % or unknown.
+/// Nothing where no day is usable: the film counts as none.
 [[nodiscard]] std::optional<std::size_t> fitted_exposure(const Exclusion&);
 
 /// A finish as the table has it.
@@ -54,7 +54,7 @@ struct Film {
 /// band at the test's temperature whatever the board's own. Some milliseconds of processor time: keep what it returns.
 [[nodiscard]] std::optional<Film> film_of(std::string_view finish, int coats, Diffusivity at_test);
 
-/// Which row of the table speaks for a family of finishes (`family` in schedules/products.yaml).
+/// The row of the table that stands for a family of finishes (`family` in schedules/products.yaml).
 struct FilmClass {
   std::string_view finish;  ///< of the table; empty: it leaves no film on the face that counts
   bool nearest = false;     ///< no data: the nearest class, by judgement

@@ -25,7 +25,7 @@ struct AirSpan {
 [[nodiscard]] std::vector<AirSpan> air_spans(const climate::AirSource&, Instant from, Instant until, Minutes each = Minutes(60));
 
 enum class Side : std::uint8_t { back, face };
-/// From then on this side carries this much film on top of still air.
+/// From this moment on, the side has this film on top of still air.
 struct FilmChange {
   Instant at;
   Side side;
@@ -45,7 +45,7 @@ struct Warp {
 };
 /// The board at the end of each span. Both sides are bare until a change, and changes take effect with the span that holds them; their
 /// order in time does not matter. Its ends and edges are taken as sealed. `at_test`: diffusivity at the films' test temperature.
-/// The coefficient holds from 6 to 14 % alone: whoever shows a cup looks at the means first.
+/// The coefficient holds only from 6 to 14 %: check the means before you show a cup.
 [[nodiscard]] std::vector<Warp> warp_over(const Board&, std::span<const AirSpan>, std::vector<FilmChange>, Diffusivity at_test);
 
 struct WarpSummary {

@@ -91,7 +91,7 @@ std::vector<std::string> messages_in(const fs::path& source) {
 }
 
 TEST(Errors, HaveACaseForEveryMessageInTheSource) {
-  const std::vector<std::string> no_messages{"food contact when cured", "the product's own record", "this file is larger than 1 MiB"};
+  const std::vector<std::string> no_messages{"the product's own record", "this file is larger than 1 MiB"};
   std::string told;
   for (const std::string& name : cases()) told += slurp(errors_dir() / name / "expected.txt").value_or("");
   for (const auto& entry : fs::directory_iterator(source_dir() + "/src/input")) {

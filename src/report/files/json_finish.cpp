@@ -35,7 +35,7 @@ Json law_json(const finish::Law& law) {
   return out;
 }
 
-/// Only stages for which several rows of the record speak have a law of their own.
+/// Only stages that several rows of the record give have a law of their own.
 Json stage_laws_json(const finish::Product& product) {
   return stages_json(product.fits, [](const std::optional<finish::Fit>& fit) {
     if (!fit) return Json();

@@ -65,7 +65,7 @@ std::string law_text(const std::optional<finish::Law>& law, const TextStyle& sty
   return words + (law->source.empty() ? "" : " (" + std::string(law->source) + ")");
 }
 
-/// The stages for which several rows of the record speak, each with how far its law is from them.
+/// The stages that several rows of the record give, each with how far its law is from them.
 void add_fits(Facts& facts, const finish::Product& product, const TextStyle& style) {
   const char* label = "its rows";
   for (std::size_t i = 0; i < finish::stage_count; ++i) {

@@ -1,4 +1,5 @@
-// Amount, unit, amount, unit … and the words of every error.
+#include "quantity/text_kind.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>

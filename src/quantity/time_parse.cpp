@@ -1,4 +1,5 @@
-// The shape is checked before the value: date::parse would take 26-3-8 for the year 26.
+#include "quantity/time_parse.h"
+
 #include <fmt/core.h>
 
 #include <array>
@@ -6,7 +7,6 @@
 
 #include "quantity/nearest.h"
 #include "quantity/text_scan.h"
-#include "quantity/time.h"
 
 namespace coatday {
 namespace {
@@ -15,7 +15,8 @@ constexpr int first_year = 2000;
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
-// Whether the text is the pattern, in which 0 stands for any digit.
+// Whether the text is the pattern, in which 0 stands for any digit. The shape is checked before the value: date::parse would take 26-3-8 for
+// the year 26.
 bool has_shape(std::string_view text, std::string_view pattern) {
   if (text.size() != pattern.size()) return false;
   for (std::size_t i = 0; i < text.size(); ++i) {

@@ -1,14 +1,14 @@
-// Quantities in the user's units. Digits are dropped where the eye would not use them.
+#include "quantity/format.h"
+
 #include <fmt/core.h>
 
 #include <cmath>
 #include <cstdlib>
 
-#include "quantity/text.h"
-
 namespace coatday {
 namespace {
 
+// Digits are dropped where the eye would not use them.
 constexpr double metre_per_inch = 0.0254;
 constexpr double square_metre_per_square_foot = 0.09290304;
 constexpr double litre_per_gallon = 3.785411784;

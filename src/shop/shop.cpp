@@ -1,6 +1,6 @@
-#include <algorithm>
-
 #include "shop/shop.h"
+
+#include <algorithm>
 
 namespace coatday::shop {
 namespace {
@@ -25,6 +25,11 @@ void append(std::vector<WorkingTime>& joined, WorkingTime next) {
   }
 }
 
+bool usable(const StockItem& item, LocalDay on, std::optional<Hours> keeps_opened) {
+  if (item.good_until && on > *item.good_until) return false;
+  return !item.opened || !keeps_opened || on - *item.opened <= *keeps_opened;
+}
+
 }  // namespace
 
 std::vector<WorkingTime> working_time(const Shop& shop, Instant from, Instant until) {
@@ -35,6 +40,13 @@ std::vector<WorkingTime> working_time(const Shop& shop, Instant from, Instant un
     for (const WorkingTime& shift : shifts_of(shop, day)) append(joined, {std::max(shift.begin, from), std::min(shift.end, until)});
   }
   return joined;
+}
+
+Litres usable_stock(const Shop& shop, const std::string& product, LocalDay on, std::optional<Hours> keeps_opened) {
+  Litres sum;
+  for (const StockItem& item : shop.stock)
+    if (item.product == product && usable(item, on, keeps_opened)) sum += item.volume;
+  return sum;
 }
 
 }  // namespace coatday::shop

@@ -1,20 +1,12 @@
+#include "quantity/time_format.h"
+
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 
-#include "quantity/time.h"
-
 namespace coatday {
 namespace {
-
-// Less than this is the noise of floating point, not a reason to wait another minute.
-constexpr Hours noise = std::chrono::milliseconds(1);
-constexpr Hours never = std::chrono::hours(100 * 366 * 24);
-
-// Written so that not-a-number is "never" too.
-Hours finite(Hours span) { return span < never ? std::max(span, -never) : never; }
 
 constexpr std::array<const char*, 7> weekday_names{"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
 constexpr std::array<const char*, 12> month_names{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
@@ -26,10 +18,6 @@ std::string iso_date(LocalDay day) {
 }
 
 }  // namespace
-
-Minutes ceil_minutes(Hours span) { return std::chrono::ceil<Minutes>(finite(span) - noise); }
-
-Instant later(Instant from, Hours elapsed) { return from + std::chrono::ceil<std::chrono::seconds>(finite(elapsed) - noise); }
 
 std::string iso8601(Instant instant, const Zone& zone) {
   const LocalTime local = zone.to_local(instant);
