@@ -1,11 +1,12 @@
 #pragma once
-// The help of the program and of each command, made from the rows of commands.cpp.
+// The help of the program, of each command and of each topic, made from the rows of commands.cpp and from topics/.
 
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "cli/command.h"
+#include "cli/topics.h"
 
 namespace coatday::cli {
 
@@ -18,9 +19,10 @@ inline constexpr std::string_view exit_statuses =
 
 [[nodiscard]] std::string help();
 [[nodiscard]] std::string help(const Command&);
+[[nodiscard]] std::string help(const Topic&);
+
 /// As typed: "coatday plan ORDER.yaml... [options]".
 [[nodiscard]] std::vector<std::string> usage(const Command&);
 [[nodiscard]] std::vector<std::string> examples(const Command&);
-[[nodiscard]] std::string_view version();
 
 }  // namespace coatday::cli
