@@ -1,13 +1,21 @@
 #include <algorithm>
 
 #include "cli/commands.h"
+#include "cli/completion.h"
 #include "cli/help_text.h"
+#include "cli/manual.h"
 #include "cli/options.h"
 #include "cli/topics.h"
 #include "cli/view.h"
 
 namespace coatday::cli {
 namespace {
+
+std::optional<std::string> help_misuse(const Arguments& arguments) {
+  const int asked = int{!arguments.name.empty()} + int{arguments.manual} + int{!arguments.completion.empty()};
+  if (asked <= 1) return std::nullopt;
+  return "help shows one thing at a time: a TOPIC, --man or --completion";
+}
 
 Outcome help_on(const std::string& name) {
   Args known;
@@ -24,23 +32,24 @@ Outcome help_on(const std::string& name) {
 
 Outcome help_text(const View& view) {
   const Arguments& arguments = view.arguments;
+  if (arguments.manual) return {done, manual(), ""};
+  if (!arguments.completion.empty()) return {done, bash_completion(), ""};
   return arguments.name.empty() ? Outcome{done, help(), ""} : help_on(arguments.name);
 }
 
 }  // namespace
 
 Command help_command() {
-  Option topic = with_help(name(), "a topic, or a command (default: lists them all)");
-  topic.name = topic.help.front().label = "TOPIC";
   return {
       .name = "help",
       .group = groups::help,
-      .options = {topic},
+      .options = {topic(), man(), completion()},
       .outputs = {{"text", "for people", help_text}},
       .about = {.brief = "how to use coatday, and what its words mean",
-                .summary = "Prints a topic of the help, or the help of a command.",
+                .summary = "Prints a topic of the help, the help of a command, or what an installation needs.",
                 .usage = {"[TOPIC]"},
-                .examples = {"dates"}},
+                .examples = {"dates", "--man | man -l -"}},
+      .misuse = help_misuse,
   };
 }
 

@@ -34,6 +34,7 @@ void entry(Lines& lines, const Entry& one, int label_width) {
 
 constexpr int option_width = 18;
 constexpr int name_width = 12;
+constexpr int status_width = 3;
 
 void list_commands(Lines& lines) {
   std::string_view group;
@@ -97,6 +98,13 @@ std::vector<std::string> examples(const Command& command) {
   return all;
 }
 
+std::vector<Entry> exit_statuses() {
+  return {{"0", "All is well."},
+          {"1", "No plan is possible, or a face would stay bare. With --strict: there is a warning."},
+          {"2", "There is a mistake in a file or on the command line."},
+          {"3", "The checker found our own plan wrong. This is a bug. Please report it."}};
+}
+
 std::string help(const Command& command) {
   Lines lines;
   paragraph(lines, command.about.summary);
@@ -138,7 +146,9 @@ std::string help() {
   entry(lines, {"-h, --help", "this text; after a command, all about that command"}, name_width);
   entry(lines, {"--version", "the version of the program"}, name_width);
   lines.emplace_back();
-  paragraph(lines, exit_statuses);
+  lines.emplace_back("Exit status");
+  for (const Entry& status : exit_statuses()) entry(lines, status, status_width);
+  lines.emplace_back();
   list(lines, "Example: ", {"coatday plan order.yaml"});
   return report::render(lines, page.colour);
 }
