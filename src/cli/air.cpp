@@ -2,9 +2,9 @@
 #include <filesystem>
 
 #include "cli/commands.h"
-#include "cli/help.h"
 #include "cli/options.h"
 #include "cli/ready.h"
+#include "cli/version.h"
 #include "cli/view.h"
 #include "job/air_forecast.h"
 #include "report/papers/air.h"

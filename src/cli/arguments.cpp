@@ -6,8 +6,9 @@
 #include <deque>
 
 #include "cli/commands.h"
-#include "cli/help.h"
+#include "cli/help_text.h"
 #include "cli/options.h"
+#include "cli/version.h"
 
 namespace coatday::cli {
 namespace {
@@ -27,6 +28,7 @@ class Grammar {
   Grammar() {
     app_.set_help_flag("-h,--help");
     app_.set_version_flag("--version", std::string(version()));
+    app_.require_subcommand(0, 1);  // after a command, the name of another is a word like any other
     for (const Command& command : commands()) add(command);
   }
 

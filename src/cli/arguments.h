@@ -48,6 +48,8 @@ struct Arguments {
   std::string output;  ///< path of the file to write; empty: standard output
   bool force = false;  ///< the output file may overwrite one that coatday did not make
   Colour colour = Colour::automatic;
+  bool manual = false;     ///< the help prints the manual page
+  std::string completion;  ///< the shell of the completion that the help prints; empty: none
 };
 
 /// Without the program's name. Help, version and mistakes are outcomes already.

@@ -3,8 +3,8 @@
 #include <fmt/core.h>
 
 #include "cli/commands.h"
-#include "cli/help.h"
 #include "cli/options.h"
+#include "cli/version.h"
 #include "cli/view.h"
 #include "report/files/tables.h"
 

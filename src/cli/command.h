@@ -31,8 +31,7 @@ struct Option {
   std::function<tl::expected<void, std::string>(const Args& typed, Arguments&)> read{};
   std::vector<Entry> help{};
   bool needed = false;
-  Args choices{};     ///< all words that it takes; empty: any
-  bool file = false;  ///< it takes the path of a file
+  Args choices{};  ///< words to offer: all that it takes, or some; empty: none are known
 };
 
 /// What the help says of the command itself. The options speak for themselves.

@@ -22,7 +22,7 @@ const std::vector<Command>& commands() {
         plan_command(),  page_command(),    sheet_command(), calendar_command(), buy_command(),  // the plan
         quote_command(), card_command(),                                                         // the customer
         why_command(),   what_if_command(),                                                      // questions
-        check_command(), area_command(),    air_command(),   wood_command(),     finishes_command(), schedules_command(),
+        check_command(), area_command(),    air_command(),   wood_command(),     finishes_command(), schedules_command(), help_command(),
     };
     for (Command& row : rows) row = with_format(std::move(row));
     return rows;

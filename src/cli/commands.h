@@ -11,6 +11,7 @@ inline constexpr std::string_view plan = "Plan and work";
 inline constexpr std::string_view customer = "For the customer";
 inline constexpr std::string_view questions = "Ask about a plan";
 inline constexpr std::string_view before_planning = "Look before you plan";
+inline constexpr std::string_view help = "Help";
 }  // namespace groups
 
 [[nodiscard]] Command plan_command();
@@ -28,6 +29,7 @@ inline constexpr std::string_view before_planning = "Look before you plan";
 [[nodiscard]] Command finishes_command();
 [[nodiscard]] Command schedules_command();
 [[nodiscard]] Command wood_command();
+[[nodiscard]] Command help_command();
 
 /// All of them, in the order of the program's help.
 [[nodiscard]] const std::vector<Command>& commands();

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "cli/topics.h"
 #include "input/amounts.h"
 #include "input/wood.h"
 #include "quantity/nearest.h"
@@ -42,7 +43,7 @@ Option choice(const Entry& help, Member member, const Choices<T>& known) {
     }
     return wrong(name + " '" + typed.front() + "': expected " + listed(words) + suggestion(typed.front(), words));
   });
-  made.choices = words;
+  made.choices = std::move(words);
   return made;
 }
 
@@ -229,11 +230,13 @@ Option keep() {
   return kept({"--keep OLD.json", "an earlier plan (its --format json): what need not move stays where it was"}, &Arguments::keep);
 }
 Option effort() {
-  return option(
-      {"--effort EFFORT",
-       "quick (the first good plan), thorough (up to 30\u00a0s more for a better one, or a proof that none is) or so many seconds; "
-       "Ctrl-C ends it with the best so far (default quick)"},
-      Takes::word, read_effort);
+  Option effort =
+      option({"--effort EFFORT",
+              "quick (the first good plan), thorough (up to 30\u00a0s more for a better one, or a proof that none is) or so many seconds; "
+              "Ctrl-C ends it with the best so far (default quick)"},
+             Takes::word, read_effort);
+  effort.choices = {"quick", "thorough"};
+  return effort;
 }
 Option units() {
   return choice<Units>({"--units UNITS", "us or metric (default: the shop's)"}, &Arguments::units,
@@ -255,6 +258,17 @@ Option own() { return kept({"--own FILE", "a file with finishes of your own; may
 Option colour() {
   return choice<Colour>({"--colour WHEN", "never, auto (on a terminal, unless NO_COLOR is set) or always (default auto)"},
                         &Arguments::colour, {{"never", Colour::never}, {"auto", Colour::automatic}, {"always", Colour::always}});
+}
+
+Option topic() {
+  Option option = kept({"TOPIC", "a topic, or a command (default: lists them all)"}, &Arguments::name);
+  for (const Topic& topic : topics()) option.choices.emplace_back(topic.name);
+  return option;
+}
+Option man() { return flag({"--man", "prints the manual page, for man"}, &Arguments::manual); }
+Option completion() {
+  return choice<std::string>({"--completion NAME", "prints the completion of a shell; NAME is bash"}, &Arguments::completion,
+                             {{"bash", "bash"}});
 }
 
 }  // namespace coatday::cli

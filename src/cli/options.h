@@ -35,6 +35,9 @@ namespace coatday::cli {
 [[nodiscard]] Option force();
 [[nodiscard]] Option own();
 [[nodiscard]] Option colour();
+[[nodiscard]] Option topic();       ///< [TOPIC] of the help
+[[nodiscard]] Option man();         ///< --man
+[[nodiscard]] Option completion();  ///< --completion, a shell
 
 /// The option with other words in its help.
 [[nodiscard]] Option with_help(Option, std::string help);

@@ -1,6 +1,6 @@
 #include "cli/commands.h"
-#include "cli/help.h"
 #include "cli/options.h"
+#include "cli/version.h"
 #include "cli/view.h"
 #include "report/files/json.h"
 #include "report/papers/report.h"

@@ -1,8 +1,8 @@
 #include "report/wood.h"
 
 #include "cli/commands.h"
-#include "cli/help.h"
 #include "cli/options.h"
+#include "cli/version.h"
 #include "cli/view.h"
 
 namespace coatday::cli {

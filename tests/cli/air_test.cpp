@@ -138,6 +138,17 @@ std::string without_outdoors() {
   return head + "air:\n  timetable:\n    - {heated: 07:00-17:00 at 20 °C, otherwise: 0 °C, humidity: 40 %}\n";
 }
 
+TEST(AirFit, ReadsTheShopOnce) {
+  Environment counting = environment({{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}});
+  int shops = 0;
+  counting.read = [&shops, read = counting.read](const std::filesystem::path& path) {
+    shops += path.filename() == "shop.yaml" ? 1 : 0;
+    return read(path);
+  };
+  EXPECT_EQ(run({"air", "shop.yaml", "--fit", "log.csv"}, counting).status, done);
+  EXPECT_EQ(shops, 1);
+}
+
 TEST(AirFit, ReadsTheRoomOutOfALog) {
   const Files files{{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}};
   const Outcome outcome = run({"air", "shop.yaml", "--fit", "log.csv"}, environment(files));

@@ -1,26 +1,26 @@
 #pragma once
-// The help of the program and of each command, made from the rows of commands.cpp.
+// The help of the program, of each command and of each topic, made from the rows of commands.cpp and from topics/.
 
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "cli/command.h"
+#include "cli/topics.h"
 
 namespace coatday::cli {
 
 inline constexpr std::string_view about_coatday =
     "coatday plans the finishing of furniture made to order: which coat goes on which face and when, what to buy, and when a piece may be "
     "handled, delivered and used.";
-inline constexpr std::string_view exit_statuses =
-    "Exit status: 0 all is well; 1 no plan is possible or a face would be left behind; 2 a mistake in a file or on the command line; 3 a "
-    "fault in coatday.";
-
 [[nodiscard]] std::string help();
 [[nodiscard]] std::string help(const Command&);
+[[nodiscard]] std::string help(const Topic&);
+
 /// As typed: "coatday plan ORDER.yaml... [options]".
 [[nodiscard]] std::vector<std::string> usage(const Command&);
 [[nodiscard]] std::vector<std::string> examples(const Command&);
-[[nodiscard]] std::string_view version();
+/// What each exit status means, as in outcome.h.
+[[nodiscard]] std::vector<Entry> exit_statuses();
 
 }  // namespace coatday::cli
