@@ -32,8 +32,8 @@ Command calendar_command() {
                   {"csv", "for spreadsheets", calendar_csv, report::calendar_csv_header()}},
       .about = {.brief = "the plan for the calendar of a phone or a computer",
                 .summary = "Reads an order, plans it, and writes the plan for the calendar of a phone or a computer: a timed entry with an "
-                           "alarm for every hands-on step, and days from which a piece may be wrapped, delivered and fully used, by the "
-                           "late side.",
+                           "alarm for every hands-on step, and the safe days from which a piece may be wrapped, delivered and "
+                           "fully used.",
                 .usage = {"ORDER.yaml... [-o FILE]"},
                 .examples = {"order.yaml -o plan.ics"},
                 .more = "Import the file of a plan made anew over the old one: entries keep their ids and move. A step that is no longer "

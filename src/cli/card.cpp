@@ -25,7 +25,7 @@ Command card_command() {
                            "what that rests on.",
                 .usage = {"ORDER.yaml..."},
                 .examples = {"order.yaml > card.txt"},
-                .more = "Its dates are the first whole days after the late side. Write what was done into the order's history first, and "
+                .more = "Its dates are safe to promise, in whole days. Write what was done into the order's history first, and "
                         "they are those of the piece as it is."},
       .only_plans = true,
   };

@@ -7,7 +7,7 @@ namespace coatday::cli {
 namespace {
 
 constexpr const char* at_help =
-    "a temperature and a humidity, such as \"18\u00a0C\u00a065\u00a0%\": the time to each stage in that air, with its early and late side; "
+    "a temperature and a humidity, such as \"18\u00a0C\u00a065\u00a0%\": the time to each stage in that air, earliest, expected and safe; "
     "refused where the finish may not go on or its laws do not reach. Without NAME: when each finish is dry to recoat";
 
 std::optional<std::string> finishes_misuse(const Arguments& arguments) {

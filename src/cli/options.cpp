@@ -173,7 +173,7 @@ Option shop_and_orders() {
   Option option{"SHOP.yaml", Takes::words, read_shop, {{"SHOP.yaml", "the shop's file"}}};
   option.help.push_back(
       {"ORDER.yaml",
-       "orders whose finishes are shown, judged at the can and at their parts, too, which lag behind the air (default: the "
+       "orders: their finishes are shown, judged at the can and at the parts as well, which lag behind the air (default: the "
        "finishes on the shop's shelf and its own, at the can alone)"});
   return needed(option);
 }

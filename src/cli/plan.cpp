@@ -10,10 +10,10 @@ namespace {
 
 constexpr const char* orders_help =
     "one order, or several that name the same shop file and share its people, hours and places. Finishes that any of them names count for "
-    "all; a piece whose id two orders have gets its order's name before it";
+    "all. Where two orders have a piece with the same id, its order's name comes before it";
 constexpr const char* keep_help =
-    "an earlier plan (its --format json): what need not move stays where it was, and what moved is told; never at the cost of a promise or "
-    "of an earlier end";
+    "an earlier plan (its --format json): steps keep their old start unless something forces them to move, but never at the cost of a "
+    "promise or of an earlier end. The plan lists what moved";
 
 Outcome plan_text(const View& view) { return answer(view, report::plan_text(view.plan(), view.order(), view.style, view.advice())); }
 Outcome plan_json(const View& view) { return answer(view, report::plan_json(view.plan(), version(), view.advice())); }

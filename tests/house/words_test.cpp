@@ -27,6 +27,12 @@ std::vector<Word> words() {
   return found;
 }
 
+std::regex any_of(const std::vector<Word>& words) {
+  std::string all;
+  for (const Word& word : words) all += (all.empty() ? "" : "|") + word.gone;
+  return std::regex(all, std::regex::icase);
+}
+
 struct Text {
   std::string where, text;
 };
@@ -57,13 +63,15 @@ void add_lines(std::vector<Text>& texts, const fs::path& file, const std::vector
 std::vector<Text> texts() {
   std::vector<Text> found;
   for (const Source& source : sources()) {
+    if (source.file.begin()->string() == "solver") continue;  // mathematics, in the words of the literature
     std::vector<std::string> lines;
     for (const std::string& line : source.lines) lines.push_back(literals_of(without_comment(line)));
     add_lines(found, root() / "src" / source.file, lines);
   }
   const auto add_folder = [&found](const char* folder, const std::set<std::string>& endings) {
     for (const auto& entry : fs::recursive_directory_iterator(root() / folder)) {
-      if (endings.count(entry.path().extension().string())) add_lines(found, entry.path(), lines_of(entry.path()));
+      const bool read = endings.count(entry.path().extension().string()) > 0 && entry.path().parent_path().filename() != "solver";
+      if (read) add_lines(found, entry.path(), lines_of(entry.path()));
     }
   };
   add_folder("src", {".md", ".txt", ".js"});
@@ -81,7 +89,9 @@ TEST(Words, ThatAreGoneStayGone) {
   ASSERT_GT(gone.size(), 10U);
   const std::vector<Text> all = texts();
   ASSERT_GT(all.size(), 10000U);
+  const std::regex any = any_of(gone);  // one search is quicker than one for each word
   for (const Text& text : all) {
+    if (!std::regex_search(text.text, any)) continue;
     for (const Word& word : gone) {
       std::smatch match;
       if (!std::regex_search(text.text, match, word.pattern)) continue;
