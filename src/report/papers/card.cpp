@@ -141,7 +141,7 @@ std::optional<Metres> movement_of(const piece::Part& part) {
   return moved ? std::optional(*moved) : std::nullopt;
 }
 
-std::optional<Section> moves(const piece::Piece& piece, const Texts& texts) {
+std::optional<Section> movement(const piece::Piece& piece, const Texts& texts) {
   if (std::none_of(piece.parts.begin(), piece.parts.end(), [](const piece::Part& part) { return part.wood(); })) return std::nullopt;
   const piece::Part* widest = nullptr;
   for (const piece::Part& part : piece.parts) {
@@ -199,7 +199,7 @@ void add_piece(std::vector<Section>& sections, const job::Plan& plan, const piec
   sections.push_back(when(result.ready_late, texts.zone));
   sections.push_back(not_yet(result.ready_late.full_cure, texts.zone));
   sections.push_back(care(plan, blocks));
-  if (auto section = moves(piece, texts)) sections.push_back(*std::move(section));
+  if (auto section = movement(piece, texts)) sections.push_back(*std::move(section));
   sections.push_back(food(plan, piece, blocks));
 }
 
