@@ -52,7 +52,7 @@ class Cleaner {
     judge_gaps();
     if (bridgeable_ == 0)
       return tl::unexpected(
-          ReadError{first_line_, 1, "no two readings are within 3 h of each other; expected readings that tell how the air moves"});
+          ReadError{first_line_, 1, "no two readings are within 3 h of each other; expected readings that show how the air moves"});
     for (const Row& row : rows_) {
       Reading reading{row.time, Celsius(row.temperature), std::nullopt};
       if (row.humidity) reading.humidity = RelativeHumidity(*row.humidity / 100);
@@ -65,7 +65,7 @@ class Cleaner {
 
  private:
   void tell(const std::vector<int>& lines, std::string_view what) {
-    if (!lines.empty()) log_.notes.push_back(fmt::format("{}: {}", rows_words(lines), what));
+    if (!lines.empty()) log_.notes.push_back(fmt::format("{}: {}", rows_text(lines), what));
   }
 
   /// Many loggers write the newest reading first.
@@ -107,7 +107,7 @@ class Cleaner {
     tell(table_.without_temperature, "no temperature from -40 to 60 °C; dropped");
     tell(lines_by_clock(clock.second), "a wall time that came twice when summer time ended; taken as the second time");
     tell(lines_by_clock(clock.never),
-         "a wall time that summer time skips; taken as an hour later. Where the logger's clock is never put forward, tell 'clock: "
+         "a wall time that summer time skips; taken as an hour later. Where the logger's clock is never put forward, write 'clock: "
          "standard'");
   }
 
@@ -244,7 +244,7 @@ class Cleaner {
 
 Minutes bridged_step(const Log& log) { return std::max(Minutes(30), 5 * log.usual_step / 2); }
 
-std::string span_words(const Log& log, const Zone& zone) {
+std::string span_text(const Log& log, const Zone& zone) {
   const auto at = [&zone](const Reading& reading) {
     const LocalTime time = zone.to_local(reading.time);
     return long_date(day_of(time)) + " " + clock_time(time);

@@ -36,7 +36,7 @@ struct Log {
 [[nodiscard]] Minutes bridged_step(const Log&);
 
 /// "231 readings from Fri 30 Oct 2026 07:00 to Wed 4 Nov 2026 14:00", and what holds in gaps and beyond them.
-[[nodiscard]] std::string span_words(const Log&, const Zone&);
+[[nodiscard]] std::string span_text(const Log&, const Zone&);
 
 /// What a logger's clock shows: the shop's wall time, that without summer time, or UTC.
 enum class LogClock { shop, standard, utc };

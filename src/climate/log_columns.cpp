@@ -122,7 +122,7 @@ class Finder {
                                       std::pair(&found.temperature, "temperature"), std::pair(&found.humidity, "humidity")}) {
       if (which->size() < 2) continue;
       return fail(row, (*which)[1],
-                  fmt::format("the columns {} and {} could both be the {}; tell which one", shown(row.text((*which)[0])),
+                  fmt::format("the columns {} and {} could both be the {}; write which one", shown(row.text((*which)[0])),
                               shown(row.text((*which)[1])), what));
     }
     if (!found.date.empty()) columns.date = found.date[0];
@@ -132,7 +132,7 @@ class Finder {
     const auto scale = form_.scale ? form_.scale : ColumnName(row.text(columns.temperature)).scale();
     if (!scale) {
       return fail(row, columns.temperature,
-                  fmt::format("the column {} does not say °C or °F; tell its 'unit'", shown(row.text(columns.temperature))));
+                  fmt::format("the column {} does not say °C or °F; write its 'unit'", shown(row.text(columns.temperature))));
     }
     columns.scale = *scale;
     columns.percent = columns.humidity && ColumnName(row.text(*columns.humidity)).in_percent();

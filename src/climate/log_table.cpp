@@ -90,7 +90,7 @@ class Reader {
     }
     const auto open = std::find_if(undated_.begin(), undated_.end(), [](const Undated& u) { return !u.written.order; });
     if (!order && open != undated_.end())
-      fail(open->at, "dates of this file could have the day or the month first; tell 'dates: day first' or 'dates: month first'");
+      fail(open->at, "dates of this file could have the day or the month first; write 'dates: day first' or 'dates: month first'");
     return order;
   }
 

@@ -154,8 +154,8 @@ Rate::Rate(const Law& law, const Air& reference, Side side) : law_(law), side_(s
 
 double Rate::operator()(const Air& air) const {
   if (!(at_reference_ > 0)) return 0;
-  if (side_ == Side::fast) return std::max(1.0, law_.pace) * bare(law_, air) / at_reference_;
-  return stands_still(law_, air) ? 0 : law_.pace * bare(law_, within_range(law_, air)) / at_reference_;
+  if (side_ == Side::fast) return std::max(1.0, law_.rate_factor) * bare(law_, air) / at_reference_;
+  return stands_still(law_, air) ? 0 : law_.rate_factor * bare(law_, within_range(law_, air)) / at_reference_;
 }
 
 double uncertainty(const Air& air) {

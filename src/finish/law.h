@@ -27,13 +27,13 @@ struct Law {
   RelativeHumidity driest{0};          ///< below it the clock runs as at it, or not at all where it needs water (vapour_pressure)
   RelativeHumidity dampest{1};         ///< vapour_deficit: no credit above; vapour_pressure: as at it
   bool cure_starts_at_recoat = false;  ///< a cure clock that waits for the drying clock
-  double pace = 1;                     ///< times the rate, for what moves the air: see finish/pace.h
+  double rate_factor = 1;              ///< times the rate, for what moves the air: see finish/rate_factors.h
   std::string_view source;
 
   bool operator==(const Law&) const = default;
 };
 
-/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, nor a pace
+/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, nor a rate factor
 /// below 1, so that the window never ends later than the bare law says.
 enum class Side { slow, fast };
 

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "finish/pace.h"
+#include "finish/rate_factors.h"
 #include "input/mistakes.h"
 
 namespace coatday::input {

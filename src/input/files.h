@@ -2,13 +2,13 @@
 // The files of one reading: each is read once and stays until the end, since values point into it.
 
 #include <deque>
-#include <filesystem>
 #include <map>
 #include <optional>
 #include <string>
 
 #include "input/document.h"
-#include "input/load.h"
+#include "input/mistakes.h"
+#include "input/read_file.h"
 
 namespace coatday::input {
 
@@ -18,7 +18,7 @@ class Files {
 
   /// The text of a file. Nothing, and a mistake at `named`, when it cannot be read.
   const Source* text(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
-  /// The values of a file, or null and its mistakes, which are told once.
+  /// The values of a file. Null when it has mistakes, which are added the first time only.
   const Value* values(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
   /// Puts the text of its line to each mistake.
   void quote_lines(std::vector<Diagnostic>& mistakes) const;

@@ -1,4 +1,5 @@
-// What a product needs, and what cannot be, once all its layers are on each other.
+#include "input/product_check.h"
+
 #include <fmt/core.h>
 
 #include <array>

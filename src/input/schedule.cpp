@@ -1,10 +1,11 @@
-// Finishing schedules and their steps.
+#include "input/schedule.h"
+
 #include <fmt/core.h>
 
 #include "finish/film.h"
 #include "input/amounts.h"
-#include "input/catalogue.h"
 #include "input/choices.h"
+#include "input/fields.h"
 #include "input/names.h"
 
 namespace coatday::input {
@@ -132,7 +133,7 @@ finish::Schedule read_schedule(const FinishItem& item, const Products& products,
   fields.must("name", schedule.name, parse_name);
   fields.must("suits", schedule.suits, parse_suits);
   fields.take("use", schedule.use, parse_note);
-  if (fields.take("source", schedule.source, parse_note)) schedule.source = source_words(*item.sources, schedule.source);
+  if (fields.take("source", schedule.source, parse_note)) schedule.source = item.source_text(schedule.source);
   fields.need("steps");
   std::set<std::string> names;
   Ids ids;

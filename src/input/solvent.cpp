@@ -1,4 +1,5 @@
-// The solvent of a product: a row of the table, or what its safety data sheet says.
+#include "input/solvent.h"
+
 #include <fmt/core.h>
 
 #include "finish/solvent.h"

@@ -1,4 +1,5 @@
-// Hours, days and dates as files hold them.
+#include "input/spans.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>

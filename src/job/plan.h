@@ -176,6 +176,15 @@ struct Changes {
   std::size_t unknown = 0;  ///< events of the earlier plan that this one does not have
 };
 
+/// Open days pass without a coat until this one. A wait that goes on over a Monday is named again there.
+struct Wait {
+  LocalDay day;          ///< the first of them in its week
+  std::size_t step;      ///< the coat that comes next: index into Plan::events
+  std::string reason;    ///< one sentence: what decided its start
+  bool air_fits = true;  ///< the coat's finish may go on at some working hour of that day
+  std::string air;       ///< else what the air of that day has against it, where that is known
+};
+
 enum class Status { feasible, infeasible, not_found };
 
 struct Plan {
@@ -193,6 +202,7 @@ struct Plan {
   std::vector<Purchase> purchase;
   std::vector<Sundry> sundries;
   std::vector<Finding> findings;
+  std::vector<Wait> waits;                      ///< by day
   std::optional<Changes> changes;               ///< against the earlier plan, where there was one
   std::map<std::string, std::string> cautions;  ///< key -> text
   Status status = Status::feasible;

@@ -11,7 +11,7 @@ namespace coatday::solver {
 [[nodiscard]] Outcome solve(const Problem&, const Limits& = {});
 
 /// A proven lower bound on Score::ready: bounds consistency over starts, lags and calendars, then work against capacity. Maximum lags that
-/// have a remedy count for nothing. `never` where even that is impossible.
+/// have a remedy count for nothing. `unreachable` where even that is impossible.
 [[nodiscard]] Time ready_bound(const Problem&);
 
 }  // namespace coatday::solver

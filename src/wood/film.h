@@ -12,9 +12,9 @@
 namespace coatday::wood {
 
 /// How far a row was compared with its table.
-enum class Standing : std::uint8_t {
-  seen,         ///< on a copy of the table or of a part of it
-  partly_seen,  ///< one exposure seen, the others from memory
+enum class Verification : std::uint8_t {
+  compared,         ///< on a copy of the table or of a part of it
+  partly_compared,  ///< one exposure compared, the others from memory
   from_memory,
   conflicting,  ///< two readings disagree: kept for the record, never used
 };
@@ -25,7 +25,7 @@ struct Exclusion {
   std::string_view finish;
   int coats;
   std::array<int, 3> percent;  ///< after exposure_days; unknown_exclusion where it was not seen
-  Standing standing;
+  Verification verification;
 };
 inline constexpr int unknown_exclusion = -1;
 inline constexpr std::array<double, 3> exposure_days{1, 7, 14};
@@ -47,7 +47,7 @@ inline constexpr std::array<double, 3> exposure_days{1, 7, 14};
 /// A finish as the table has it.
 struct Film {
   FilmResistance resistance;  ///< added to still air, at the test's temperature
-  Standing standing = Standing::seen;
+  Verification verification = Verification::compared;
   bool beyond = false;  ///< more coats than were measured: the resistance of the most that were
 };
 /// By coats, between measured counts linearly, 0 for none; no such finish: nothing. `at_test` is the test panel's diffusivity, the middle of the

@@ -18,7 +18,7 @@ Problem crowded(int count) {
   p.horizon = 60 * count;
   p.resources = {{5, -1}, {4, -1}};
   const int last = add(p, {0, p.horizon + 1}, 0);
-  p.goals.push_back({last, never, 1, -1});
+  p.goals.push_back({last, unreachable, 1, -1});
   for (int i = 1; i <= count; ++i) {
     const int work = add(p, {0, p.horizon - 50}, 3 + i * 7 % 11, {{0, 1 + i % 4}, {1, 1 + i * 5 % 3}});
     p.minimum_lags.push_back({end(work), last, nullptr, -1});

@@ -18,6 +18,7 @@
 #include "planner/result/events.h"
 #include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
+#include "planner/result/waits.h"
 #include "planner/result/warnings.h"
 #include "planner/tasks/expired_limits.h"
 #include "planner/tasks/history.h"
@@ -213,7 +214,7 @@ class Planner {
   void judge_search(const solver::Found& found) {
     if (request_.seconds <= 0) return;
     plan_.proven = found.proven;
-    if (found.ready_bound > -solver::never)
+    if (found.ready_bound > -solver::unreachable)
       plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
   }
 
@@ -275,8 +276,10 @@ class Planner {
 }  // namespace
 
 job::Plan make_plan(const job::Job& job, const job::Request& request, Purpose purpose) {
-  return best_of_ways(job, request, purpose,
-                      [&](const job::Request& one, const Ways& ways) { return Planner(job, one, purpose, ways).run(); });
+  job::Plan plan = best_of_ways(job, request, purpose,
+                                [&](const job::Request& one, const Ways& ways) { return Planner(job, one, purpose, ways).run(); });
+  if (purpose == Purpose::follow) plan.waits = waits_in(job, plan);
+  return plan;
 }
 
 }  // namespace coatday::planner

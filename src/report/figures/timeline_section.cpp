@@ -56,7 +56,7 @@ void measure(Chart& chart, const std::vector<Week>& weeks) {
 
 std::string week_words(const Week& week) { return date_text(week.monday) + " – " + date_text(week.monday + date::days(6)); }
 
-void add_week(Element section, const job::Job& job, const Chart& chart, const Week& week, std::size_t index) {
+void add_week(Element section, const Chart& chart, const Week& week, std::size_t index) {
   Element frame = section.add("div", {{"class", "frame"}});
   frame.add("h3", {}, week_words(week));
   Element figure = frame.add("div", {{"class", "strip"},
@@ -70,7 +70,7 @@ void add_week(Element section, const job::Job& job, const Chart& chart, const We
   draw_air(strip, chart);
   draw_faces(strip, chart);
   strip.finish();
-  const std::vector<std::string> waits = waits_in(job, chart, week);
+  const std::vector<std::string> waits = waits_in(chart.plan, week);
   if (waits.empty()) return;
   Element list = frame.add("ul", {{"class", "waits"}});
   for (const std::string& words : waits) list.add("li", {}, words);
@@ -102,21 +102,11 @@ void add_quiet_weeks(Element section, const job::Plan& plan, const Week& first, 
   section.add("p", {}, "nothing to do: what is on cures" + (promises.empty() ? "" : "; " + listed(promises))).set("class", "how");
 }
 
-job::AirForecast forecast_over(const job::Job& job, const job::Plan& plan, const std::vector<Week>& weeks) {
-  const Instant until = std::min(weeks.back().until, plan.until);
-  const int days =
-      static_cast<int>((local_day(until - std::chrono::seconds(1), plan.shop.zone) - local_day(plan.from, plan.shop.zone)).count()) + 1;
-  std::vector<job::Use> uses = job::in_use(job);
-  for (job::Use& use : uses) use.wood = use.steel = {};  // not every part of a finish is coated when one is
-  return job::forecast(job, job.catalogue, uses, plan.from, std::max(1, days));
-}
-
 }  // namespace
 
-void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan, Units units) {
+void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan, const job::AirForecast& air, Units units) {
   const std::vector<Week> weeks = weeks_of(plan);
   if (weeks.empty()) return;
-  const job::AirForecast air = forecast_over(job, plan, weeks);
   Chart chart{plan, air, units, rows_of(plan)};
   measure(chart, weeks);
   Element section = contents.section("timeline", "Timeline");
@@ -125,7 +115,7 @@ void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan
     const std::size_t first = i;
     while (i < weeks.size() && quiet(chart, weeks[i])) ++i;
     if (i > first) add_quiet_weeks(section, plan, weeks[first], weeks[i - 1]);
-    if (i < weeks.size()) add_week(section, job, chart, weeks[i], i + 1);
+    if (i < weeks.size()) add_week(section, chart, weeks[i], i + 1);
   }
 }
 

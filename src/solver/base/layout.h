@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "solver/base/index.h"
 #include "solver/base/problem.h"
 
 namespace coatday::solver {
@@ -16,7 +17,7 @@ class Layout {
   [[nodiscard]] bool covers(int resource) const { return of(resource).segment > 0; }
   /// Where so much finds room all the time long: in the tightest gap, so that wide ones stay free.
   [[nodiscard]] std::optional<Stretch> room(const Demand&, const Interval&) const;
-  /// The first end, after the interval's begin, of what lies there within it; `never` where nothing does.
+  /// The first end, after the interval's begin, of what lies there within it; `unreachable` where nothing does.
   [[nodiscard]] Time next_end(int resource, const Interval&) const;
 
   /// The stretch must be free; what lasts no time is not laid.
@@ -34,7 +35,7 @@ class Layout {
     std::vector<Laid> laid;  ///< by begin
     Time longest = 0;        ///< that anything ever lay
   };
-  [[nodiscard]] const Line& of(int resource) const { return lines_[static_cast<std::size_t>(resource)]; }
+  [[nodiscard]] const Line& of(int resource) const { return lines_[at(resource)]; }
   template <typename Each>
   static void each_within(const Line&, const Interval&, const Each&);
   [[nodiscard]] static std::optional<Stretch> whole_segments(const Line&, int count, const std::vector<Interval>& taken);

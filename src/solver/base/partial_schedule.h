@@ -17,7 +17,7 @@ struct Candidate {
   bool shared = false;
 };
 
-class Partial {
+class PartialSchedule {
  public:
   struct Reserved {
     int choice = -1;  ///< -1: nothing is reserved
@@ -25,7 +25,7 @@ class Partial {
     Stretch stretch;  ///< where the resource is laid out; found where there is none yet
   };
 
-  explicit Partial(const Network&);
+  explicit PartialSchedule(const Network&);
 
   void place(const Candidate&);
   void remove(int activity);
@@ -33,19 +33,17 @@ class Partial {
   /// Gives back what is reserved for the hold.
   Reserved lift(int hold);
 
-  [[nodiscard]] bool placed(int activity) const { return placed_[static_cast<std::size_t>(activity)] != 0; }
-  [[nodiscard]] const Assignment& run(int activity) const { return runs_[static_cast<std::size_t>(activity)]; }
+  [[nodiscard]] bool placed(int activity) const { return placed_[at(activity)] != 0; }
+  [[nodiscard]] const Assignment& run(int activity) const { return runs_[at(activity)]; }
   /// A count that grows with each placement: what was placed later has the higher one.
-  [[nodiscard]] int turn(int activity) const { return turns_[static_cast<std::size_t>(activity)]; }
-  [[nodiscard]] const Reserved& reserved(int hold) const { return reserved_[static_cast<std::size_t>(hold)]; }
-  [[nodiscard]] const Profile& use(int resource) const { return use_[static_cast<std::size_t>(resource)]; }
+  [[nodiscard]] int turn(int activity) const { return turns_[at(activity)]; }
+  [[nodiscard]] const Reserved& reserved(int hold) const { return reserved_[at(hold)]; }
+  [[nodiscard]] const Profile& use(int resource) const { return use_[at(resource)]; }
   [[nodiscard]] const Layout& layout() const { return layout_; }
   /// The time that the spans of one side of an exclusion cover.
-  [[nodiscard]] const Profile& covered(int exclusion, bool right) const {
-    return covered_[2 * static_cast<std::size_t>(exclusion) + (right ? 1 : 0)];
-  }
+  [[nodiscard]] const Profile& covered(int exclusion, bool right) const { return covered_[2 * at(exclusion) + (right ? 1 : 0)]; }
   /// Ends and activities of the family's placed runs, sorted.
-  [[nodiscard]] const std::vector<std::pair<Time, int>>& ends(int family) const { return ends_[static_cast<std::size_t>(family)]; }
+  [[nodiscard]] const std::vector<std::pair<Time, int>>& ends(int family) const { return ends_[at(family)]; }
 
   [[nodiscard]] Time point(const Point& p) const { return p.edge == Edge::start ? run(p.activity).start : run(p.activity).end; }
   /// The span as carried by an activity that runs so.

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "solver/base/monotone.h"
+#include "solver/base/monotone_function.h"
 
 namespace coatday::solver {
 
@@ -98,17 +98,17 @@ struct Exclusion {
   Tag tag = -1;
 };
 
-/// Just one of the ways is taken: its activities take part, those that stand only in other ways do not. No activity stands in two forks,
-/// and none in a fork is optional, a remedy or of a goal. A way may be empty.
-struct Fork {
-  std::vector<std::vector<int>> ways;
+/// Just one of the branches is taken: its activities take part, those that stand only in other branches do not. No activity stands in two alternatives,
+/// and none in an alternative is optional, a remedy or of a goal. A branch may be empty.
+struct Alternative {
+  std::vector<std::vector<int>> branches;
   Tag tag = -1;
 };
 
 /// Lateness is weight * max(0, start(activity) - due). A due time is never a limit: a hard one is a maximum lag from a fixed activity.
 struct Goal {
   int activity = 0;
-  Time due = never;
+  Time due = unreachable;
   double weight = 1;
   Tag tag = -1;
 };
@@ -123,14 +123,14 @@ struct Problem {
   std::vector<MaximumLag> maximum_lags;
   std::vector<Hold> holds;
   std::vector<Exclusion> exclusions;
-  std::vector<Fork> forks;
+  std::vector<Alternative> alternatives;
   std::vector<Goal> goals;
 };
 
 struct Assignment {
   Time start = 0;
   Time end = 0;
-  bool present = true;  ///< false: it takes no part, as it is optional or another way is taken
+  bool present = true;  ///< false: it takes no part, as it is optional or another branch is taken
   bool shared = false;  ///< ran without set-up
 };
 
@@ -146,16 +146,5 @@ struct Schedule {
   std::vector<int> hold_choice;       ///< per hold, an index into its choices; -1 where its activity takes no part
   std::vector<Stretch> hold_stretch;  ///< per hold; of no segments where nothing is laid out, or for no time. Empty: not laid out yet
 };
-
-/// Smaller is better, in this order.
-struct Score {
-  double lateness = 0;  ///< weighted sum over the goals
-  Time ready = 0;       ///< the last goal's start; 0 without goals
-  int moved = 0;        ///< activities that take part and start elsewhere than at their kept start
-  double total = 0;     ///< the sum of the goals' starts
-  int setups = 0;       ///< activities with a family that ran unshared
-  auto operator<=>(const Score&) const = default;
-};
-[[nodiscard]] Score score(const Problem&, const Schedule&);
 
 }  // namespace coatday::solver

@@ -7,7 +7,7 @@
 #include <variant>
 #include <vector>
 
-#include "solver/base/problem.h"
+#include "solver/base/score.h"
 #include "solver/base/stopwatch.h"
 
 namespace coatday::solver {
@@ -36,8 +36,8 @@ struct Limits {
 struct Found {
   Schedule schedule;
   Score score;
-  Time ready_bound = -never;  ///< no schedule is ready before; -never: none was worked out
-  bool proven = false;        ///< no schedule has less lateness, nor among those with as little an earlier ready time
+  Time ready_bound = -unreachable;  ///< no schedule is ready before; -unreachable: none was worked out
+  bool proven = false;              ///< no schedule has less lateness, nor among those with as little an earlier ready time
 };
 
 /// No schedule exists: these tags contradict each other, and no smaller set of them was found to. In the order of the reasoning.
@@ -48,9 +48,9 @@ struct Contradiction {
 
 /// No schedule was found, and none was proven impossible.
 struct NotFound {
-  int activity = -1;          ///< the one that most often found no place
-  std::vector<Tag> blockers;  ///< what most often stood in its way
-  Time ready_bound = -never;  ///< no schedule is ready before
+  int activity = -1;                ///< the one that most often found no place
+  std::vector<Tag> blockers;        ///< what most often stood in its way
+  Time ready_bound = -unreachable;  ///< no schedule is ready before
 };
 
 using Outcome = std::variant<Found, Contradiction, NotFound>;

@@ -6,7 +6,7 @@
 
 #include "solver/clause_learning/trail.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 /// A nondecreasing function over the values that a variable can have.
 class Mapping {
@@ -32,11 +32,11 @@ class Arcs {
   void minimum(Var x, const Mapping&, Var y, Conditions = {});
   void maximum(Var x, const Mapping&, Var y, Conditions = {});
   void grow(int variables) {
-    out_.resize(learn::at(2 * variables));
-    conditioned_.resize(learn::at(2 * variables));
+    out_.resize(at(2 * variables));
+    conditioned_.resize(at(2 * variables));
   }
 
-  bool propagate(Trail&, Side moved);
+  bool propagate(Trail&, BoundVar moved);
   /// Whether one that has just been added says something.
   bool propagate_all(Trail&);
   /// At the root: leaves out the arcs whose conditions fail there, and the conditions that hold there.
@@ -47,13 +47,13 @@ class Arcs {
  private:
   enum class Kind : std::uint8_t { constant, minimum_ahead, minimum_back, maximum_ahead, maximum_back };
   struct Arc {
-    Side from, to;
+    BoundVar from, to;
     Time lag;
     Kind kind;
     int mapping, conditions;  ///< -1: none
     Literal first_condition;
   };
-  void add(Side from, Side to, const Mapping&, Kind, int conditions);
+  void add(BoundVar from, BoundVar to, const Mapping&, Kind, int conditions);
   bool follow(Trail&, std::uint32_t arc) const;
   bool follow_conditioned(Trail&, std::uint32_t arc, Literal implied) const;
   bool move(Trail&, std::uint32_t arc, Literal implied) const;
@@ -64,7 +64,7 @@ class Arcs {
   std::vector<Arc> arcs_;
   std::vector<Mapping> mappings_;
   std::vector<Conditions> conditions_;
-  std::vector<std::vector<std::uint32_t>> out_, conditioned_;  ///< by side: the arcs from it, and those that it is a condition of
+  std::vector<std::vector<std::uint32_t>> out_, conditioned_;  ///< by bound variable: the arcs from it, and those that it is a condition of
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -7,9 +7,9 @@
 
 #include "solver/clause_learning/trail.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-class Activity {
+class BoundActivity {
  public:
   /// Raises the standing of a literal and of its opposite.
   void bump(const Trail&, Literal);
@@ -23,7 +23,7 @@ class Activity {
  private:
   struct Atom {
     Literal literal;
-    double standing;
+    double score;
     int place;  ///< in the heap, or -1
   };
   struct Passed {
@@ -31,7 +31,7 @@ class Activity {
   };
   [[nodiscard]] bool above(int a, int b) const {
     const Atom &x = atoms_[at(a)], &y = atoms_[at(b)];
-    return x.standing != y.standing ? x.standing > y.standing : a < b;
+    return x.score != y.score ? x.score > y.score : a < b;
   }
   void insert(int atom);
   void rise(int place);
@@ -46,4 +46,4 @@ class Activity {
   double step_ = 1;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -4,7 +4,7 @@
 #include "solver/clause_learning/bound_activity.h"
 #include "solver/clause_learning/model.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Branching {
  public:
@@ -15,7 +15,7 @@ class Branching {
   /// None when all that matters is fixed.
   [[nodiscard]] std::optional<Literal> next(Rule);
   void prefer(const Schedule&);
-  Activity activity;
+  BoundActivity activity;
 
  private:
   [[nodiscard]] std::optional<Literal> earliest() const;
@@ -28,4 +28,4 @@ class Branching {
   std::vector<Time> preferred_;              ///< by variable
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

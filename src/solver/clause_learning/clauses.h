@@ -6,16 +6,16 @@
 
 #include "solver/clause_learning/trail.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-/// No clause holds two literals of one side.
+/// No clause holds two literals of one bound variable.
 class Clauses {
  public:
   using Ref = std::uint32_t;
 
   void grow(int variables) { watches_.resize(at(2 * variables)); }
   /// Of two literals or more. The first two are watched: of a learned one, the literal it sets and the one that failed last.
-  Ref add(std::span<const Literal>, bool learned, int levels = 0);
+  Ref add(std::span<const Literal>, bool learned, int block_distance = 0);
   /// What follows from an entry of the trail; false on a conflict.
   bool propagate(Trail&, const Entry&);
   [[nodiscard]] std::span<const Literal> operator[](Ref ref) const { return {literals_.data() + clauses_[ref].begin, clauses_[ref].size}; }
@@ -29,7 +29,7 @@ class Clauses {
  private:
   struct Clause {
     std::uint32_t begin, size;
-    int levels;  ///< of the decisions that it spans: the fewer, the more useful
+    int block_distance;  ///< of the decisions that it spans: the fewer, the more useful
     float activity;
     bool learned;
   };
@@ -43,9 +43,9 @@ class Clauses {
 
   std::vector<Literal> literals_;
   std::vector<Clause> clauses_;
-  std::vector<std::vector<Watch>> watches_;  ///< by side
+  std::vector<std::vector<Watch>> watches_;  ///< by bound variable
   std::size_t learned_ = 0;
   float step_ = 1;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

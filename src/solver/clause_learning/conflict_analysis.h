@@ -5,20 +5,20 @@
 
 #include "solver/clause_learning/engine.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-struct Lesson {
-  std::vector<Literal> clause;  ///< empty: nothing holds at all. The first literal is the one to set, the second the last of the others
-  int back_to = 0;              ///< the level at which it is to be set
-  int levels = 0;               ///< how many levels it spans
-  std::vector<Literal> met;     ///< all that took part in the conflict
+struct LearnedClause {
+  std::vector<Literal> clause;    ///< empty: nothing holds at all. The first literal is the one to set, the second the last of the others
+  int backjump_level = 0;         ///< the level at which it is to be set
+  int block_distance = 0;         ///< how many levels it spans
+  std::vector<Literal> involved;  ///< all that took part in the conflict
 };
 
-class Analysis {
+class ConflictAnalysis {
  public:
-  explicit Analysis(Engine& engine) : engine_(engine) {}
+  explicit ConflictAnalysis(Engine& engine) : engine_(engine) {}
   /// Of the trail's conflict: cut where a single literal of the conflict's level leads to it, then without what follows from the rest.
-  const Lesson& operator()();
+  const LearnedClause& operator()();
 
  private:
   struct Needed {
@@ -35,9 +35,9 @@ class Analysis {
   void finish(Literal asserted);
 
   Engine& engine_;
-  Lesson lesson_;
-  std::vector<Needed> needed_;  ///< by side
-  std::vector<Side> sides_;     ///< that were ever needed
+  LearnedClause learned_;
+  std::vector<Needed> needed_;        ///< by bound variable
+  std::vector<BoundVar> bound_vars_;  ///< that were ever needed
   std::vector<Literal> because_;
   std::vector<std::vector<Literal>> pool_;  ///< by depth
   std::vector<Known> known_;                ///< by entry
@@ -45,4 +45,4 @@ class Analysis {
   int open_ = 0;  ///< needed literals of the conflict's level
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

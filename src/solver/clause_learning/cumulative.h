@@ -5,7 +5,7 @@
 #include "solver/clause_learning/arcs.h"
 #include "solver/clause_learning/propagator.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 struct Ending {  ///< a use ends by f(x), unless that end is absent
   Var x = 0;
@@ -65,7 +65,7 @@ class Cumulative final : public Propagator {
   void cover(const Trail&, int resource, int spare, int without, Time t);
   void because(const Trail&, int use, Time t);
   [[nodiscard]] static Literal ends_later(const Ending&, Time t);
-  [[nodiscard]] std::size_t slot(Time t) const { return static_cast<std::size_t>(t - first_); }
+  [[nodiscard]] std::size_t slot(Time t) const { return at(t - first_); }
 
   std::vector<Use> uses_;
   std::vector<State> states_;
@@ -77,4 +77,4 @@ class Cumulative final : public Propagator {
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 // By insertion, as little has changed since the last time.
@@ -93,24 +93,24 @@ bool Disjunctive::find_edges(Trail& trail) {
     place_[at(task)] = p;
     work_.push_back({earliest_[at(task)], tasks_[at(task)].length});
   }
-  completion_.fill(work_);
+  tree_.fill(work_);
   for (int in = count; in > 0; --in) {
     const int last = by_end_[at(in - 1)];
     const Time by = latest_end_[at(last)];
-    if (completion_.all() > by) return overload(trail, in, by);
-    while (completion_.one_more() > by) {
-      const int p = completion_.who();
+    if (tree_.all() > by) return overload(trail, in, by);
+    while (tree_.one_more() > by) {
+      const int p = tree_.who();
       if (!come_after(trail, by_start_[at(p)], in, by)) return false;
-      completion_.remove(p);
+      tree_.remove(p);
     }
-    completion_.set_aside(place_[at(last)], earliest_[at(last)], tasks_[at(last)].length);
+    tree_.set_aside(place_[at(last)], earliest_[at(last)], tasks_[at(last)].length);
   }
   return true;
 }
 
 bool Disjunctive::overload(Trail& trail, int count, Time by) {
-  const int first = completion_.first_of_all();
-  const Time spare = completion_.all() - by - 1;
+  const int first = tree_.first_of_all();
+  const Time spare = tree_.all() - by - 1;
   reason_.clear();
   confine(count, first, earliest_[at(by_start_[at(first)])] - spare / 2, by + (spare - spare / 2));
   return trail.refute(reason_);
@@ -118,10 +118,10 @@ bool Disjunctive::overload(Trail& trail, int count, Time by) {
 
 // Together with the set it cannot end by then, which the others do: it ends last, so it starts when they are done.
 bool Disjunctive::come_after(Trail& trail, int task, int count, Time by) {
-  const Literal after = starts_from(task, completion_.all());
+  const Literal after = starts_from(task, tree_.all());
   if (trail.holds(after)) return true;
-  const int first_with = completion_.first_of_one_more(), first_without = completion_.first_of_all();
-  const Time from = earliest_[at(by_start_[at(first_with)])] - (completion_.one_more() - by - 1);
+  const int first_with = tree_.first_of_one_more(), first_without = tree_.first_of_all();
+  const Time from = earliest_[at(by_start_[at(first_with)])] - (tree_.one_more() - by - 1);
   reason_.assign(1, starts_from(task, from));
   confine(count, first_with, from, by);
   confine(count, first_without, earliest_[at(by_start_[at(first_without)])], by);
@@ -138,4 +138,4 @@ void Disjunctive::confine(int count, int first_place, Time from, Time by) {
   }
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

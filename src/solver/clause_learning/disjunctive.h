@@ -5,7 +5,7 @@
 #include "solver/clause_learning/engine.h"
 #include "solver/clause_learning/theta_lambda_tree.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 struct Task {
   Var start = 0;
@@ -37,9 +37,9 @@ class Disjunctive final : public Propagator {
   std::vector<Time> earliest_, latest_end_;
   std::vector<int> by_start_, by_end_;  ///< tasks in order
   std::vector<int> place_;              ///< by task: in by_start_
-  std::vector<Completion::Work> work_;
-  Completion completion_;
+  std::vector<ThetaLambdaTree::Work> work_;
+  ThetaLambdaTree tree_;
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 constexpr int longest_rest = 4000;
@@ -19,7 +19,7 @@ std::vector<Engine::Wake> Energetic::wakes() const {
   for (const Job& job : jobs_) {
     result.push_back({2 * job.task.start, 0});
     result.push_back({2 * job.task.start + 1, 0});
-    for (const Literal condition : job.conditions) result.push_back({condition.side, 0});
+    for (const Literal condition : job.conditions) result.push_back({condition.bound_var, 0});
   }
   return result;
 }
@@ -53,7 +53,7 @@ void Energetic::read(const Trail& trail) {
 // Where a stretch may best end: most work must be done by the latest end of some job. To leave nothing out, anywhere.
 std::vector<Time> Energetic::ends() const {
   std::vector<Time> result;
-  Time first = never, last = -never;
+  Time first = unreachable, last = -unreachable;
   for (const Window& w : windows_) {
     first = std::min(first, w.earliest + 1);
     last = std::max(last, w.latest + w.job->task.length);
@@ -177,4 +177,4 @@ Literal Energetic::starts_by(const Job& job, Time t) const {
   return mirrored_ ? at_least(job.task.start, -t - job.task.length) : at_most(job.task.start, t);
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

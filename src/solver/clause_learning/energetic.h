@@ -7,7 +7,7 @@
 
 #include "solver/clause_learning/disjunctive.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Energetic final : public Propagator {
  public:
@@ -56,4 +56,4 @@ class Energetic final : public Propagator {
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

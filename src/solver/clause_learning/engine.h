@@ -10,7 +10,7 @@
 #include "solver/clause_learning/clauses.h"
 #include "solver/clause_learning/propagator.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Engine {
  public:
@@ -20,14 +20,19 @@ class Engine {
 
   Var add(Time low, Time high, const Intervals* allowed = nullptr);
   Var ask() { return add(0, 1); }  ///< a yes-or-no question
-  /// At the root only. Literals of one side must not be repeated.
+  /// At the root only. Literals of one bound variable must not be repeated.
   void clause(std::vector<Literal>);
   /// With the sides that wake it, and what it is then told.
   struct Wake {
-    Side side;
+    BoundVar bound_var;
     int item;
   };
   void add(std::unique_ptr<Propagator>, const std::vector<Wake>&);
+  template <typename P>
+  void add(std::unique_ptr<P> propagator) {
+    const std::vector<Wake> wakes = propagator->wakes();
+    add(std::move(propagator), wakes);
+  }
   /// Ends the building: what holds at the root. False where nothing does.
   bool begin();
 
@@ -47,18 +52,18 @@ class Engine {
 
  private:
   void add_reason(Reason, Literal, std::vector<Literal>&) const;
-  bool settle();
-  void wake(Side);
+  bool propagate_pending();
+  void wake(BoundVar);
 
   struct Watching {
     int propagator, item;
   };
   std::vector<std::unique_ptr<Propagator>> propagators_;
-  std::vector<std::vector<Watching>> watching_;  ///< by side
+  std::vector<std::vector<Watching>> watching_;  ///< by bound variable
   std::vector<int> due_;                         ///< propagators to run
   std::vector<char> is_due_;
   int next_ = 0;  ///< the trail up to here has been propagated
   bool sound_ = true;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -12,9 +12,9 @@ namespace coatday::solver {
 [[nodiscard]] std::vector<Tag> tags_of(const Problem&);
 
 /// Tags of a problem that has no schedule, such that those without them can all be left out and it still has none: an activity's calendar, a
-/// resource's capacity, a lag, hold or exclusion, a fork (without which none of its ways need be taken). Made small by leaving out what can be, each try under the limits. None where a schedule
+/// resource's capacity, a lag, hold or exclusion, an alternative (without which none of its branches need be taken). Made small by leaving out what can be, each try under the limits. None where a schedule
 /// exists, the limits do not suffice, or an optional activity ends a hold or belongs to a family. After `seconds` in all (0: none), or when
 /// told to stop, what is left stays as it is.
-[[nodiscard]] std::optional<std::vector<Tag>> contradicting_tags(const Problem&, const SearchLimits& each, double seconds = 0);
+[[nodiscard]] std::optional<std::vector<Tag>> infeasible_subset(const Problem&, const SearchLimits& each, double seconds = 0);
 
 }  // namespace coatday::solver

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 std::vector<Engine::Wake> Lateness::wakes() const {
   std::vector<Engine::Wake> result{{2 * total_ + 1, 0}};
@@ -22,7 +22,7 @@ std::int64_t Lateness::late(const Trail& trail, const Promise& p) {
 bool Lateness::propagate(Trail& trail) {
   std::int64_t sum = 0;
   for (const Promise& p : promises_) sum += late(trail, p);
-  const Literal total = at_least(total_, static_cast<Time>(std::min<std::int64_t>(sum, never)));
+  const Literal total = at_least(total_, static_cast<Time>(std::min<std::int64_t>(sum, unreachable)));
   if (!trail.holds(total)) {
     because(trail, nullptr, sum - total.value);
     if (!trail.set(total, reason_)) return false;
@@ -55,4 +55,4 @@ void Lateness::because(const Trail& trail, const Promise* without, std::int64_t 
   }
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -3,7 +3,7 @@
 
 #include "solver/clause_learning/engine.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 struct Promise {
   Var start = 0;
@@ -28,4 +28,4 @@ class Lateness final : public Propagator {
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -3,7 +3,7 @@
 
 #include "solver/clause_learning/trail.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Propagator {
  public:
@@ -23,4 +23,4 @@ class Propagator {
   virtual void leave_nothing_out() {}
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

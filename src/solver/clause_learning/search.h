@@ -9,10 +9,10 @@
 #include <utility>
 #include <vector>
 
-#include "solver/base/problem.h"
+#include "solver/base/score.h"
 #include "solver/base/stopwatch.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 class Solver;
 }
 
@@ -29,7 +29,7 @@ struct SearchLimits {
 struct Neighbourhood {
   std::vector<std::pair<int, Interval>> starts;  ///< of an activity: only in here
   std::vector<std::pair<int, int>> orders;       ///< the one ends before the other starts, where both take part
-  std::vector<std::pair<int, int>> ways;         ///< of a fork: this one is taken
+  std::vector<std::pair<int, int>> branches;     ///< of an alternative: this one is taken
 };
 
 struct SearchResult {
@@ -37,7 +37,7 @@ struct SearchResult {
   bool exhausted = false;            ///< no better one exists (in the neighbourhood) than it, or than what was to be improved
   bool infeasible = false;           ///< no schedule exists at all
   double lateness_bound = 0;         ///< proven of every schedule, with neighbourhoods or without
-  Time ready_bound = -never;         ///< likewise
+  Time ready_bound = -unreachable;   ///< likewise
   long conflicts = 0;
 };
 
@@ -70,7 +70,7 @@ class Search {
   };
   void on_learned(std::function<void(const std::vector<StartBound>&)>);
   /// For checks: what it searches with.
-  [[nodiscard]] learn::Solver& solver();
+  [[nodiscard]] clause_learning::Solver& solver();
 
  private:
   class Inside;

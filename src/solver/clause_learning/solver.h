@@ -7,7 +7,7 @@
 #include "solver/clause_learning/conflict_analysis.h"
 #include "solver/clause_learning/search.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Solver {
  public:
@@ -38,7 +38,7 @@ class Solver {
   bool restart(Aim);
   std::optional<Answer> advance(const std::vector<Literal>& assumptions);
 
-  Analysis analysis_;
+  ConflictAnalysis analysis_;
   Schedule schedule_;
   bool dead_ = false;
   long conflicts_ = 0;
@@ -48,4 +48,4 @@ class Solver {
   Branching::Rule rule_ = Branching::Rule::earliest;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -6,9 +6,9 @@
 
 #include "solver/clause_learning/literal.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-class Completion {
+class ThetaLambdaTree {
  public:
   struct Work {
     Time earliest, length;
@@ -40,4 +40,4 @@ class Completion {
   std::vector<Node> nodes_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -8,7 +8,7 @@
 #include "solver/base/problem.h"
 #include "solver/clause_learning/literal.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 /// Why a bound moved. A clause and an arc are explained when asked; stored literals are their own explanation.
 struct Reason {
@@ -18,9 +18,9 @@ struct Reason {
 };
 
 struct Entry {
-  Side side;
+  BoundVar bound_var;
   Time value, before;
-  int previous;  ///< the entry before it on the same side, or -1
+  int previous;  ///< the entry before it of the same bound variable, or -1
   int level;
   int moves;  ///< of the side at this level, before it
   Reason reason;
@@ -33,12 +33,12 @@ class Trail {
   Var add(Time low, Time high, const Intervals* allowed = nullptr);
 
   [[nodiscard]] int variables() const { return static_cast<int>(bounds_.size() / 2); }
-  [[nodiscard]] Time bound(Side s) const { return bounds_[at(s)]; }
+  [[nodiscard]] Time bound(BoundVar s) const { return bounds_[at(s)]; }
   [[nodiscard]] Time low(Var x) const { return bounds_[at(2 * x)]; }
   [[nodiscard]] Time high(Var x) const { return -bounds_[at(2 * x + 1)]; }
   [[nodiscard]] bool fixed(Var x) const { return low(x) == high(x); }
-  [[nodiscard]] bool holds(Literal l) const { return bounds_[at(l.side)] >= l.value; }
-  [[nodiscard]] bool fails(Literal l) const { return bounds_[at(l.side ^ 1)] > -l.value; }
+  [[nodiscard]] bool holds(Literal l) const { return bounds_[at(l.bound_var)] >= l.value; }
+  [[nodiscard]] bool fails(Literal l) const { return bounds_[at(l.bound_var ^ 1)] > -l.value; }
 
   /// Makes the literal true; false, with conflict() set, where that cannot be.
   bool set(Literal, Reason);
@@ -56,12 +56,12 @@ class Trail {
   [[nodiscard]] const Entry& operator[](int i) const { return entries_[at(i)]; }
   /// Of a literal that holds: the entry that made it so, or -1 if it always did.
   [[nodiscard]] int origin(Literal l) const {
-    int i = last_[at(l.side)];
+    int i = last_[at(l.bound_var)];
     while (i >= 0 && entries_[at(i)].before >= l.value) i = entries_[at(i)].previous;
     return i;
   }
   /// How often the side has moved at this level.
-  [[nodiscard]] int moves(Side s) const {
+  [[nodiscard]] int moves(BoundVar s) const {
     const int i = last_[at(s)];
     return i >= 0 && entries_[at(i)].level == level() ? entries_[at(i)].moves + 1 : 0;
   }
@@ -84,8 +84,8 @@ class Trail {
     int length;
     std::size_t stored;
   };
-  std::vector<Time> bounds_;               ///< by side
-  std::vector<int> last_;                  ///< by side: its last entry
+  std::vector<Time> bounds_;               ///< by bound variable
+  std::vector<int> last_;                  ///< by bound variable: its last entry
   std::vector<const Intervals*> allowed_;  ///< by variable
   std::vector<Entry> entries_;
   std::vector<Mark> marks_;      ///< by level above the root, where it begins
@@ -93,4 +93,4 @@ class Trail {
   Conflict conflict_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

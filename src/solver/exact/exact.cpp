@@ -25,8 +25,7 @@ Bounds bounds_of_better(const Problem& problem, Bounds bounds, const Incumbent& 
   if (!incumbent.best() || incumbent.best()->score.lateness > incumbent.lateness_bound()) return bounds;
   Bounds tighter = bounds;
   for (const Goal& goal : problem.goals) {
-    if (!problem.activities[static_cast<std::size_t>(goal.activity)].optional)
-      tighter.start_by(goal.activity, incumbent.best()->score.ready);
+    if (!problem.activities[at(goal.activity)].optional) tighter.start_by(goal.activity, incumbent.best()->score.ready);
   }
   return tighter.propagate(most_work) ? tighter : bounds;
 }
@@ -36,7 +35,7 @@ Problem within(const Problem& problem, const Bounds& bounds) {
   Problem result = problem;
   Time last = 0;
   for (int a = 0; a < static_cast<int>(problem.activities.size()); ++a) {
-    Activity& activity = result.activities[static_cast<std::size_t>(a)];
+    Activity& activity = result.activities[at(a)];
     last = std::max(last, activity.optional ? problem.horizon : bounds.last_end(a));
     if (activity.optional || may_share(activity)) continue;
     activity.starts = within(activity.starts, bounds.earliest(a), bounds.latest(a));

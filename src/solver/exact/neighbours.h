@@ -25,7 +25,7 @@ class Neighbours {
   [[nodiscard]] Free by_time(const Schedule&, int size);
   [[nodiscard]] Free by_lags(const Schedule&, int size);
   [[nodiscard]] Free by_resource(const Schedule&, int size);
-  void keep_ways(const Schedule&, const Free&, Neighbourhood&) const;
+  void keep_branches(const Schedule&, const Free&, Neighbourhood&) const;
   void keep_orders(const Schedule&, const Free&, Neighbourhood&) const;
 
   const Network& network_;

@@ -8,23 +8,23 @@
 namespace coatday::solver {
 
 /// What the search knows of activities that are not placed yet.
-struct Outlook {
+struct Lookahead {
   std::vector<Time> release;  ///< no start before this
   bool generous = false;      ///< holds whose `until` is not placed are reserved up to their limit
 };
 
 /// Why there is no place at all.
-struct Misfit {
+struct NoRoom {
   int hold = -1;  ///< this hold, begun by a placed activity, cannot last so long; -1: nothing but time ran out
 };
 
-class Fitter {
+class EarliestFit {
  public:
-  Fitter(const Network& network, const Partial& partial, const Outlook& outlook)
-      : network_(network), partial_(partial), outlook_(outlook) {}
+  EarliestFit(const Network& network, const PartialSchedule& partial, const Lookahead& lookahead)
+      : network_(network), partial_(partial), lookahead_(lookahead) {}
 
   /// The earliest start >= low that calendars, resources, exclusions and holds allow; lags are not looked at.
-  [[nodiscard]] std::optional<Candidate> earliest(int activity, bool shared, Time low, Misfit&) const;
+  [[nodiscard]] std::optional<Candidate> earliest(int activity, bool shared, Time low, NoRoom&) const;
   /// The same without resources, exclusions and holds.
   [[nodiscard]] std::optional<Candidate> earliest_by_calendar(int activity, bool shared, Time low) const;
 
@@ -40,15 +40,15 @@ class Fitter {
  private:
   [[nodiscard]] Time clear_of_resources(const Candidate&) const;
   [[nodiscard]] Time clear_of_exclusions(const Candidate&) const;
-  [[nodiscard]] Time clear_of_holds(const Candidate&, Misfit&) const;
+  [[nodiscard]] Time clear_of_holds(const Candidate&, NoRoom&) const;
   [[nodiscard]] Time clear_of(const Demand&, const Interval&) const;
   [[nodiscard]] Time next_sharing(int activity, Time) const;
   [[nodiscard]] Time estimate(int activity, const Candidate&) const;
-  [[nodiscard]] int capacity(int resource) const { return network_.problem.resources[static_cast<std::size_t>(resource)].capacity; }
+  [[nodiscard]] int capacity(int resource) const { return network_.problem.resources[at(resource)].capacity; }
 
   const Network& network_;
-  const Partial& partial_;
-  const Outlook& outlook_;
+  const PartialSchedule& partial_;
+  const Lookahead& lookahead_;
 };
 
 }  // namespace coatday::solver

@@ -3,8 +3,8 @@
 
 #include <optional>
 
-#include "solver/heuristic/construct.h"
 #include "solver/heuristic/incumbent.h"
+#include "solver/heuristic/pass.h"
 #include "solver/heuristic/priority.h"
 
 namespace coatday::solver {
@@ -14,28 +14,28 @@ class Improvement {
   Improvement(const Network&, const Bounds&, Budget&, Incumbent&);
   /// Passes until there is a schedule; then for the rest of the limits. Each also ends with the budget's share or after so many passes, and may
   /// be called again.
-  void find(int most = never);
-  void improve(int most = never);
-  [[nodiscard]] const Troubles& troubles() const { return troubles_; }
+  void find(int most = unreachable);
+  void improve(int most = unreachable);
+  [[nodiscard]] const FailureCounts& failure_counts() const { return failure_counts_; }
 
  private:
   enum class Rule { by_urgency, by_job, in_time, in_turn };
   [[nodiscard]] bool may_go_on(int pass, int most) const;
-  Directions directions(int pass);
+  PassSettings settings(int pass);
   [[nodiscard]] int passes() const;
   [[nodiscard]] bool many_jobs() const;
   [[nodiscard]] Rule plain_rule(int pass) const;
   Rule any_rule();
-  Directions by_rule(int pass);
-  Directions by_best();
-  void vary_turns(Directions&);
+  PassSettings by_rule(int pass);
+  PassSettings by_best();
+  void vary_turns(PassSettings&);
   void shake(Keys&, double by);
   void shake_window(Keys&);
   void move_jobs(Keys&);
-  void try_once(Directions);
-  void justify(Directions, Schedule);
-  std::optional<Schedule> pass(const Directions&);
-  void remember(const Schedule&, const Directions&);
+  void try_once(PassSettings);
+  void justify(PassSettings, Schedule);
+  std::optional<Schedule> pass(const PassSettings&);
+  void remember(const Schedule&, const PassSettings&);
   [[nodiscard]] bool unbeatable() const;
 
   const Network& network_;
@@ -48,8 +48,8 @@ class Improvement {
   int job_count_ = 0;
   double breadth_ = 1;  ///< of the urgencies
   Keys boost_;          ///< how often a pass was given up at the activity
-  Troubles troubles_;
-  Directions best_directions_;  ///< of the best schedule, its starts as keys
+  FailureCounts failure_counts_;
+  PassSettings best_settings_;  ///< of the best schedule, its starts as keys
   Score remembered_;            ///< its score
   double spread_ = 1;           ///< of its starts
   int tried_ = 0;               ///< passes for a first schedule

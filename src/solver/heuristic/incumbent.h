@@ -31,7 +31,7 @@ class Incumbent {
   const Network& network_;
   Budget& budget_;
   std::optional<Found> best_;
-  Time ready_bound_ = -never;
+  Time ready_bound_ = -unreachable;
   double lateness_bound_ = 0;
   bool exhausted_ = false;
 };

@@ -6,10 +6,10 @@
 
 namespace coatday::solver {
 
-class Settled {
+class RestoreStarts {
  public:
   /// The schedule is sound and laid out; nothing moves beyond the bounds.
-  Settled(const Network&, const Bounds&, const Schedule&);
+  RestoreStarts(const Network&, const Bounds&, const Schedule&);
   /// In turns from the first to the last and back, until nothing moves any more.
   [[nodiscard]] Schedule run();
 
@@ -24,9 +24,9 @@ class Settled {
   const Network& network_;
   const Bounds& bounds_;
   Schedule schedule_;
-  Partial partial_;
-  Outlook outlook_;
-  Fitter fitter_;
+  PartialSchedule partial_;
+  Lookahead lookahead_;
+  EarliestFit fit_;
 };
 
 }  // namespace coatday::solver

@@ -15,14 +15,14 @@ void tell(Tags& tags, Tag tag) {
 
 std::optional<Contradiction> over_capacity(const Network& network) {
   const std::vector<Resource>& resources = network.problem.resources;
-  const auto fits = [&](const Demand& d) { return d.amount <= resources[static_cast<std::size_t>(d.resource)].capacity; };
+  const auto fits = [&](const Demand& d) { return d.amount <= resources[at(d.resource)].capacity; };
   for (int a = 0; a < network.size; ++a) {
     if (!network.certain(a)) continue;
     for (const Demand& demand : network.demands[a]) {
       if (fits(demand)) continue;
       Contradiction result{{}, a};
       tell(result.tags, network.activity(a).tag);
-      tell(result.tags, resources[static_cast<std::size_t>(demand.resource)].tag);
+      tell(result.tags, resources[at(demand.resource)].tag);
       return result;
     }
   }
@@ -30,7 +30,7 @@ std::optional<Contradiction> over_capacity(const Network& network) {
     if (!network.certain(hold.first) || std::any_of(hold.choices.begin(), hold.choices.end(), fits)) continue;
     Contradiction result{{}, hold.first};
     tell(result.tags, hold.tag);
-    for (const Demand& choice : hold.choices) tell(result.tags, resources[static_cast<std::size_t>(choice.resource)].tag);
+    for (const Demand& choice : hold.choices) tell(result.tags, resources[at(choice.resource)].tag);
     return result;
   }
   return std::nullopt;

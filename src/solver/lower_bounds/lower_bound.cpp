@@ -14,9 +14,9 @@ constexpr long all_work = 10'000'000;
 constexpr std::size_t most_pairs = 400'000;
 constexpr int large = 1500;  // activities, for which pairs take too long
 
-std::optional<Separation> separation(const Network& network, const Bounds& bounds, LowerBound::Effort effort) {
+std::optional<DistanceMatrix> distances(const Network& network, const Bounds& bounds, LowerBound::Effort effort) {
   const int most = effort == LowerBound::Effort::thorough ? 1100 : 120;  // its time grows with the cube
-  return network.size <= most ? std::optional(Separation(network, bounds)) : std::nullopt;
+  return network.size <= most ? std::optional(DistanceMatrix(network, bounds)) : std::nullopt;
 }
 
 }  // namespace
@@ -25,7 +25,7 @@ LowerBound::LowerBound(const Network& network, const Bounds& bounds, Effort effo
     : network_(network),
       bounds_(bounds),
       runs_(shortest_runs(network, bounds)),
-      pairs_(network, bounds, runs_, separation(network, bounds, effort), network.size > large ? 0 : most_pairs),
+      pairs_(network, bounds, runs_, distances(network, bounds, effort), network.size > large ? 0 : most_pairs),
       workload_(network, bounds, runs_, effort == Effort::thorough),
       rounds_(network, bounds, effort == Effort::thorough) {
   for (const Goal& goal : network.problem.goals) {
@@ -46,9 +46,9 @@ bool LowerBound::refuted(Time ready, long& work) const {
 }
 
 Time LowerBound::ready() const {
-  if (impossible_) return never;
-  if (goals_.empty()) return network_.problem.goals.empty() ? 0 : -never;
-  Time low = -never, high = -never;
+  if (impossible_) return unreachable;
+  if (goals_.empty()) return network_.problem.goals.empty() ? 0 : -unreachable;
+  Time low = -unreachable, high = -unreachable;
   for (const int goal : goals_) {
     low = std::max(low, bounds_.earliest(goal));
     high = std::max(high, bounds_.latest(goal));

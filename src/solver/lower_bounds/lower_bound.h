@@ -16,7 +16,7 @@ class LowerBound {
   LowerBound(const Network&, const Bounds&, Effort);
 
   [[nodiscard]] bool impossible() const { return impossible_; }
-  /// No schedule is ready before; `never` where none is possible, -never where no goal is sure to take part.
+  /// No schedule is ready before; `unreachable` where none is possible, -unreachable where no goal is sure to take part.
   [[nodiscard]] Time ready() const;
   /// The bounds, tightened.
   [[nodiscard]] const Bounds& bounds() const { return bounds_; }

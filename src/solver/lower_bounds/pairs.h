@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "solver/base/bounds.h"
-#include "solver/base/time_separation.h"
+#include "solver/base/distance_matrix.h"
 
 namespace coatday::solver {
 
@@ -13,7 +13,7 @@ class Pairs {
  public:
   /// With a separation, lags decide orders too, and what they decide is added to it. `runs`: see shortest_runs(); they must outlive it. No more
   /// than `most` pairs are looked at.
-  Pairs(const Network&, const Bounds&, const std::vector<Time>& runs, std::optional<Separation>, std::size_t most);
+  Pairs(const Network&, const Bounds&, const std::vector<Time>& runs, std::optional<DistanceMatrix>, std::size_t most);
 
   /// Tightens propagated bounds by all orders that they or the lags decide, within so much of the bounds' work; false where some pair has none.
   [[nodiscard]] bool tighten(Bounds&, long most_work) const;
@@ -31,7 +31,7 @@ class Pairs {
   [[nodiscard]] bool sweep(Bounds&, bool& changed) const;
 
   const Network& network_;
-  std::optional<Separation> separation_;
+  std::optional<DistanceMatrix> distances_;
   std::vector<Time> run_;  ///< by activity, the shortest; 0 where it may overlap anything
   std::vector<Pair> pairs_;
   bool possible_ = true;

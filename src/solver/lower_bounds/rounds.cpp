@@ -42,17 +42,17 @@ void Rounds::add_series(const Bounds& bounds, const Pool& pool, std::vector<Kept
 
 // Each instant is the last at which the soonest of them to end is held, of all that begin after the instant before.
 void Rounds::find_instants(const Bounds& bounds, Series& series) const {
-  Time last = never;
+  Time last = unreachable;
   for (const Kept& kept : series.kept) last = std::min(last, bounds.earliest(kept.activity) - 1);
   for (std::size_t looks = 0; looks < most_looks; looks += series.kept.size()) {
-    Time next = never;
+    Time next = unreachable;
     for (const Kept& kept : series.kept) {
       const Time start = next_start(network_.activity(kept.activity), std::max(last + 1, bounds.earliest(kept.activity)));
       if (start > bounds.latest(kept.activity) || start >= next) continue;
       const Time release = soonest_release(network_, bounds, network_.hold(kept.hold), start);
       next = std::min(next, std::max(release, start + kept.length) - 1);
     }
-    if (next >= never) {
+    if (next >= unreachable) {
       series.complete = true;
       return;
     }

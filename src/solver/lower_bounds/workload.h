@@ -4,22 +4,9 @@
 #include <vector>
 
 #include "solver/base/bounds.h"
-#include "solver/base/time_separation.h"
+#include "solver/lower_bounds/open_time.h"
 
 namespace coatday::solver {
-
-/// The time in which any of some activities may run, with the time before each interval added up.
-class Opening {
- public:
-  explicit Opening(Intervals);
-  [[nodiscard]] std::int64_t between(Time begin, Time end) const { return begin < end ? until(end) - until(begin) : 0; }
-
- private:
-  [[nodiscard]] std::int64_t until(Time) const;
-
-  Intervals intervals_;
-  std::vector<std::int64_t> before_;
-};
 
 /// An activity's run, or a hold that begins with it: at least so long, and so much of it.
 struct Job {
@@ -32,7 +19,7 @@ struct Job {
 /// What can be done only so much at a time, and what is to be done there.
 struct Load {
   int capacity = 0;
-  Opening opening;
+  OpenTime open_time;
   std::vector<Job> jobs;
 };
 
