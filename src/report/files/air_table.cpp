@@ -1,9 +1,9 @@
-// The shop's air for other programs: JSON and a table.
+#include "report/files/air_table.h"
+
 #include <fmt/core.h>
 
 #include "report/files/csv.h"
 #include "report/files/json_parts.h"
-#include "report/papers/air.h"
 
 namespace coatday::report {
 namespace {
