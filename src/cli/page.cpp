@@ -6,6 +6,7 @@
 #include "cli/options.h"
 #include "cli/output_file.h"
 #include "cli/planned.h"
+#include "report/document/render_html.h"
 #include "report/figures/time_scale.h"
 
 namespace coatday::cli {

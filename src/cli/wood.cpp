@@ -1,9 +1,11 @@
-#include "report/wood.h"
+#include "report/papers/wood.h"
 #include "cli/commands.h"
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
+#include "report/files/json_wood.h"
 #include "report/papers/report.h"
+#include "report/papers/wood_at.h"
 
 namespace coatday::cli {
 namespace {

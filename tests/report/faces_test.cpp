@@ -5,15 +5,15 @@
 #include <algorithm>
 
 #include "report/papers/report.h"
-#include "report/sections/ledger.h"
-#include "report/sections/sections.h"
+#include "report/sections/both_faces.h"
+#include "report/sections/ledger_blocks.h"
 #include "report/words.h"
 #include "tests/report/sample_plan.h"
 
 namespace coatday::report {
 namespace {
 
-std::string words(const std::vector<std::size_t>& faces) { return face_words(sample::table(), faces); }
+std::string words(const std::vector<std::size_t>& faces) { return face_text(sample::table(), faces); }
 
 // Faces 0 to 5 are the top's: face, underside, front edge, back edge, left end, right end; 6 and 7 the legs'.
 TEST(FaceWords, AllOfAPart) { EXPECT_EQ(words({0, 1, 2, 3, 4, 5}), "top all round"); }
@@ -30,23 +30,23 @@ TEST(FaceWords, SameFacesOfSeveralParts) {
   plan.faces[7].part = plan.faces[6].part = "shelf";
   plan.faces[6].face = "face";
   plan.faces[7].face = "underside";
-  EXPECT_EQ(face_words(plan, {0, 6}), "top and shelf face");
+  EXPECT_EQ(face_text(plan, {0, 6}), "top and shelf face");
 }
 TEST(FaceWords, PieceIsNamedWhereThereAreSeveral) {
   job::Plan plan = sample::table();
   plan.pieces.push_back({"stool", "stool", "", {}, {}, {}, {}, {}});
-  EXPECT_EQ(face_words(plan, {1}), "library table / top underside");
+  EXPECT_EQ(face_text(plan, {1}), "library table / top underside");
 }
 
 TEST(BothFaces, Equal) {
   const FaceVerdict verdict = both_faces(sample::table());
   EXPECT_TRUE(verdict.equal);
-  EXPECT_EQ(verdict.words, "equal on both wooden parts, but for 1 exception with its reason below");
+  EXPECT_EQ(verdict.text, "equal on both wooden parts, but for 1 exception with its reason below");
 }
 TEST(BothFaces, OneLeftBehind) {
   const FaceVerdict verdict = both_faces(sample::with_hole());
   EXPECT_FALSE(verdict.equal);
-  EXPECT_EQ(verdict.words, "NOT EQUAL: film coats of top (face 2, underside 1)");
+  EXPECT_EQ(verdict.text, "NOT EQUAL: film coats of top (face 2, underside 1)");
 }
 TEST(BothFaces, ProductsAreNotInterchangeable) {
   job::Plan plan = sample::table();

@@ -1,9 +1,10 @@
 // Waiting is as visible as work.
 #include <gtest/gtest.h>
 
-#include "report/sections/day_list.h"
+#include "report/document/render_text.h"
+#include "report/sections/days.h"
 #include "report/sections/event_facts.h"
-#include "report/sections/sections.h"
+#include "report/sections/waiting.h"
 #include "tests/report/sample_plan.h"
 
 namespace coatday::report {
@@ -15,8 +16,8 @@ std::string plain(std::string words) {
   for (std::size_t at = words.find(hard); at != std::string::npos; at = words.find(hard)) words.replace(at, hard.size(), " ");
   return words;
 }
-std::string night(const job::Plan& plan, Instant from) { return plain(joined(night_words(plan, from), "\n")); }
-std::string idle(const job::Plan& plan, Instant from, Instant until) { return plain(idle_words(plan, from, until)); }
+std::string night(const job::Plan& plan, Instant from) { return plain(joined(night_text(plan, from), "\n")); }
+std::string idle(const job::Plan& plan, Instant from, Instant until) { return plain(idle_text(plan, from, until)); }
 
 TEST(Night, WhatDriesAndForWhat) {
   EXPECT_EQ(night(sample::table(), sample::at(11, 13, 30)), "oil stain on top dries; clear coat 1 from Tue 12 Jan 13:10");

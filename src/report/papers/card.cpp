@@ -7,7 +7,7 @@
 
 #include "report/sections/care.h"
 #include "report/sections/faces.h"
-#include "report/sections/ledger.h"
+#include "report/sections/ledger_blocks.h"
 #include "report/words.h"
 #include "wood/movement.h"
 
@@ -120,7 +120,7 @@ class Card {
     for (const LedgerBlock& block : blocks_) {
       const auto top = plan_.products.find(block.columns.back().product);
       if (top == plan_.products.end()) continue;
-      for (const std::string& words : care_words(top->second)) {
+      for (const std::string& words : care_text(top->second)) {
         if (told.insert(words).second) append(lines, item(words, style_));
       }
     }

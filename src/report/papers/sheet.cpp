@@ -7,6 +7,7 @@
 
 #include "report/sections/day_list.h"
 #include "report/sections/event_facts.h"
+#include "report/sections/waiting.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -101,7 +102,7 @@ Blocks foot(const job::Plan& plan, const Day& day, const Day* next, const TextSt
   Instant busy_until = day.events.front()->start;
   for (const job::Event* event : day.events) busy_until = std::max(busy_until, event->end);
   Lines lines;
-  for (const std::string& words : night_words(plan, busy_until))
+  for (const std::string& words : night_text(plan, busy_until))
     append(lines, hang(padded(lines.empty() ? "overnight" : "", label_width), words, style));
   if (next != nullptr) {
     const job::Event& first = *next->events.front();
@@ -123,7 +124,7 @@ Blocks blocks_of(const job::Plan& plan, const Day& day, const Day* next, const T
 Lines heading(const job::Plan& plan, const Day& day, const Day* tomorrow, const std::string& order, const TextStyle& style) {
   Lines lines = wrap(order, style.columns - blank_width);
   const Text date = unbroken(long_date(day.date)) + "  ";
-  append(lines, hang(date, hours_words(plan, day, tomorrow, style.units), style));
+  append(lines, hang(date, hours_text(plan, day, tomorrow, style.units), style));
   append(lines, {std::string(static_cast<std::size_t>(style.columns), '-'), ""});
   return lines;
 }

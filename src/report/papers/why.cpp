@@ -5,7 +5,6 @@
 #include "report/document/table.h"
 #include "report/papers/report.h"
 #include "report/sections/faces.h"
-#include "report/sections/sections.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -67,7 +66,7 @@ Lines stage_lines(const job::Plan& plan, const job::Event& event, const TextStyl
 std::optional<std::string> why_text(const job::Plan& plan, const std::string& id, const TextStyle& style) {
   const job::Event* event = find_event(plan, id);
   if (event == nullptr) return std::nullopt;
-  const std::string subject = event->faces.empty() ? event->load : face_words(plan, event->faces);
+  const std::string subject = event->faces.empty() ? event->load : face_text(plan, event->faces);
   Lines lines = hang("", Text(event->name, Mark::strong) + (subject.empty() ? "" : ", " + subject), style);
   const auto entry = [&](const char* label, const Text& body) { append(lines, labelled(label, label_width, body, style)); };
   entry("id", event->id);

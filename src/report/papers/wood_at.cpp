@@ -1,9 +1,10 @@
+#include "report/papers/wood_at.h"
+
 #include <fmt/core.h>
 
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "report/wood.h"
 #include "report/words.h"
 
 namespace coatday::report {

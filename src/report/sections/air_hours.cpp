@@ -1,7 +1,5 @@
-// Which hours of the plan rest on which source of air.
-#include <fmt/core.h>
+#include "report/sections/air_hours.h"
 
-#include "report/sections/sections.h"
 #include "report/words.h"
 
 namespace coatday::report {

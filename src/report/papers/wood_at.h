@@ -1,10 +1,10 @@
 #pragma once
-// Wood in one air: its equilibrium, and the movement of a board that comes from another. And the wood of an order through its year.
+// Wood in one air: its equilibrium, and the movement of a board that comes from another.
 
 #include <optional>
 #include <string>
 
-#include "job/wood_findings.h"
+#include "climate/air.h"
 #include "report/document/lines.h"
 #include "wood/movement.h"
 
@@ -22,10 +22,5 @@ struct MovedBoard {
 /// Both where no_wood_at() has nothing to say.
 [[nodiscard]] std::string wood_at_text(const climate::Air&, const std::optional<MovedBoard>&, const TextStyle&);
 [[nodiscard]] std::string wood_at_json(const climate::Air&, const std::optional<MovedBoard>&);  ///< "coatday-wood-at/1"
-
-/// Whether it is ready to be coated, how its boards cup, and how they move on their base.
-[[nodiscard]] std::string wood_text(const job::Job&, const job::Plan&, const job::WoodFindings&, const TextStyle&);
-[[nodiscard]] std::string wood_json(const job::Job&, const job::Plan&, const job::WoodFindings&,
-                                    std::string_view version);  ///< "coatday-wood/1"
 
 }  // namespace coatday::report
