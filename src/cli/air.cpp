@@ -6,6 +6,9 @@
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
+#include "report/document/render_text.h"
+#include "report/files/air_fit_table.h"
+#include "report/files/air_table.h"
 #include "report/papers/air.h"
 #include "report/papers/air_fit.h"
 
@@ -64,7 +67,8 @@ Outcome fit_log(const Arguments& arguments, const World& world, const job::Job& 
   const int status = fit.time_constant || fit.moisture_gain ? done : no_plan;
   if (arguments.format == Format::json) return {status, report::fit_json(shop, *log, fit, version()), ""};
   if (arguments.format == Format::csv) return {status, report::fit_csv(shop, fit), ""};
-  return {status, report::fit_text(shop, *log, fit, text_style(arguments, world, shop.shop.units)), ""};
+  const report::TextStyle shown = text_style(arguments, world, shop.shop.units);
+  return {status, report::render_text(report::air_fit(shop, *log, fit, shown.units), shown), ""};
 }
 
 Outcome run(const Arguments& arguments, const World& world) {
@@ -88,7 +92,8 @@ Outcome run(const Arguments& arguments, const World& world) {
   const job::AirForecast all = job::forecast(*shop, job.catalogue, *finishes, from, arguments.days);
   if (arguments.format == Format::json) return {done, report::air_json(*shop, all, version()), ""};
   if (arguments.format == Format::csv) return {done, report::air_csv(*shop, all), ""};
-  return {done, report::air_text(*shop, job.catalogue, all, text_style(arguments, world, shop->shop.units)), ""};
+  const report::TextStyle shown = text_style(arguments, world, shop->shop.units);
+  return {done, report::render_text(report::air(*shop, job.catalogue, all, shown.units), shown), ""};
 }
 
 }  // namespace

@@ -1,9 +1,10 @@
+#include "report/papers/area.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
 #include "planner/planner.h"
+#include "report/document/render_text.h"
 #include "report/files/tables.h"
-#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -21,7 +22,8 @@ Outcome run(const Arguments& arguments, const World& world) {
   for (const job::OrderPiece& piece : job->order.pieces) pieces.push_back(piece.piece.name);
   const std::vector<job::FaceEntry> faces = planner::take_off(*job);
   if (arguments.format == Format::csv) return {done, report::area_csv(faces, pieces), ""};
-  return {done, report::area_text(faces, pieces, text_style(arguments, world, job->shop.units)), ""};
+  const report::TextStyle shown = text_style(arguments, world, job->shop.units);
+  return {done, report::render_text(report::area(faces, pieces, {shown.units, job->shop.zone}), shown), ""};
 }
 
 }  // namespace

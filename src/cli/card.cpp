@@ -3,6 +3,7 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
+#include "report/document/render_text.h"
 
 namespace coatday::cli {
 namespace {
@@ -18,7 +19,7 @@ const About about{
 
 Outcome run(const Arguments& arguments, const World& world) {
   return printed(arguments, world, [](const job::Plan& plan, const job::Job& job, const report::TextStyle& shown) {
-    return report::card_text(plan, job, shown);
+    return report::render_text(report::card(plan, job, report::texts_of(plan, shown.units)), {shown.units, false, shown.columns});
   });
 }
 

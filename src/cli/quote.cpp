@@ -4,7 +4,8 @@
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/papers/report.h"
+#include "report/document/render_text.h"
+#include "report/files/json_quote.h"
 
 namespace coatday::cli {
 namespace {
@@ -25,7 +26,7 @@ Outcome run(const Arguments& arguments, const World& world) {
   return printed(arguments, world, [&](const job::Plan& plan, const job::Job& job, const report::TextStyle& shown) {
     const job::Quote quote = job::quote(plan, *rates);
     if (arguments.format == Format::json) return report::quote_json(plan, quote, *rates, job.order.name, version());
-    return report::quote_text(plan, quote, *rates, job.order.name, shown);
+    return report::render_text(report::quote(plan, quote, *rates, job.order.name, report::texts_of(plan, shown.units)), shown);
   });
 }
 

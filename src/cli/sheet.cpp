@@ -3,7 +3,7 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
-#include "report/papers/report.h"
+#include "report/document/render_pages.h"
 
 namespace coatday::cli {
 namespace {
@@ -18,7 +18,7 @@ const About about{
 
 Outcome run(const Arguments& arguments, const World& world) {
   return printed(arguments, world, [](const job::Plan& plan, const job::Job& job, const report::TextStyle& shown) {
-    return report::sheet_text(plan, job.order.name, shown);
+    return report::render_pages(report::sheet(plan, job.order.name, report::texts_of(plan, shown.units)), shown);
   });
 }
 

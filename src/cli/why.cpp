@@ -1,7 +1,9 @@
+#include "report/papers/why.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/planned.h"
 #include "quantity/nearest.h"
+#include "report/document/render_text.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
@@ -29,9 +31,10 @@ Outcome run(const Arguments& arguments, const World& world) {
   const report::TextStyle shown = text_style(arguments, world, made->job.shop.units);
   const int status = status_of(made->plan(), false);
   if (made->plan().status != job::Status::feasible) return {status, report::plan_text(made->plan(), made->job.order.name, shown), ""};
-  if (arguments.name.empty()) return {status, report::events_text(made->plan(), shown), ""};
-  const auto text = report::why_text(made->plan(), arguments.name, shown);
-  return text ? Outcome{status, *text, ""} : no_such_event(arguments, made->plan());
+  const report::Texts texts = report::texts_of(made->plan(), shown.units);
+  if (arguments.name.empty()) return {status, report::render_text(report::events(made->plan(), texts), shown), ""};
+  const auto why = report::why(made->plan(), arguments.name, texts);
+  return why ? Outcome{status, report::render_text(*why, shown), ""} : no_such_event(arguments, made->plan());
 }
 
 }  // namespace

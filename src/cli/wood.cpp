@@ -1,8 +1,10 @@
 #include "report/papers/wood.h"
+
 #include "cli/commands.h"
 #include "cli/help.h"
 #include "cli/options.h"
 #include "cli/planned.h"
+#include "report/document/render_text.h"
 #include "report/files/json_wood.h"
 #include "report/papers/report.h"
 #include "report/papers/wood_at.h"
@@ -58,10 +60,10 @@ Outcome run(const Arguments& arguments, const World& world) {
   if (!board) return board.error();
   const report::TextStyle shown = text_style(arguments, world, Units::metric);
   if (const auto reason = report::no_wood_at(*arguments.at, *board, shown.units)) return {no_plan, "", "coatday: " + *reason + "\n"};
-  return {
-      done,
-      arguments.format == Format::json ? report::wood_at_json(*arguments.at, *board) : report::wood_at_text(*arguments.at, *board, shown),
-      ""};
+  return {done,
+          arguments.format == Format::json ? report::wood_at_json(*arguments.at, *board)
+                                           : report::render_text(report::wood_at(*arguments.at, *board, shown.units), shown),
+          ""};
 }
 
 }  // namespace

@@ -4,8 +4,11 @@
 
 #include <algorithm>
 
+#include "report/document/render_text.h"
 #include "report/papers/report.h"
 #include "report/sections/both_faces.h"
+#include "report/sections/cautions.h"
+#include "report/sections/ledger.h"
 #include "report/sections/ledger_blocks.h"
 #include "report/words.h"
 #include "tests/report/sample_plan.h"
@@ -72,6 +75,8 @@ TEST(Ledger, AMaskedFaceIsNotLeftBehind) {
   EXPECT_LT(holes(), before);
 }
 
+std::string text_of(const std::optional<Section>& section) { return render(section_lines(section.value(), {}), false); }
+
 TEST(Ledger, RowsWithTheSameDaysAreOne) {
   const auto blocks = ledger_blocks(sample::table());
   ASSERT_EQ(blocks.size(), 1U);
@@ -111,7 +116,7 @@ TEST(Ledger, ManyCoatsAreSplitOverBlocksOfLines) {
     event.faces = {0, 1, 2, 3, 4, 5};
     plan.events.push_back(event);
   }
-  const std::string text = render(ledger(plan, {}), false);
+  const std::string text = text_of(ledger(plan, {Units::metric, plan.shop.zone}));
   EXPECT_NE(text.find("and then"), std::string::npos);
   EXPECT_NE(text.find("15"), std::string::npos);
 }
@@ -119,7 +124,7 @@ TEST(Ledger, ManyCoatsAreSplitOverBlocksOfLines) {
 TEST(Ledger, MonthIsSaidWhenItChanges) {
   job::Plan plan = sample::table();
   plan.events[8].start += date::days(20);
-  EXPECT_NE(render(ledger(plan, {}), false).find("4 Feb"), std::string::npos);
+  EXPECT_NE(text_of(ledger(plan, {Units::metric, plan.shop.zone})).find("4 Feb"), std::string::npos);
 }
 
 TEST(Slack, InWords) {
@@ -132,8 +137,10 @@ TEST(Slack, InWords) {
 }
 
 TEST(Caution, ShortAsFarAsItsFirstStop) {
-  EXPECT_EQ(short_caution("Sanding dust: extraction and a mask."), "Sanding dust");
-  EXPECT_EQ(short_caution("Keep dry."), "Keep dry");
+  job::Plan plan;
+  plan.cautions = {{"dust", "Sanding dust: extraction and a mask."}, {"dry", "Keep dry."}};
+  EXPECT_EQ(short_caution(plan, "dust"), "Sanding dust");
+  EXPECT_EQ(short_caution(plan, "dry"), "Keep dry");
 }
 
 }  // namespace

@@ -80,7 +80,7 @@ TEST(Page, FactsAndAnswers) {
   EXPECT_EQ(block(facts), "<dl class=\"facts\"><dt>air</dt><dd>19 °C, all day</dd><dd>more</dd></dl>");
   facts = {{{"Ready", {"never", Mark::bad}, "in this air"}}, true};
   EXPECT_EQ(block(facts),
-            "<dl class=\"answers\"><div><dt>Ready</dt><dd><strong class=\"bad\">never</strong><span class=\"more\">in this "
+            "<dl class=\"answers\"><div><dt>Ready</dt><dd><strong class=\"bad\">never</strong><span class=\"small\">in this "
             "air</span></dd></div></dl>");
 }
 
@@ -126,10 +126,10 @@ TEST(Page, ATablesColumnsMayStandAboveOrBelow) {
 
 TEST(Page, StepsHaveBoxesAndACautionIsInFullOnce) {
   const Phrase caution = Span{.text = "Rags", .link = "caution-rags", .full = "Rags: outdoors."};
-  Steps::Step oil{"table/oil", at(8, 0), at(8, 30), "oil", "top", "wipe", {"wet until 10:00", {}}, {caution}, true};
+  Steps::Step oil{"table/oil", at(8, 0), at(8, 30), "oil", "top", "wipe", {"wet until 10:00", {}}, {caution}, {}, true};
   Steps::Step wait{"", at(8, 30), at(9, 0), "wait", "oil dries"},
       night{"", at(9, 30), at(9, 30), on_page("night", "Overnight"), "oil dries"};
-  Steps::Step wax{"table/wax", at(9, 0), at(9, 30), "wax", {}, {}, {}, {caution}, true, true};
+  Steps::Step wax{"table/wax", at(9, 0), at(9, 30), "wax", {}, {}, {}, {caution}, {}, true, true};
   const std::string html = block(Steps{Zone(), {oil, wait, wax, night}});
   EXPECT_EQ(
       html,

@@ -68,8 +68,8 @@ struct Paragraph {
 struct Facts {
   struct Fact {
     Phrase label = {};  ///< empty: goes on with the fact above
-    Phrase value = {};
-    Phrase more = {};  ///< less important; a terminal shows it after a comma
+    Phrase value = {};  ///< empty: there is room to write it in by hand
+    Phrase more = {};   ///< less important; a terminal shows it after a comma
   };
   std::vector<Fact> facts = {};
   bool headline = false;  ///< the answers that a page shows large
@@ -120,6 +120,7 @@ struct Steps {
     Phrase how = {};                    ///< "brush, 4.5 fl oz, 1 person"
     std::vector<Phrase> details = {};   ///< empty ones are left out
     std::vector<Phrase> cautions = {};  ///< short, each with a link to its full text
+    std::vector<Phrase> blanks = {};    ///< what is written in by hand; the step then has a box to tick
     bool coat = false, done = false;
   };
   Zone zone;
@@ -152,6 +153,7 @@ struct Section {
   Media title_in = Media::both;  ///< text: a page shows the blocks without the title; page: a terminal does
   std::string kind = {};         ///< the page's style for it
   std::optional<Time> lasts = {};
+  bool cut_off = false;  ///< there is a line above it to cut along
 };
 
 struct Document {

@@ -15,7 +15,7 @@ void add_answers(Element parent, const Facts& facts) {
     Element words = value.add("strong", {});
     if (mark != Mark::plain) words.set("class", class_of(mark));
     add_phrase(words, fact.value, mark);
-    if (!fact.more.empty()) add_phrase(value.add("span", {{"class", "more"}}), fact.more);
+    if (!fact.more.empty()) add_phrase(value.add("span", {{"class", "small"}}), fact.more);
   }
 }
 
@@ -81,6 +81,7 @@ void add_facts(Element parent, const Facts& facts) {
   for (const Facts::Fact& fact : facts.facts) {
     if (!fact.label.empty()) add_phrase(list.add("dt", {}), fact.label);
     Element value = list.add("dd", {});
+    if (fact.value.empty()) value.set("class", "blank");
     add_phrase(value, fact.value);
     if (!fact.more.empty()) add_phrase(value.text(", "), fact.more);
   }

@@ -45,6 +45,7 @@ void add_step(Element list, const Step& step, const Zone& zone, std::set<std::st
   if (step.done) box.set("checked", "checked");
   add_phrase(label.add("b", {}), step.title);
   if (!step.subject.empty()) add_phrase(what.add("p", {}), step.subject);
+  for (const Phrase& blank : step.blanks) add_phrase(what.add("p", {{"class", "how"}}), blank);
   if (!step.how.empty()) add_phrase(what.add("p", {{"class", "how"}}), step.how);
   Element more = item.add("div", {{"class", "more"}});
   for (const Phrase& detail : step.details) {

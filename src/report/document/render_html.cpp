@@ -22,7 +22,7 @@ class Page {
   void add(Element parent, const Section& section, int level) {
     if (!shown(section)) return;
     // Without a title or a name of its own it only gathers its blocks.
-    const bool gathers = section.id.empty() && section.kind.empty() && !titled(section);
+    const bool gathers = section.id.empty() && section.kind.empty() && !section.cut_off && !titled(section);
     Element place = gathers ? parent : begin(parent, section, level);
     for (const Block& block : section.blocks) add(place, block, section, titled(section) ? level + 1 : level);
   }
@@ -32,7 +32,7 @@ class Page {
     // What has a time of its own can stand by itself.
     Element place = section.lasts ? parent.add("article", {}) : parent.add("section", {});
     if (!section.id.empty()) place.set("id", section.id);
-    if (!section.kind.empty()) place.set("class", section.kind);
+    if (const std::string kind = section.cut_off ? "cut-off" : section.kind; !kind.empty()) place.set("class", kind);
     if (section.lasts) {
       place.set("data-from", std::to_string(section.lasts->from.time_since_epoch().count()));
       place.set("data-until", std::to_string(section.lasts->until.time_since_epoch().count()));

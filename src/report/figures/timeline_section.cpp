@@ -18,7 +18,7 @@ struct Sign {
   int y, height;
 };
 
-void draw_legend(Element section) {
+void draw_signs(Element section) {
   constexpr std::array signs{Sign{"on", "applied", 0, 12},
                              Sign{"wet", "wet: no dust", 0, 12},
                              Sign{"dry", "dries: not yet", 0, 12},
@@ -135,7 +135,7 @@ std::optional<Section> timeline(const job::Plan& plan, const job::AirForecast& a
   const auto chart = std::make_shared<const Chart>(std::move(measured));
   Section section{"timeline", "Timeline"};
   section.media = Media::page;
-  section.blocks.emplace_back(Figure{"", draw_legend});
+  section.blocks.emplace_back(Figure{"", draw_signs});
   for (std::size_t i = 0; i < weeks.size(); ++i) {
     const std::size_t first = i;
     while (i < weeks.size() && quiet(*chart, weeks[i])) ++i;

@@ -4,8 +4,8 @@
 #include <optional>
 #include <string>
 
-#include "climate/air.h"
-#include "report/document/lines.h"
+#include "report/document/document.h"
+#include "report/words.h"
 #include "wood/movement.h"
 
 namespace coatday::report {
@@ -20,7 +20,7 @@ struct MovedBoard {
 /// Why there is no answer: an air that the table of equilibria does not reach, or a movement outside the range of its coefficients.
 [[nodiscard]] std::optional<std::string> no_wood_at(const climate::Air&, const std::optional<MovedBoard>&, Units);
 /// Both where no_wood_at() has nothing to say.
-[[nodiscard]] std::string wood_at_text(const climate::Air&, const std::optional<MovedBoard>&, const TextStyle&);
+[[nodiscard]] Document wood_at(const climate::Air&, const std::optional<MovedBoard>&, Units);
 [[nodiscard]] std::string wood_at_json(const climate::Air&, const std::optional<MovedBoard>&);  ///< "coatday-wood-at/1"
 
 }  // namespace coatday::report

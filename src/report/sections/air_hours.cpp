@@ -6,11 +6,11 @@ namespace coatday::report {
 
 std::string air_hours(const job::Plan& plan) {
   constexpr std::size_t most = 8;
-  struct Span {
+  struct Source {
     climate::Origin origin;
     Instant until;
   };
-  std::vector<Span> spans;
+  std::vector<Source> spans;
   for (const climate::AirRow& row : plan.air.rows()) {
     const Instant end = row.from + climate::AirSeries::step;
     if (end <= plan.from || row.from >= plan.until) continue;

@@ -8,8 +8,8 @@ namespace coatday::report {
 namespace {
 
 Phrase cost(const job::Plan& plan, const job::Purchase& row) {
-  if (row.cost) return money_text(row.cost, plan.shop.currency);
-  return row.buy.empty() ? on_page("-", "–") : Phrase("no price");
+  const std::string money = row.cost ? money_text(row.cost, plan.shop.currency) : row.buy.empty() ? "-" : "no price";
+  return row.buy.empty() ? on_page(money, "–") : Phrase(money);
 }
 
 std::vector<Phrase> sums(const job::Plan& plan) {
@@ -44,7 +44,7 @@ Table products(const job::Plan& plan, const Texts& texts) {
 }
 
 Table sundries(const job::Plan& plan) {
-  Table table{"buy", "", {{}, {}, {{}, Align::left, false, OnPage::below}}, {{}}};
+  Table table{"buy", "", {{on_page("", "how many")}, {on_page("", "what")}, {{}, Align::left, false, OnPage::below}}, {{}}};
   table.box = "got";
   const std::string* rule = nullptr;
   for (const job::Sundry& item : plan.sundries) {
