@@ -1,9 +1,12 @@
-#include "report/wood.h"
+#include "report/papers/wood.h"
 
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/version.h"
 #include "cli/view.h"
+#include "report/document/render_text.h"
+#include "report/files/json_wood.h"
+#include "report/papers/report.h"
 #include "report/papers/wood_at.h"
 
 namespace coatday::cli {

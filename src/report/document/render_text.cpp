@@ -62,12 +62,13 @@ Lines list_lines(const List& list, int indent, const TextStyle& style) {
 
 bool shows_title(const Section& section) { return !section.title.empty() && section.title_in != Media::page; }
 
-// The lead stands beside the title where there is room for it.
+// The lead stands beside the title where there is room for it; a title that ends with a colon runs on into it.
 Lines heading_lines(const Section& section, const TextStyle& style) {
   constexpr int narrowest_lead = 16;
   const Text title = text_of(section.title, Mark::strong);
   if (section.lead.empty()) return wrap(title, style.columns);
-  if (style.columns - title.width() - 2 >= narrowest_lead) return hang(title + "  ", text_of(section.lead), style);
+  const bool runs_on = std::prev(section.title.end())->text.ends_with(':');
+  if (style.columns - title.width() - 2 >= narrowest_lead) return hang(title + (runs_on ? " " : "  "), text_of(section.lead), style);
   Lines lines = wrap(title, style.columns);
   append(lines, hang(spaces(2), text_of(section.lead), style));
   return lines;
@@ -76,7 +77,8 @@ Lines heading_lines(const Section& section, const TextStyle& style) {
 Lines section_lines(const Section& section, Indent indent, const TextStyle& style);
 
 Lines block_lines(const Block& block, Indent indent, const TextStyle& style) {
-  if (const auto* paragraph = std::get_if<Paragraph>(&block)) return hang(spaces(indent.paragraphs), text_of(paragraph->text), style);
+  if (const auto* paragraph = std::get_if<Paragraph>(&block))
+    return hang(spaces(indent.paragraphs) + text_of(paragraph->head), text_of(paragraph->text), style);
   if (const auto* facts = std::get_if<Facts>(&block)) return facts_lines(*facts, indent.blocks, style);
   if (const auto* list = std::get_if<List>(&block)) return list_lines(*list, indent.blocks, style);
   if (const auto* table = std::get_if<Table>(&block)) return table_lines(*table, indent.blocks, style);
@@ -86,9 +88,9 @@ Lines block_lines(const Block& block, Indent indent, const TextStyle& style) {
   return instead.empty() ? Lines{} : hang(spaces(indent.paragraphs), text_of(instead), style);
 }
 
-// There is an empty line between sections, but for one of a line within a titled one; and between tables that follow each other.
+// There is an empty line between sections with titles, but for one of a line within a titled one; and between tables that follow each other.
 bool stands_apart(const Block& block, const Block& before, bool titled) {
-  if (const auto* section = std::get_if<Section>(&block)) return !titled || !section->blocks.empty();
+  if (const auto* section = std::get_if<Section>(&block)) return shows_title(*section) && (!titled || !section->blocks.empty());
   return std::holds_alternative<Table>(block) && std::holds_alternative<Table>(before);
 }
 

@@ -6,7 +6,7 @@
 
 #include "report/sections/care.h"
 #include "report/sections/faces.h"
-#include "report/sections/ledger.h"
+#include "report/sections/ledger_blocks.h"
 #include "report/words.h"
 #include "wood/movement.h"
 
@@ -119,7 +119,7 @@ Section care(const job::Plan& plan, const std::vector<LedgerBlock>& blocks) {
   for (const LedgerBlock& block : blocks) {
     const auto top = plan.products.find(block.columns.back().product);
     if (top == plan.products.end()) continue;
-    for (const std::string& words : care_words(top->second)) {
+    for (const std::string& words : care_text(top->second)) {
       if (std::find(items.begin(), items.end(), words) == items.end()) items.push_back(words);
     }
   }

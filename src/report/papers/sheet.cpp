@@ -7,6 +7,7 @@
 
 #include "report/sections/day_list.h"
 #include "report/sections/event_facts.h"
+#include "report/sections/waiting.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -81,7 +82,7 @@ Facts after_work(const job::Plan& plan, const Day& day, const Day* next, const T
   Instant busy_until = day.events.front()->start;
   for (const job::Event* event : day.events) busy_until = std::max(busy_until, event->end);
   Facts facts;
-  for (const std::string& words : night_words(plan, busy_until))
+  for (const std::string& words : night_text(plan, busy_until))
     facts.facts.push_back({facts.facts.empty() ? Phrase("overnight") : Phrase(), words});
   if (next != nullptr) {
     const job::Event& first = *next->events.front();
@@ -96,7 +97,7 @@ Section day_section(const job::Plan& plan, const Day& day, const Day* tomorrow, 
   for (const job::Event* event : day.events) steps.steps.push_back(step_of(plan, *event, texts));
   return {"day-" + iso8601(day.midnight, texts.zone).substr(0, 10),
           unbroken(long_date(day.date)),
-          hours_words(plan, day, tomorrow, texts.units),
+          hours_text(plan, day, tomorrow, texts.units),
           {steps, after_work(plan, day, next, texts), full_cautions(plan, day)}};
 }
 

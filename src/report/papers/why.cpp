@@ -38,7 +38,7 @@ std::string film_text(const job::Event& event, const finish::Product& product, U
 }
 
 std::string air_fact(const job::Plan& plan, const job::Event& event, const Texts& texts) {
-  const auto air = air_text(plan.air, event.start, std::max(event.end, event.start + Minutes(1)), texts.units);
+  const auto air = report::air_text(plan.air, event.start, std::max(event.end, event.start + Minutes(1)), texts.units);
   if (!air) return "";
   const Celsius dew_point = plan.air.at(std::max(event.start, plan.air.begin())).dew_point;
   const auto surface = surface_text(plan, event, texts.units);
@@ -81,7 +81,7 @@ Table stages_of(const job::Event& event, const Texts& texts) {
 std::optional<Document> why(const job::Plan& plan, const std::string& id, const Texts& texts) {
   const job::Event* event = find_event(plan, id);
   if (event == nullptr) return std::nullopt;
-  const std::string subject = event->faces.empty() ? event->load : face_words(plan, event->faces);
+  const std::string subject = event->faces.empty() ? event->load : face_text(plan, event->faces);
   Document document{typed(event->name) + Phrase(subject.empty() ? "" : ", " + subject, Mark::faint)};
   Section section{"why", {}, {}, {facts_of(plan, *event, texts)}};
   if (Table stages = stages_of(*event, texts); !stages.groups.front().rows.empty()) section.blocks.emplace_back(std::move(stages));
