@@ -14,7 +14,7 @@ std::vector<Breach> check(const job::Plan& plan, const job::Job& job) {
         checker::check_waits,      checker::check_turns,         checker::check_places,     checker::check_limits, checker::check_surfaces,
         checker::check_warming,    checker::check_dust_and_heat, checker::check_hours,      checker::check_people, checker::check_shop_work,
         checker::check_order_work, checker::check_history,       checker::check_volumes,    checker::check_vapour, checker::check_purchase,
-        checker::check_ready,      checker::check_paces,         checker::check_moisture}) {
+        checker::check_ready,      checker::check_rate_factors,  checker::check_moisture}) {
     question(facts, breaches);
   }
   return breaches;

@@ -120,9 +120,9 @@ void check_coverage(const Facts&, Breaches&);  ///< every item of every part, in
 void check_steps(const Facts&, Breaches&);     ///< each step once on each face, in order
 void check_both_faces(const Facts&, Breaches&);
 void check_ledger(const Facts&, Breaches&);
-void check_stages(const Facts&, Breaches&);  ///< the plan's stages against the checker's own integral
-void check_paces(const Facts&, Breaches&);   ///< the clocks' rates against the shop's ventilation
-void check_waits(const Facts&, Breaches&);   ///< not too early, no window missed
+void check_stages(const Facts&, Breaches&);        ///< the plan's stages against the checker's own integral
+void check_rate_factors(const Facts&, Breaches&);  ///< the clocks' rates against the shop's ventilation
+void check_waits(const Facts&, Breaches&);         ///< not too early, no window missed
 void check_turns(const Facts&, Breaches&);
 void check_places(const Facts&, Breaches&);
 void check_limits(const Facts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after

@@ -99,10 +99,10 @@ std::optional<std::string> surface_text(const job::Plan& plan, const job::Event&
   return of + unbroken(range(degrees(*low, units), degrees(*high, units), units == Units::us ? "°F" : "°C"));
 }
 
-std::string pace_text(const finish::Pace& pace) {
+std::string pace_text(const finish::RateFactors& factors) {
   std::vector<std::string> clocks;
-  if (pace.drying != 1) clocks.push_back(fmt::format("drying at {:.3g}", pace.drying));
-  if (pace.cure != 1) clocks.push_back(fmt::format("cure at {:.3g}", pace.cure));
+  if (factors.drying != 1) clocks.push_back(fmt::format("drying at {:.3g}", factors.drying));
+  if (factors.cure != 1) clocks.push_back(fmt::format("cure at {:.3g}", factors.cure));
   return clocks.empty() ? "" : listed(clocks) + " times the rate of an open room where the air moves as usual: a ratio only, judgement";
 }
 

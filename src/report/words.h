@@ -43,7 +43,7 @@ inline constexpr std::array<std::pair<const char*, std::optional<Instant> job::H
 [[nodiscard]] std::optional<std::string> surface_text(const job::Plan&, const job::Event& coat, Units);
 
 /// What the room makes of a finish's clocks; nothing where it changes neither.
-[[nodiscard]] std::string pace_text(const finish::Pace&);
+[[nodiscard]] std::string pace_text(const finish::RateFactors&);
 [[nodiscard]] std::string stage_text(finish::Stage);  ///< "dry to recoat"
 /// The product's name, or its id when the plan does not hold it.
 [[nodiscard]] std::string product_name(const job::Plan&, const std::string& id);

@@ -52,7 +52,7 @@ void add_rule(Small& s, finish::Verdict verdict, Hours wait) {
 
 /// The recoat window closes between the two coats of the underside alone.
 void narrow_window(Small& s) {
-  s.product().rows.front().hours[Stage::recoat_close] = Hours(4 * 1.4);  // 4 h by the early side
+  s.product().rows.front().hours[Stage::recoat_close] = Hours(4 * 1.4);  // 4 h by the fast clock
   s.settle();
 }
 
@@ -276,10 +276,10 @@ INSTANTIATE_TEST_SUITE_P(
               {"window-missed"}},
         Break{"step begins too late", [](Small& s) { s.step("clear-2").within = Hours(1); }, {"step-too-late"}},
         Break{"a stage too soon", [](Small& s) { *s.event("table/leg/clear-1").stages[Stage::recoat] -= Minutes(5); }, {"stage-differs"}},
-        Break{"a late side too soon",
+        Break{"a safe time too soon",
               [](Small& s) { *s.event("table/leg/clear-1").late_stages[Stage::sand] -= Minutes(5); },
               {"stage-differs"}},
-        Break{"an early side too late",
+        Break{"an earliest time too late",
               [](Small& s) { *s.event("table/leg/clear-1").early_stages[Stage::recoat] += Minutes(5); },
               {"stage-differs"}},
         Break{"a stage left out", [](Small& s) { s.event("table/leg/clear-1").stages[Stage::full_cure].reset(); }, {"stage-differs"}},
@@ -517,7 +517,7 @@ INSTANTIATE_TEST_SUITE_P(
         Break{"delivered too soon", [](Small& s) { *s.plan.pieces[0].ready.deliver -= Minutes(10); }, {"ready-differs"}},
         Break{"used too soon", [](Small& s) { *s.plan.pieces[0].ready.light_use -= Minutes(10); }, {"ready-differs"}},
         Break{
-            "cured too soon on the late side", [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); }, {"ready-differs"}},
+            "cured too soon by the slow clock", [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); }, {"ready-differs"}},
         Break{"no date where there is one", [](Small& s) { s.plan.pieces[0].ready.full_cure.reset(); }, {"ready-differs"}},
         Break{"slack wrong", [](Small& s) { *s.plan.pieces[0].slack += Hours(1); }, {"ready-differs"}},
         Break{"another promise", [](Small& s) { *s.plan.pieces[0].due += std::chrono::hours(24); }, {"ready-differs"}}),
@@ -535,7 +535,7 @@ TEST(Message, NamesTheEventAndItsTimesInTheShopsZone) {
   ASSERT_FALSE(breaches.empty());
   EXPECT_EQ(breaches.front().message,
             "clear-2 of leg x2 (Mon 11 Jan 15:00 to Mon 11 Jan 15:40): not before Thu 14 Jan 07:22: clear-1 of leg x2 "
-            "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack by the late side");
+            "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack at the safe time");
 }
 
 class Steady final : public climate::AirSource {

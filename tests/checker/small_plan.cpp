@@ -333,7 +333,7 @@ Litres brushed(const job::Plan& plan, const job::Event& coat) {
   return Litres(area / 9.5);
 }
 
-/// Elapsed time in reference air; 1.4 times as long on the late side, and as short on the early side.
+/// Elapsed time in reference air; 1.4 times as long by the slow clock, and as short by the fast one.
 void settle_stages(job::Event& coat, const finish::Product& product) {
   for (std::size_t s = 0; s < finish::stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);

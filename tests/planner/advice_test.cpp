@@ -100,13 +100,13 @@ TEST(Propose, AScuffWhereAWindowClosesWhileTheShopIs) {
   short_days(job);
   finish::PerStage<std::optional<Hours>>& hours = job.catalogue.products.at("clear").rows[0].hours;
   hours[finish::Stage::sand].reset();
-  hours[finish::Stage::recoat_close] = Hours(28);  // 20 h by the early side: shut at 11:00, open again at 08:00
+  hours[finish::Stage::recoat_close] = Hours(28);  // 20 h by the fast clock: shut at 11:00, open again at 08:00
   const job::Plan plan = make_plan(job, request);
   ASSERT_EQ(plan.status, job::Status::infeasible);
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "scuff before clear 2: ")) << testing::PrintToString(all);
   const auto& why = plan.contradiction;
-  EXPECT_TRUE(says(why, "dry to recoat by the late side; Mon 11 Jan ")) << testing::PrintToString(why);
+  EXPECT_TRUE(says(why, "dry to recoat (safe time); Mon 11 Jan ")) << testing::PrintToString(why);
   EXPECT_TRUE(says(why, "but not before Tue 12 Jan 08:00: the shop is closed until then")) << testing::PrintToString(why);
   EXPECT_TRUE(says(why, "has to follow by Tue 12 Jan 0")) << testing::PrintToString(why);
 }

@@ -21,7 +21,7 @@ job::Job job_with_a_thin_underside() {
   auto& hours = job.catalogue.products.at("clear").rows[0].hours;
   hours[finish::Stage::tack_free] = hours[finish::Stage::handle] = Hours(2);
   hours[finish::Stage::sand] = Hours(6);
-  hours[finish::Stage::recoat] = Hours(6 / 1.4);  // 6 h by the late side
+  hours[finish::Stage::recoat] = Hours(6 / 1.4);  // 6 h by the slow clock
   for (piece::Part& part : job.order.pieces.front().piece.parts) {
     if (part.id == "top") part.exceptions.push_back({"underside", 1, "lies on a stable core", {}});
   }
@@ -73,7 +73,7 @@ TEST(Ways, FewerAtATimeWhereAllTogetherHaveNoPlan) {
   knobs.both_faces_within = Hours(2.5);
   const job::Plan plan = planned(make_job(knobs), {monday()});
   ASSERT_EQ(plan.status, job::Status::feasible) << testing::PrintToString(plan.contradiction);
-  EXPECT_NE(tried(plan).find("planned in twice as many loads; there is no plan the usual way"), std::string::npos) << tried(plan);
+  EXPECT_NE(tried(plan).find("planned in twice as many batches; there is no plan the usual way"), std::string::npos) << tried(plan);
 }
 
 // What is begun goes on the way in which it was begun: a quick plan too.

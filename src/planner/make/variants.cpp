@@ -20,7 +20,7 @@ constexpr double usual_share = 0.7;
 
 const char* words(const Ways& ways) {
   if (ways.sides == Sides::show_first) return "the side that shows first";
-  return ways.split == Split::apart ? "each part by itself" : ways.split == Split::halves ? "in twice as many loads" : "as usual";
+  return ways.split == Split::apart ? "each part by itself" : ways.split == Split::halves ? "in twice as many batches" : "as usual";
 }
 
 /// Steps of the history, and of the earlier plan, that are none of this way.

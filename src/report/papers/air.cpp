@@ -106,8 +106,8 @@ Section finish_section(const job::Job& job, const finish::Catalogue& catalogue, 
   for (const AirDay& day : all.days)
     table.groups.front().rows.push_back({{date_text(day.day), strip(job, all, finish, day), unbroken(at_work(all, finish, day))}});
   Section section{"finish-" + finish.use.product, finish.use.product, product == nullptr ? "" : product->name, {std::move(table)}};
-  if (!finish.hindrance.empty())
-    section.blocks.emplace_back(Paragraph{"Not on " + instant_text(finish.hindered, job.shop.zone) + ": " + finish.hindrance + "."});
+  if (!finish.limit_exceeded.empty())
+    section.blocks.emplace_back(Paragraph{"Not on " + instant_text(finish.hindered, job.shop.zone) + ": " + finish.limit_exceeded + "."});
   return section;
 }
 

@@ -76,7 +76,7 @@ std::string keys(const RoomFit& fit) {
 }
 
 Facts about_log(const job::Job& job, const climate::Log& log, Units units) {
-  Facts facts{{{"log", climate::span_words(log, job.shop.zone)}}};
+  Facts facts{{{"log", climate::span_text(log, job.shop.zone)}}};
   for (const std::string& note : log.notes) facts.facts.push_back({{}, note});
   if (job.room->outdoors)
     facts.facts.push_back({"outdoors", job.room->outdoors->describe(units) +

@@ -12,7 +12,7 @@
 namespace coatday::report {
 namespace {
 
-std::string air_text(const climate::Air& air, Units units) {
+std::string in_words(const climate::Air& air, Units units) {
   return format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity);
 }
 
@@ -40,8 +40,8 @@ void add_refusals(Lines& lines, const finish::StageTimes& at, const TextStyle& s
   }
 }
 
-TextTable stages_table(const finish::StageTimes& at) {
-  TextTable table;
+Table stages_table(const finish::StageTimes& at) {
+  Table table;
   for (const char* title : {"stage, from application", "early side", "expected", "late side"})
     table.columns.push_back({Text(title, Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
@@ -61,7 +61,7 @@ std::string range_of(const finish::Law& law) {
 }
 
 /// The stated ranges of the laws are a part of what is unsure; where they alone are more than the factor, that is said.
-std::string law_ranges_words(const finish::Product& product, const finish::StageTimes& at, double factor) {
+std::string law_ranges_text(const finish::Product& product, const finish::StageTimes& at, double factor) {
   std::vector<std::string> ranges;
   for (const auto& [clock, name] : {std::pair{finish::Clock::drying, "drying"}, std::pair{finish::Clock::cure, "cure"}}) {
     const auto law = product.law(clock);
@@ -75,9 +75,9 @@ std::string law_ranges_words(const finish::Product& product, const finish::Stage
 }
 
 /// What the room makes of it, beside its air.
-std::string room_words(const finish::Product& product) {
-  const finish::Pace closed = finish::pace(product.mechanism, true, 1),
-                     moved = finish::pace(product.mechanism, false, finish::most_movement);
+std::string room_text(const finish::Product& product) {
+  const finish::RateFactors closed = finish::rate_factors(product.mechanism, true, 1),
+                            moved = finish::rate_factors(product.mechanism, false, finish::most_movement);
   std::vector<std::string> words;
   if (closed.cure < 1) {
     words.push_back(fmt::format("in a closed one, or stacked, {} goes on at half its rate", closed.drying < 1 ? "it" : "its cure"));
@@ -86,7 +86,7 @@ std::string room_words(const finish::Product& product) {
   return words.empty() ? "" : "In an open room where the air moves as usual; " + listed(words) + " (ratios only, judgement).";
 }
 
-std::string window_words(const finish::StageTimes& at) {
+std::string window_text(const finish::StageTimes& at) {
   const auto& open = at.times[finish::Stage::recoat];
   const auto& close = at.times[finish::Stage::recoat_close];
   if (!open || !close) return "";
@@ -100,9 +100,9 @@ std::string window_words(const finish::StageTimes& at) {
 
 std::string finish_at_text(const finish::Product& product, const climate::Air& air, const TextStyle& style) {
   const finish::StageTimes at = finish::times_in(product, air, style.units);
-  Lines lines = wrap(Text(product.name, Mark::strong) + " (" + product.id + ") at " + unbroken(air_text(air, style.units)), style.columns);
+  Lines lines = wrap(Text(product.name, Mark::strong) + " (" + product.id + ") at " + unbroken(in_words(air, style.units)), style.columns);
   append(lines, layout(stages_table(at), 2, style));
-  const std::string window = window_words(at);
+  const std::string window = window_text(at);
   if (!window.empty()) append(lines, hang("  ", window, style));
   add_refusals(lines, at, style);
   append(lines, hang("  ",
@@ -110,28 +110,28 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
                                  "by touch.",
                                  finish::uncertainty(air)),
                      style));
-  for (const std::string& words : {law_ranges_words(product, at, finish::uncertainty(air)), room_words(product)}) {
+  for (const std::string& words : {law_ranges_text(product, at, finish::uncertainty(air)), room_text(product)}) {
     if (!words.empty()) append(lines, hang("  ", words, style));
   }
   return render(lines, style.colour);
 }
 
-std::optional<std::string> not_at(const finish::Product& product, const climate::Air& air, Units units) {
+std::optional<std::string> why_not_at(const finish::Product& product, const climate::Air& air, Units units) {
   const finish::StageTimes at = finish::times_in(product, air, units);
   if (at.may_not_go_on) {
-    return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, air_text(air, units), *at.may_not_go_on,
+    return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, in_words(air, units), *at.may_not_go_on,
                        goes_on_at(product.limits, units));
   }
   if (at.any()) return std::nullopt;
   for (const auto& reason : at.refused.values) {
-    if (reason) return fmt::format("nothing is known of '{}' at {}: {}", product.id, air_text(air, units), *reason);
+    if (reason) return fmt::format("nothing is known of '{}' at {}: {}", product.id, in_words(air, units), *reason);
   }
   return fmt::format("the record of '{}' has no times", product.id);
 }
 
 std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const TextStyle& style) {
-  Lines lines = wrap("dry to recoat, from application, at " + unbroken(air_text(air, style.units)), style.columns);
-  TextTable table;
+  Lines lines = wrap("dry to recoat, from application, at " + unbroken(in_words(air, style.units)), style.columns);
+  Table table;
   for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Mark::faint)});
   Lines refused;
   for (const auto& [id, product] : catalogue.products) {

@@ -31,11 +31,11 @@ namespace coatday::report {
 [[nodiscard]] std::string finishes_text(const finish::Catalogue&, const TextStyle&);
 [[nodiscard]] std::string finish_text(const finish::Product&, const TextStyle&);
 
-/// Each stage's time in this air with both sides, where not_at() has nothing to say.
+/// Each stage's time in this air with both sides, where why_not_at() has nothing to say.
 [[nodiscard]] std::string finish_at_text(const finish::Product&, const climate::Air&, const TextStyle&);
 [[nodiscard]] std::string finish_at_json(const finish::Product&, const climate::Air&);
 /// Why the finish has no times in this air: which limit, and the range.
-[[nodiscard]] std::optional<std::string> not_at(const finish::Product&, const climate::Air&, Units);
+[[nodiscard]] std::optional<std::string> why_not_at(const finish::Product&, const climate::Air&, Units);
 /// Dry to recoat, for all.
 [[nodiscard]] std::string finishes_at_text(const finish::Catalogue&, const climate::Air&, const TextStyle&);
 

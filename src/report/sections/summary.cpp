@@ -89,13 +89,14 @@ std::string verdict_text(const job::Plan& plan, const Texts& texts) {
 // What the shop's ventilation does to the finishes in use; empty where nothing.
 std::string room_text(const job::Plan& plan) {
   const shop::Ventilation& room = plan.shop.ventilation;
-  const auto any = [&plan](double finish::Pace::*clock, bool closed, double movement) {
+  const auto any = [&plan](double finish::RateFactors::*clock, bool closed, double movement) {
     return std::any_of(plan.products.begin(), plan.products.end(),
-                       [&](const auto& p) { return finish::pace(p.second.mechanism, closed, movement).*clock != 1; });
+                       [&](const auto& p) { return finish::rate_factors(p.second.mechanism, closed, movement).*clock != 1; });
   };
   std::vector<std::string> words;
-  if (room.closed && any(&finish::Pace::cure, true, 1)) words.emplace_back("closed, so that oxidising films go on at half their rate");
-  if (room.air_movement != 1 && any(&finish::Pace::drying, false, room.air_movement))
+  if (room.closed && any(&finish::RateFactors::cure, true, 1))
+    words.emplace_back("closed, so that oxidising films go on at half their rate");
+  if (room.air_movement != 1 && any(&finish::RateFactors::drying, false, room.air_movement))
     words.push_back(fmt::format("its air moves so that films dry by evaporation {:.3g} times as fast as usual", room.air_movement));
   return words.empty() ? "" : fmt::format("{}: ratios only, judgement", fmt::join(words, "; "));
 }
