@@ -95,8 +95,9 @@ TEST_P(Agreement, OfDates) {
     const std::string shown = row.what + " " + row.early + " " + row.expected + " " + row.late;
     EXPECT_NE(page.find(shown), std::string::npos) << "the page has no: " << shown;
     if (row.late == "–") continue;
-    if (row.what != "handle" && row.what != "deliver")
+    if (row.what != "handle" && row.what != "deliver") {
       EXPECT_NE(card.find(day_after(row.late)), std::string::npos) << "the card has no: " << day_after(row.late) << " for " << shown;
+    }
     if (row.what == "handle" || row.what == "light use") continue;
     const std::string both = "By the late side: " + row.late + (row.expected == "–" ? "" : "\\nExpected: " + row.expected);
     EXPECT_NE(calendar.find(both), std::string::npos) << "the calendar has no: " << both;

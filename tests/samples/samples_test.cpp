@@ -9,7 +9,7 @@
 #include <sstream>
 
 #include "cli/run.h"
-#include "report/papers/page.h"
+#include "report/document/render_html.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday {

@@ -50,13 +50,14 @@ class Layout {
   void add_group(Element table, const Table::Group& group) const {
     Element body = table.add("tbody", {});
     if (!group.title.empty()) add_title(body, group.title);
-    bool first = true;
+    std::string above;
     for (const Table::Row& row : group.rows) {
-      const bool titled = above_ && !row.cells.empty() && !row.cells[*above_].empty();
-      if (titled && !first) body = table.add("tbody", {});
-      if (titled) add_title(body, row.cells[*above_]);
+      const std::string title = above_ && !row.cells.empty() ? words_of(row.cells[*above_]) : "";
+      const bool new_title = !title.empty() && title != above;
+      if (new_title && !above.empty()) body = table.add("tbody", {});
+      if (new_title) add_title(body, row.cells[*above_]);
+      if (new_title) above = title;
       add_row(body, row);
-      first = false;
     }
   }
 

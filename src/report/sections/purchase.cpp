@@ -52,7 +52,7 @@ Table sundries(const job::Plan& plan) {
     const bool again = rule != nullptr && *rule == item.source;
     rule = &item.source;
     table.groups[0].rows.push_back(
-        {{unbroken(amount), item.name, again ? Phrase() : Phrase(item.source, Mark::faint)}, {}, "bought/" + item.name});
+        {{on_page(unbroken(amount), amount), item.name, again ? Phrase() : Phrase(item.source, Mark::faint)}, {}, "bought/" + item.name});
   }
   return table;
 }
