@@ -8,7 +8,7 @@ std::vector<Breach> check(const job::Plan& plan, const job::Job& job) {
   if (plan.status != job::Status::feasible) return {};
   checker::Breaches breaches = checker::broken_references(plan, job);
   if (!breaches.empty()) return breaches;
-  const checker::Facts facts(plan, job);
+  const checker::PlanFacts facts(plan, job);
   for (const auto question :
        {checker::check_coverage,   checker::check_steps,         checker::check_both_faces, checker::check_ledger, checker::check_stages,
         checker::check_waits,      checker::check_turns,         checker::check_places,     checker::check_limits, checker::check_surfaces,

@@ -39,7 +39,7 @@ double Film::drying(Estimate estimate) const {
   if (!stated_) return 1;
   const double share = wet_ / recorded_;
   const double later = share > 1 ? 1 : -1;  // which end of n makes it later
-  return std::pow(share, exponent(mechanism_, estimate == Estimate::nominal ? 0 : estimate == Estimate::late ? later : -later));
+  return std::pow(share, exponent(mechanism_, estimate == Estimate::expected ? 0 : estimate == Estimate::slow ? later : -later));
 }
 
 double Film::square_metres_per_litre() const { return 1000 * thinned_ / wet_; }

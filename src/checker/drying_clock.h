@@ -13,7 +13,7 @@
 
 namespace coatday::checker {
 
-enum class Estimate { nominal, late, early };
+enum class Estimate { expected, fast, slow };
 
 /// When coats reach their stages in one air. Remembers the rates of the rows that it went through, nothing else.
 class Clocks {

@@ -31,7 +31,7 @@ double pace(const finish::Product& product, finish::Clock clock, const shop::Ven
 
 }  // namespace
 
-void check_paces(const Facts& facts, Breaches& out) {
+void check_paces(const PlanFacts& facts, Breaches& out) {
   std::set<const finish::Product*> seen;
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     const finish::Product* own = facts.events[i].product;

@@ -50,7 +50,7 @@ bool suits(piece::Support support, shop::PlaceKind kind) {
 }
 
 /// When the load is taken away or may be stacked.
-Instant free_again(const Facts& facts, std::size_t coat, const LoadFacts& load) {
+Instant free_again(const PlanFacts& facts, std::size_t coat, const LoadFacts& load) {
   const bool cures = facts.events[coat].product->law(finish::Clock::cure).has_value();
   Instant until =
       cures ? facts.reached(coat, {Stage::pack, Stage::handle, Stage::tack_free}) : facts.reached(coat, {Stage::handle, Stage::tack_free});
@@ -76,7 +76,7 @@ bool on_each_other(const shop::Laid& a, const shop::Laid& b, const shop::DryingP
 
 class PlaceJudge {
  public:
-  PlaceJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {
+  PlaceJudge(const PlanFacts& facts, Breaches& out) : facts_(facts), out_(out) {
     for (const job::PlaceUse& use : facts.plan.places) held_.push_back(read_place(facts.job.shop, use.place));
   }
 
@@ -180,13 +180,13 @@ class PlaceJudge {
     }
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   Breaches& out_;
   std::vector<std::optional<Held>> held_;
 };
 
 }  // namespace
 
-void check_places(const Facts& facts, Breaches& out) { PlaceJudge(facts, out).run(); }
+void check_places(const PlanFacts& facts, Breaches& out) { PlaceJudge(facts, out).run(); }
 
 }  // namespace coatday::checker

@@ -35,12 +35,12 @@ struct EventFacts {
   const finish::Step* step = nullptr;        ///< none: a turn, a remedy scuff, other work
   const finish::Product* product = nullptr;  ///< of a coat; none: dry
   const shop::Work* work = nullptr;          ///< the order's or the shop's
-  std::string load;                          ///< key into Facts::loads; empty: none
+  std::string load;                          ///< key into PlanFacts::loads; empty: none
   shop::Dust dust = shop::Dust::none;        ///< as the plan or the job says, the dustier
   bool hot = false;
-  job::StageInstants stages, late, early;  ///< by the checker's own clocks
-  job::Bodies bodies;                      ///< of a coat: what it goes on, from the parts' shapes
-  bool own_clock = false;                  ///< false: no coat, or its end lies before the air; then the plan's word is taken
+  job::StageInstants stages, fast, slow;  ///< by the checker's own clocks
+  job::Bodies bodies;                     ///< of a coat: what it goes on, from the parts' shapes
+  bool own_clock = false;                 ///< false: no coat, or its end lies before the air; then the plan's word is taken
 };
 
 struct LoadFacts {
@@ -58,8 +58,8 @@ struct OrderWorkFacts {
 };
 
 /// Lives no longer than the plan and the job.
-struct Facts {
-  Facts(const job::Plan&, const job::Job&);
+struct PlanFacts {
+  PlanFacts(const job::Plan&, const job::Job&);
 
   const job::Plan& plan;
   const job::Job& job;
@@ -69,10 +69,10 @@ struct Facts {
   std::vector<OrderWorkFacts> order_work;
   std::vector<std::optional<std::size_t>> shop_work;  ///< as Shop::work: its event
   std::vector<shop::WorkingTime> working;
-  Clocks clocks;                   ///< in the room's air
-  std::map<Hours, Body> surfaces;  ///< all that lags behind it, cans too
+  Clocks clocks;                          ///< in the room's air
+  std::map<Hours, ThermalBody> surfaces;  ///< all that lags behind it, cans too
   /// The air there: at the temperatures that the plan gives, where they agree, since limits and factors have steps.
-  std::map<Hours, climate::AirSeries> felt;
+  std::map<Hours, climate::AirSeries> surface_air;
   std::map<Hours, Clocks> lagging;  ///< the clocks in it
 
   [[nodiscard]] const job::Event& event(std::size_t i) const { return plan.events[i]; }
@@ -84,7 +84,7 @@ struct Facts {
   /// When the drying clock of a coat shows so many hours wherever it lies.
   [[nodiscard]] std::optional<Instant> dried(std::size_t coat, Hours, Estimate) const;
   /// When a coat reaches the first of these stages that its product has: `never` when the air ends first, the coat's end when it has none.
-  [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>, Estimate = Estimate::nominal) const;
+  [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>, Estimate = Estimate::expected) const;
   /// The coat that lies on a face when an event comes to it.
   [[nodiscard]] std::optional<std::size_t> coat_below(std::size_t face, std::size_t event) const;
   /// May it be split at breaks? A coat and a turn may not, whatever the plan says, nor work for which the job does not allow it.
@@ -107,7 +107,7 @@ struct Facts {
   void look_up_events();
   void gather_loads();
   void find_work();
-  void feel_surfaces();
+  void compute_surfaces();
   void time_events();
   [[nodiscard]] const Clocks& clocks_on(Hours body) const { return body > Hours(0) ? lagging.at(body) : clocks; }
 };
@@ -116,28 +116,28 @@ struct Facts {
 [[nodiscard]] Breaches broken_references(const job::Plan&, const job::Job&);
 
 // One question each.
-void check_coverage(const Facts&, Breaches&);  ///< every item of every part, in the ledger
-void check_steps(const Facts&, Breaches&);     ///< each step once on each face, in order
-void check_both_faces(const Facts&, Breaches&);
-void check_ledger(const Facts&, Breaches&);
-void check_stages(const Facts&, Breaches&);  ///< the plan's stages against the checker's own integral
-void check_paces(const Facts&, Breaches&);   ///< the clocks' rates against the shop's ventilation
-void check_waits(const Facts&, Breaches&);   ///< not too early, no window missed
-void check_turns(const Facts&, Breaches&);
-void check_places(const Facts&, Breaches&);
-void check_limits(const Facts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after
-void check_surfaces(const Facts&, Breaches&);  ///< the plan's temperatures of surfaces against the checker's own
-void check_warming(const Facts&, Breaches&);   ///< what is kept elsewhere is carried in, and warm before it is coated
-void check_moisture(const Facts&, Breaches&);  ///< wood is at rest before its first coat, and cups no more than it may between faces
-void check_dust_and_heat(const Facts&, Breaches&);
-void check_hours(const Facts&, Breaches&);  ///< shifts, grid, earliest start, time enough
-void check_people(const Facts&, Breaches&);
-void check_shop_work(const Facts&, Breaches&);
-void check_order_work(const Facts&, Breaches&);
-void check_history(const Facts&, Breaches&);
-void check_volumes(const Facts&, Breaches&);  ///< litres, mixes within the pot life
-void check_vapour(const Facts&, Breaches&);   ///< together within what the exhaust carries
-void check_purchase(const Facts&, Breaches&);
-void check_ready(const Facts&, Breaches&);
+void check_coverage(const PlanFacts&, Breaches&);  ///< every item of every part, in the ledger
+void check_steps(const PlanFacts&, Breaches&);     ///< each step once on each face, in order
+void check_both_faces(const PlanFacts&, Breaches&);
+void check_ledger(const PlanFacts&, Breaches&);
+void check_stages(const PlanFacts&, Breaches&);  ///< the plan's stages against the checker's own integral
+void check_paces(const PlanFacts&, Breaches&);   ///< the clocks' rates against the shop's ventilation
+void check_waits(const PlanFacts&, Breaches&);   ///< not too early, no window missed
+void check_turns(const PlanFacts&, Breaches&);
+void check_places(const PlanFacts&, Breaches&);
+void check_limits(const PlanFacts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after
+void check_surfaces(const PlanFacts&, Breaches&);  ///< the plan's temperatures of surfaces against the checker's own
+void check_warming(const PlanFacts&, Breaches&);   ///< what is kept elsewhere is carried in, and warm before it is coated
+void check_moisture(const PlanFacts&, Breaches&);  ///< wood is at rest before its first coat, and cups no more than it may between faces
+void check_dust_and_heat(const PlanFacts&, Breaches&);
+void check_hours(const PlanFacts&, Breaches&);  ///< shifts, grid, earliest start, time enough
+void check_people(const PlanFacts&, Breaches&);
+void check_shop_work(const PlanFacts&, Breaches&);
+void check_order_work(const PlanFacts&, Breaches&);
+void check_history(const PlanFacts&, Breaches&);
+void check_volumes(const PlanFacts&, Breaches&);  ///< litres, mixes within the pot life
+void check_vapour(const PlanFacts&, Breaches&);   ///< together within what the exhaust carries
+void check_purchase(const PlanFacts&, Breaches&);
+void check_ready(const PlanFacts&, Breaches&);
 
 }  // namespace coatday::checker

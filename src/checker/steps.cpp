@@ -15,7 +15,7 @@ namespace {
 enum class Duty { must, may, not_for_face, excepted };
 
 /// What each step of a face's schedule is to that face.
-std::vector<Duty> duties(const Facts& facts, const FaceFacts& face) {
+std::vector<Duty> duties(const PlanFacts& facts, const FaceFacts& face) {
   std::vector<Duty> result;
   int films = 0;
   const bool masked = face.face.coated <= SquareMetres(0);
@@ -41,7 +41,7 @@ std::vector<Duty> duties(const Facts& facts, const FaceFacts& face) {
 
 class StepJudge {
  public:
-  StepJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {}
+  StepJudge(const PlanFacts& facts, Breaches& out) : facts_(facts), out_(out) {}
 
   void face(std::size_t f) {
     const FaceFacts& face = facts_.faces[f];
@@ -117,12 +117,12 @@ class StepJudge {
     tell("step-unknown", event.id, fmt::format("{} is no step of the schedule of {}", facts_.name(i), facts_.face_name(f)));
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   Breaches& out_;
   std::set<std::string> told_;
 };
 
-void cover(const Facts& facts, std::size_t piece, const piece::Part& part, Breaches& out) {
+void cover(const PlanFacts& facts, std::size_t piece, const piece::Part& part, Breaches& out) {
   for (const piece::PartFace& face : piece::faces_of(part)) {
     const double all = face.coated.value() * part.count;
     double sum = 0;
@@ -139,12 +139,12 @@ void cover(const Facts& facts, std::size_t piece, const piece::Part& part, Breac
 
 }  // namespace
 
-void check_steps(const Facts& facts, Breaches& out) {
+void check_steps(const PlanFacts& facts, Breaches& out) {
   StepJudge judge(facts, out);
   for (std::size_t f = 0; f < facts.faces.size(); ++f) judge.face(f);
 }
 
-void check_coverage(const Facts& facts, Breaches& out) {
+void check_coverage(const PlanFacts& facts, Breaches& out) {
   for (std::size_t p = 0; p < facts.job.order.pieces.size(); ++p) {
     for (const piece::Part& part : facts.job.order.pieces[p].piece.parts) cover(facts, p, part, out);
   }

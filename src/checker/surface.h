@@ -14,10 +14,10 @@ namespace coatday::checker {
 [[nodiscard]] Hours own_time_constant(const piece::Part&);
 [[nodiscard]] Hours own_time_constant(const finish::Product& in_its_can);
 
-class Body {
+class ThermalBody {
  public:
   /// Settled in the air before `begin`, where there is any.
-  Body(const climate::AirSeries& air, Hours time_constant, Instant begin);
+  ThermalBody(const climate::AirSeries& air, Hours time_constant, Instant begin);
 
   [[nodiscard]] const std::vector<Celsius>& means() const { return means_; }  ///< over each row from `begin`
   [[nodiscard]] Celsius start() const { return Celsius(at_rows_.front()); }

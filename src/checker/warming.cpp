@@ -16,7 +16,7 @@ constexpr Kelvins near_enough{0.5};
 /// A coat that is not done comes after what it goes on, or the can, was brought in, and after it is warm.
 class WarmthJudge {
  public:
-  WarmthJudge(const Facts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), out_(out) {}
+  WarmthJudge(const PlanFacts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), out_(out) {}
 
   void run() {
     for (const std::size_t face : facts_.event(i_).faces) {
@@ -59,13 +59,13 @@ class WarmthJudge {
     out_.push_back({std::move(code), facts_.name(i_) + ": " + message});
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   std::size_t i_;
   Breaches& out_;
   bool told_ = false;
 };
 
-void check_surface(const Facts& facts, Hours time_constant, const Body& body, Breaches& out) {
+void check_surface(const PlanFacts& facts, Hours time_constant, const ThermalBody& body, Breaches& out) {
   const auto said = facts.plan.surfaces.find(time_constant);
   const std::vector<Celsius>& own = body.means();
   const auto tell = [&](const std::string& message) {
@@ -82,7 +82,7 @@ void check_surface(const Facts& facts, Hours time_constant, const Body& body, Br
 
 }  // namespace
 
-void check_surfaces(const Facts& facts, Breaches& out) {
+void check_surfaces(const PlanFacts& facts, Breaches& out) {
   for (const auto& [time_constant, body] : facts.surfaces) check_surface(facts, time_constant, body, out);
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (facts.coat(i) && facts.event(i).bodies != facts.events[i].bodies) {
@@ -91,7 +91,7 @@ void check_surfaces(const Facts& facts, Breaches& out) {
   }
 }
 
-void check_warming(const Facts& facts, Breaches& out) {
+void check_warming(const PlanFacts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (facts.coat(i) && !facts.event(i).done) WarmthJudge(facts, i, out).run();
   }

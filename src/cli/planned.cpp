@@ -100,7 +100,7 @@ tl::expected<Planned, Outcome> planned(const Arguments& arguments, const World& 
   auto job = load(arguments, world);
   if (!job) return tl::make_unexpected(job.error());
   if (arguments.units) job->shop.units = *arguments.units;
-  job->air = job::remembered(std::move(job->air));
+  job->air = job::cached_air(std::move(job->air));
   job::Request request = request_of(arguments, world, *job);
   request.advice = depth;
   if (!arguments.keep.empty()) {

@@ -124,12 +124,12 @@ Change warm_at_night(const job::Job& job, Celsius floor) {
   if (has_room(job)) return heated_at_night(job, floor);
   return change(
       [floor, when = outside_heated_hours(job)](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), when); },
-      at_night_words(job, floor));
+      at_night_text(job, floor));
 }
 
 Change warm_throughout(const job::Job& job, Celsius floor) {
   if (has_room(job)) return heated_throughout(job, floor);
-  return change([floor](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); }, throughout_words(job, floor));
+  return change([floor](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); }, throughout_text(job, floor));
 }
 
 double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 9 / 5 + 32 : t.value(); }
@@ -151,29 +151,29 @@ Change dried(RelativeHumidity ceiling) {
 
 }  // namespace
 
-Lever warmth(const job::Job& job, const job::Plan& plan, Heated heated) {
+ChangeSizes warmth(const job::Job& job, const job::Plan& plan, Heated heated) {
   const Coldest least = coldest(job, plan);
   const std::optional<Celsius> warmest = warmest_heated(job);
-  Lever lever;
+  ChangeSizes sizes;
   for (const Celsius floor : floors(job.shop.units, warmest)) {
     const bool at_night = warmest && floor <= *warmest && floor > least.otherwise;
-    if (at_night && heated != Heated::throughout) lever.push_back(warm_at_night(job, floor));
-    if (floor > least.heated && heated != Heated::at_night) lever.push_back(warm_throughout(job, floor));
+    if (at_night && heated != Heated::throughout) sizes.push_back(warm_at_night(job, floor));
+    if (floor > least.heated && heated != Heated::at_night) sizes.push_back(warm_throughout(job, floor));
   }
-  return lever;
+  return sizes;
 }
 
-Lever dryness(const job::Job& job, const job::Plan& plan) {
+ChangeSizes dryness(const job::Job& job, const job::Plan& plan) {
   RelativeHumidity dampest;
   for (const climate::AirRow& row : plan.air.rows()) dampest = std::max(dampest, row.air.humidity);
-  Lever lever;
+  ChangeSizes sizes;
   for (const double percent : {80, 70, 60, 50, 40}) {
     const RelativeHumidity ceiling(percent / 100);
     if (ceiling >= dampest) continue;
     const std::optional<Change> dryer = has_moisture(job) ? dehumidifier_at(job, ceiling) : dried(ceiling);
-    if (dryer) lever.push_back(*dryer);
+    if (dryer) sizes.push_back(*dryer);
   }
-  return lever;
+  return sizes;
 }
 
 Change good_air() {

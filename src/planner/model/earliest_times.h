@@ -6,17 +6,17 @@
 
 namespace coatday::planner {
 
-class Soonest {
+class EarliestTimes {
  public:
   /// All such requirements where something can follow from them, else those of these tags alone. The model must outlive it.
-  Soonest(const Model&, const std::vector<solver::Tag>&);
+  EarliestTimes(const Model&, const std::vector<solver::Tag>&);
 
   /// When the wait of this tag is over, and when the window of this tag closes, with what is before it at its earliest. Nothing where they do
   /// not say, or nothing can be said.
   [[nodiscard]] std::optional<solver::Time> after(solver::Tag) const;
   [[nodiscard]] std::optional<solver::Time> before(solver::Tag) const;
   /// When the task may start by the waits, and when by its hours and air too.
-  [[nodiscard]] std::optional<solver::Time> released(std::size_t task) const;
+  [[nodiscard]] std::optional<solver::Time> release(std::size_t task) const;
   [[nodiscard]] std::optional<solver::Time> start(std::size_t task) const;
   [[nodiscard]] std::optional<solver::Time> end(std::size_t task) const;
 

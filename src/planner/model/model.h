@@ -14,14 +14,14 @@ namespace coatday::planner {
 struct Requirement {
   enum class Kind { after, before, calendar, people, spray_gun, place, dust, vapour, airflow, promised };
   Kind kind;
-  std::size_t index = 0;  ///< into after, before, tasks, keeps or pieces, by the kind
+  std::size_t index = 0;  ///< into after, before, tasks, places or pieces, by the kind
 };
 
 struct Model {
   solver::Problem problem;
-  std::vector<Requirement> requirements;  ///< by tag
-  std::vector<std::size_t> keep_of_hold;  ///< index into TaskGraph::keeps; further holds are of airflow
-  std::map<std::size_t, int> by_crew;     ///< by task that a crew may do: the activity in which it does, after those of the tasks
+  std::vector<Requirement> requirements;   ///< by tag
+  std::vector<std::size_t> place_hold_of;  ///< index into TaskGraph::place_holds; further holds are of airflow
+  std::map<std::size_t, int> by_crew;      ///< by task that a crew may do: the activity in which it does, after those of the tasks
 };
 
 /// The whole problem, or only what no arrangement can change: clocks, calendars and sequence, nobody busy, everywhere to dry, no set-ups.
@@ -29,6 +29,6 @@ enum class Scope { whole, relaxed };
 [[nodiscard]] Model make_model(const job::Job&, const Loads&, const TaskGraph&, Clocks&, const Calendar&, const Grid&, Scope);
 
 /// What a schedule has a crew do is so from now on, in tasks, problem and schedule alike: activity i is task i again.
-void settle_crews(TaskGraph&, Model&, solver::Schedule&);
+void fix_crews(TaskGraph&, Model&, solver::Schedule&);
 
 }  // namespace coatday::planner

@@ -9,14 +9,14 @@
 
 namespace coatday::planner {
 
-class Breath {
+class PlanAir {
  public:
-  Breath(const job::Job& job, job::Plan& plan) : job_(job), plan_(plan) {}
+  PlanAir(const job::Job& job, job::Plan& plan) : job_(job), plan_(plan) {}
 
   /// What lags behind the air: parts, and cans of what goes on them.
-  void know_bodies(const Loads&);
+  void add_surfaces(const Loads&);
   /// The shop's air from the first record to the end of a cure, written into the plan. Clocks from before go on to hold.
-  void breathe_until(Instant);
+  void extend_to(Instant);
   /// Over the plan's air as it is now.
   [[nodiscard]] Clocks& clocks() const { return *clocks_.back(); }
 

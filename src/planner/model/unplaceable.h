@@ -8,6 +8,6 @@
 namespace coatday::planner {
 
 /// The tag of an activity that fits at no time, whatever else is arranged: not with its set-up, and not after others of its family.
-[[nodiscard]] std::optional<solver::Tag> fits_at_no_time(const solver::Problem&);
+[[nodiscard]] std::optional<solver::Tag> unplaceable(const solver::Problem&);
 
 }  // namespace coatday::planner

@@ -37,7 +37,7 @@ class Explainer {
     const solver::Intervals& open = model_.problem.activities[task].starts;
     const Time allowed = first_in(open, soonest);
     if (start <= allowed) return fmt::format("{}; then {}", since, closed_or_air(event, soonest));
-    if (graph_.tasks[task].kept == event.start) return since + "; kept where the earlier plan has it";
+    if (graph_.tasks[task].earlier_start == event.start) return since + "; kept where the earlier plan has it";
     return fmt::format("{}; until then {}", since, stood_in_the_way(event, grid_.instant(last_in(open, start))));
   }
 

@@ -7,6 +7,6 @@ namespace coatday::planner {
 
 /// Moves each turn as late as what follows it, hours and hands allow, so that a fresh face rests upwards overnight. Nothing else moves, and
 /// no turn gets earlier.
-void put_off_turns(const TaskGraph&, const solver::Problem&, int people, solver::Schedule&);
+void postpone_turns(const TaskGraph&, const solver::Problem&, int people, solver::Schedule&);
 
 }  // namespace coatday::planner

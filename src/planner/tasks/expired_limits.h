@@ -9,7 +9,7 @@ namespace coatday::planner {
 
 /// Takes them out of the graph: those that were over before `from`, or every one. A recoat window stays, since a coat over a closed one would
 /// not hold; so does what a remedy makes good.
-[[nodiscard]] std::vector<Before> take_begun_limits(TaskGraph&, std::optional<Instant> from);
+[[nodiscard]] std::vector<Before> remove_expired_limits(TaskGraph&, std::optional<Instant> from);
 
 /// A warning for each that the plan's events do not keep, by the later event's id.
 [[nodiscard]] std::vector<job::Finding> missed_limits(const std::vector<Before>&, const TaskGraph&, const std::vector<job::Event>&);

@@ -57,14 +57,14 @@ struct Loads {
 };
 
 /// How parts are gathered.
-enum class Split {
-  to_fit,  ///< together where places and the longest shift allow, else in equal batches
-  apart,   ///< likewise, but no two parts together
-  halves,  ///< likewise, in twice as many batches
-  none,    ///< one load a part, all its items: the take-off
-  single   ///< one item of each part, alone: a relaxation whose times can only be earlier
+enum class Batching {
+  fit,         ///< together where places and the longest shift allow, else in equal batches
+  one_part,    ///< likewise, but no two parts together
+  half,        ///< likewise, in twice as many batches
+  whole_part,  ///< one load a part, all its items: the take-off
+  one_item     ///< one item of each part, alone: a relaxation whose times can only be earlier
 };
-[[nodiscard]] Loads make_loads(const job::Job&, Split);
+[[nodiscard]] Loads make_loads(const job::Job&, Batching);
 
 /// Kinds of drying place that a support can use.
 [[nodiscard]] bool suits(piece::Support, shop::PlaceKind);

@@ -25,7 +25,7 @@ void LoadWalk::run() {
       dry_step(step);
     }
   }
-  close_keeps(std::nullopt);
+  close_holds(std::nullopt);
 }
 
 std::size_t LoadWalk::add(Task task) {
@@ -78,7 +78,7 @@ void LoadWalk::dry_step(const finish::Step& step) {
     if (abrades(step.kind) && step.faces == finish::StepFaces::all) side.abraded = true;
   }
   chain(id, step);
-  close_keeps(id);
+  close_holds(id);
   previous_ = {id};
   up_.reset();
 }
@@ -111,13 +111,13 @@ void LoadWalk::coat_step(const finish::Step& step, const finish::Product& produc
     if (done.empty()) {
       warm_enough(id);
       chain(id, step);
-      close_keeps(id);
+      close_holds(id);
       if (turn_back) after(id, *turn_back, Elapsed{}, "");
     } else {
       second_side(step, done.back(), id);
     }
-    graph_.keeps.push_back({id, std::nullopt, index_});
-    open_keeps_.push_back(graph_.keeps.size() - 1);
+    graph_.place_holds.push_back({id, std::nullopt, index_});
+    open_holds_.push_back(graph_.place_holds.size() - 1);
     sides_[pass] = {id, false};
     done.push_back(id);
   }
@@ -159,8 +159,8 @@ void LoadWalk::second_side(const finish::Step& step, std::size_t first, std::siz
   const std::size_t id = turn(step, "/turn", order_[0]);
   after(id, first, Elapsed{}, "");
   after(second, id, Elapsed{}, "");
-  graph_.keeps.back().until = second;
-  open_keeps_.pop_back();
+  graph_.place_holds.back().until = second;
+  open_holds_.pop_back();
   if (wood()) graph_.before.push_back(both_faces(step, first, second));
 }
 
@@ -178,13 +178,13 @@ Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::si
           fmt::format("both faces of {} get {} within {}{}", load_.whose, step.name, format_span(within), longer)};
 }
 
-void LoadWalk::close_keeps(std::optional<std::size_t> until) {
+void LoadWalk::close_holds(std::optional<std::size_t> until) {
   if (!until) {
-    closed_keeps_ = open_keeps_;
+    closed_holds_ = open_holds_;
     return;
   }
-  for (const std::size_t keep : open_keeps_) graph_.keeps[keep].until = until;
-  open_keeps_.clear();
+  for (const std::size_t hold : open_holds_) graph_.place_holds[hold].until = until;
+  open_holds_.clear();
 }
 
 }  // namespace coatday::planner

@@ -31,7 +31,7 @@ class LoadWalk {
   [[nodiscard]] const std::vector<std::size_t>& first_tasks() const { return first_; }
   [[nodiscard]] const std::vector<std::size_t>& last_tasks() const { return previous_; }
   [[nodiscard]] const std::vector<std::size_t>& coats() const { return coats_; }
-  [[nodiscard]] const std::vector<std::size_t>& open_keeps() const { return closed_keeps_; }
+  [[nodiscard]] const std::vector<std::size_t>& open_holds() const { return closed_holds_; }
 
  private:
   /// What a side of the load carries so far.
@@ -73,7 +73,7 @@ class LoadWalk {
   /// The shop's own limit, or less where a board would cup too much with one face coated.
   [[nodiscard]] Before both_faces(const finish::Step& step, std::size_t first, std::size_t second) const;
   [[nodiscard]] bool wood() const { return loads_.faces[load_.faces.front()].wood; }
-  void close_keeps(std::optional<std::size_t> until);
+  void close_holds(std::optional<std::size_t> until);
   /// Dry work rests overnight only when one shift is too short for it.
   [[nodiscard]] Minutes shortest_shift() const;
 
@@ -92,7 +92,7 @@ class LoadWalk {
   std::vector<int> films_;
   std::map<std::pair<std::size_t, std::string>, int> counts_;
   std::map<std::size_t, int> touched_;
-  std::vector<std::size_t> previous_, first_, coats_, open_keeps_, closed_keeps_;
+  std::vector<std::size_t> previous_, first_, coats_, open_holds_, closed_holds_;
 };
 
 }  // namespace coatday::planner

@@ -55,7 +55,7 @@ struct Batch {
 
 class Gatherer {
  public:
-  Gatherer(const job::Job& job, Split split) : job_(job), split_(split), longest_shift_(longest_shift(job.shop)) {}
+  Gatherer(const job::Job& job, Batching batching) : job_(job), batching_(batching), longest_shift_(longest_shift(job.shop)) {}
 
   Loads run() {
     for (const shop::DryingPlace& place : job_.shop.places) out_.places.push_back(shared(place));
@@ -107,15 +107,15 @@ class Gatherer {
 
   void gather_group(std::size_t p, const std::vector<std::size_t>& parts) {
     const std::vector<piece::Part>& all = job_.order.pieces[p].piece.parts;
-    if (split_ == Split::none || split_ == Split::single) {
-      for (const std::size_t i : parts) add_load(p, {{i, 0, split_ == Split::single ? 1 : all[i].count}});
+    if (batching_ == Batching::whole_part || batching_ == Batching::one_item) {
+      for (const std::size_t i : parts) add_load(p, {{i, 0, batching_ == Batching::one_item ? 1 : all[i].count}});
       return;
     }
     std::vector<Batch> open;
     for (const std::size_t i : parts) {
       for (const Batch& batch : batches(p, i)) {
         open.push_back(batch);
-        if (open.size() > 1 && (split_ != Split::to_fit || !fits_together(p, open))) {
+        if (open.size() > 1 && (batching_ != Batching::fit || !fits_together(p, open))) {
           open.pop_back();
           add_load(p, open);
           open = {batch};
@@ -132,7 +132,7 @@ class Gatherer {
     for (int tried = 1; pieces - too_few > 1; tried = too_few + (pieces - too_few) / 2) {
       (fits_together(p, {{part, 0, (count + tried - 1) / tried}}) ? pieces : too_few) = tried;
     }
-    if (split_ == Split::halves) pieces = std::min(count, 2 * pieces);
+    if (batching_ == Batching::half) pieces = std::min(count, 2 * pieces);
     std::vector<Batch> result;
     for (int k = 0, first = 0; k < pieces; ++k) {
       const int size = count / pieces + (k < count % pieces ? 1 : 0);
@@ -212,7 +212,9 @@ class Gatherer {
   }
 
   /// The same id never stands for more, or fewer, parts. No part's id has a dot.
-  [[nodiscard]] const char* split_suffix() const { return split_ == Split::apart ? ".alone" : split_ == Split::halves ? ".half" : ""; }
+  [[nodiscard]] const char* split_suffix() const {
+    return batching_ == Batching::one_part ? ".alone" : batching_ == Batching::half ? ".half" : "";
+  }
 
   static std::string batch_suffix(const piece::Part& part, const Batch& batch) {
     return batch.count == part.count ? "" : fmt::format("-{}", batch.first + 1);
@@ -277,13 +279,13 @@ class Gatherer {
   }
 
   const job::Job& job_;
-  Split split_;
+  Batching batching_;
   Minutes longest_shift_;
   Loads out_;
 };
 
 }  // namespace
 
-Loads make_loads(const job::Job& job, Split split) { return Gatherer(job, split).run(); }
+Loads make_loads(const job::Job& job, Batching batching) { return Gatherer(job, batching).run(); }
 
 }  // namespace coatday::planner

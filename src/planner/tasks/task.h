@@ -53,7 +53,7 @@ struct Task {
   std::optional<Instant> not_before, not_after;
   std::string not_before_why;  ///< where there is more to say than the hour
   std::optional<job::Done> done;
-  std::optional<Instant> kept;  ///< its start in an earlier plan
+  std::optional<Instant> earlier_start;  ///< its start in an earlier plan
   std::optional<Hours> stand;
   std::optional<int> grit;
   std::vector<finish::BakeStage> bake;
@@ -90,7 +90,7 @@ struct Before {  ///< `task` starts no later than the limit after the end of `ot
   std::optional<std::size_t> remedy;  ///< the optional scuff that makes a missed window good
   std::string reason;
 };
-struct Keep {  ///< a place from the start of `coat` until `until` starts or the coat is print-free
+struct PlaceHold {  ///< a place from the start of `coat` until `until` starts or the coat is print-free
   std::size_t coat = 0;
   std::optional<std::size_t> until;
   std::size_t load = 0;
@@ -112,7 +112,7 @@ struct TaskGraph {
   std::vector<Task> tasks;
   std::vector<After> after;
   std::vector<Before> before;
-  std::vector<Keep> keeps;
+  std::vector<PlaceHold> place_holds;
   std::vector<Delivery> deliveries;
   Mixings mixings;  ///< of the products with a pot life
   WoodCare wood;

@@ -108,8 +108,8 @@ class PieceWalk {
       for (auto& [l, walk] : walks_) {
         if (!concerns(work, loads_.loads[l])) continue;
         wait_for_load(id, walk, work.stage, false);
-        for (const std::size_t keep : walk.open_keeps()) {
-          if (!graph_.keeps[keep].until) graph_.keeps[keep].until = id;
+        for (const std::size_t hold : walk.open_holds()) {
+          if (!graph_.place_holds[hold].until) graph_.place_holds[hold].until = id;
         }
       }
     }

@@ -25,7 +25,7 @@ bool says_something(const piece::Part& part) {
 
 class Warner {
  public:
-  Warner(const job::Job& job, const job::Plan& plan) : job_(job), plan_(plan), reckoner_(job, plan) {}
+  Warner(const job::Job& job, const job::Plan& plan) : job_(job), plan_(plan), calculator_(job, plan) {}
 
   void part(std::size_t p, const piece::Part& part) {
     const job::OrderPiece& piece = job_.order.pieces[p];
@@ -35,9 +35,9 @@ class Warner {
       return say("cup-unknown", job::Severity::note,
                  "it is kept elsewhere and not measured: no cup is reckoned and no fixing checked; give a 'moisture' reading", part.where);
     }
-    const job::WoodReady ready = reckoner_.ready(p, part);
+    const job::WoodReady ready = calculator_.ready(p, part);
     if (ready.measured) moisture(part, ready);
-    auto board = reckoner_.board(p, part, ready.now);
+    auto board = calculator_.board(p, part, ready.now);
     if (!board) return;
     if (!part.solid.fixings.empty()) fixings(p, part, *board);
     if (part.solid.cup_limit || on_purpose(part)) cups(p, part, ready, *board);
@@ -75,7 +75,7 @@ class Warner {
   }
 
   void fixings(std::size_t p, const piece::Part& part, job::WoodBoard& board) {
-    reckoner_.move(p, part, board);
+    calculator_.move(p, part, board);
     if (!job_.order.pieces[p].room) {
       say("fixings-unchecked", job::Severity::note,
           "its fixings cannot be checked: the order does not say in which 'customer room' it will live", part.solid.fixings.front().where);
@@ -95,9 +95,9 @@ class Warner {
   }
 
   void cups(std::size_t p, const piece::Part& part, const job::WoodReady& ready, job::WoodBoard& board) {
-    std::vector<Way> ways = ways_to_finish(reckoner_.coats(p, part));
-    ways.resize(1);  // as planned
-    reckoner_.cup(p, part, ready.now, ways, {}, board);
+    std::vector<FinishOption> options = finish_options(calculator_.coats(p, part));
+    options.resize(1);  // as planned
+    calculator_.cup(p, part, ready.now, options, {}, board);
     const std::string air = job_.order.pieces[p].room ? "in the customer's room" : "in the shop's air (no 'customer room' is stated)";
     if (board.cups.empty()) return say("cup-unknown", job::Severity::note, "no cup is told: " + board.no_cup, part.where);
     const job::Cupping& cup = board.cups.front();
@@ -121,7 +121,7 @@ class Warner {
 
   const job::Job& job_;
   const job::Plan& plan_;
-  WoodReckoner reckoner_;
+  WoodCalculator calculator_;
   std::string subject_;
   std::vector<job::Finding> findings_;
 };
