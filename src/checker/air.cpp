@@ -4,7 +4,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -95,10 +95,10 @@ void check_coat_air(const PlanFacts& facts, std::size_t i, Breaches& out) {
     return;
   }
   AirJudge judge(facts, i, out);
-  const std::size_t told = out.size();
+  const std::size_t before = out.size();
   judge.judge("", facts.plan.air, limits);
   for (const Hours body : facts.events[i].bodies) {
-    if (body > Hours(0) && out.size() == told) judge.judge("at the surface ", facts.surface_air.at(body), at_surface(limits));
+    if (body > Hours(0) && out.size() == before) judge.judge("at the surface ", facts.surface_air.at(body), at_surface(limits));
   }
   judge.judge_can();
 }

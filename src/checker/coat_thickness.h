@@ -1,5 +1,5 @@
 #pragma once
-// How thick a coat is, by the checker's own reckoning.
+// How thick a coat is, worked out by the checker itself.
 
 #include "checker/drying_clock.h"
 #include "finish/schedule.h"

@@ -4,7 +4,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 

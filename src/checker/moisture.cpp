@@ -8,7 +8,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 #include "piece/heat.h"
 #include "wood/cup.h"
 #include "wood/film.h"
@@ -132,7 +132,7 @@ class MoistureJudge {
   void rested(const LoadFacts& load, const piece::Part& part) {
     std::optional<std::size_t> first;
     for (const std::size_t i : load.events) {
-      if (facts_.event(i).done && !facts_.event(i).id.ends_with("/carry-in")) return;  // begun is begun
+      if (facts_.event(i).done && facts_.event(i).step_id.kind != job::StepId::Kind::carry_in) return;  // begun is begun
       if (facts_.coat(i) && !first) first = i;
     }
     if (!first) return;

@@ -1,10 +1,10 @@
-// What the room's ventilation makes of the clocks' rates, reckoned anew.
+// What the room's ventilation makes of the clocks' rates, worked out anew.
 
 #include <set>
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 

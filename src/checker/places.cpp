@@ -5,7 +5,8 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
+#include "job/place_support.h"
 
 namespace coatday::checker {
 
@@ -35,18 +36,6 @@ std::optional<Held> read_place(const shop::Shop& shop, std::string_view text) {
     if (const auto held = read_as(place, text)) return held;
   }
   return std::nullopt;
-}
-
-bool suits(piece::Support support, shop::PlaceKind kind) {
-  switch (support) {
-    case piece::Support::points:
-      return kind == shop::PlaceKind::points;
-    case piece::Support::hooks:
-      return kind == shop::PlaceKind::hooks;
-    case piece::Support::laid:
-      return kind == shop::PlaceKind::rack || kind == shop::PlaceKind::floor;
-  }
-  return false;
 }
 
 /// When the load is taken away or may be stacked.
@@ -170,7 +159,7 @@ class PlaceJudge {
       if (use.from > facts_.event(i).start + rounding) tell("place-held-late", u, "the coat goes on before");
       if (use.until + rounding < needed) tell("place-left-early", u, "it is needed until " + facts_.when(needed));
       for (const shop::Laid& row : use.laid) lies[part(use, row)] += row.count;
-      if (held_[u] && !suits(load.support, held_[u]->place->kind))
+      if (held_[u] && !job::suits(load.support, held_[u]->place->kind))
         tell("place-wrong-kind", u, fmt::format("not for parts on {}", piece::word(load.support)));
     }
     if (!any) return out_.push_back({"no-place", facts_.name(i) + ": nowhere to dry"});

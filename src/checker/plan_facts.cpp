@@ -19,16 +19,6 @@ const piece::Part* find_part(const job::Job& job, const job::FaceEntry& entry) {
   return nullptr;
 }
 
-/// The load's id is what the event's id says between the first slashes: piece/load/step[/pass].
-std::string load_of(const job::Event& event) {
-  const bool of_load = event.id.ends_with("/carry-in") || (event.id.ends_with("/measure") && !event.load.empty());
-  if (event.step.empty() && event.kind != job::EventKind::turn && !of_load) return "";
-  const auto first = event.id.find('/');
-  return event.id.substr(0, event.id.find('/', first + 1));
-}
-
-std::string last_of(const std::string& id) { return id.substr(id.rfind('/') + 1); }
-
 const finish::Step* find_step(const finish::Schedule& schedule, const std::string& id) {
   const auto found = std::find_if(schedule.steps.begin(), schedule.steps.end(), [&](const finish::Step& s) { return s.id == id; });
   return found == schedule.steps.end() ? nullptr : &*found;
@@ -70,7 +60,7 @@ void PlanFacts::look_up_events() {
   for (std::size_t i = 0; i < plan.events.size(); ++i) {
     const job::Event& e = plan.events[i];
     EventFacts facts;
-    facts.load = load_of(e);
+    facts.load = job::load_key(e.step_id);
     facts.dust = e.dust;
     facts.hot = e.hot;
     if (!e.product.empty()) facts.product = job.catalogue.product(e.product);
@@ -119,7 +109,7 @@ void PlanFacts::find_work() {
   const auto find = [&](std::optional<std::size_t> piece, const shop::Work& work) -> std::optional<std::size_t> {
     for (std::size_t i = 0; i < events.size(); ++i) {
       const job::Event& e = event(i);
-      if (e.piece != piece || !events[i].load.empty() || last_of(e.id) != work.id || events[i].work != nullptr) continue;
+      if (e.piece != piece || !events[i].load.empty() || e.step_id.step != work.id || events[i].work != nullptr) continue;
       events[i].work = &work;
       events[i].dust = std::max(events[i].dust, work.dust);
       events[i].hot = events[i].hot || work.hot;

@@ -6,7 +6,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -53,9 +53,9 @@ class StepJudge {
   }
 
  private:
-  /// A load's faces share their fate: told once.
+  /// One breach for all faces of a load: they share their steps.
   void tell(const std::string& code, const std::string& key, std::string message) {
-    if (told_.insert(code + " " + key).second) out_.push_back({code, std::move(message)});
+    if (reported_.insert(code + " " + key).second) out_.push_back({code, std::move(message)});
   }
 
   void step(std::size_t f, const finish::Step& step, Duty duty) {
@@ -108,18 +108,16 @@ class StepJudge {
   /// A scuff that the schedule does not have: only where a coat of it follows.
   void remedy(std::size_t f, std::size_t i) {
     const job::Event& event = facts_.event(i);
-    constexpr std::string_view suffix = "-scuff";
     const auto& steps = facts_.faces[f].schedule->steps;
-    const bool named = event.step.size() > suffix.size() && event.step.ends_with(suffix);
-    const std::string coat = named ? event.step.substr(0, event.step.size() - suffix.size()) : "";
-    const bool known = std::any_of(steps.begin(), steps.end(), [&](const finish::Step& s) { return s.id == coat && s.product; });
+    const std::optional<std::string> coat = job::coat_after(event.step);
+    const bool known = std::any_of(steps.begin(), steps.end(), [&](const finish::Step& s) { return coat == s.id && s.product; });
     if (event.kind == job::EventKind::scuff && known && !facts_.coat(i)) return;
     tell("step-unknown", event.id, fmt::format("{} is no step of the schedule of {}", facts_.name(i), facts_.face_name(f)));
   }
 
   const PlanFacts& facts_;
   Breaches& out_;
-  std::set<std::string> told_;
+  std::set<std::string> reported_;
 };
 
 void cover(const PlanFacts& facts, std::size_t piece, const piece::Part& part, Breaches& out) {

@@ -1,5 +1,5 @@
 #pragma once
-// What lags behind the room's air, by the checker's own reckoning: time constants from the shapes, temperatures minute by minute.
+// What lags behind the room's air, worked out by the checker itself: time constants from the shapes, temperatures minute by minute.
 
 #include <optional>
 #include <vector>
@@ -40,7 +40,7 @@ inline constexpr Kelvins surface_slack{0.02};
 
 /// The first row in which what a plan says of a surface is off; none where it agrees. Rows that are missing are off.
 [[nodiscard]] std::optional<std::size_t> first_off(const climate::AirSeries& said, const std::vector<Celsius>& own);
-/// The room's air with all its water, whose pressure is given, at these temperatures, row by row.
+/// The room's air with all its water at these temperatures, row by row. The pressure of the water is given.
 [[nodiscard]] climate::AirSeries at_temperatures(const climate::AirSeries& room, const std::vector<Pascals>&, const std::vector<Celsius>&);
 
 }  // namespace coatday::checker

@@ -1,10 +1,10 @@
-// Solvent vapour against the shop's exhaust, reckoned anew.
+// Solvent vapour against the shop's exhaust, worked out anew.
 
 #include <algorithm>
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 #include "finish/vapour.h"
 
 namespace coatday::checker {

@@ -5,7 +5,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 #include "finish/coverage.h"
 
 namespace coatday::checker {
@@ -149,13 +149,13 @@ class PurchaseJudge {
   }
 
   void sums(const job::Purchase& row) {
-    constexpr double noise = 1e-6;  // litres
+    constexpr double inexact = 1e-6;  // litres
     double bought = 0;
     for (const job::Bought& cans : row.buy) bought += cans.size.value() * cans.count;
     const double have = row.on_hand.value() + bought;
     const finish::Product* product = facts_.job.catalogue.product(row.product);
     const bool sold_in_cans = product != nullptr && !product->cans.empty();  // else the user sees to it
-    if (sold_in_cans && have + noise < row.need.value()) {
+    if (sold_in_cans && have + inexact < row.need.value()) {
       tell("purchase-short", row, fmt::format("{:.3f} l for a need of {:.3f} l", have, row.need.value()));
     }
     if (std::abs(row.left_over.value() - std::max(0.0, have - row.need.value())) > 1e-3) {
@@ -164,7 +164,7 @@ class PurchaseJudge {
     if (!row.part.empty() || product == nullptr) return;
     const LocalDay day = day_of(facts_.job.shop.zone.to_local(facts_.plan.from));
     const Litres usable = shop::usable_stock(facts_.job.shop, row.product, day, product->shelf_life_opened);
-    if (row.on_hand.value() > usable.value() + noise) {
+    if (row.on_hand.value() > usable.value() + 1e-6) {
       tell("stock-differs", row, fmt::format("{:.3f} l on hand, the shelf has {:.3f} l", row.on_hand.value(), usable.value()));
     }
   }

@@ -5,7 +5,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -22,28 +22,33 @@ class WarmthJudge {
     for (const std::size_t face : facts_.event(i_).faces) {
       const piece::Part& part = *facts_.faces[face].part;
       if (part.kept_at && !begun([&](std::size_t k) { return facts_.events[k].load == facts_.events[i_].load; }))
-        warm(facts_.events[i_].load + "/carry-in", part.name, *part.kept_at, own_time_constant(part));
+        warm(carry_in(facts_.event(i_).step_id.piece, facts_.event(i_).step_id.load, ""), part.name, *part.kept_at,
+             own_time_constant(part));
     }
     const finish::Product& product = *facts_.events[i_].product;
     if (facts_.job.shop.finishes_kept_at && !begun([&](std::size_t k) { return facts_.event(k).product == product.id; })) {
-      warm("cans/" + product.id, "the can", *facts_.job.shop.finishes_kept_at, own_time_constant(product));
+      warm(carry_in("", "", product.id), "the can", *facts_.job.shop.finishes_kept_at, own_time_constant(product));
     }
   }
 
  private:
+  static job::StepId carry_in(std::string piece, std::string load, std::string can) {
+    return {std::move(piece), std::move(load), std::move(can), job::StepId::Pass::only, job::StepId::Kind::carry_in};
+  }
+
   /// What is done with it says that it is in the shop.
   template <class Concerns>
   [[nodiscard]] bool begun(Concerns concerns) const {
     for (std::size_t k = 0; k < facts_.events.size(); ++k) {
-      if (facts_.event(k).done && !facts_.event(k).id.ends_with("/carry-in") && concerns(k)) return true;
+      if (facts_.event(k).done && facts_.event(k).step_id.kind != job::StepId::Kind::carry_in && concerns(k)) return true;
     }
     return false;
   }
 
-  void warm(const std::string& id, const std::string& what, Celsius from, Hours body) {
-    if (told_) return;
+  void warm(const job::StepId& id, const std::string& what, Celsius from, Hours body) {
+    if (reported_) return;
     const auto carried =
-        std::find_if(facts_.plan.events.begin(), facts_.plan.events.end(), [&](const job::Event& e) { return e.id == id; });
+        std::find_if(facts_.plan.events.begin(), facts_.plan.events.end(), [&](const job::Event& e) { return e.step_id == id; });
     const Instant start = facts_.event(i_).start;
     if (carried == facts_.plan.events.end() || carried->end > start + rounding) {
       return tell("not-carried-in", fmt::format("{} was not brought in before", what));
@@ -55,14 +60,14 @@ class WarmthJudge {
   }
 
   void tell(std::string code, const std::string& message) {
-    told_ = true;
+    reported_ = true;
     out_.push_back({std::move(code), facts_.name(i_) + ": " + message});
   }
 
   const PlanFacts& facts_;
   std::size_t i_;
   Breaches& out_;
-  bool told_ = false;
+  bool reported_ = false;
 };
 
 void check_surface(const PlanFacts& facts, Hours time_constant, const ThermalBody& body, Breaches& out) {

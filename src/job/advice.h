@@ -16,7 +16,7 @@ inline constexpr Hours noticeable{12};
 struct Help {
   std::string words;
   Instant start;                ///< of the plan with the change
-  Instant ready;                ///< by the late side
+  Instant ready;                ///< by the slow clocks
   Hours sooner{0};              ///< than without the change
   Hours waits_less{0};          ///< hours in which nobody is at work on it, fewer than without the change
   bool air = false;             ///< the change is one of the shop's air

@@ -60,7 +60,7 @@ struct Order {
 /// The shop's air with another timetable or other equipment in its room.
 using RoomAirMaker = std::function<AirMaker(const climate::KnownRoom&)>;
 
-/// What was dropped, put in order or bridged where the air was read from a file; told once with every plan.
+/// What was dropped, put in order or bridged where the air was read from a file; reported once with every plan.
 struct AirNote {
   std::string file;
   std::string message;
@@ -72,7 +72,7 @@ struct Job {
   Order order;
   AirMaker air;
   std::vector<AirNote> air_notes;
-  std::shared_ptr<const climate::KnownRoom> room;  ///< what the shop's file tells of it; null after a mistake
+  std::shared_ptr<const climate::KnownRoom> room;  ///< as the shop's file has it; null after a mistake
   RoomAirMaker air_in;                             ///< null where no air comes from a room
 };
 

@@ -8,7 +8,7 @@
 
 #include "cli/run.h"
 #include "input/load.h"
-#include "planner/advice/changes.h"
+#include "planner/advice/another_product.h"
 #include "tests/cli/typed.h"
 #include "tests/support/source_dir.h"
 

@@ -100,7 +100,7 @@ TEST(LatenessAdvice, AScuffWhereAWindowClosesWhileTheShopIs) {
   short_days(job);
   finish::PerStage<std::optional<Hours>>& hours = job.catalogue.products.at("clear").rows[0].hours;
   hours[finish::Stage::sand].reset();
-  hours[finish::Stage::recoat_close] = Hours(28);  // 20 h by the early side: shut at 11:00, open again at 08:00
+  hours[finish::Stage::recoat_close] = Hours(28);  // 20 h by the fast clock: shut at 11:00, open again at 08:00
   const job::Plan plan = make_plan(job, request);
   ASSERT_EQ(plan.status, job::Status::infeasible);
   const auto all = proposals(job);

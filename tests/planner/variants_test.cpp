@@ -21,7 +21,7 @@ job::Job job_with_a_thin_underside() {
   auto& hours = job.catalogue.products.at("clear").rows[0].hours;
   hours[finish::Stage::tack_free] = hours[finish::Stage::handle] = Hours(2);
   hours[finish::Stage::sand] = Hours(6);
-  hours[finish::Stage::recoat] = Hours(6 / 1.4);  // 6 h by the late side
+  hours[finish::Stage::recoat] = Hours(6 / 1.4);  // 6 h by the slow clock
   for (piece::Part& part : job.order.pieces.front().piece.parts) {
     if (part.id == "top") part.exceptions.push_back({"underside", 1, "lies on a stable core", {}});
   }

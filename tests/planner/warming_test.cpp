@@ -102,7 +102,7 @@ TEST(Warming, ABoardJustCarriedInWarmsUpFirst) {
   EXPECT_EQ(in.start, monday());
   EXPECT_TRUE(has(plan, "table-1/top/sand"));
   EXPECT_FALSE(has(plan, "table-1/leg/carry-in"));
-  // 25 mm of walnut are reckoned as 762 kg/m3 x 1619 J/(kg K) x 12.5 mm x 0.13 m2K/W = 33 min; from 19 K to 0.5 K:
+  // 25 mm of walnut count as 762 kg/m3 x 1619 J/(kg K) x 12.5 mm x 0.13 m2K/W = 33 min; from 19 K to 0.5 K:
   const Hours warming(0.55 * std::log(19 / 0.5));
   EXPECT_GE(Hours(coat.start - in.end), warming);
   const auto wait = std::find_if(coat.after.begin(), coat.after.end(), [&](const job::AfterEvent& a) { return a.event == in.id; });
@@ -138,7 +138,7 @@ TEST(Warming, BothFacesStayAlike) {
   for (const job::FaceEntry& face : plan.faces) EXPECT_EQ(face.coats, 2) << face.id;
 }
 
-/// The first allowed moment of the day that a forecast for these uses tells.
+/// The first allowed moment of the day that a forecast for these uses gives.
 Instant first_allowed(const job::Job& job, const std::vector<job::Use>& uses) {
   const job::AirForecast all = job::forecast(job, job.catalogue, uses, monday(), 1);
   for (std::size_t r = 0; r < all.days.back().last; ++r) {

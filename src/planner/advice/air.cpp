@@ -1,4 +1,5 @@
-// Heat and dry air.
+#include "planner/advice/air.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -7,7 +8,7 @@
 #include <fmt/core.h>
 
 #include "climate/psychrometrics.h"
-#include "planner/advice/changes.h"
+#include "planner/advice/room.h"
 
 namespace coatday::planner {
 
@@ -135,7 +136,7 @@ Change warm_throughout(const job::Job& job, Celsius floor) {
 double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 9 / 5 + 32 : t.value(); }
 Celsius from_degrees(double value, Units units) { return Celsius(units == Units::us ? (value - 32) * 5 / 9 : value); }
 
-/// Whole degrees in the shop's units, so that what is told is what was reckoned; the last of them at night as warm as by day.
+/// Whole degrees in the shop's units: the text then names exactly what was planned. The last of them is at night as warm as by day.
 std::set<Celsius> floors(Units units, const std::optional<Celsius>& by_day) {
   std::set<Celsius> result;
   const auto whole = units == Units::us ? std::array{50, 55, 60, 65, 68, 72} : std::array{10, 13, 16, 18, 20, 22};

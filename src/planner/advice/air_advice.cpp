@@ -1,9 +1,10 @@
-// A plan that waits for air: which single change helps most.
 #include "planner/advice/air_advice.h"
 
 #include <algorithm>
 
 #include "job/compare.h"
+#include "planner/advice/air.h"
+#include "planner/advice/another_product.h"
 #include "planner/advice/trials.h"
 
 namespace coatday::planner {

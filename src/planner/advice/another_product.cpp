@@ -1,11 +1,11 @@
-// Another product of the same role.
+#include "planner/advice/another_product.h"
+
 #include <algorithm>
 #include <map>
 #include <set>
 
 #include <fmt/format.h>
 
-#include "planner/advice/changes.h"
 #include "planner/tasks/validate.h"
 
 namespace coatday::planner {

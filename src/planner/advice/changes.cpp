@@ -40,19 +40,6 @@ bool window_without_remedy(const job::Job& job, const finish::Schedule& schedule
   return false;
 }
 
-/// A step like the scuff of a missed window.
-finish::Step scuff_before(const finish::Step& coat) {
-  finish::Step step;
-  step.id = coat.id + "-scuff";
-  step.name = "scuff before " + coat.name;
-  step.kind = finish::StepKind::scuff;
-  step.grit = scuff_grit;
-  step.work_rate = scuff_rate;
-  step.dusty = true;
-  step.where = coat.where;
-  return step;
-}
-
 std::string scuff_text(const job::Plan& plan, const finish::Step& scuff, const Zone& zone) {
   Hours time(0);
   std::optional<Instant> first;
@@ -76,7 +63,7 @@ std::vector<ChangeSizes> scuffs(const job::Job& job) {
     const finish::Schedule* schedule = job.catalogue.schedule(id);
     for (std::size_t s = 0; schedule != nullptr && s < schedule->steps.size(); ++s) {
       if (!window_without_remedy(job, *schedule, s)) continue;
-      const finish::Step scuff = scuff_before(schedule->steps[s]);
+      const finish::Step scuff = scuff_step(schedule->steps[s]);
       Change change;
       change.make = [id, s, scuff](job::Job& other, Instant&) {
         std::vector<finish::Step>& steps = other.catalogue.schedules.at(id).steps;

@@ -1,11 +1,11 @@
-// More people, for two hours or for good.
+#include "planner/advice/hands.h"
+
 #include <algorithm>
 #include <set>
 
 #include <fmt/core.h>
 
 #include "job/time_step.h"
-#include "planner/advice/changes.h"
 #include "planner/make/make_plan.h"
 
 namespace coatday::planner {

@@ -4,6 +4,8 @@
 
 #include <fmt/core.h>
 
+#include "planner/advice/air.h"
+#include "planner/advice/hands.h"
 #include "planner/advice/trials.h"
 
 namespace coatday::planner {
@@ -11,7 +13,7 @@ namespace coatday::planner {
 namespace {
 
 /// Beyond this planning again for each change would keep people waiting.
-constexpr std::size_t most_faces = 150;
+constexpr std::size_t most_faces_when_late = 150;
 /// Pairs of changes that are tried, and shown.
 constexpr int most_pairs = 15;
 constexpr std::size_t most_pairs_shown = 2;
@@ -122,7 +124,7 @@ class LatenessAdviser {
 
 std::vector<std::string> advise_when_late(const job::Job& job, const job::Request& request, const job::Plan& plan) {
   const auto refused = [](const job::Finding& finding) { return finding.severity == job::Severity::error; };
-  if (plan.faces.size() > most_faces || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
+  if (plan.faces.size() > most_faces_when_late || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
   return LatenessAdviser(job, request, plan).run();
 }
 

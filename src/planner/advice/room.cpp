@@ -1,9 +1,8 @@
-// What heat and a dehumidifier do in the shop's room, within what they can: it is reckoned anew with other settings.
+#include "planner/advice/room.h"
+
 #include <algorithm>
 
 #include <fmt/core.h>
-
-#include "planner/advice/changes.h"
 
 namespace coatday::planner {
 

@@ -16,6 +16,7 @@
 #include "planner/result/condensation.h"
 #include "planner/result/deliver_early.h"
 #include "planner/result/events.h"
+#include "planner/result/explain.h"
 #include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
 #include "planner/result/waits.h"
@@ -166,7 +167,7 @@ class Planner {
     return false;
   }
 
-  /// The quick search found nothing, or nothing in time, or the request asks for more. This search is limited by its work, not by a clock,
+  /// The quick search found nothing, or nothing in time, or the request asks for more. Work limits this search, not a clock,
   /// so that every machine finds the same.
   void search_on(const solver::Problem& problem, solver::Outcome& outcome) const {
     solver::Limits more;

@@ -14,7 +14,7 @@ namespace coatday::planner {
 namespace {
 
 /// With more loads one variant takes all the time there is.
-constexpr std::size_t most_loads = 40;
+constexpr std::size_t most_loads_of_variants = 40;
 /// The usual variant may use this part of the seconds.
 constexpr double usual_share = 0.7;
 
@@ -61,7 +61,7 @@ bool lies(const Load& load) { return load.support != piece::Support::hooks; }
 /// Those that differ from the usual one.
 std::vector<Variant> others(const job::Job& job) {
   const Loads usual = make_loads(job, Batching::fit);
-  if (usual.loads.size() > most_loads) return {};
+  if (usual.loads.size() > most_loads_of_variants) return {};
   std::vector<Variant> result;
   const std::size_t apart = make_loads(job, Batching::one_part).loads.size();
   if (apart != usual.loads.size()) result.push_back({Batching::one_part, Sides::hidden_first});

@@ -4,7 +4,7 @@
 #include <functional>
 
 #include "planner/make/make_plan.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 

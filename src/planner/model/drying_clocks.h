@@ -7,7 +7,7 @@
 
 #include "finish/clock.h"
 #include "planner/model/time_grid.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 #include "solver/base/problem.h"
 
 namespace coatday::planner {

@@ -14,7 +14,7 @@ using finish::CureClock;
 using finish::Stage;
 using solver::Time;
 
-/// The task by its crew; who was to do it is the crew now.
+/// The task as its crew does it.
 Task by_crew(Task task) {
   std::swap(task.people, task.crew->people);
   std::swap(task.hands_on, task.crew->hands_on);

@@ -5,7 +5,7 @@
 #include <map>
 
 #include "planner/model/start_calendar.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 #include "solver/base/problem.h"
 
 namespace coatday::planner {

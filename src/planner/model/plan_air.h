@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "planner/model/drying_clocks.h"
-#include "planner/tasks/load.h"
+#include "planner/tasks/loads.h"
 
 namespace coatday::planner {
 

@@ -12,7 +12,7 @@ namespace {
 bool delivers(const job::Job& job, const Task& task) {
   const job::OrderPiece& piece = job.order.pieces[*task.piece];
   return std::any_of(piece.work.begin(), piece.work.end(),
-                     [&](const job::OrderWork& w) { return w.delivery && task.id == piece.piece.id + "/" + w.work.id; });
+                     [&](const job::OrderWork& w) { return w.delivery && task.step_id.load.empty() && task.step_id.step == w.work.id; });
 }
 
 /// When everybody working all hours would have done what has to be done before delivery.

@@ -60,6 +60,7 @@ class Writer {
     const solver::Assignment& when = schedule_.activities[t];
     job::Event event;
     event.id = task.id;
+    event.step_id = task.step_id;
     event.kind = task.kind;
     event.name = task.name;
     event.piece = task.piece;

@@ -9,7 +9,4 @@ namespace coatday::planner {
 void write_events(job::Plan&, const job::Job&, const Loads&, const TaskGraph&, const solver::Schedule&, const std::vector<PlaceAssignment>&,
                   Clocks&, const Grid&);
 
-/// One sentence for each event: what decided its start. The events must be complete.
-void explain_starts(job::Plan&, const TaskGraph&, const Model&, Clocks&, const Grid&);
-
 }  // namespace coatday::planner

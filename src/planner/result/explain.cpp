@@ -1,10 +1,11 @@
+#include "planner/result/explain.h"
+
 #include <algorithm>
 #include <map>
 
 #include <fmt/core.h>
 
 #include "job/stages.h"
-#include "planner/result/events.h"
 
 namespace coatday::planner {
 
@@ -50,7 +51,7 @@ class Explainer {
     return last;
   }
 
-  static std::string told(const job::Event& event) {
+  static std::string named(const job::Event& event) {
     return event.whose.empty() ? event.name : fmt::format("{} ({})", event.name, event.whose);
   }
 
@@ -63,7 +64,7 @@ class Explainer {
 
   std::string reason(const job::AfterEvent& after) const {
     const auto other = event_by_id_.find(after.event);
-    const std::string name = other == event_by_id_.end() ? after.event : told(*other->second);
+    const std::string name = other == event_by_id_.end() ? after.event : named(*other->second);
     if (after.stage)
       return fmt::format("{} is {} at {}", name, after.reason.empty() ? job::dry_to(*after.stage) : after.reason, when(after.earliest));
     if (after.reason.empty()) return fmt::format("{} is over at {}", name, when(after.earliest));
@@ -128,16 +129,17 @@ class Explainer {
     for (const job::Event& other : plan_.events) {
       if (&other == &event) continue;
       if (event.dust != shop::Dust::none && !other.product.empty() && overlaps(at, end + settles(event.dust), other.start, wet(other))) {
-        return told(other) + " was wet and dust would have spoilt it";
+        return named(other) + " was wet and dust would have spoilt it";
       }
       if (!event.product.empty() && other.dust != shop::Dust::none &&
           overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
-        return fmt::format("the dust of {} had to settle", told(other));
+        return fmt::format("the dust of {} had to settle", named(other));
       }
-      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there was vapour of " + told(other);
+      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other)))
+        return "there was vapour of " + named(other);
       if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() &&
           overlaps(other.start, other.end, at, wet_from(event, at))) {
-        return told(other) + " made sparks";
+        return named(other) + " made sparks";
       }
     }
     int busy = 0;
@@ -145,13 +147,13 @@ class Explainer {
     for (const job::Event& other : plan_.events) {
       if (&other == &event || !overlaps(other.start, other.end, at, end)) continue;
       busy += other.people;
-      by = told(other);
+      by = named(other);
     }
     if (busy + event.people > plan_.shop.people) return fmt::format("everybody was busy with {}", by);
     if (vapour_in_the_way(event, at)) return "the exhaust had to carry off the vapour of other coats first";
     for (const job::Event& other : plan_.events) {
       for (const job::BeforeEvent& limit : other.before) {
-        if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", told(other));
+        if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", named(other));
       }
     }
     return std::nullopt;

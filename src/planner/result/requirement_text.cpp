@@ -55,8 +55,10 @@ class RequirementWriter {
 
   /// The face that goes first where it is one, of which the other side is the rest.
   std::string side(const Task& task) const {
-    if (task.id.ends_with("/second") || task.id.ends_with("/show")) return ", other faces";
-    if (!task.id.ends_with("/first") && !task.id.ends_with("/hidden")) return "";
+    using Pass = job::StepId::Pass;
+    const Pass pass = task.step_id.pass;
+    if (pass == Pass::only) return "";
+    if (pass == Pass::second || pass == Pass::show) return ", other faces";
     const auto face = [this](std::size_t f) { return loads_.faces[f].face; };
     const bool one = std::all_of(task.faces.begin(), task.faces.end(), [&](std::size_t f) { return face(f) == face(task.faces.front()); });
     return one ? ", " + face(task.faces.front()) : ", first side";

@@ -1,7 +1,7 @@
 #pragma once
 // What is kept elsewhere is carried in, and warms up before it is coated. It may be worked on cold.
 
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "planner/tasks/load.h"
+#include "planner/tasks/loads.h"
 
 namespace coatday::planner {
 

@@ -4,7 +4,7 @@
 #include <optional>
 
 #include "finish/schedule.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 #include "shop/shop.h"
 
 namespace coatday::planner {
@@ -16,9 +16,8 @@ struct Effort {
   int mixes = 0;  ///< of a product with a pot life
 };
 
-/// A scuff that no schedule describes: that of a missed recoat window.
-inline constexpr int scuff_grit = 320;               // common practice, no source
-inline constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no source
+/// A scuff that no schedule describes: it makes a missed recoat window of the coat below good.
+[[nodiscard]] finish::Step scuff_step(const finish::Step& coat);
 
 /// The method of a step: its own, else the first of the shop's that the product takes.
 [[nodiscard]] std::optional<finish::Method> method_of(const finish::Step&, const finish::Product&, const shop::Shop&);

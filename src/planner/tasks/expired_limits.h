@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 

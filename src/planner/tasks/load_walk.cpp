@@ -4,7 +4,6 @@
 
 #include "job/stages.h"
 #include "planner/tasks/coats.h"
-#include "planner/tasks/effort.h"
 
 namespace coatday::planner {
 
@@ -37,6 +36,15 @@ void LoadWalk::after(std::size_t task, std::size_t other, Wait wait, std::string
   graph_.after.push_back({task, other, std::move(wait), false, std::move(reason)});
 }
 
+void LoadWalk::rest() {
+  std::optional<Task> measure = tasks_.measure();
+  if (!measure) return;
+  const std::size_t id = add(*std::move(measure));
+  for (const std::size_t before : previous_) after(id, before, Elapsed{}, "");
+  if (previous_.empty()) first_.push_back(id);
+  previous_ = {id};
+}
+
 void LoadWalk::chain(std::size_t task, const finish::Step& step) {
   for (const std::size_t before : previous_) {
     const Hours wait = step.wait.value_or(Hours(0));
@@ -59,17 +67,12 @@ void LoadWalk::warm_enough(std::size_t coat) {
 }
 
 void LoadWalk::dry_step(const finish::Step& step) {
-  Task task = base_task(step, "");
+  std::vector<std::size_t> faces;
   for (const std::size_t face : load_.faces) {
-    if (reaches(step, nullptr, loads_.faces[face], loads_.shapes[face], films_[face])) task.faces.push_back(face);
+    if (reaches(step, nullptr, loads_.faces[face], loads_.shapes[face], films_[face])) faces.push_back(face);
   }
-  if (task.faces.empty()) return;
-  const Effort effort = dry_effort(step, area(task.faces), load_.items, job_.shop);
-  task.hands_on = effort.hands_on;
-  task.may_pause = effort.hands_on > shortest_shift() && step.bake.empty() && !step.hot;
-  task.bake = step.bake;
-  if (step.bake.empty() && !step.hot) task.crew = crew(effort.hands_on);
-  const std::size_t id = add(std::move(task));
+  if (faces.empty()) return;
+  const std::size_t id = add(tasks_.dry(step, std::move(faces)));
   for (SideState& side : sides_) {
     if (!side.coat) continue;
     const finish::Product& below = *graph_.tasks[*side.coat].product;
@@ -100,13 +103,13 @@ void LoadWalk::coat_step(const finish::Step& step, const finish::Product& produc
   std::optional<std::size_t> remedy = remedy_scuff(step, passes);
   std::optional<std::size_t> turn_back;
   const std::size_t begins = passes[order_[0]].empty() ? order_[1] : order_[0];
-  if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, "/turn-back", *up_);
+  if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, job::StepId::Kind::turn_back, *up_);
   if (turn_back && remedy) after(*remedy, *turn_back, Elapsed{}, "");
   std::vector<std::size_t> done;
   for (const std::size_t pass : order_) {
     if (passes[pass].empty()) continue;
     const bool one_pass = passes[hidden].empty() || passes[show].empty();
-    const std::size_t id = coat(step, product, passes[pass], one_pass ? "" : pass_suffix(pass));
+    const std::size_t id = add(tasks_.coat(step, product, passes[pass], one_pass ? job::StepId::Pass::only : name_of(pass)));
     over_what_lies_below(step, product, id, pass, remedy);
     if (done.empty()) {
       warm_enough(id);
@@ -155,13 +158,46 @@ void LoadWalk::over_what_lies_below(const finish::Step& step, const finish::Prod
   if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
 }
 
+std::optional<std::size_t> LoadWalk::remedy_scuff(const finish::Step& step, const Passes& passes) {
+  std::vector<std::size_t> below;
+  std::vector<std::size_t> faces;
+  for (const std::size_t pass : {hidden, show}) {
+    const SideState& side = sides_[pass];
+    if (passes[pass].empty() || !side.coat || side.abraded) continue;
+    const finish::Product& product = *graph_.tasks[*side.coat].product;
+    if (!job::has_stage(product, finish::Stage::recoat_close)) continue;
+    if (!job::has_stage(product, finish::Stage::sand)) return std::nullopt;
+    below.push_back(*side.coat);
+    faces.insert(faces.end(), passes[pass].begin(), passes[pass].end());
+  }
+  if (below.empty()) return std::nullopt;
+  const std::size_t id = add(tasks_.scuff(step, std::move(faces)));
+  for (const std::size_t coat : below) after(id, coat, StageOf{finish::Stage::sand}, job::dry_to(finish::Stage::sand));
+  return id;
+}
+
+std::size_t LoadWalk::turn(const finish::Step& step, job::StepId::Kind kind, std::size_t wet_pass) {
+  const std::size_t id = add(tasks_.turn(step, kind));
+  if (const auto wet = sides_[wet_pass].coat) {
+    const finish::Stage stage = job::turnable(*graph_.tasks[*wet].product, load_.support);
+    after(id, *wet, StageOf{stage}, job::dry_to(stage));
+  }
+  return id;
+}
+
+job::StepId::Pass LoadWalk::name_of(std::size_t pass) const {
+  using Pass = job::StepId::Pass;
+  if (order_[0] == hidden) return pass == hidden ? Pass::first : Pass::second;
+  return pass == hidden ? Pass::hidden : Pass::show;
+}
+
 void LoadWalk::second_side(const finish::Step& step, std::size_t first, std::size_t second) {
-  const std::size_t id = turn(step, "/turn", order_[0]);
+  const std::size_t id = turn(step, job::StepId::Kind::turn, order_[0]);
   after(id, first, Elapsed{}, "");
   after(second, id, Elapsed{}, "");
   graph_.place_holds.back().until = second;
   open_holds_.pop_back();
-  if (wood()) graph_.before.push_back(both_faces(step, first, second));
+  if (tasks_.wood()) graph_.before.push_back(both_faces(step, first, second));
 }
 
 Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::size_t second) const {

@@ -7,9 +7,10 @@
 
 #include <fmt/core.h>
 
+#include "job/place_support.h"
 #include "piece/heat.h"
 #include "planner/tasks/effort.h"
-#include "planner/tasks/load.h"
+#include "planner/tasks/loads.h"
 #include "planner/tasks/vapour.h"
 
 namespace coatday::planner {
@@ -30,18 +31,6 @@ int steps_of(const shop::DryingPlace& place, Metres gap) {
   if (!place.length || place.kind == shop::PlaceKind::hooks) return 1;
   constexpr double most = 10'000;  // 100 m; what lies beyond is not shared
   return std::max(1, static_cast<int>(std::min(most, (*place.length + gap) / stretch_step + rounding)));
-}
-
-bool suits(piece::Support support, shop::PlaceKind kind) {
-  switch (support) {
-    case piece::Support::points:
-      return kind == shop::PlaceKind::points;
-    case piece::Support::hooks:
-      return kind == shop::PlaceKind::hooks;
-    case piece::Support::laid:
-      return kind == shop::PlaceKind::rack || kind == shop::PlaceKind::floor;
-  }
-  return false;
 }
 
 namespace {
@@ -74,7 +63,7 @@ class Gatherer {
     for (const job::OrderPiece& piece : job_.order.pieces) {
       for (const piece::Part& part : piece.piece.parts) {
         const piece::Footprint foot = piece::footprint(part.shape);
-        if (!suits(part.support, place.kind)) continue;
+        if (!job::suits(part.support, place.kind)) continue;
         along += share(place, foot);
         across += share(turned, foot);
       }
@@ -153,7 +142,7 @@ class Gatherer {
     std::vector<PlaceChoice> result;
     for (std::size_t place = 0; place < out_.places.size(); ++place) {
       const shop::DryingPlace& here = out_.places[place].place;
-      if (!suits(support, here.kind)) continue;
+      if (!job::suits(support, here.kind)) continue;
       if (auto packing = shop::pack(here, items, job_.shop.gap)) {
         const int steps = stretch(here, *packing, job_.shop.gap);
         result.push_back({place, std::move(*packing), steps});
@@ -207,7 +196,7 @@ class Gatherer {
     load.support = model.support;
     load.choices = choices(p, batches);
     for (const Batch& batch : batches) add_part(load, piece.parts[batch.part], batch);
-    load.id = piece.id + "/" + model.id + batch_suffix(model, batches.front()) + split_suffix();
+    load.id = model.id + batch_suffix(model, batches.front()) + split_suffix();
     out_.loads.push_back(std::move(load));
   }
 
@@ -256,7 +245,7 @@ class Gatherer {
     load.parts.push_back(std::move(entry));
   }
 
-  /// A load is told with its piece where another piece has a part of the same name.
+  /// A load is named with its piece where another piece has a part of the same name.
   void name_loads() {
     std::map<std::string, std::set<std::size_t>> pieces;  // by the name of a part
     const auto name = [this](const Load& load, const LoadPart& p) { return job_.order.pieces[load.piece].piece.parts[p.part].name; };

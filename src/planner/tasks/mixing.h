@@ -1,7 +1,7 @@
 #pragma once
 // How products with a pot life are mixed in the shop's air.
 
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 

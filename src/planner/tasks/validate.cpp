@@ -9,7 +9,7 @@
 #include "job/stages.h"
 #include "planner/tasks/coats.h"
 #include "planner/tasks/effort.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 #include "planner/tasks/vapour.h"
 
 namespace coatday::planner {
@@ -183,17 +183,17 @@ class Validation {
   void exhaust() {
     if (!job_.shop.ventilation.airflow) return;
     const Loads single = make_loads(job_, Batching::one_item);
-    std::set<std::pair<std::size_t, std::string>> told;  // of a part: its first product that is too much
+    std::set<std::pair<std::size_t, std::string>> reported;  // of a part: its first product that is too much
     for (const Task& task : make_tasks(job_, single, {}).tasks) {
       if (!task.vapour || task.vapour->pauses <= longest_pause || recorded(task)) continue;
-      if (told.insert({*task.load, task.product->id}).second) too_much_vapour(single.loads[*task.load], task);
+      if (reported.insert({*task.load, task.product->id}).second) too_much_vapour(single.loads[*task.load], task);
     }
   }
 
   bool recorded(const Task& task) const {
-    const std::string piece = job_.order.pieces[*task.piece].piece.id + "/", step = "/" + task.step;
     return std::any_of(job_.order.history.begin(), job_.order.history.end(), [&](const job::Done& done) {
-      return done.event.starts_with(piece) && (done.event.ends_with(step) || done.event.find(step + "/") != std::string::npos);
+      const std::optional<job::StepId> id = job::parse_step_id(done.event);
+      return id && id->piece == task.step_id.piece && id->step == task.step_id.step;
     });
   }
 

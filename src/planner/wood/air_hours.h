@@ -18,7 +18,7 @@ class AirHours {
   [[nodiscard]] std::span<const wood::Spell> between(Instant from, Instant until);
   /// The mean equilibrium over these hours.
   [[nodiscard]] MoistureContent equilibrium(Instant from, Instant until);
-  /// Of the hours made so far: those whose air the table of equilibria does not reach.
+  /// Hours made so far with air that the table of equilibria does not reach.
   [[nodiscard]] long beyond_table() const { return beyond_table_; }
 
  private:

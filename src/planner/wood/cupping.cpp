@@ -12,8 +12,8 @@ using wood::Warp;
 
 bool smaller(const Warp& a, const Warp& b) { return std::abs(a.cup.value()) < std::abs(b.cup.value()); }
 
-/// How much of its cup a board keeps whose edges are open: curvature dies away towards them as moisture does in a sheet as wide as the board
-/// (product of sheets, Newman's rule, as for one step into the air that follows). Day by day, 1 before the first.
+/// The part of its cup that a board with open edges keeps. Curvature dies away towards the edges as moisture does in a sheet as wide as the
+/// board (product of sheets, Newman's rule, as for one step into the air that follows). Day by day, 1 before the first.
 class OpenEdges {
  public:
   OpenEdges(Metres width, wood::Diffusivity at_test) : sheet_(width, MoistureContent(1), cells), at_test_(at_test) {}

@@ -28,11 +28,11 @@ std::vector<job::OneFaceLimit> limits_of(const WoodCare& care, WoodCare::PartOfP
 }
 
 /// Of several orders each its own.
-void tell_room(const job::OrderPiece& piece, Instant moves_in, Units units, std::string& told) {
+void add_room(const job::OrderPiece& piece, Instant moves_in, Units units, std::string& rooms) {
   if (!piece.room) return;
   const std::string words =
       (piece.order.empty() ? "" : piece.order + ": ") + piece.room(moves_in, moves_in + std::chrono::hours(1))->describe(units);
-  if (told.find(words) == std::string::npos) told += (told.empty() ? "" : "; ") + words;
+  if (rooms.find(words) == std::string::npos) rooms += (rooms.empty() ? "" : "; ") + words;
 }
 
 std::string skipped(const piece::Part& part) {
@@ -55,7 +55,7 @@ job::WoodFindings wood_findings(const job::Job& job, const job::Plan& plan) {
       all.until = piece.room ? moves_in + days(365) : moves_in;
       all.marks = marks_of(moves_in, piece.room != nullptr);
     }
-    tell_room(piece, moves_in, job.shop.units, all.room);
+    add_room(piece, moves_in, job.shop.units, all.room);
     for (std::size_t i = 0; i < piece.piece.parts.size(); ++i) {
       const piece::Part& part = piece.piece.parts[i];
       if (!part.wood()) continue;

@@ -10,7 +10,7 @@ namespace coatday::planner {
 
 /// The mean equilibria of a year's months, January first.
 using Months = std::array<MoistureContent, 12>;
-/// Of a year of the room's air from then on. Months are told apart in this zone.
+/// Of a year of the room's air from then on. Months begin in this zone.
 [[nodiscard]] Months months_of(AirHours& room, Instant from, const Zone&);
 
 /// Seasons, play at the edges and the check of each fixing. `board.when_fixed`, width and coefficient are known. Wood is taken to follow the

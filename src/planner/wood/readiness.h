@@ -23,7 +23,10 @@ struct Measured {
 /// Kept elsewhere and not measured: nothing is known of its moisture.
 [[nodiscard]] inline bool unknown_moisture(const piece::Part& part) { return part.kept_at && part.solid.readings.empty(); }
 
-/// The first instant of which `hours` in the shop must tell.
+/// "12.0 %".
+[[nodiscard]] std::string moisture_text(MoistureContent);
+
+/// The first instant for which the hours in the shop must be known.
 [[nodiscard]] Instant known_since(const job::Job&, Instant from);
 
 /// Of a wooden part at `from`, bare, as a slab as thick as its section. Without what the room says.

@@ -1,4 +1,3 @@
-// What a plan tells of its wood by itself.
 #include "planner/wood/warnings.h"
 
 #include <algorithm>
@@ -10,8 +9,6 @@
 
 namespace coatday::planner {
 namespace {
-
-std::string percent(MoistureContent m) { return fmt::format("{:.1f} %", 100 * m.value()); }
 
 bool on_purpose(const piece::Part& part) {
   return std::any_of(part.exceptions.begin(), part.exceptions.end(),
@@ -63,13 +60,13 @@ class Warner {
       say("moisture", job::Severity::warning,
           fmt::format("{} moist, and the shop's air leads to {}: not ready to be coated before {} ({} to {} over the published spread of "
                       "diffusion); measure it again then",
-                      percent(ready.now), percent(ready.shop), day(*ready.ready_at), day(*ready.ready_early), late(ready)),
+                      moisture_text(ready.now), moisture_text(ready.shop), day(*ready.ready_at), day(*ready.ready_early), late(ready)),
           where);
     }
     if (!ready.suits_room()) {
       say("moisture-room", job::Severity::warning,
           fmt::format("{} moist, and the room where it will live leads to {} to {} through the year: it will move after it is delivered",
-                      percent(ready.now), percent(*ready.room_driest), percent(*ready.room_dampest)),
+                      moisture_text(ready.now), moisture_text(*ready.room_driest), moisture_text(*ready.room_dampest)),
           where);
     }
   }

@@ -7,7 +7,8 @@
 #include <variant>
 #include <vector>
 
-#include "planner/tasks/load.h"
+#include "job/step_id.h"
+#include "planner/tasks/loads.h"
 #include "planner/wood/wood_care.h"
 
 namespace coatday::planner {
@@ -20,7 +21,8 @@ struct Crew {
 };
 
 struct Task {
-  std::string id;
+  std::string id;  ///< text of `step_id`
+  job::StepId step_id;
   job::EventKind kind = job::EventKind::other;
   std::string name;
   std::optional<std::size_t> piece;
@@ -59,12 +61,17 @@ struct Task {
   std::vector<finish::BakeStage> bake;
   std::optional<piece::Support> support;
   std::string note;
+
+  void identify(job::StepId of) {
+    id = job::to_string(of);
+    step_id = std::move(of);
+  }
 };
 
 /// How long one task waits for another.
 struct StageOf {
   finish::Stage stage;
-};  ///< of the coat, by its clock
+};  ///< of the coat
 struct Dried {
   Hours need{0};
 };  ///< hours of the coat's drying clock
@@ -81,10 +88,10 @@ using Wait = std::variant<StageOf, Dried, Elapsed, WarmedUp>;
 struct After {  ///< `task` starts no earlier than `wait` after the end of `other`
   std::size_t task = 0, other = 0;
   Wait wait;
-  bool late = false;  ///< by the clock's late side
+  bool late = false;  ///< by the slow clock
   std::string reason;
 };
-struct Before {  ///< `task` starts no later than the limit after the end of `other`; a window, by the clock's early side
+struct Before {  ///< `task` starts no later than the limit after the end of `other`; a window, by the fast clock
   std::size_t task = 0, other = 0;
   Wait limit;
   std::optional<std::size_t> remedy;  ///< the optional scuff that makes a missed window good
@@ -95,7 +102,7 @@ struct PlaceHold {  ///< a place from the start of `coat` until `until` starts o
   std::optional<std::size_t> until;
   std::size_t load = 0;
 };
-/// When a piece may be delivered, by the nominal clocks and by the late side.
+/// When a piece may be delivered: by the expected clocks, and by the slow ones.
 struct Delivery {
   std::size_t piece = 0;
   std::size_t nominal = 0, late = 0;  ///< tasks

@@ -30,7 +30,7 @@ struct PlaceChoice {
 
 struct Load {
   std::size_t piece = 0;
-  std::string id;     ///< stable: piece id / load
+  std::string id;     ///< stable: the load within its piece
   std::string label;  ///< "top, rail x2"
   std::string whose;  ///< as Event::whose
   std::vector<LoadPart> parts;
@@ -65,8 +65,5 @@ enum class Batching {
   one_item     ///< one item of each part, alone: a relaxation whose times can only be earlier
 };
 [[nodiscard]] Loads make_loads(const job::Job&, Batching);
-
-/// Kinds of drying place that a support can use.
-[[nodiscard]] bool suits(piece::Support, shop::PlaceKind);
 
 }  // namespace coatday::planner
