@@ -8,7 +8,7 @@ namespace coatday::checker {
 
 class Film {
  public:
-  /// Without a step as the record has it.
+  /// Without a step it takes the thickness of the record.
   Film(const finish::Step*, const finish::Product&);
 
   [[nodiscard]] bool stated() const { return stated_; }

@@ -16,7 +16,7 @@ namespace coatday::checker {
 
 using Breaches = std::vector<Breach>;
 
-/// Times may differ by so much: whoever made the plan may have rounded to the minute.
+/// Times may differ by so much, because the plan may have rounded to the minute.
 inline constexpr std::chrono::seconds rounding{60};
 inline constexpr Minutes grid{5};
 /// A stage that is not reached while the air is known.
@@ -40,7 +40,7 @@ struct EventFacts {
   bool hot = false;
   job::StageInstants stages, fast, slow;  ///< by the checker's own clocks
   job::Bodies bodies;                     ///< of a coat: what it goes on, from the parts' shapes
-  bool own_clock = false;                 ///< false: no coat, or its end lies before the air; then the plan's word is taken
+  bool own_clock = false;                 ///< false: no coat, or it ended before the air begins; then the checker takes the plan's times
 };
 
 struct LoadFacts {
@@ -71,25 +71,25 @@ struct PlanFacts {
   std::vector<shop::WorkingTime> working;
   Clocks clocks;                          ///< in the room's air
   std::map<Hours, ThermalBody> surfaces;  ///< all that lags behind it, cans too
-  /// The air there: at the temperatures that the plan gives, where they agree, since limits and factors have steps.
+  /// The air at these surfaces. Where the plan's temperatures agree these are taken, because limits and factors have steps.
   std::map<Hours, climate::AirSeries> surface_air;
   std::map<Hours, Clocks> lagging;  ///< the clocks in it
 
   [[nodiscard]] const job::Event& event(std::size_t i) const { return plan.events[i]; }
   [[nodiscard]] bool coat(std::size_t i) const { return events[i].product != nullptr; }
-  /// As its step and its product's record have it.
+  /// From its step and the record of its product.
   [[nodiscard]] Film film(std::size_t coat) const { return {events[coat].step, *events[coat].product}; }
   /// When a coat reaches a stage on all that it lies on; its window closes on the first of them.
   [[nodiscard]] std::optional<Instant> clock(std::size_t coat, finish::Stage, Estimate) const;
   /// When the drying clock of a coat shows so many hours wherever it lies.
   [[nodiscard]] std::optional<Instant> dried(std::size_t coat, Hours, Estimate) const;
-  /// When a coat reaches the first of these stages that its product has: `never` when the air ends first, the coat's end when it has none.
+  /// When a coat reaches the first of these stages that its product has. `never` where the air ends first; the coat's end where it has none.
   [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>, Estimate = Estimate::expected) const;
   /// The coat that lies on a face when an event comes to it.
   [[nodiscard]] std::optional<std::size_t> coat_below(std::size_t face, std::size_t event) const;
-  /// May it be split at breaks? A coat and a turn may not, whatever the plan says, nor work for which the job does not allow it.
+  /// May it be split at breaks? A coat and a turn may not, whatever the plan says. Other work may where the job allows it.
   [[nodiscard]] bool pauses(std::size_t event) const;
-  /// Time at work: for what may pause the working time within it, else all of it.
+  /// Time at work: all of it, or the working hours in it where it may pause.
   [[nodiscard]] std::vector<shop::WorkingTime> at_work(std::size_t event) const;
   [[nodiscard]] std::chrono::seconds hands_on(std::size_t event) const;
   [[nodiscard]] bool concerns(const job::OrderWork&, const LoadFacts&) const;

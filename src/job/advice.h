@@ -24,9 +24,9 @@ struct Help {
   std::optional<Money> dearer;  ///< so much more it costs; none: not known
   std::optional<Heat> heat;     ///< so much more the heater uses until both are ready; none: not known
 };
-/// What would make a plan ready sooner that waits for the shop's air.
+/// What would make a plan sooner that waits for the shop's air.
 struct Advice {
-  bool too_large = false;  ///< to be planned again and again: nothing was tried
+  bool too_large = false;  ///< too large to plan again and again: nothing was tried
   std::optional<Hours>
       waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or in the best air of the helps; of one of a
                       ///< kind that alone, where there is one; none: not known

@@ -1,5 +1,5 @@
 #pragma once
-// Two plans of one order side by side: the order as it is, and with something changed.
+// Two plans of one order side by side: as it is, and with a change.
 
 #include "job/plan.h"
 

@@ -5,8 +5,8 @@
 
 namespace coatday::planner {
 
-/// Heat, outside the heated hours or all day, up to what they are heated to, and drier air: as the keys of the shop file would have it. What
-/// a logger has read stays as it is.
+/// Heat outside the heated hours, or all day, up to the warmest that the shop is heated to; and drier air. Both are as the keys of the shop file
+/// would have it. What a logger has read stays as it is.
 enum class Heated { at_night, throughout, either };
 [[nodiscard]] ChangeSizes warmth(const job::Job&, const job::Plan&, Heated = Heated::either);
 [[nodiscard]] ChangeSizes dryness(const job::Job&, const job::Plan&);

@@ -12,7 +12,7 @@ namespace coatday::planner {
 struct Change {
   std::function<void(job::Job&, Instant& from)> make;
   std::function<std::string(const job::Plan&)> text;
-  std::function<bool(const job::Plan&)> counts{};  ///< whether that plan stands for the change; null: always
+  std::function<bool(const job::Plan&)> counts{};  ///< whether that plan may speak for the change; null: always
 };
 [[nodiscard]] Change change(std::function<void(job::Job&, Instant&)> make, std::string text);
 

@@ -1,5 +1,5 @@
 #pragma once
-// What is decided before a search: how parts are gathered into loads, and which side of what lies goes first.
+// What is decided before a search: how parts come together in loads, and which side of a lying part goes first.
 
 #include <functional>
 

@@ -1,5 +1,5 @@
 #pragma once
-// The tasks of one load: what each of them takes. Who waits for whom is not said here.
+// The tasks of one load: what each of them takes. LoadWalk says who waits for whom.
 
 #include <map>
 #include <optional>

@@ -1,5 +1,5 @@
 #pragma once
-// The steps of one load, laid out, with what waits for what between them.
+// The steps of one load in order, and who waits for whom between them.
 
 #include <array>
 #include <optional>
@@ -11,7 +11,6 @@
 
 namespace coatday::planner {
 
-/// Lays out the steps of one load, then what comes before and after them.
 class LoadWalk {
  public:
   LoadWalk(const job::Job& job, const Loads& loads, Sides sides, std::size_t load, TaskGraph& graph)
@@ -40,7 +39,7 @@ class LoadWalk {
 
   std::size_t add(Task task);
   void after(std::size_t task, std::size_t other, Wait wait, std::string reason);
-  /// Every task of the step before must be over, plus the step's own wait; and it may not lie too long.
+  /// The task waits for every task of the step before, plus the step's own wait. The load may not lie too long in between.
   void chain(std::size_t task, const finish::Step& step);
   /// Nobody works on wood that is not at rest before it is measured again.
   void rest();
@@ -55,9 +54,9 @@ class LoadWalk {
   /// Waits for, and windows of, the coat below on this side.
   void over_what_lies_below(const finish::Step& step, const finish::Product& product, std::size_t id, std::size_t pass,
                             std::optional<std::size_t> remedy);
-  /// A scuff that takes part only when the window of a coat below is missed.
+  /// A scuff that is done only when the window of a coat below is missed.
   std::optional<std::size_t> remedy_scuff(const finish::Step& step, const Passes& passes);
-  /// Turning needs the side that was coated last to bear it: tack-free on points, dry to handle when laid flat.
+  /// The side that was coated last must bear the turn: tack-free on points, dry to handle when laid flat.
   std::size_t turn(const finish::Step& step, job::StepId::Kind kind, std::size_t wet_pass);
   void second_side(const finish::Step& step, std::size_t first, std::size_t second);
   /// The shop's own limit, or less where a board would cup too much with one face coated.

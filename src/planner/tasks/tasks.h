@@ -1,5 +1,5 @@
 #pragma once
-// What has to be done, before anyone says when: tasks and what ties them to each other, in the trade's terms.
+// What has to be done, in the trade's terms: tasks, and what ties them to each other. Nothing here says when.
 
 #include <map>
 #include <optional>
@@ -13,7 +13,7 @@
 
 namespace coatday::planner {
 
-/// More people, and what becomes of a task's hands-on time.
+/// More people, and the hands-on time that a task then takes.
 struct Crew {
   int people = 1;
   Minutes hands_on{0};
@@ -48,7 +48,7 @@ struct Task {
   shop::Dust dust = shop::Dust::none;
   bool hot = false;
   bool may_pause = false;
-  bool optional = false;               ///< a scuff that only a missed window calls for, or carrying in what is here already
+  bool optional = false;               ///< a scuff for a missed window, or carrying in what is here already
   bool carries_in = false;             ///< brings in what is kept elsewhere
   bool milestone = false;              ///< takes no time and nobody: "may be delivered"
   std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
@@ -108,7 +108,7 @@ struct Delivery {
   std::size_t nominal = 0, late = 0;  ///< tasks
 };
 
-/// How a two-part product is mixed here: as short-lived and as slow to be ready as in any air in which it may go on while the shop works.
+/// How a two-part product is mixed here. Both times are the worst in any air in which it may go on while the shop works.
 struct Mixing {
   Hours pot_life{0};
   Hours induction{0};
@@ -125,7 +125,7 @@ struct TaskGraph {
   WoodCare wood;
 };
 
-/// Which side of what lies goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
+/// Which side of a lying part goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
 enum class Sides { hidden_first, show_first };
 
 /// Everything that the job asks for, over these loads.

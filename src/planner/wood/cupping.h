@@ -1,5 +1,5 @@
 #pragma once
-// How a board would cup, finished as planned and in other options.
+// How a board would cup if it were finished as planned, or otherwise.
 
 #include <array>
 #include <span>

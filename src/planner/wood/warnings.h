@@ -1,5 +1,5 @@
 #pragma once
-// What a plan itself says of its wood.
+// What a plan warns of in its wood.
 
 #include "job/wood_findings.h"
 

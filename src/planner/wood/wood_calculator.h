@@ -19,7 +19,7 @@ class WoodCalculator {
   [[nodiscard]] Instant moves_in(std::size_t piece) const;
 
   [[nodiscard]] job::WoodReady ready(std::size_t piece, const piece::Part&);
-  /// The board with what it is and its moisture when it is fixed; nothing for what is none.
+  /// The board and its moisture when it is fixed. Nothing where the part is no board.
   [[nodiscard]] std::optional<job::WoodBoard> board(std::size_t piece, const piece::Part&, MoistureContent now);
   /// Its seasons and fixings, where there is a room.
   void move(std::size_t piece, const piece::Part&, job::WoodBoard&);
