@@ -23,3 +23,4 @@ build_packages=(g++ cmake ninja-build libhowardhinnant-date-dev libfmt-dev libcl
                 libexpected-dev libical-dev tzdata)
 test_packages=(libgtest-dev libgmock-dev librapidcheck-dev libbenchmark-dev flatzinc python3 chromium poppler-utils fonts-liberation)
 command -v npm >/dev/null || test_packages+=(nodejs npm)  # where node has come another way, it is kept
+gate_packages=(git clang-14 clang-tidy-14 clang-format-14)

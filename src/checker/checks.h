@@ -15,9 +15,9 @@ void check_coverage(const PlanFacts&, Breaches&);  ///< every item of every part
 void check_steps(const PlanFacts&, Breaches&);     ///< each step once on each face, in order
 void check_both_faces(const PlanFacts&, Breaches&);
 void check_ledger(const PlanFacts&, Breaches&);
-void check_stages(const PlanFacts&, Breaches&);  ///< the plan's stages against the checker's own integral
-void check_paces(const PlanFacts&, Breaches&);   ///< the clocks' rates against the shop's ventilation
-void check_waits(const PlanFacts&, Breaches&);   ///< not too early, no window missed
+void check_stages(const PlanFacts&, Breaches&);        ///< the plan's stages against the checker's own integral
+void check_rate_factors(const PlanFacts&, Breaches&);  ///< the clocks' rates against the shop's ventilation
+void check_waits(const PlanFacts&, Breaches&);         ///< not too early, no window missed
 void check_turns(const PlanFacts&, Breaches&);
 void check_places(const PlanFacts&, Breaches&);
 void check_limits(const PlanFacts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after

@@ -53,7 +53,7 @@ class ReadyJudge {
   }
 
   static const char* clock_text(Estimate side) {
-    return side == Estimate::expected ? "" : side == Estimate::slow ? ", late side," : ", early side,";
+    return side == Estimate::expected ? "" : side == Estimate::slow ? ", safe time," : ", earliest time,";
   }
 
   void tell(const std::string& message) { out_.push_back({"ready-differs", result_.name + ": " + message}); }
@@ -156,7 +156,7 @@ class ReadyJudge {
     if (!same_due) return tell("what is promised is not as in the order, or its slack is missing");
     if (!known) return;
     const Hours own = *promised - *result_.ready_late.deliver;
-    if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) tell("slack is not the promised date less the late side of delivery");
+    if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) tell("slack is not the promised date less the safe date of delivery");
   }
 
   const PlanFacts& facts_;

@@ -28,7 +28,7 @@ Bound dry_enough(const PlanFacts& facts, std::size_t i, std::size_t below) {
   const finish::Step* step = facts.events[i].step;
   const auto bound = [&](std::initializer_list<Stage> stages, bool surely = false) {
     return Bound{facts.reached(below, stages, surely ? Estimate::slow : Estimate::expected),
-                 fmt::format("{} reaches {}{}", facts.name(below), finish::word(*stages.begin()), surely ? " by the late side" : "")};
+                 fmt::format("{} reaches {}{}", facts.name(below), finish::word(*stages.begin()), surely ? " at the safe time" : "")};
   };
   if (step != nullptr && step->after_stage) {
     const bool by_touch = finish::clock_of(*step->after_stage) == finish::Clock::drying && *step->after_stage != Stage::recoat;
@@ -166,8 +166,8 @@ void check_stages(const PlanFacts& facts, Breaches& out) {
       const job::Event& e = facts.event(i);
       const EventFacts& own = facts.events[i];
       compare_stage(facts, i, stage, "", e.stages[stage], own.stages[stage], out);
-      compare_stage(facts, i, stage, ", late side,", e.late_stages[stage], own.slow[stage], out);
-      compare_stage(facts, i, stage, ", early side,", e.early_stages[stage], own.fast[stage], out);
+      compare_stage(facts, i, stage, ", safe time,", e.late_stages[stage], own.slow[stage], out);
+      compare_stage(facts, i, stage, ", earliest time,", e.early_stages[stage], own.fast[stage], out);
     }
   }
 }

@@ -1,31 +1,37 @@
 #include "cli/commands.h"
 #include "cli/options.h"
-#include "cli/planned.h"
-#include "planner/planner.h"
+#include "cli/view.h"
 #include "report/files/tables.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order and prints the area of every face that is coated, by piece and part, with the sums. Masked areas "
-    "are taken off.",
-    {"ORDER.yaml... [options]"},
-    {"order.yaml --units us"}};
-
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto job = load(arguments, world);
-  if (!job) return job.error();
-  std::vector<std::string> pieces;
-  for (const job::OrderPiece& piece : job->order.pieces) pieces.push_back(piece.piece.name);
-  const std::vector<job::FaceEntry> faces = planner::take_off(*job);
-  if (arguments.format == Format::csv) return {done, report::area_csv(faces, pieces), ""};
-  return {done, report::area_text(faces, pieces, look(arguments, world, job->shop.units)), ""};
+Args pieces_of(const View& view) {
+  Args pieces;
+  for (const job::OrderPiece& piece : view.job().order.pieces) pieces.push_back(piece.piece.name);
+  return pieces;
 }
+
+Outcome area_text(const View& view) { return answer(view, report::area_text(planner::take_off(view.job()), pieces_of(view), view.style)); }
+Outcome area_csv(const View& view) { return answer(view, report::area_csv(planner::take_off(view.job()), pieces_of(view))); }
 
 }  // namespace
 
-Command area_command() { return {"area", {orders(), text_or_table(), units(), colour()}, about, run}; }
+Command area_command() {
+  return {
+      .name = "area",
+      .group = groups::before_planning,
+      .needs = Needs::job,
+      .options = {orders(), units(), colour()},
+      .outputs = {{"text", "for people", area_text}, {"csv", "for spreadsheets", area_csv}},
+      .about = {.brief = "the area of every face that is coated",
+                .summary =
+                    "Reads an order and prints the area of every face that is coated, by piece and part, with the sums. Masked areas "
+                    "are taken off.",
+                .usage = {"ORDER.yaml..."},
+                .examples = {"order.yaml --units us"}},
+  };
+}
 
 }  // namespace coatday::cli

@@ -6,8 +6,9 @@
 #include <deque>
 
 #include "cli/commands.h"
-#include "cli/help.h"
+#include "cli/help_text.h"
 #include "cli/options.h"
+#include "cli/version.h"
 
 namespace coatday::cli {
 namespace {
@@ -17,7 +18,7 @@ struct Typed {
   const Option* option = nullptr;
   CLI::Option* parsed = nullptr;
   std::string word;
-  Words words;
+  Args words;
   bool flag = false;
 };
 
@@ -27,10 +28,11 @@ class Grammar {
   Grammar() {
     app_.set_help_flag("-h,--help");
     app_.set_version_flag("--version", std::string(version()));
+    app_.require_subcommand(0, 1);  // after a command, the name of another is a word like any other
     for (const Command& command : commands()) add(command);
   }
 
-  void parse(const Words& words) { app_.parse(Words(words.rbegin(), words.rend())); }
+  void parse(const Args& words) { app_.parse(Args(words.rbegin(), words.rend())); }
 
   [[nodiscard]] const Command* chosen() const {
     const auto at = std::find_if(taken_.begin(), taken_.end(), [](const Taken& taken) { return taken.app->parsed(); });
@@ -38,8 +40,8 @@ class Grammar {
   }
 
   /// The long names of the options of a command, with their dashes.
-  [[nodiscard]] Words options(const Command& command) const {
-    Words names;
+  [[nodiscard]] Args options(const Command& command) const {
+    Args names;
     for (const CLI::Option* option : of(command).app->get_options()) {
       for (const std::string& name : option->get_lnames()) names.push_back("--" + name);
     }
@@ -52,7 +54,7 @@ class Grammar {
     for (const Typed& typed : of(command).typed) {
       if (typed.parsed->count() == 0) continue;
       const bool several = typed.option->takes == Option::Takes::words;
-      if (auto read = typed.option->read(several ? typed.words : Words{typed.word}, arguments); !read) {
+      if (auto read = typed.option->read(several ? typed.words : Args{typed.word}, arguments); !read) {
         return tl::make_unexpected(mistaken(read.error()));
       }
     }
@@ -90,31 +92,31 @@ class Grammar {
   std::deque<Taken> taken_;
 };
 
-Words names_of_commands() {
-  Words names;
+Args names_of_commands() {
+  Args names;
   for (const Command& command : commands()) names.emplace_back(command.name);
   return names;
 }
 
 // What the parser would misread: it takes the next word as the value of "--from=", and keeps silent about a mistyped command.
-std::optional<Outcome> misread(const Words& words) {
-  if (words.empty()) return mistaken("no command; expected one of those below\n\n" + std::string(help()));
+std::optional<Outcome> misread(const Args& words) {
+  if (words.empty()) return mistaken("no command; expected one of those below\n\n" + help());
   for (const std::string& word : words) {
     if (word.starts_with("--") && word.ends_with('=')) return mistaken("'" + word + "' has no value");
     if (word.empty()) return mistaken("an empty word on the command line");
   }
   const std::string& first = words.front();
-  const Words known = names_of_commands();
+  const Args known = names_of_commands();
   if (first.starts_with('-') || std::find(known.begin(), known.end(), first) != known.end()) return std::nullopt;
   return mistaken("unknown command '" + first + "'" + suggestion(first, known) + " (coatday --help lists them)");
 }
 
 // The parser's own words, but for an option that was mistyped.
-Outcome refused(const CLI::ParseError& error, const Grammar& grammar, const Words& words) {
+Outcome refused(const CLI::ParseError& error, const Grammar& grammar, const Args& words) {
   const Command* command = grammar.chosen();
   if (command == nullptr) return mistaken(std::string(error.what()) + " (coatday --help says more)");
   const std::string more = " (coatday " + std::string(command->name) + " --help says more)";
-  const Words known = grammar.options(*command);
+  const Args known = grammar.options(*command);
   for (const std::string& word : words) {
     const std::string option = word.substr(0, word.find('='));
     if (!option.starts_with("--") || std::find(known.begin(), known.end(), option) != known.end()) continue;
@@ -125,14 +127,14 @@ Outcome refused(const CLI::ParseError& error, const Grammar& grammar, const Word
 
 }  // namespace
 
-tl::expected<Arguments, Outcome> read_arguments(const Words& words) {
+tl::expected<Arguments, Outcome> read_arguments(const Args& words) {
   if (auto outcome = misread(words)) return tl::make_unexpected(*outcome);
   Grammar grammar;
   try {
     grammar.parse(words);
   } catch (const CLI::CallForHelp&) {
     const Command* command = grammar.chosen();
-    return tl::make_unexpected(Outcome{done, command == nullptr ? std::string(help()) : help(*command), ""});
+    return tl::make_unexpected(Outcome{done, command == nullptr ? help() : help(*command), ""});
   } catch (const CLI::CallForVersion&) {
     return tl::make_unexpected(Outcome{done, "coatday " + std::string(version()) + "\n", ""});
   } catch (const CLI::ParseError& error) {

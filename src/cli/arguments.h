@@ -14,8 +14,9 @@
 
 namespace coatday::cli {
 
+using Args = std::vector<std::string>;
+
 struct Command;
-enum class Format { text, json, csv };
 enum class Colour { never, automatic, always };
 
 /// A board that comes from another air; its four belong together.
@@ -38,8 +39,8 @@ struct Arguments {
   int days = 7;                       ///< to show
   std::vector<std::string> own;       ///< files with finishes of the user's own
   std::vector<std::string> set;       ///< keys of the order or the shop with other values, "air.night=13 C"
-  Format format = Format::text;
-  std::optional<LocalTime> from;  ///< in the shop's zone
+  std::string format;                 ///< one of the command's outputs; empty: the first of them
+  std::optional<LocalTime> from;      ///< in the shop's zone
   std::optional<Units> units;
   double effort = 0;  ///< seconds to go on looking for a better plan and a proof; 0: the first good plan
   std::string keep;   ///< the file of an earlier plan; empty: none
@@ -47,9 +48,11 @@ struct Arguments {
   std::string output;  ///< path of the file to write; empty: standard output
   bool force = false;  ///< the output file may overwrite one that coatday did not make
   Colour colour = Colour::automatic;
+  bool manual = false;     ///< the help prints the manual page
+  std::string completion;  ///< the shell of the completion that the help prints; empty: none
 };
 
 /// Without the program's name. Help, version and mistakes are outcomes already.
-[[nodiscard]] tl::expected<Arguments, Outcome> read_arguments(const std::vector<std::string>& words);
+[[nodiscard]] tl::expected<Arguments, Outcome> read_arguments(const Args&);
 
 }  // namespace coatday::cli

@@ -1,29 +1,33 @@
 #include "cli/commands.h"
 #include "cli/options.h"
-#include "cli/planned.h"
+#include "cli/view.h"
 #include "report/files/tables.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order, plans it, and prints what has to be bought: need, what is on the shelf, cans, left over and "
-    "cost, then abrasives and other small things.",
-    {"ORDER.yaml... [options]"},
-    {"order.yaml --units us"}};
-
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world, job::AdviceDepth::when_late);
-  if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
-  if (arguments.format == Format::csv && made->plan().status == job::Status::feasible)
-    return {status_of(made->plan(), false), report::buy_csv(made->plan(), shown.units), ""};
-  return {status_of(made->plan(), false), report::buy_text(made->plan(), made->job.order.name, shown), ""};
+Outcome buy_text(const View& view) { return answer(view, report::buy_text(view.plan(), view.order(), view.style)); }
+Outcome buy_csv(const View& view) {
+  return view.is_planned() ? answer(view, report::buy_csv(view.plan(), view.style.units)) : buy_text(view);
 }
 
 }  // namespace
 
-Command buy_command() { return {"buy", {orders(), text_or_table(), from(), keep(), effort(), units(), colour()}, about, run}; }
+Command buy_command() {
+  return {
+      .name = "buy",
+      .group = groups::plan,
+      .needs = Needs::plan,
+      .advice = job::AdviceDepth::when_late,
+      .options = {orders(), from(), keep(), effort(), units(), colour()},
+      .outputs = {{"text", "for people", buy_text}, {"csv", "for spreadsheets", buy_csv}},
+      .about = {.brief = "what has to be bought for it",
+                .summary = "Reads an order, plans it, and prints what has to be bought: need, what is on the shelf, cans, left over and "
+                           "cost, then abrasives and other small things.",
+                .usage = {"ORDER.yaml..."},
+                .examples = {"order.yaml --units us"}},
+  };
+}
 
 }  // namespace coatday::cli

@@ -2,27 +2,33 @@
 
 #include "cli/commands.h"
 #include "cli/options.h"
-#include "cli/planned.h"
+#include "cli/view.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order, plans it, and prints the customer's card: what each piece was finished with, from when it may "
-    "be used how, what to leave until then, how wood moves and how to look after it. Below a line, to be cut off: "
-    "what that rests on.",
-    {"ORDER.yaml... [options]"},
-    {"order.yaml > card.txt"},
-    "Its dates are the first whole days after the late side. Write what was done into the order's history first, and "
-    "they are those of the piece as it is."};
-
-Outcome run(const Arguments& arguments, const World& world) {
-  return printed(arguments, world,
-                 [](const job::Plan& plan, const job::Job& job, const report::Look& shown) { return report::card_text(plan, job, shown); });
-}
+Outcome card_text(const View& view) { return answer(view, report::card_text(view.plan(), view.job(), view.style)); }
 
 }  // namespace
 
-Command card_command() { return {"card", {orders(), from(), keep(), effort(), units()}, about, run}; }
+Command card_command() {
+  return {
+      .name = "card",
+      .group = groups::customer,
+      .needs = Needs::plan,
+      .advice = job::AdviceDepth::when_late,
+      .options = {orders(), from(), keep(), effort(), units()},
+      .outputs = {{"text", "for people", card_text}},
+      .about = {.brief = "the customer's card: from when it may be used how",
+                .summary = "Reads an order, plans it, and prints the customer's card: what each piece was finished with, from when it may "
+                           "be used how, what to leave until then, how wood moves and how to look after it. Below a line, to be cut off: "
+                           "what that rests on.",
+                .usage = {"ORDER.yaml..."},
+                .examples = {"order.yaml > card.txt"},
+                .more = "Its dates are safe to promise, in whole days. Write what was done into the order's history first, and "
+                        "they are those of the piece as it is."},
+      .only_plans = true,
+  };
+}
 
 }  // namespace coatday::cli

@@ -1,27 +1,31 @@
 #include "cli/commands.h"
 #include "cli/options.h"
-#include "cli/planned.h"
-#include "planner/planner.h"
+#include "cli/view.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order and prints what is wrong with it before any planning: faces that would be left behind, products "
-    "that do not go over each other, missing places.",
-    {"ORDER.yaml... [options]"},
-    {"order.yaml --strict"}};
-
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto job = load(arguments, world);
-  if (!job) return job.error();
-  const std::vector<job::Finding> found = planner::validate(*job);
-  return {status_of(found, arguments.strict), report::findings_text(found, job->order.name, look(arguments, world, job->shop.units)), ""};
+Outcome check_text(const View& view) {
+  const std::vector<job::Finding> found = planner::validate(view.job());
+  return {status_of(found, view.arguments.strict), report::findings_text(found, view.order(), view.style), ""};
 }
 
 }  // namespace
 
-Command check_command() { return {"check", {orders(), strict(), colour()}, about, run}; }
+Command check_command() {
+  return {
+      .name = "check",
+      .group = groups::before_planning,
+      .needs = Needs::job,
+      .options = {orders(), strict(), colour()},
+      .outputs = {{"text", "for people", check_text}},
+      .about = {.brief = "judges the order without planning it",
+                .summary = "Reads an order and prints what is wrong with it before any planning: faces that would be left behind, products "
+                           "that do not go over each other, missing places.",
+                .usage = {"ORDER.yaml..."},
+                .examples = {"order.yaml --strict"}},
+  };
+}
 
 }  // namespace coatday::cli

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "cli/topics.h"
 #include "input/amounts.h"
 #include "input/wood.h"
 #include "quantity/nearest.h"
@@ -17,7 +18,7 @@ tl::unexpected<std::string> wrong(std::string message) { return tl::make_unexpec
 template <class T>
 using Choices = std::vector<std::pair<std::string, T>>;
 
-std::string listed(const Words& words) {
+std::string listed(const Args& words) {
   std::string text;
   for (std::size_t i = 0; i < words.size(); ++i) text += (i == 0 ? "" : i + 1 == words.size() ? " or " : ", ") + words[i];
   return text;
@@ -31,28 +32,30 @@ Option option(const Entry& help, Takes takes, decltype(Option::read) read) {
 /// One word of several, for a member of the arguments.
 template <class T, class Member>
 Option choice(const Entry& help, Member member, const Choices<T>& known) {
+  Args words;
+  for (const auto& [word, value] : known) words.push_back(word);
   const std::string name = help.label.substr(0, help.label.find(' '));
-  return option(help, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
-    Words words;
+  Option made = option(help, Takes::word, [=](const Args& typed, Arguments& arguments) -> Read {
     for (const auto& [word, value] : known) {
-      words.push_back(word);
       if (word != typed.front()) continue;
       arguments.*member = value;
       return {};
     }
     return wrong(name + " '" + typed.front() + "': expected " + listed(words) + suggestion(typed.front(), words));
   });
+  made.choices = std::move(words);
+  return made;
 }
 
 /// The words as they are.
 Option kept(const Entry& help, std::string Arguments::*member) {
-  return option(help, Takes::word, [member](const Words& typed, Arguments& arguments) -> Read {
+  return option(help, Takes::word, [member](const Args& typed, Arguments& arguments) -> Read {
     arguments.*member = typed.front();
     return {};
   });
 }
-Option kept(const Entry& help, Words Arguments::*member) {
-  return option(help, Takes::words, [member](const Words& typed, Arguments& arguments) -> Read {
+Option kept(const Entry& help, Args Arguments::*member) {
+  return option(help, Takes::words, [member](const Args& typed, Arguments& arguments) -> Read {
     arguments.*member = typed;
     return {};
   });
@@ -60,7 +63,7 @@ Option kept(const Entry& help, Words Arguments::*member) {
 
 /// Said or not.
 Option flag(const Entry& help, bool Arguments::*member) {
-  return option(help, Takes::nothing, [member](const Words&, Arguments& arguments) -> Read {
+  return option(help, Takes::nothing, [member](const Args&, Arguments& arguments) -> Read {
     arguments.*member = true;
     return {};
   });
@@ -69,7 +72,7 @@ Option flag(const Entry& help, bool Arguments::*member) {
 constexpr double thorough = 30;  // seconds
 constexpr double most_effort = 86'400;
 
-Read read_effort(const Words& words, Arguments& arguments) {
+Read read_effort(const Args& words, Arguments& arguments) {
   const std::string& typed = words.front();
   const auto seconds = parse_count(typed);
   const bool known = typed == "quick" || typed == "thorough" || (seconds && *seconds <= most_effort);
@@ -81,14 +84,14 @@ Read read_effort(const Words& words, Arguments& arguments) {
   return {};
 }
 
-Read read_from(const Words& typed, Arguments& arguments) {
+Read read_from(const Args& typed, Arguments& arguments) {
   const auto from = parse_local_time(typed.front());
   if (!from) return wrong("--from " + from.error());
   arguments.from = *from;
   return {};
 }
 
-Read read_at(const Words& typed, Arguments& arguments) {
+Read read_at(const Args& typed, Arguments& arguments) {
   const auto air = input::parse_air(typed.front());
   if (!air) return wrong("--at " + air.error());
   arguments.at = *air;
@@ -99,7 +102,7 @@ Read read_at(const Words& typed, Arguments& arguments) {
 template <class Parse, class Member>
 Option of_board(const Entry& help, Parse parse, Member member) {
   const std::string name = help.label.substr(0, help.label.find(' '));
-  return option(help, Takes::word, [=](const Words& typed, Arguments& arguments) -> Read {
+  return option(help, Takes::word, [=](const Args& typed, Arguments& arguments) -> Read {
     const auto value = parse(typed.front());
     if (!value) return wrong(name + " " + value.error());
     arguments.board.*member = *value;
@@ -110,8 +113,8 @@ Option of_board(const Entry& help, Parse parse, Member member) {
 bool is_yaml(const std::string& word) { return word.ends_with(".yaml") || word.ends_with(".yml"); }
 
 // After the first word, which is an order whatever its name: more orders, then perhaps a step.
-Read read_event(const Words& typed, Arguments& arguments) {
-  Words words = typed;
+Read read_event(const Args& typed, Arguments& arguments) {
+  Args words = typed;
   if (words.size() > 1 && !is_yaml(words.back())) {
     arguments.name = words.back();
     words.pop_back();
@@ -123,7 +126,7 @@ Read read_event(const Words& typed, Arguments& arguments) {
   return {};
 }
 
-Read read_shop(const Words& typed, Arguments& arguments) {
+Read read_shop(const Args& typed, Arguments& arguments) {
   arguments.shop = typed.front();
   arguments.orders.assign(typed.begin() + 1, typed.end());
   return {};
@@ -131,7 +134,7 @@ Read read_shop(const Words& typed, Arguments& arguments) {
 
 constexpr int most_days = 366;
 
-Read read_days(const Words& typed, Arguments& arguments) {
+Read read_days(const Args& typed, Arguments& arguments) {
   const auto days = parse_count(typed.front());
   if (!days || *days < 1 || *days > most_days) return wrong("--days '" + typed.front() + "': expected a count from 1 to 366");
   arguments.days = *days;
@@ -145,12 +148,12 @@ Option needed(Option option) {
 
 }  // namespace
 
-std::string suggestion(const std::string& typed, const Words& known) {
+std::string suggestion(const std::string& typed, const Args& known) {
   const auto meant = nearest_word(typed, known);
   return meant ? "; did you mean '" + *meant + "'?" : "";
 }
 
-Option told(Option option, std::string help) {
+Option with_help(Option option, std::string help) {
   option.help.front().text = std::move(help);
   return option;
 }
@@ -161,7 +164,7 @@ Option orders() {
   return needed(option);
 }
 Option orders_and_event() {
-  Option option = told(orders(), "one order, or several that name the same shop file; the names of the others end in .yaml");
+  Option option = with_help(orders(), "one order, or several that name the same shop file; the names of the others end in .yaml");
   option.read = read_event;
   option.help.push_back({"EVENT", "the id of a step (default: prints the ids of all steps)"});
   return option;
@@ -170,28 +173,20 @@ Option shop_and_orders() {
   Option option{"SHOP.yaml", Takes::words, read_shop, {{"SHOP.yaml", "the shop's file"}}};
   option.help.push_back(
       {"ORDER.yaml",
-       "orders whose finishes are shown, judged at the can and at their parts, too, which lag behind the air (default: the "
+       "orders: their finishes are shown, judged at the can and at the parts as well, which lag behind the air (default: the "
        "finishes on the shop's shelf and its own, at the can alone)"});
   return needed(option);
 }
 Option name() { return kept({"NAME", ""}, &Arguments::name); }
 
-Option format() {
-  return choice<Format>({"--format FORMAT", "text for people or json for programs (default text)"}, &Arguments::format,
-                        {{"text", Format::text}, {"json", Format::json}});
-}
-Option format_or_table() {
-  return choice<Format>({"--format FORMAT", "text for people, json or csv for programs, with every half hour (default text)"},
-                        &Arguments::format, {{"text", Format::text}, {"json", Format::json}, {"csv", Format::csv}});
-}
-Option text_or_table() {
-  return choice<Format>({"--format FORMAT", "text for people or csv for spreadsheets (default text)"}, &Arguments::format,
-                        {{"text", Format::text}, {"csv", Format::csv}});
-}
-Option calendar_format() {
-  return choice<Format>(
-      {"--format FORMAT", "ics, or csv for spreadsheets: a row for each entry, with day and hours in the shop's time (default ics)"},
-      &Arguments::format, {{"ics", Format::text}, {"csv", Format::csv}});
+Option format(const std::vector<Output>& outputs) {
+  Choices<std::string> formats;
+  Args shown;
+  for (const Output& output : outputs) {
+    formats.emplace_back(output.format, output.format);
+    shown.push_back(std::string(output.format) + " " + std::string(output.purpose));
+  }
+  return choice({"--format FORMAT", listed(shown) + " (default " + formats.front().first + ")"}, &Arguments::format, formats);
 }
 Option days() { return option({"--days N", "so many days, 1 to 366 (default 7)"}, Takes::word, read_days); }
 Option finish() { return kept({"--finish NAME", "a finish to show in place of those; may be repeated"}, &Arguments::finishes); }
@@ -223,7 +218,7 @@ Option from_air_or_time() {
   return option({"--from AIR",
                  "the air it comes from, such as \"70\u00a0F\u00a035\u00a0%\"; these four belong together. With an order a time, as in "
                  "\"2027-01-11\u00a008:00\": nothing starts before it"},
-                Takes::word, [](const Words& typed, Arguments& arguments) -> Read {
+                Takes::word, [](const Args& typed, Arguments& arguments) -> Read {
                   if (parse_local_time(typed.front())) return read_from(typed, arguments);
                   const auto air = input::parse_air(typed.front());
                   if (!air) return wrong("--from " + air.error());
@@ -235,16 +230,19 @@ Option keep() {
   return kept({"--keep OLD.json", "an earlier plan (its --format json): what need not move stays where it was"}, &Arguments::keep);
 }
 Option effort() {
-  return option(
-      {"--effort EFFORT",
-       "quick (the first good plan), thorough (up to 30\u00a0s more for a better one, or a proof that none is) or so many seconds; "
-       "Ctrl-C ends it with the best so far (default quick)"},
-      Takes::word, read_effort);
+  Option effort =
+      option({"--effort EFFORT",
+              "quick (the first good plan), thorough (up to 30\u00a0s more for a better one, or a proof that none is) or so many seconds; "
+              "Ctrl-C ends it with the best so far (default quick)"},
+             Takes::word, read_effort);
+  effort.choices = {"quick", "thorough"};
+  return effort;
 }
 Option units() {
   return choice<Units>({"--units UNITS", "us or metric (default: the shop's)"}, &Arguments::units,
                        {{"us", Units::us}, {"metric", Units::metric}});
 }
+Option metric_units() { return with_help(units(), "us or metric (default metric)"); }
 Option strict() { return flag({"--strict", "exit status 1 when there is any warning"}, &Arguments::strict); }
 Option set() {
   return kept(
@@ -260,6 +258,17 @@ Option own() { return kept({"--own FILE", "a file with finishes of your own; may
 Option colour() {
   return choice<Colour>({"--colour WHEN", "never, auto (on a terminal, unless NO_COLOR is set) or always (default auto)"},
                         &Arguments::colour, {{"never", Colour::never}, {"auto", Colour::automatic}, {"always", Colour::always}});
+}
+
+Option topic() {
+  Option option = kept({"TOPIC", "a topic, or a command (default: lists them all)"}, &Arguments::name);
+  for (const Topic& topic : topics()) option.choices.emplace_back(topic.name);
+  return option;
+}
+Option man() { return flag({"--man", "prints the manual page, for man"}, &Arguments::manual); }
+Option completion() {
+  return choice<std::string>({"--completion NAME", "prints the completion of a shell; NAME is bash"}, &Arguments::completion,
+                             {{"bash", "bash"}});
 }
 
 }  // namespace coatday::cli

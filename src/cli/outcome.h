@@ -3,6 +3,9 @@
 
 #include <optional>
 #include <string>
+#include <vector>
+
+#include "job/plan.h"
 
 namespace coatday::cli {
 
@@ -26,10 +29,14 @@ struct Outcome {
   int status = done;
   std::string out;
   std::string err;
-  std::optional<OutputFile> file{};  ///< before the streams, which only tell of it once it is there
+  std::optional<OutputFile> file{};  ///< written before the streams, which speak of it only once it is there
 };
 
 /// "coatday: error: ...", ended.
-[[nodiscard]] inline Outcome mistaken(const std::string& message) { return {bad_input, "", "coatday: error: " + message + "\n"}; }
+[[nodiscard]] Outcome mistaken(const std::string& message);
+
+/// The exit status for what was found.
+[[nodiscard]] int status_of(const std::vector<job::Finding>&, bool strict);
+[[nodiscard]] int status_of(const job::Plan&, bool strict);
 
 }  // namespace coatday::cli

@@ -22,7 +22,7 @@ constexpr std::size_t head_bytes = 4096;  // in which a mark stands
 
 std::string in_quotes(const fs::path& path) { return "'" + path.string() + "'"; }
 std::string failure(const std::string& path, const std::string& reason) { return in_quotes(path) + " cannot be written: " + reason; }
-std::string system_words(int error) { return std::generic_category().message(error); }
+std::string system_text(int error) { return std::generic_category().message(error); }
 
 /// Where a link leads to, so that the link stays.
 fs::path resolved(const std::string& path) {
@@ -138,7 +138,7 @@ Written write_file(const OutputFile& file) {
   if (auto reason = refusal(file.path, file.mark, file.force)) return tl::make_unexpected(*std::move(reason));
   const fs::path target = resolved(file.path);
   const fs::path folder = folder_of(target);
-  const auto failed = [&file](int error) { return tl::make_unexpected(failure(file.path, system_words(error))); };
+  const auto failed = [&file](int error) { return tl::make_unexpected(failure(file.path, system_text(error))); };
   Temporary temporary(folder);
   if (!temporary.opened()) return failed(errno);
   temporary.permissions_of(target);
@@ -154,9 +154,10 @@ std::optional<Outcome> refused_output(const Arguments& arguments, std::string_vi
   return reason ? std::optional(mistaken(*reason)) : std::nullopt;
 }
 
-Outcome to_output(const Arguments& arguments, int status, std::string content, std::string_view mark, const std::string& told) {
-  if (arguments.output.empty()) return {status, std::move(content), ""};
-  return {status, told, "", OutputFile{arguments.output, std::move(content), std::string(mark), arguments.force}};
+Outcome to_file(const Arguments& arguments, Outcome outcome, std::string_view mark, const std::string& announcement) {
+  outcome.file = OutputFile{arguments.output, std::move(outcome.out), std::string(mark), arguments.force};
+  outcome.out = report::harmless_text(arguments.output) + ": " + announcement + "\n";
+  return outcome;
 }
 
 Outcome written(Outcome outcome) {

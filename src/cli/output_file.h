@@ -1,5 +1,5 @@
 #pragma once
-// Files that coatday writes: whole or not at all, and never over a file that it did not make, unless told to.
+// Files that coatday writes: whole or not at all, and never over a file that it did not make, unless asked.
 
 #include <optional>
 #include <string>
@@ -21,8 +21,8 @@ namespace coatday::cli {
 
 /// Where -o names a file that may not be written, the mistake: asked before the work, which may take a while.
 [[nodiscard]] std::optional<Outcome> refused_output(const Arguments&, std::string_view mark);
-/// The content for the file that -o names, and `told` for the terminal; without -o the content for standard output.
-[[nodiscard]] Outcome to_output(const Arguments&, int status, std::string content, std::string_view mark, const std::string& told);
+/// The outcome with its text meant for the file that -o names. The terminal shows the file's name and the announcement.
+[[nodiscard]] Outcome to_file(const Arguments&, Outcome, std::string_view mark, const std::string& announcement);
 /// The outcome with its file written, or the mistake.
 [[nodiscard]] Outcome written(Outcome);
 

@@ -1,55 +1,63 @@
 #include "report/papers/page.h"
 
-#include <fmt/core.h>
-
 #include "cli/commands.h"
 #include "cli/options.h"
-#include "cli/output_file.h"
-#include "cli/planned.h"
+#include "cli/view.h"
+#include "report/figures/time_scale.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order, plans it, and makes a page of the plan: one HTML file for the shop's wall, a phone and a desk. "
-    "On it: today and next, a timeline of every face beside the shop's air, the days, the pieces drawn by their "
-    "coats, what to buy with boxes to tick, hand-over, cautions. It needs no network; its script only remembers "
-    "ticks and shows the present moment.",
-    {"ORDER.yaml... -o FILE.html [options]"},
-    {"order.yaml -o plan.html"}};
-
-std::string told(const Arguments& arguments, const job::Plan& plan) {
-  const char* what = plan.status == job::Status::feasible ? "the plan's page" : "the page says why there is no plan";
-  return fmt::format("{}: {}\n", arguments.output, what);
+std::optional<std::string> page_misuse(const Arguments& arguments) {
+  if (!arguments.output.empty()) return std::nullopt;
+  return "a page goes to a file; expected -o and its name, such as -o plan.html";
 }
 
-// A board's year takes a blink of its own: of a large order coatday wood tells it.
-job::WoodFindings wood_of(const job::Job& job, const planner::FinishedPlan& finished) {
+/// A board's year takes a while to calculate. For a large order `coatday wood` shows it.
+job::WoodFindings wood_of(const View& view) {
   constexpr std::size_t most_parts = 40;
   std::size_t parts = 0;
-  for (const job::OrderPiece& piece : job.order.pieces) parts += piece.piece.parts.size();
-  return parts <= most_parts ? planner::wood_findings(job, finished) : job::WoodFindings{};
+  for (const job::OrderPiece& piece : view.job().order.pieces) parts += piece.piece.parts.size();
+  return parts <= most_parts ? planner::wood_findings(view.job(), *view.finished) : job::WoodFindings{};
 }
 
-Outcome run(const Arguments& arguments, const World& world) {
-  if (arguments.output.empty()) return mistaken("a page goes to a file; expected -o and its name, such as -o plan.html");
-  if (const auto refused = refused_output(arguments, report::page_mark)) return *refused;
-  const auto made = planned(arguments, world, job::AdviceDepth::quick);
-  if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
-  const report::Beside beside{made->finished.advice(), wood_of(made->job, made->finished)};
-  return to_output(arguments, status_of(made->plan(), false), report::plan_page(made->job, made->plan(), beside, shown.units),
-                   report::page_mark, told(arguments, made->plan()));
+/// When each finish may go on, whatever it goes on: not every part of a finish is coated when one is.
+job::AirForecast air_of(const job::Job& job, const job::Plan& plan) {
+  const int days = report::page::days_shown(plan);
+  if (days == 0) return {};
+  std::vector<job::Use> uses = job::in_use(job);
+  for (job::Use& use : uses) use.wood = use.steel = {};
+  return job::forecast(job, job.catalogue, uses, plan.from, days);
 }
+
+Outcome page_html(const View& view) {
+  const report::Beside beside{view.advice(), wood_of(view), air_of(view.job(), view.plan())};
+  return answer(view, report::plan_page(view.job(), view.plan(), beside, view.style.units));
+}
+
+std::string page_announcement(const View& view) { return view.is_planned() ? "the plan's page" : "the page says why there is no plan"; }
 
 }  // namespace
 
 Command page_command() {
-  return {"page",
-          {told(orders(), "one order, or several that name the same shop file: one page, with a part for each order"), output(), force(),
-           from(), keep(), effort(), units()},
-          about,
-          run};
+  return {
+      .name = "page",
+      .group = groups::plan,
+      .needs = Needs::plan,
+      .advice = job::AdviceDepth::quick,
+      .options = {with_help(orders(), "one order, or several that name the same shop file: one page, with a part for each order"), output(),
+                  force(), from(), keep(), effort(), units()},
+      .outputs = {{"html", "for a browser", page_html, std::string(report::page_mark)}},
+      .about = {.brief = "a page of the plan for wall, phone and desk (HTML)",
+                .summary = "Reads an order, plans it, and makes a page of the plan: one HTML file for the shop's wall, a phone and a desk. "
+                           "On it: today and next, a timeline of every face beside the shop's air, the days, the pieces drawn by their "
+                           "coats, what to buy with boxes to tick, hand-over, cautions. It needs no network; its script only remembers "
+                           "ticks and shows the present moment.",
+                .usage = {"ORDER.yaml... -o FILE.html"},
+                .examples = {"order.yaml -o plan.html"}},
+      .misuse = page_misuse,
+      .announcement = page_announcement,
+  };
 }
 
 }  // namespace coatday::cli

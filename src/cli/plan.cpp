@@ -1,41 +1,39 @@
 #include "cli/commands.h"
-#include "cli/help.h"
 #include "cli/options.h"
-#include "cli/planned.h"
+#include "cli/version.h"
+#include "cli/view.h"
 #include "report/files/json.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order, with the shop and finishes that it names, and prints the plan: summary, days, faces, what to "
-    "buy, hand-over, cautions.",
-    {"ORDER.yaml... [options]"},
-    {"kitchen.yaml table.yaml --keep monday.json"}};
-
 constexpr const char* orders_help =
     "one order, or several that name the same shop file and share its people, hours and places. Finishes that any of them names count for "
-    "all; a piece whose id two orders have gets its order's name before it";
+    "all. Where two orders have a piece with the same id, its order's name comes before it";
 constexpr const char* keep_help =
-    "an earlier plan (its --format json): what need not move stays where it was, and what moved is told; never at the cost of a promise or "
-    "of "
-    "an earlier end";
+    "an earlier plan (its --format json): steps keep their old start unless something forces them to move, but never at the cost of a "
+    "promise or of an earlier end. The plan lists what moved";
 
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world, job::AdviceDepth::quick);
-  if (!made) return made.error();
-  const int status = status_of(made->plan(), arguments.strict);
-  if (arguments.format == Format::json) return {status, report::plan_json(made->plan(), version(), made->finished.advice()), ""};
-  const report::Look shown = look(arguments, world, made->job.shop.units);
-  return {status, report::plan_text(made->plan(), made->job.order.name, shown, made->finished.advice()), ""};
-}
+Outcome plan_text(const View& view) { return answer(view, report::plan_text(view.plan(), view.order(), view.style, view.advice())); }
+Outcome plan_json(const View& view) { return answer(view, report::plan_json(view.plan(), version(), view.advice())); }
 
 }  // namespace
 
 Command plan_command() {
   return {
-      "plan", {told(orders(), orders_help), format(), from(), told(keep(), keep_help), effort(), units(), strict(), colour()}, about, run};
+      .name = "plan",
+      .group = groups::plan,
+      .needs = Needs::plan,
+      .advice = job::AdviceDepth::quick,
+      .options = {with_help(orders(), orders_help), from(), with_help(keep(), keep_help), effort(), units(), strict(), colour()},
+      .outputs = {{"text", "for people", plan_text}, {"json", "for programs", plan_json}},
+      .about = {.brief = "the whole plan, day by day, of one order or several",
+                .summary = "Reads an order, with the shop and finishes that it names, and prints the plan: summary, days, faces, what to "
+                           "buy, hand-over, cautions.",
+                .usage = {"ORDER.yaml..."},
+                .examples = {"kitchen.yaml table.yaml --keep monday.json"}},
+  };
 }
 
 }  // namespace coatday::cli

@@ -2,28 +2,32 @@
 
 #include "cli/commands.h"
 #include "cli/options.h"
-#include "cli/planned.h"
-#include "report/papers/report.h"
+#include "cli/view.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order, plans it, and prints sheets to work from, a page for each day with work: steps with a box to "
-    "tick, faces, product, grit, mix, until when it is wet, cautions, and room to write down when it was done and in "
-    "which air.",
-    {"ORDER.yaml... [options]"},
-    {"order.yaml | lp"},
-    "Pages have 80 columns and up to 60 lines, with a form feed between them."};
-
-Outcome run(const Arguments& arguments, const World& world) {
-  return printed(arguments, world, [](const job::Plan& plan, const job::Job& job, const report::Look& shown) {
-    return report::sheet_text(plan, job.order.name, shown);
-  });
-}
+Outcome sheet_text(const View& view) { return answer(view, report::sheet_text(view.plan(), view.order(), view.style)); }
 
 }  // namespace
 
-Command sheet_command() { return {"sheet", {orders(), from(), keep(), effort(), units()}, about, run}; }
+Command sheet_command() {
+  return {
+      .name = "sheet",
+      .group = groups::plan,
+      .needs = Needs::plan,
+      .advice = job::AdviceDepth::when_late,
+      .options = {orders(), from(), keep(), effort(), units()},
+      .outputs = {{"text", "for people", sheet_text}},
+      .about = {.brief = "sheets to work from and write on, a page a day",
+                .summary = "Reads an order, plans it, and prints sheets to work from, a page for each day with work: steps with a box to "
+                           "tick, faces, product, grit, mix, until when it is wet, cautions, and room to write down when it was done and "
+                           "in which air.",
+                .usage = {"ORDER.yaml..."},
+                .examples = {"order.yaml | lp"},
+                .more = "Pages have 80 columns and up to 60 lines, with a form feed between them."},
+      .only_plans = true,
+  };
+}
 
 }  // namespace coatday::cli

@@ -1,49 +1,44 @@
 #include "cli/commands.h"
-#include "cli/help.h"
 #include "cli/options.h"
-#include "cli/planned.h"
+#include "cli/version.h"
+#include "cli/view.h"
 #include "report/files/json.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order and plans it twice, as it is and with keys set otherwise: ready dates, time to spare, what is "
-    "bought, heat, and which coats moved. Without --set it says which single change helps a plan that waits for the "
-    "shop's air: warmer nights, warmer or drier air, another product of the same role, a later start.",
-    {"ORDER.yaml... [--set KEY=VALUE]... [options]"},
-    {"order.yaml --set \"air.night=13 C\""}};
-
-Outcome advise(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world, job::AdviceDepth::thorough);
-  if (!made) return made.error();
-  const job::Job& job = made->job;
-  const job::Plan& plan = made->plan();
-  const report::Look shown = look(arguments, world, job.shop.units);
-  const int status = status_of(plan, false);
-  const job::Advice& advice = made->finished.advice();
-  if (arguments.format == Format::json) return {status, report::advice_json(plan, advice, version()), ""};
-  if (plan.status != job::Status::feasible) return {status, report::plan_text(plan, job.order.name, shown), ""};
-  return {status, report::advice_text(plan, advice, job.order.name, shown), ""};
+Outcome what_if_text(const View& view) {
+  if (view.without_set) {
+    const job::Plan& before = view.without_set->plan();
+    return answer(view, report::what_if_text(before, view.plan(), view.arguments.set, view.order(), view.style));
+  }
+  if (!view.is_planned()) return answer(view, reasons(view));
+  return answer(view, report::advice_text(view.plan(), view.advice(), view.order(), view.style));
 }
 
-Outcome run(const Arguments& arguments, const World& world) {
-  if (arguments.set.empty()) return advise(arguments, world);
-  Arguments as_it_is = arguments;
-  as_it_is.set.clear();
-  const auto before = planned(as_it_is, world, job::AdviceDepth::none);
-  if (!before) return before.error();
-  const auto after = planned(arguments, world, job::AdviceDepth::when_impossible);
-  if (!after) return after.error();
-  const int status = status_of(after->plan(), false);
-  if (arguments.format == Format::json) return {status, report::what_if_json(before->plan(), after->plan(), arguments.set, version()), ""};
-  const report::Look shown = look(arguments, world, after->job.shop.units);
-  return {status, report::what_if_text(before->plan(), after->plan(), arguments.set, after->job.order.name, shown), ""};
+Outcome what_if_json(const View& view) {
+  if (!view.without_set) return answer(view, report::advice_json(view.plan(), view.advice(), version()));
+  return answer(view, report::what_if_json(view.without_set->plan(), view.plan(), view.arguments.set, version()));
 }
 
 }  // namespace
 
-Command what_if_command() { return {"what-if", {orders(), set(), format(), from(), effort(), units(), colour()}, about, run}; }
+Command what_if_command() {
+  return {
+      .name = "what-if",
+      .group = groups::questions,
+      .needs = Needs::two_plans,
+      .advice = job::AdviceDepth::thorough,
+      .options = {orders(), set(), from(), effort(), units(), colour()},
+      .outputs = {{"text", "for people", what_if_text}, {"json", "for programs", what_if_json}},
+      .about = {.brief = "what a change would do, or which change helps most",
+                .summary = "Reads an order and plans it twice, as it is and with keys set otherwise: ready dates, time to spare, what is "
+                           "bought, heat, and which coats moved. Without --set it says which single change helps a plan that waits for "
+                           "the shop's air: warmer nights, warmer or drier air, another product of the same role, a later start.",
+                .usage = {"ORDER.yaml... [--set KEY=VALUE]..."},
+                .examples = {"order.yaml --set \"air.night=13 C\""}},
+  };
+}
 
 }  // namespace coatday::cli

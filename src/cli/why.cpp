@@ -1,41 +1,43 @@
 #include "cli/commands.h"
 #include "cli/options.h"
-#include "cli/planned.h"
-#include "quantity/nearest.h"
+#include "cli/view.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
 
-const About about{
-    "Reads an order, plans it, and prints why one step starts when it does: what it waits for, what it must not "
-    "miss, and the air at the time.",
-    {"ORDER.yaml... [EVENT] [options]"},
-    {"order.yaml table/top/clear-2"}};
-
-Outcome no_such_event(const Arguments& arguments, const job::Plan& plan) {
+Outcome no_such_event(const View& view) {
+  const std::string& name = view.arguments.name;
   std::string orders;
-  for (const std::string& order : arguments.orders) orders += (orders.empty() ? "" : " ") + order;
-  std::vector<std::string> ids;
-  for (const job::Event& event : plan.events) ids.push_back(event.id);
-  const auto meant = nearest_word(arguments.name, ids);
-  return mistaken("the plan has no event '" + arguments.name + "'" + (meant ? "; did you mean '" + *meant + "'?" : "") + " (coatday why " +
-                  orders + " lists them)");
+  for (const std::string& order : view.arguments.orders) orders += (orders.empty() ? "" : " ") + order;
+  Args ids;
+  for (const job::Event& event : view.plan().events) ids.push_back(event.id);
+  return mistaken("the plan has no event '" + name + "'" + suggestion(name, ids) + " (coatday why " + orders + " lists them)");
 }
 
-Outcome run(const Arguments& arguments, const World& world) {
-  const auto made = planned(arguments, world, job::AdviceDepth::when_late);
-  if (!made) return made.error();
-  const report::Look shown = look(arguments, world, made->job.shop.units);
-  const int status = status_of(made->plan(), false);
-  if (made->plan().status != job::Status::feasible) return {status, report::plan_text(made->plan(), made->job.order.name, shown), ""};
-  if (arguments.name.empty()) return {status, report::events_text(made->plan(), shown), ""};
-  const auto text = report::why_text(made->plan(), arguments.name, shown);
-  return text ? Outcome{status, *text, ""} : no_such_event(arguments, made->plan());
+Outcome why_text(const View& view) {
+  if (!view.is_planned()) return answer(view, reasons(view));
+  if (view.arguments.name.empty()) return answer(view, report::events_text(view.plan(), view.style));
+  const auto text = report::why_text(view.plan(), view.arguments.name, view.style);
+  return text ? answer(view, *text) : no_such_event(view);
 }
 
 }  // namespace
 
-Command why_command() { return {"why", {orders_and_event(), from(), keep(), effort(), units(), colour()}, about, run}; }
+Command why_command() {
+  return {
+      .name = "why",
+      .group = groups::questions,
+      .needs = Needs::plan,
+      .advice = job::AdviceDepth::when_late,
+      .options = {orders_and_event(), from(), keep(), effort(), units(), colour()},
+      .outputs = {{"text", "for people", why_text}},
+      .about = {.brief = "why a step of the plan starts when it does",
+                .summary = "Reads an order, plans it, and prints why one step starts when it does: what it waits for, what it must not "
+                           "miss, and the air at the time.",
+                .usage = {"ORDER.yaml... [EVENT]"},
+                .examples = {"order.yaml table/top/clear-2"}},
+  };
+}
 
 }  // namespace coatday::cli

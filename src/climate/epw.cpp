@@ -40,9 +40,9 @@ bool is_record(std::string_view line) {
   return !line.empty() && line.front() >= '0' && line.front() <= '9' && std::count(line.begin(), line.end(), ',') >= 5;
 }
 
-class Reader {
+class EpwReader {
  public:
-  explicit Reader(std::string_view text) : text_(text) {
+  explicit EpwReader(std::string_view text) : text_(text) {
     if (text_.starts_with(byte_order_mark)) at_ = byte_order_mark.size();
   }
 
@@ -188,7 +188,7 @@ bool is_epw(std::string_view text) {
 
 tl::expected<WeatherYear, ReadError> read_epw(std::string_view text) {
   if (auto error = unreadable_lines(text)) return tl::unexpected(*std::move(error));
-  return Reader(text).read();
+  return EpwReader(text).read();
 }
 
 }  // namespace coatday::climate

@@ -1,4 +1,5 @@
-// The time constant, from the hours in which the heater is off.
+#include "climate/fit_cooling.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -10,13 +11,13 @@ namespace coatday::climate {
 namespace {
 
 // Judgement: less says little.
-constexpr Hours fewest_hours{4};
+constexpr Hours fewest_hours_off{4};
 constexpr Kelvins least_difference{2};
 constexpr Kelvins above_set_point{1};  // warmer than its set point by this, the heater does not run
 
-constexpr double shortest = 0.1, longest = 2000;  // h; no room is quicker or slower (judgement)
-constexpr double rounding = 0.1 * 0.1 / 12;       // K²: the variance that a display of 0.1 K leaves
-constexpr double within = 4;                      // variances: 2 standard deviations
+constexpr double shortest = 0.1, longest = 2000;     // h; no room is quicker or slower (judgement)
+constexpr double display_variance = 0.1 * 0.1 / 12;  // K²: the variance that a display of 0.1 K leaves
+constexpr double within = 4;                         // variances: 2 standard deviations
 
 /// The way of a room without heat, for any time constant: the start of each span, and without outdoors what all tend to, fit themselves.
 class Cooling {
@@ -161,7 +162,7 @@ std::string none_left(const std::vector<FitRow>& rows, const std::vector<FitSpan
     return "the heater is on all the time: by the timetable, and nowhere is the room 1 K above its set point";
   if (spans.empty()) return "nowhere in the log is the heater off for 2 h on end with readings no more than 3 h apart";
   return fmt::format("the heater is off for {} of the log; at least {} are needed", format_span(hours_of(rows, spans)),
-                     format_span(fewest_hours));
+                     format_span(fewest_hours_off));
 }
 
 /// What drives the room in those hours: how far it is from outdoors, or, where that is not known, how far it falls.
@@ -192,7 +193,7 @@ tl::expected<Fitted, std::string> fit_time_constant(const KnownRoom& known, cons
     return !set_point || row.measured.temperature > *set_point + above_set_point;
   };
   const std::vector<FitSpan> spans = fit_spans(rows, off);
-  if (hours_of(rows, spans) < fewest_hours) return tl::make_unexpected(none_left(rows, spans, off));
+  if (hours_of(rows, spans) < fewest_hours_off) return tl::make_unexpected(none_left(rows, spans, off));
   if (drive(rows, spans) < least_difference) {
     return tl::make_unexpected(fmt::format("no temperature difference: with the heater off the room is never more than {:.1f} K {}",
                                            drive(rows, spans).value(), known.outdoors ? "from outdoors" : "from where it began"));
@@ -202,7 +203,7 @@ tl::expected<Fitted, std::string> fit_time_constant(const KnownRoom& known, cons
   std::vector<double> modelled;
   double end = 0;
   const FitResiduals left = cooling.residuals(std::exp(log_time), &modelled, &end);
-  const double limit = left.squares() + within * left.variance(rounding, cooling.unknowns());
+  const double limit = left.squares() + within * left.variance(display_variance, cooling.unknowns());
   Fitted fitted{std::exp(log_time), std::exp(passes(cooling, log_time, limit, grid_point(0))),
                 std::exp(passes(cooling, log_time, limit, grid_point(grid)))};
   if (fitted.low <= shortest * 1.001 || fitted.high >= longest * 0.999) return tl::make_unexpected(unbounded(fitted.low, fitted.high));

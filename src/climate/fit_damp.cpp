@@ -1,4 +1,5 @@
-// The water that the room gains: linear in what it is fitted to, so that one pass finds it.
+#include "climate/fit_damp.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -10,11 +11,13 @@
 namespace coatday::climate {
 namespace {
 
-constexpr Hours fewest_hours{6};                       // judgement: less says little
-constexpr RelativeHumidity below_set_point{0.03};      // so far below its set point a dehumidifier does not run (judgement)
-constexpr RelativeHumidity nearly_damp{0.97};          // above it water may condense unseen (judgement)
-constexpr RelativeHumidity sensor_error{0.03};         // of a simple logger (judgement)
-constexpr RelativeHumidity rounding{0.01 * 0.288675};  // the standard deviation that a display of 1 % leaves: 1 / sqrt(12)
+// The water gained is linear in what it is fitted to, so one pass finds it.
+
+constexpr Hours fewest_damp_hours{6};                           // judgement: less says little
+constexpr RelativeHumidity below_set_point{0.03};               // so far below its set point a dehumidifier does not run (judgement)
+constexpr RelativeHumidity nearly_damp{0.97};                   // above it water may condense unseen (judgement)
+constexpr RelativeHumidity sensor_error{0.03};                  // of a simple logger (judgement)
+constexpr RelativeHumidity display_deviation{0.01 * 0.288675};  // the standard deviation that a display of 1 % leaves: 1 / sqrt(12)
 
 /// Water is start * `start` + `driven` (by outdoors) + gain * `gained`.
 struct Course {
@@ -104,7 +107,7 @@ std::optional<std::string> untold(const KnownRoom& known, const std::vector<FitR
 
 std::string too_few(Hours hours, RelativeHumidity most) {
   return fmt::format("the log has {} of humidity below {} (above, water condenses or a dehumidifier runs); at least {} are needed",
-                     format_span(hours), format_humidity(most), format_span(fewest_hours));
+                     format_span(hours), format_humidity(most), format_span(fewest_damp_hours));
 }
 
 }  // namespace
@@ -115,7 +118,7 @@ tl::expected<Fitted, std::string> fit_moisture_gain(const KnownRoom& known, Room
   const Pascals pressure = known.outdoors->pressure();
   const RelativeHumidity most = room.dehumidifier ? std::min(nearly_damp, room.dehumidifier->set_point - below_set_point) : nearly_damp;
   const auto spans = fit_spans(fit.rows, [most](const FitRow& row) { return row.measured.humidity && *row.measured.humidity <= most; });
-  if (hours_of(fit.rows, spans) < fewest_hours) return tl::make_unexpected(too_few(hours_of(fit.rows, spans), most));
+  if (hours_of(fit.rows, spans) < fewest_damp_hours) return tl::make_unexpected(too_few(hours_of(fit.rows, spans), most));
   std::vector<std::vector<Course>> all;
   for (const FitSpan& span : spans) all.push_back(courses(fit.rows, span, room, *known.outdoors));
   const Gain gain = best_gain(all);
@@ -130,25 +133,13 @@ tl::expected<Fitted, std::string> fit_moisture_gain(const KnownRoom& known, Room
   const FitRow& any = fit.rows[spans.front().first];
   const double mass = dry_air(room.volume, any.measured.temperature, HumidityRatio(all.front().front().measured), pressure).value();
   fit.sensor = most_water * sensor_error.value() * room.air_changes * mass;
-  const double least = most_water * rounding.value();
+  const double least = most_water * display_deviation.value();
   const double half = 2 * std::sqrt(left.variance(least * least, spans.size() + 1) / gain.square);
   Fitted fitted{gain.value, gain.value - half, gain.value + half};
   left.tell(fitted);
   fitted.hours = hours_of(fit.rows, spans);
   fitted.spans = spans.size();
   return fitted;
-}
-
-RoomFit fit_room(const Log& log, const KnownRoom& known, const Zone& zone) {
-  RoomFit fit;
-  for (const Reading& reading : log.readings) {
-    FitRow row{reading, {}, {}, {}};
-    if (known.outdoors) row.outdoors = known.outdoors->at(reading.time).temperature;
-    fit.rows.push_back(row);
-  }
-  fit.time_constant = fit_time_constant(known, zone, fit);
-  fit.moisture_gain = fit_moisture_gain(known, fit);
-  return fit;
 }
 
 }  // namespace coatday::climate

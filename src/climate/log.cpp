@@ -19,7 +19,7 @@ constexpr double warmest_reading = 130;        // beyond, a number marks what is
 constexpr double most_humid = 105;             // %, what a sound sensor may read in saturated air; above that it is broken
 constexpr double driest = 0.1;                 // %, below what any room has: a dead sensor shows 0 or next to it
 /// Judgement: a whole-percent sensor that shows the same through 6 h and 3 K is dead, since 3 K move the humidity of unchanged air by a
-/// sixth of itself; and so is one through a day and 1 K, by a twentieth. Where the temperature moves less nothing tells it from steady air.
+/// sixth of itself; and so is one through a day and 1 K, by a twentieth. Where the temperature moves less, it looks like steady air.
 struct Stuck {
   Hours hours;
   double kelvins;
@@ -52,7 +52,7 @@ class Cleaner {
     judge_gaps();
     if (bridgeable_ == 0)
       return tl::unexpected(
-          ReadError{first_line_, 1, "no two readings are within 3 h of each other; expected readings that tell how the air moves"});
+          ReadError{first_line_, 1, "no two readings are within 3 h of each other; expected readings that show how the air moves"});
     for (const Row& row : rows_) {
       Reading reading{row.time, Celsius(row.temperature), std::nullopt};
       if (row.humidity) reading.humidity = RelativeHumidity(*row.humidity / 100);
@@ -65,7 +65,7 @@ class Cleaner {
 
  private:
   void tell(const std::vector<int>& lines, std::string_view what) {
-    if (!lines.empty()) log_.notes.push_back(fmt::format("{}: {}", rows_words(lines), what));
+    if (!lines.empty()) log_.notes.push_back(fmt::format("{}: {}", rows_text(lines), what));
   }
 
   /// Many loggers write the newest reading first.
@@ -107,7 +107,7 @@ class Cleaner {
     tell(table_.without_temperature, "no temperature from -40 to 60 °C; dropped");
     tell(lines_by_clock(clock.second), "a wall time that came twice when summer time ended; taken as the second time");
     tell(lines_by_clock(clock.never),
-         "a wall time that summer time skips; taken as an hour later. Where the logger's clock is never put forward, tell 'clock: "
+         "a wall time that summer time skips; taken as an hour later. Where the logger's clock is never put forward, write 'clock: "
          "standard'");
   }
 
@@ -229,7 +229,7 @@ class Cleaner {
                                      format_span(rows_[i + 1].time - rows_[i].time), day_and_time(zone_.to_local(rows_[i].time))));
   }
 
-  static constexpr int most_gaps = 5;  // told one by one
+  static constexpr int most_gaps = 5;  // named one by one
 
   LogTable table_;
   const LogForm& form_;
@@ -244,7 +244,7 @@ class Cleaner {
 
 Minutes bridged_step(const Log& log) { return std::max(Minutes(30), 5 * log.usual_step / 2); }
 
-std::string span_words(const Log& log, const Zone& zone) {
+std::string span_text(const Log& log, const Zone& zone) {
   const auto at = [&zone](const Reading& reading) {
     const LocalTime time = zone.to_local(reading.time);
     return long_date(day_of(time)) + " " + clock_time(time);

@@ -36,13 +36,13 @@ struct Log {
 [[nodiscard]] Minutes bridged_step(const Log&);
 
 /// "231 readings from Fri 30 Oct 2026 07:00 to Wed 4 Nov 2026 14:00", and what holds in gaps and beyond them.
-[[nodiscard]] std::string span_words(const Log&, const Zone&);
+[[nodiscard]] std::string span_text(const Log&, const Zone&);
 
 /// What a logger's clock shows: the shop's wall time, that without summer time, or UTC.
 enum class LogClock { shop, standard, utc };
 enum class DateOrder { day_first, month_first };
 
-/// What is told about a logger's file; the rest is found in it.
+/// What the user says about a logger's file; the rest is found in it.
 struct LogForm {
   std::string date, time, temperature, humidity;  ///< names of columns; empty: found by the usual names
   std::optional<Scale> scale;                     ///< none: by the name of the column

@@ -22,7 +22,7 @@ bool same_name(std::string_view a, std::string_view b) {
 
 using Indices = std::vector<std::size_t>;
 
-/// The columns of a row that have the told name, or that kind of name where none is told.
+/// The columns of a row with the given name, or with that kind of name where none is given.
 template <class Kind>
 Indices columns(const CsvRow& row, const std::string& told, Kind kind) {
   Indices found;
@@ -81,7 +81,7 @@ class Finder {
                        most_header_rows, example);
   }
 
-  /// Where the table is found by the usual names, but not with the told ones: which of those it has not.
+  /// If the table is found by the usual names but not by the given ones: which of the given ones it does not have.
   [[nodiscard]] std::optional<std::string> not_among() const {
     for (const std::string* told : {&form_.date, &form_.time, &form_.temperature, &form_.humidity}) {
       if (told->empty()) continue;
@@ -122,7 +122,7 @@ class Finder {
                                       std::pair(&found.temperature, "temperature"), std::pair(&found.humidity, "humidity")}) {
       if (which->size() < 2) continue;
       return fail(row, (*which)[1],
-                  fmt::format("the columns {} and {} could both be the {}; tell which one", shown(row.text((*which)[0])),
+                  fmt::format("the columns {} and {} could both be the {}; write which one", shown(row.text((*which)[0])),
                               shown(row.text((*which)[1])), what));
     }
     if (!found.date.empty()) columns.date = found.date[0];
@@ -132,7 +132,7 @@ class Finder {
     const auto scale = form_.scale ? form_.scale : ColumnName(row.text(columns.temperature)).scale();
     if (!scale) {
       return fail(row, columns.temperature,
-                  fmt::format("the column {} does not say °C or °F; tell its 'unit'", shown(row.text(columns.temperature))));
+                  fmt::format("the column {} does not say °C or °F; write its 'unit'", shown(row.text(columns.temperature))));
     }
     columns.scale = *scale;
     columns.percent = columns.humidity && ColumnName(row.text(*columns.humidity)).in_percent();

@@ -17,7 +17,7 @@ struct LogColumns {
   std::optional<std::size_t> humidity;
   Scale scale = Scale::celsius;
   bool percent = false;                        ///< the humidity's name says so
-  std::optional<std::chrono::seconds> offset;  ///< from UTC, where the time's name tells it
+  std::optional<std::chrono::seconds> offset;  ///< from UTC, where the name of the time column gives it
 };
 
 /// From the first line that names a time and a temperature, within the first hundred; with each separator, the one that parts it into most

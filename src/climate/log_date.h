@@ -20,7 +20,7 @@ struct WrittenTime {
   [[nodiscard]] std::optional<LocalTime> local(DateOrder) const;
 };
 
-/// The offset from UTC that a column's name tells: "Time, UTC", "Date Time (GMT+01:00)".
+/// The offset from UTC in the name of a column: "Time, UTC", "Date Time (GMT+01:00)".
 [[nodiscard]] std::optional<std::chrono::seconds> offset_in_name(std::string_view);
 
 /// Nothing where the text is no date with a time. Fractions of seconds are dropped.

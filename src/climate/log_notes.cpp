@@ -7,7 +7,7 @@
 
 namespace coatday::climate {
 
-std::string rows_words(std::vector<int> lines) {
+std::string rows_text(std::vector<int> lines) {
   constexpr std::size_t most = 5;
   std::sort(lines.begin(), lines.end());
   lines.erase(std::unique(lines.begin(), lines.end()), lines.end());

@@ -18,9 +18,9 @@ struct Undated {
   std::size_t at = 0;
 };
 
-class Reader {
+class LogReader {
  public:
-  Reader(std::string_view text, const LogForm& form, const LogColumns& columns) : text_(text), form_(form), columns_(columns) {}
+  LogReader(std::string_view text, const LogForm& form, const LogColumns& columns) : text_(text), form_(form), columns_(columns) {}
 
   tl::expected<LogTable, ReadError> read() {
     CsvReader rows(text_, columns_.separator);
@@ -72,7 +72,7 @@ class Reader {
     if (read == 0) fail(text_.size(), "no readings follow the line that names the columns");
   }
 
-  /// The order of day and month: told, or by a day above 12.
+  /// The order of day and month: given, or clear from a day above 12.
   std::optional<DateOrder> order() {
     std::optional<DateOrder> order = form_.dates;
     for (const Undated& u : undated_) {
@@ -90,7 +90,7 @@ class Reader {
     }
     const auto open = std::find_if(undated_.begin(), undated_.end(), [](const Undated& u) { return !u.written.order; });
     if (!order && open != undated_.end())
-      fail(open->at, "dates of this file could have the day or the month first; tell 'dates: day first' or 'dates: month first'");
+      fail(open->at, "dates of this file could have the day or the month first; write 'dates: day first' or 'dates: month first'");
     return order;
   }
 
@@ -139,7 +139,7 @@ tl::expected<LogTable, ReadError> read_log_table(std::string_view text, const Lo
   if (auto error = unreadable_lines(text)) return tl::unexpected(*std::move(error));
   const auto columns = find_log_columns(text, form);
   if (!columns) return tl::unexpected(columns.error());
-  return Reader(text, form, *columns).read();
+  return LogReader(text, form, *columns).read();
 }
 
 }  // namespace coatday::climate

@@ -1,5 +1,5 @@
 #pragma once
-// The rows of a logger's file as they stand in it, before anything is judged.
+// The rows of a logger's file as they stand there, before any of them is checked.
 
 #include <optional>
 #include <string>
@@ -13,7 +13,7 @@ namespace coatday::climate {
 struct LogRow {
   int line = 0;
   LocalTime time;                              ///< as the logger's clock showed it
-  std::optional<std::chrono::seconds> offset;  ///< from UTC, where the file tells it
+  std::optional<std::chrono::seconds> offset;  ///< from UTC, where the file gives it
   double temperature = 0;                      ///< °C
   std::optional<double> humidity;              ///< in percent, whatever it may be
 };

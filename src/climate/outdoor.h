@@ -1,5 +1,5 @@
 #pragma once
-// Outdoor air of one year, which repeats, from a weather file: EPW (epw.h) or an hourly table (year_csv.h), told apart by content.
+// Outdoor air of one year, which repeats, from a weather file: EPW (epw.h) or an hourly table (year_csv.h), recognised by content.
 
 #include <optional>
 #include <span>

@@ -46,12 +46,12 @@ struct Surroundings {
   std::optional<Celsius> set_point;  ///< none: the heater is off
 };
 
-/// The temperature after `span`, exactly: full output up to the set point, then what holds it, and none above it. `heating` grows by the hours
-/// of full output. With a heater that has a limit only.
+/// The exact temperature after `span`: full output up to the set point, then just enough to hold it, none above it. `heating` grows by the
+/// hours of full output. Only for a heater with a limit.
 [[nodiscard]] Celsius heated(const Room&, Celsius from, const Surroundings&, Hours span, Hours& heating);
 
-/// The water after `span`, at whose end the room is so warm: exact but for the dehumidifier and condensation, which see that last temperature
-/// alone. What the air cannot hold condenses and is gone. For a room with moisture.
+/// The water after `span`, with the temperature at its end. Exact, except that dehumidifier and condensation only see that last temperature.
+/// Water that the air cannot hold condenses and leaves it. For a room with moisture.
 [[nodiscard]] HumidityRatio dried(const Moisture&, HumidityRatio from, Celsius temperature, const Surroundings&, Hours span, RoomWork&);
 
 /// kg of dry air that the room holds. Source: ASHRAE Handbook Fundamentals 2017, chapter 1, eq. 26.

@@ -35,14 +35,10 @@ struct RoomFit {
   tl::expected<Fitted, std::string> time_constant;  ///< h; residuals in K
   tl::expected<Fitted, std::string> moisture_gain;  ///< kg/h; residuals in kg of water over kg of dry air
   double sensor = 0;                                ///< kg/h by which the gain changes where the sensor reads 3 % RH too much
-  std::optional<Celsius> settles_at;                ///< where nothing is told of outdoors: what the nights' decay tends to
+  std::optional<Celsius> settles_at;                ///< without outdoor air: the temperature that the nights approach
   std::vector<FitRow> rows;                         ///< of every reading
 };
 
 [[nodiscard]] RoomFit fit_room(const Log&, const KnownRoom&, const Zone&);
-
-/// The two halves of it, which fill in what they model.
-[[nodiscard]] tl::expected<Fitted, std::string> fit_time_constant(const KnownRoom&, const Zone&, RoomFit&);
-[[nodiscard]] tl::expected<Fitted, std::string> fit_moisture_gain(const KnownRoom&, RoomFit&);
 
 }  // namespace coatday::climate

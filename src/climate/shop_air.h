@@ -11,7 +11,7 @@
 
 namespace coatday::climate {
 
-/// What is told of a room, so that more of it can be found from a logger's readings.
+/// What is known of a room, so that a logger's readings can show more of it.
 struct KnownRoom {
   std::optional<OutdoorYear> outdoors;
   Timetable heating;

@@ -12,12 +12,12 @@ namespace coatday::climate {
 /// fan is not. Source: ISO 6946 (table of surface resistances, as building physics texts quote it).
 [[nodiscard]] Hours lumped_time_constant(double capacity, Metres depth);
 
-/// To the minute, so that bodies which are nearly alike share all that follows from their temperature, and no coarser: neither more nor less
-/// lag is always the safe side. Half a minute of lag is 0.02 K where the air moves by 2 K an hour.
+/// To the minute, so that nearly equal bodies share their temperatures. Not coarser, because neither more lag nor less is always on the safe
+/// side. Half a minute of lag is 0.02 K where the air changes by 2 K an hour.
 [[nodiscard]] Hours whole_minutes(Hours);
 
-/// So long before the moment from which a body's temperature is asked for has the air to be known: 10 time constants, after which 1/20000 of
-/// how it began is left, so that it does not matter from when on it is followed; and a night at least.
+/// How far the air must be known before the first moment at which a body's temperature is needed: 10 time constants, and a night at least.
+/// After that only 1/20000 of the starting difference is left, so the start does not matter.
 [[nodiscard]] Hours settling(Hours time_constant);
 
 /// The temperature of a body that is always in the room.

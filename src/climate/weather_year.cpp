@@ -12,7 +12,7 @@ namespace coatday::climate {
 namespace {
 
 constexpr std::array days_before_month{0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335, 366};
-constexpr std::array<const char*, 12> month_names{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
+constexpr std::array<const char*, 12> short_month_names{"Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
 constexpr std::size_t leap_day = std::size_t{24} * 59, after_leap_day = leap_day + 24;
 
 struct Named {
@@ -25,17 +25,17 @@ Named named(std::size_t hour_of_year) {
   const int day = static_cast<int>(hour_of_year / 24);
   const auto next = std::upper_bound(days_before_month.begin(), days_before_month.end(), day);
   const auto month = static_cast<std::size_t>(next - days_before_month.begin()) - 1;
-  return {day - *(next - 1) + 1, month_names.at(month), hour_of_year % 24 + 1};
+  return {day - *(next - 1) + 1, short_month_names.at(month), hour_of_year % 24 + 1};
 }
 
-std::string span_words(std::size_t first, std::size_t last) {
+std::string span_text(std::size_t first, std::size_t last) {
   const Named a = named(first), b = named(last);
   if (first == last) return fmt::format("{} {} hour {}", a.day, a.month, a.hour);
   if (a.day == b.day) return fmt::format("{} {} hours {}-{}", a.day, a.month, a.hour, b.hour);
   return fmt::format("{} {} hour {} to {} {} hour {}", a.day, a.month, a.hour, b.day, b.month, b.hour);
 }
 
-std::string all_words(const std::vector<std::string>& spans) {
+std::string joined(const std::vector<std::string>& spans) {
   constexpr std::size_t most = 6;
   std::string words;
   for (std::size_t i = 0; i < std::min(spans.size(), most); ++i) words += (i == 0 ? "" : ", ") + spans[i];
@@ -137,13 +137,12 @@ tl::expected<std::vector<double>, ReadError> WeatherGatherer::bridged(Sum Hour::
     const double a = *mean(i), b = *mean(next);
     for (std::size_t k = 0; k <= gap; ++k)
       values[order[(i + k) % count]] = a + (b - a) * static_cast<double>(k) / static_cast<double>(gap + 1);
-    if (gap > 0) spans.push_back(span_words(order[(i + 1) % count], order[(next - 1) % count]));
+    if (gap > 0) spans.push_back(span_text(order[(i + 1) % count], order[(next - 1) % count]));
     missing += gap;
     i = next;
   }
   if (missing > 0)
-    notes.push_back(
-        fmt::format("{} missing in {} of {} hours, bridged from those beside them: {}", what, missing, count, all_words(spans)));
+    notes.push_back(fmt::format("{} missing in {} of {} hours, bridged from those beside them: {}", what, missing, count, joined(spans)));
   if (count < values.size()) std::copy_n(values.begin() + (leap_day - 24), 24, values.begin() + leap_day);
   return values;
 }

@@ -16,7 +16,7 @@
 
 namespace coatday::climate {
 
-/// One record as a file has it. What is marked as missing is not given.
+/// One record as it stands in the file. Values that are marked as missing are left out.
 struct WeatherRecord {
   std::optional<int> year;
   int month = 1, day = 1;  ///< 1 to 12, 1 to 31

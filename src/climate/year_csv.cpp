@@ -30,9 +30,9 @@ struct Column {
   std::string name;
 };
 
-class Reader {
+class YearReader {
  public:
-  explicit Reader(std::string_view text) : text_(text) {}
+  explicit YearReader(std::string_view text) : text_(text) {}
 
   tl::expected<WeatherYear, ReadError> read() {
     CsvReader rows(text_, separator());
@@ -223,7 +223,7 @@ class Reader {
 
 tl::expected<WeatherYear, ReadError> read_year_csv(std::string_view text) {
   if (auto error = unreadable_lines(text)) return tl::unexpected(*std::move(error));
-  return Reader(text).read();
+  return YearReader(text).read();
 }
 
 }  // namespace coatday::climate

@@ -1,20 +1,18 @@
 #pragma once
-// When a coat reaches a stage: the clock's rate integrated over the air, row by row, nights included.
+// When a coat reaches a stage: the rate of the clock, summed over the air row by row, nights included.
 
 #include <map>
 #include <memory>
 #include <optional>
-#include <string>
 #include <utility>
 #include <vector>
 
 #include "climate/air.h"
-#include "finish/conditions.h"
 #include "finish/product.h"
 
 namespace coatday::finish {
 
-/// A law's rate in each row of an air, reckoned from the first row as far as it is asked for.
+/// A law's rate in each row of an air. It is worked out from the first row up to the last one that was asked for.
 class RowRates {
  public:
   RowRates(climate::AirSeries air, const Law& law, const climate::Air& reference, Side side)
@@ -95,15 +93,5 @@ class CureClock {
   Integrals::Shared to_recoat_;         // where the cure waits for recoat ...
   Integrals::Shared to_recoat_fast_;    // ... and the same for the window's end
 };
-
-/// May a coat go on from `start` until `end`, in all that it meets, and until `limits.hold` after? The words of the first limit that is
-/// broken, or nothing. Room and surfaces keep all limits, but that the humidity is the room's alone; the can keeps the coldest. Air that the
-/// series do not hold is refused.
-[[nodiscard]] std::optional<std::string> refused(const Product&, const Conditions&, Instant start, Instant end, Units = Units::metric);
-/// The words of the first row, in the room or at a surface, nearer its dew point than `limits.blush_warning`, or nothing.
-[[nodiscard]] std::optional<std::string> warned(const Product&, const Conditions&, Instant start, Instant end, Units = Units::metric);
-/// For each row of the room's air: may a coat be put on throughout it? The hold counts from the row's end. Where all rows of an application
-/// are allowed, refused() has nothing to say. All series have the same rows.
-[[nodiscard]] std::vector<bool> allowed_rows(const Product&, const Conditions&);
 
 }  // namespace coatday::finish

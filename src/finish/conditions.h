@@ -1,5 +1,5 @@
 #pragma once
-// What a coat meets when it goes on.
+// The air, the surfaces and the can that a coat meets when it goes on.
 
 #include <string_view>
 #include <vector>

@@ -10,7 +10,7 @@ namespace {
 
 double thinner(const Step& step, const Product& product) { return product.thinner_share + step.thinner_share; }
 
-constexpr double rounding = 1e-9;
+constexpr double share_rounding = 1e-9;
 
 }  // namespace
 
@@ -64,7 +64,7 @@ std::optional<std::string> film_refused(const Step& step, const Product& product
   }
   const Micrometres known = film_of_times(product);
   const double share = *wet / known;
-  if (share >= thinnest_share - rounding && share <= thickest_share + rounding) return std::nullopt;
+  if (share >= thinnest_share - share_rounding && share <= thickest_share + share_rounding) return std::nullopt;
   return fmt::format("{} wet is too {} for '{}': its times are for {}, and hold for half to twice that", format_film(*wet, units),
                      share < 1 ? "thin" : "thick", product.id, format_film(known, units));
 }

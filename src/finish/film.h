@@ -1,5 +1,5 @@
 #pragma once
-// How thick a coat goes on where its step says so, and what follows from it: how long it dries, how much it takes.
+// The film that a step asks for, and what follows from it: how long it dries and how much finish it takes.
 
 #include <optional>
 #include <string>
@@ -29,18 +29,18 @@ inline constexpr double thinnest_share = 0.5, thickest_share = 2;
 
 /// The wet film, thinner included, that the record's times are for: as stated, or that of its own spreading rate.
 [[nodiscard]] Micrometres film_of_times(const Product&);
-/// What the step says of its film, wet, with all thinner in it; none where it says nothing, or a dry film of a product without volume solids.
+/// The wet film of the step, thinner included. None where the step gives no film, or a dry film of a product without volume solids.
 [[nodiscard]] std::optional<Micrometres> wet_film(const Step&, const Product&);
 
 /// Why nothing is known of a film as thick as the step asks.
 [[nodiscard]] std::optional<std::string> film_refused(const Step&, const Product&, Units = Units::metric);
-/// 1 where the step says nothing of its film.
+/// 1 where the step gives no film.
 [[nodiscard]] DryingFactor drying_factor(const Step&, const Product&);
 /// m² that a litre from the can covers in this step, its thinner not counted.
 [[nodiscard]] SquareMetresPerLitre spreading_rate(const Step&, const Product&);
 
-/// The hours to a stage, drying multiplied. What is thicker than its record's film comes to its cure's stages later by as much as to its last
-/// drying stage; what is thinner comes to none of them earlier but the end of its window. So every stage keeps to the safe side.
+/// The hours to a stage, with drying multiplied. A thicker film reaches the stages of cure later by the same delay as its last drying stage.
+/// A thinner film reaches no stage of cure earlier, except the end of its window. So every stage is on the safe side.
 [[nodiscard]] Hours hours_of_film(const StageHours&, Stage, double factor);
 
 }  // namespace coatday::finish

@@ -88,7 +88,7 @@ double fit_wet_bulb_share(Law law, const std::vector<Observation>& seen) {
 bool temperatures_differ(const Observation& o) { return o.air.temperature != o.anchor.temperature; }
 bool airs_differ(const Observation& o) { return temperatures_differ(o) || o.air.humidity != o.anchor.humidity; }
 
-/// The label speaks for the air of its own rows, so the range takes them in.
+/// The label holds in the air of its own rows, so the range includes them.
 void widen(Law& law, const climate::Air& air) {
   law.no_credit_below = std::min(law.no_credit_below, air.temperature);
   law.coldest = std::min(law.coldest, air.temperature);
@@ -122,7 +122,7 @@ std::optional<Fit> fit(const Product& product, Clock clock, const std::vector<St
       break;
     case Law::Kind::vapour_pressure:
       if (std::none_of(seen.begin(), seen.end(), airs_differ)) return std::nullopt;
-      break;  // nothing in it to fit; the residual tells how far the label is from it
+      break;  // nothing to fit; the residual shows how far the label is from it
   }
   Fit found{law, worst_misfit(law, seen)};
   for (const Observation& o : seen) {
@@ -130,7 +130,7 @@ std::optional<Fit> fit(const Product& product, Clock clock, const std::vector<St
     widen(found.law, o.air);
   }
   if (law.kind != Law::Kind::vapour_pressure) found.law.source = "fitted to the rows of the record";
-  found.law.least = found.law.most = 0;  // the residual tells how far the label is from it
+  found.law.least = found.law.most = 0;  // the residual shows how far the label is from it
   return found;
 }
 

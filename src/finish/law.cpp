@@ -16,7 +16,7 @@ using Kind = Law::Kind;
 constexpr double gas_constant = 8.31446261815324e-3;  // kJ/(mol K)
 
 /// One class default. A range's low end stands as the floor where no floor is stated.
-struct Row {
+struct DefaultLaw {
   Mechanism mechanism;
   Clock clock;
   Law law;
@@ -87,7 +87,7 @@ constexpr Law acid =
 constexpr Law moisture = vapour_pressure(10, 32, "proportional to the air's vapour pressure, 10 to 32 °C, 30 to 85 % RH: judgement");
 constexpr Law thin_bond = vapour_pressure(15, 30, "proportional to the air's vapour pressure, 15 to 30 °C, 30 to 85 % RH: judgement");
 
-constexpr Row defaults[] = {
+constexpr DefaultLaw defaults[] = {
     {Mechanism::water, Clock::drying, water_drying},
     {Mechanism::water, Clock::cure, water_cure},
     {Mechanism::alcohol, Clock::drying, alcohol},
@@ -144,8 +144,8 @@ Air within_range(const Law& law, const Air& air) {
 }  // namespace
 
 std::optional<Law> default_law(Mechanism mechanism, Clock clock) {
-  const auto* row =
-      std::find_if(std::begin(defaults), std::end(defaults), [&](const Row& r) { return r.mechanism == mechanism && r.clock == clock; });
+  const auto* row = std::find_if(std::begin(defaults), std::end(defaults),
+                                 [&](const DefaultLaw& r) { return r.mechanism == mechanism && r.clock == clock; });
   if (row == std::end(defaults)) return std::nullopt;
   return row->law;
 }
@@ -154,8 +154,8 @@ Rate::Rate(const Law& law, const Air& reference, Side side) : law_(law), side_(s
 
 double Rate::operator()(const Air& air) const {
   if (!(at_reference_ > 0)) return 0;
-  if (side_ == Side::fast) return std::max(1.0, law_.pace) * bare(law_, air) / at_reference_;
-  return stands_still(law_, air) ? 0 : law_.pace * bare(law_, within_range(law_, air)) / at_reference_;
+  if (side_ == Side::fast) return std::max(1.0, law_.rate_factor) * bare(law_, air) / at_reference_;
+  return stands_still(law_, air) ? 0 : law_.rate_factor * bare(law_, within_range(law_, air)) / at_reference_;
 }
 
 double uncertainty(const Air& air) {

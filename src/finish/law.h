@@ -19,7 +19,7 @@ struct Law {
   enum class Kind { arrhenius, vapour_deficit, vapour_pressure };
   Kind kind = Kind::arrhenius;
   KilojoulesPerMole activation{0};     ///< arrhenius
-  double least = 0, most = 0;          ///< between which kJ/mol, or shares, it is thought to lie; the same: nobody has said
+  double least = 0, most = 0;          ///< the range of kJ/mol, or of shares, that is likely; equal: not known
   double wet_bulb_share = 0;           ///< vapour_deficit: the film's temperature is T - share (T - wet bulb)
   Celsius no_credit_below{-273.15};    ///< the clock stands still below
   Celsius coldest{-273.15};            ///< the law is known from here on; between the floor and this the clock runs on
@@ -27,13 +27,13 @@ struct Law {
   RelativeHumidity driest{0};          ///< below it the clock runs as at it, or not at all where it needs water (vapour_pressure)
   RelativeHumidity dampest{1};         ///< vapour_deficit: no credit above; vapour_pressure: as at it
   bool cure_starts_at_recoat = false;  ///< a cure clock that waits for the drying clock
-  double pace = 1;                     ///< times the rate, for what moves the air: see finish/pace.h
+  double rate_factor = 1;              ///< times the rate, for what moves the air: see finish/rate_factors.h
   std::string_view source;
 
   bool operator==(const Law&) const = default;
 };
 
-/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, nor a pace
+/// A bound's safe side: waiting uses `slow`, with the law's floors and caps; a window's end uses `fast`, which knows neither, nor a rate factor
 /// below 1, so that the window never ends later than the bare law says.
 enum class Side { slow, fast };
 
@@ -49,7 +49,7 @@ struct Fit {
 [[nodiscard]] std::optional<Law> default_law(Mechanism, Clock);
 
 /// k(air), the clock's hours per hour, with the reference worked out once. 0 everywhere where the reference is air in which the law itself
-/// stands still (saturated air and vapour_deficit). The reference is never capped: its times are the record's own word.
+/// stands still (saturated air and vapour_deficit). The reference is never capped: the record gives its times.
 class Rate {
  public:
   Rate(const Law&, const climate::Air& reference, Side = Side::slow);
@@ -65,12 +65,12 @@ class Rate {
   return Rate(law, reference, side)(air);
 }
 
-/// Each time is known no better than times or divided by this: 1.4 in 15-30 °C and 30-70 % RH, 2 outside (judgement).
+/// A time may be this many times longer or shorter: 1.4 in 15-30 °C and 30-70 % RH, 2 outside (judgement).
 [[nodiscard]] double uncertainty(const climate::Air&);
 
 /// Which side of what is known: early and late are each as far off as the uncertainty allows.
 enum class Estimate { nominal, early, late };
-/// What an hour of the clock counts for on that side, in this air.
+/// How much an hour counts for the clock on that side, in this air.
 [[nodiscard]] double weight(Estimate, const climate::Air&);
 
 /// The law with this activation energy (kJ/mol), or wet-bulb share; as it is where it has neither.

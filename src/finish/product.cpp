@@ -6,8 +6,8 @@ namespace coatday::finish {
 
 namespace {
 
-std::optional<Law> at_pace(std::optional<Law> law, Clock clock, const Pace& pace) {
-  if (law) law->pace = clock == Clock::drying ? pace.drying : pace.cure;
+std::optional<Law> at_rate(std::optional<Law> law, Clock clock, const RateFactors& factors) {
+  if (law) law->rate_factor = clock == Clock::drying ? factors.drying : factors.cure;
   return law;
 }
 
@@ -15,11 +15,11 @@ std::optional<Law> at_pace(std::optional<Law> law, Clock clock, const Pace& pace
 
 std::optional<Law> Product::law(Clock clock) const {
   const std::optional<Law>& own = clock == Clock::drying ? drying_law : cure_law;
-  return at_pace(own ? own : default_law(mechanism, clock), clock, pace);
+  return at_rate(own ? own : default_law(mechanism, clock), clock, rate_factors);
 }
 
 std::optional<Law> Product::law(Stage stage) const {
-  return fits[stage] ? at_pace(fits[stage]->law, clock_of(stage), pace) : law(clock_of(stage));
+  return fits[stage] ? at_rate(fits[stage]->law, clock_of(stage), rate_factors) : law(clock_of(stage));
 }
 
 SquareMetresPerLitre Product::spreading_rate() const {

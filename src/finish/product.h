@@ -8,7 +8,7 @@
 
 #include "climate/air.h"
 #include "finish/law.h"
-#include "finish/pace.h"
+#include "finish/rate_factors.h"
 #include "finish/solvent.h"
 #include "finish/words.h"
 #include "quantity/location.h"
@@ -68,7 +68,7 @@ struct Product {
   std::optional<TwoPart> two_part;
   std::optional<Hours> stand;  ///< lies on the surface so long before it is wiped off
   GramsPerLitre voc{0};
-  std::optional<Solvent> solvent;                ///< what its vapour is reckoned as; none: see finish/vapour.h
+  std::optional<Solvent> solvent;                ///< what its vapour counts as; none: see finish/vapour.h
   std::optional<GramsPerLitre> solvent_content;  ///< of all that burns, where it is more than the VOC
   FlashClass flash = FlashClass::none;
   std::vector<Hazard> hazards;
@@ -79,13 +79,14 @@ struct Product {
   Hours clean_up{0};
   std::optional<Hours> shelf_life_opened;
   std::optional<Law> drying_law, cure_law;     ///< the record's or the fit's, else none and the class default holds
-  PerStage<std::optional<Fit>> fits;           ///< of the stages for which several rows of the record speak
-  Pace pace;                                   ///< of the shop that it is used in
+  PerStage<std::optional<Fit>> fits;           ///< of the stages that several rows of the record give
+  RateFactors rate_factors;                    ///< of the shop that it is used in
   std::map<std::string, std::string> sources;  ///< key path ("recoat", "limits.coldest") -> where the value comes from
   Location where;
 
   [[nodiscard]] const StageRow& reference() const { return rows.front(); }
-  [[nodiscard]] std::optional<Law> law(Clock) const;  ///< record, fit over all stages of the clock, or class default; at the product's pace
+  [[nodiscard]] std::optional<Law> law(
+      Clock) const;  ///< record, fit over all stages of the clock, or class default; times the rate factor of the product
   [[nodiscard]] std::optional<Law> law(Stage) const;  ///< the stage's own fit, or its clock's law
   /// m² of finish that a litre covers in the can's thickness: as stated, or 10 VS% / DFT[µm].
   [[nodiscard]] SquareMetresPerLitre spreading_rate() const;

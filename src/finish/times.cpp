@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "finish/clock.h"
+#include "finish/application_limits.h"
 
 namespace coatday::finish {
 namespace {
@@ -21,7 +21,7 @@ class Steady final : public climate::AirSource {
 std::optional<std::string> may_not_go_on(const Product& product, const climate::Air& air, Units units) {
   const Instant start{};
   const Instant end = later(start, product.limits.hold) + 2 * climate::AirSeries::step;
-  return refused(product, climate::AirSeries(Steady(air), start, end), start, start, units);
+  return limit_exceeded(product, climate::AirSeries(Steady(air), start, end), start, start, units);
 }
 
 /// The laws that lead to a stage, one after the other, with the hours that each has to count in the record's air.

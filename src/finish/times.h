@@ -17,7 +17,8 @@ struct StageTime {
 struct StageTimes {
   PerStage<std::optional<StageTime>> times;      ///< none where the product has no such stage, or a law does not reach so far
   PerStage<std::optional<std::string>> refused;  ///< then why: the limit, and the law's range
-  std::optional<std::string> may_not_go_on;      ///< the first limit of application that this air breaks, by refused() of finish/clock.h
+  std::optional<std::string>
+      may_not_go_on;  ///< the first limit of application that this air breaks, by limit_exceeded() of finish/application_limits.h
 
   [[nodiscard]] bool any() const;
 };

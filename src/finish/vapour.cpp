@@ -6,10 +6,10 @@
 namespace coatday::finish {
 namespace {
 
-const Solvent& most_air(std::initializer_list<std::string_view> usual) {
+const Solvent& most_air(std::initializer_list<std::string_view> ids) {
   const auto air_of_gram = [](const Solvent& s) { return dilution_air(s, federal_limit).value() / s.density.value(); };
   const Solvent* most = nullptr;
-  for (const std::string_view id : usual) {
+  for (const std::string_view id : ids) {
     const Solvent* one = solvent(id);
     if (most == nullptr || air_of_gram(*one) > air_of_gram(*most)) most = one;
   }
@@ -17,7 +17,7 @@ const Solvent& most_air(std::initializer_list<std::string_view> usual) {
 }
 
 // What is usual in a base: judgement.
-const Solvent& usual(Base base) {
+const Solvent& usual_solvent(Base base) {
   switch (base) {
     case Base::water:
       return most_air({"2-butoxyethanol", "2-ethoxyethanol"});
@@ -36,7 +36,7 @@ const Solvent& usual(Base base) {
 
 }  // namespace
 
-const Solvent& solvent_of(const Product& product) { return product.solvent ? *product.solvent : usual(product.base); }
+const Solvent& solvent_of(const Product& product) { return product.solvent ? *product.solvent : usual_solvent(product.base); }
 
 GramsPerLitre solvent_content(const Product& product) { return std::max(product.voc, product.solvent_content.value_or(GramsPerLitre(0))); }
 

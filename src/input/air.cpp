@@ -1,4 +1,5 @@
-// The shop's air: a logger's readings, and where there are none outdoor hours under a timetable, a timetable alone, or what is constant.
+#include "input/air.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -8,8 +9,9 @@
 #include "climate/logged_air.h"
 #include "climate/shop_air.h"
 #include "input/air_log.h"
+#include "input/amounts.h"
 #include "input/room.h"
-#include "input/shop_file.h"
+#include "input/spans.h"
 
 namespace coatday::input {
 namespace {
@@ -170,7 +172,7 @@ ShopAir read_air(const Fields& shop, const std::filesystem::path& file, const Zo
     shop.mistake("air", "the air needs 'constant', 'timetable' or 'outdoors'");
   }
   if (const auto log = read_log(*air, file, zone, result.log, files, mistakes); log && result.maker) {
-    result.notes.push_back({log->name, climate::span_words(*log, zone)});
+    result.notes.push_back({log->name, climate::span_text(*log, zone)});
     for (const std::string& note : log->notes) result.notes.push_back({log->name, note});
     result.maker = logged(log, std::move(result.maker));
     if (result.in) result.in = [log, in = std::move(result.in)](const climate::KnownRoom& room) { return logged(log, in(room)); };

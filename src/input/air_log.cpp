@@ -42,7 +42,7 @@ std::optional<std::string> read_form(const Fields& air, climate::LogForm& form) 
   log->take("unit", form.scale, parse_scale);
   log->take("clock", form.clock, parse_clock);
   log->take("dates", form.dates, parse_date_order);
-  if (!form.date.empty() && form.time.empty()) log->mistake("date", "'date' is for a date apart from its time; tell 'time' as well");
+  if (!form.date.empty() && form.time.empty()) log->mistake("date", "'date' is for a date apart from its time; write 'time' as well");
   if (!named) return std::nullopt;
   return file;
 }

@@ -9,7 +9,7 @@
 
 namespace coatday::input {
 
-/// Of the key 'log': the file's name, or a map with it and what is told about its form. Null where it is not given, or after a mistake.
+/// Reads the key 'log': the name of the file, or a map with the name and the form of the file. Null where it is not given, or after a mistake.
 [[nodiscard]] std::shared_ptr<const climate::Log> read_log(const Fields& air, const std::filesystem::path& shop, const Zone&,
                                                            climate::LogForm&, Files&, Mistakes&);
 

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "finish/pace.h"
+#include "finish/rate_factors.h"
 #include "input/mistakes.h"
 
 namespace coatday::input {
@@ -19,11 +19,11 @@ Parsed<T> only_if(Parsed<T> parsed, std::string_view typed, Test passes, std::st
   return tl::make_unexpected(fmt::format("{} is out of range; expected {}", in_quotes(typed), expected));
 }
 
-auto wrong(std::string_view typed, std::string_view expected) {
+}  // namespace
+
+tl::unexpected<std::string> wrong_value(std::string_view typed, std::string_view expected) {
   return tl::make_unexpected(fmt::format("expected {}, found {}", expected, in_quotes(typed)));
 }
-
-}  // namespace
 
 std::string_view trim(std::string_view text) {
   const std::size_t first = text.find_first_not_of(" \t\n");
@@ -44,7 +44,7 @@ std::vector<std::string_view> split(std::string_view text, std::string_view mark
 Parsed<std::string> parse_name(std::string_view typed) {
   const std::string_view text = trim(typed);
   if (!text.empty() && text.size() <= 200 && text.find('\n') == std::string_view::npos) return std::string(text);
-  return wrong(typed, "one line of text, up to 200 bytes");
+  return wrong_value(typed, "one line of text, up to 200 bytes");
 }
 
 Parsed<std::string> parse_note(std::string_view typed) {
@@ -120,7 +120,7 @@ Parsed<Kelvins> parse_margin(std::string_view typed) {
 Parsed<climate::Air> parse_air(std::string_view typed) {
   const std::size_t unit = typed.find_first_of("CF");
   if (unit == std::string_view::npos || unit + 1 == trim(typed).size())
-    return wrong(typed, "a temperature and a humidity, such as 23 °C 50 %");
+    return wrong_value(typed, "a temperature and a humidity, such as 23 °C 50 %");
   const auto temperature = parse_air_temperature(typed.substr(0, unit + 1));
   if (!temperature) return tl::make_unexpected(temperature.error());
   const auto humidity = parse_humidity(trim(typed.substr(unit + 1)));
@@ -133,7 +133,7 @@ Parsed<KilojoulesPerMole> parse_activation(std::string_view typed) {
   const std::string_view text = trim(typed);
   const auto number = text.ends_with(unit) ? parse_number(trim(text.substr(0, text.size() - unit.size()))) : parse_number("");
   if (number && *number >= 0 && *number <= 500) return KilojoulesPerMole(*number);
-  return wrong(typed, "an activation energy from 0 to 500 kJ/mol, such as 50 kJ/mol");
+  return wrong_value(typed, "an activation energy from 0 to 500 kJ/mol, such as 50 kJ/mol");
 }
 
 Parsed<Money> parse_price(std::string_view typed) {
@@ -161,7 +161,7 @@ Parsed<SquareMetres> parse_rectangle(std::string_view typed) {
   std::string text(typed);
   if (const std::size_t times = text.find("×"); times != std::string::npos) text.replace(times, std::string_view("×").size(), " x ");
   const std::vector<std::string_view> sides = split(text, " x ");
-  if (sides.size() != 2) return wrong(typed, "two lengths, such as 1/2 in x 8 in");
+  if (sides.size() != 2) return wrong_value(typed, "two lengths, such as 1/2 in x 8 in");
   const auto length = parse_length(sides[0]);
   const auto width = parse_length(sides[1]);
   if (!length) return tl::make_unexpected(length.error());

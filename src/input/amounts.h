@@ -1,14 +1,17 @@
 #pragma once
-// Amounts, words and spans of time as files hold them, beyond quantity/text.h. Each reads a whole text, or says what was expected.
+// Amounts and words as files hold them, beyond quantity/text.h. Each reads a whole text, or says what was expected.
 
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "climate/timetable.h"
+#include "climate/air.h"
 #include "quantity/text.h"
 
 namespace coatday::input {
+
+/// The mistake of a parser: "expected hours such as 08:00-12:00, found 'noon'".
+[[nodiscard]] tl::unexpected<std::string> wrong_value(std::string_view typed, std::string_view expected);
 
 [[nodiscard]] std::string_view trim(std::string_view);
 /// The trimmed pieces between the marks; at least one, which may be empty.
@@ -35,27 +38,5 @@ namespace coatday::input {
 [[nodiscard]] Parsed<Minutes> parse_minutes(std::string_view);               ///< a duration, in whole minutes, rounded up
 [[nodiscard]] Parsed<Metres> parse_distance(std::string_view);               ///< a length that may be 0
 [[nodiscard]] Parsed<SquareMetres> parse_rectangle(std::string_view);        ///< 1/2 in x 8 in
-
-/// A stretch of a day's wall time.
-struct HoursOfDay {
-  Minutes from{0};
-  Minutes until{0};
-};
-[[nodiscard]] Parsed<std::vector<HoursOfDay>> parse_hours_of_day(std::string_view);      ///< 08:00-12:00, 13:00-17:00
-[[nodiscard]] Parsed<std::vector<climate::HeatedHours>> parse_heated(std::string_view);  ///< 06:00-12:00 at 20 °C, 12:00-20:00 at 18 °C
-[[nodiscard]] Parsed<std::vector<weekday>> parse_days(std::string_view);                 ///< mon-fri, sun
-
-struct DateRange {
-  LocalDay first;
-  LocalDay last;
-};
-[[nodiscard]] Parsed<DateRange> parse_dates(std::string_view);  ///< 2027-12-24 to 2027-12-31, or one date
-
-/// A day, with or without a time.
-struct Moment {
-  LocalTime time;
-  bool whole_day = false;
-};
-[[nodiscard]] Parsed<Moment> parse_moment(std::string_view);  ///< 2027-01-11 08:00, or 2027-01-11
 
 }  // namespace coatday::input

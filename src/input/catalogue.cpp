@@ -3,9 +3,15 @@
 #include <fmt/core.h>
 
 #include <deque>
+#include <map>
+#include <set>
 
 #include "input/amounts.h"
+#include "input/fields.h"
 #include "input/names.h"
+#include "input/over_rule.h"
+#include "input/product_layers.h"
+#include "input/schedule.h"
 
 namespace coatday::input {
 namespace {
@@ -59,11 +65,6 @@ void read_file(const Value& value, Contents& contents, Mistakes& mistakes) {
 }
 
 }  // namespace
-
-std::string source_words(const SourceTable& known, const std::string& text) {
-  const auto at = known.find(text);
-  return at == known.end() ? text : at->second;
-}
 
 finish::Catalogue read_catalogue(std::span<const Value* const> files, Mistakes& mistakes) {
   Contents contents;

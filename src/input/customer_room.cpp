@@ -1,11 +1,11 @@
-// The room where an order will live: set points by the month, or outdoor air through a house.
+#include "input/customer_room.h"
+
 #include <fmt/core.h>
 
 #include <array>
 
-#include "climate/living_room.h"
+#include "climate/customer_room.h"
 #include "input/amounts.h"
-#include "input/files.h"
 #include "input/wood.h"
 
 namespace coatday::input {
@@ -13,7 +13,7 @@ namespace {
 
 using climate::Air;
 
-const Keys room_keys{"seasons", "outdoors", "heated", "cooled", "no drier than", "no damper than"};
+const Keys customer_room_keys{"seasons", "outdoors", "heated", "cooled", "no drier than", "no damper than"};
 constexpr std::array<std::string_view, 12> month_words{"jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"};
 
 void read_season(const Entry& entry, std::array<std::optional<Air>, 12>& months, Mistakes& mistakes) {
@@ -54,17 +54,17 @@ job::AirMaker seasons(const Fields& room, const Surroundings& around, Mistakes& 
   }
   if (!open.empty()) room.mistake("seasons", "the seasons leave out " + open);
   const Zone zone = around.shop == nullptr ? Zone() : around.shop->zone;
-  return [all, zone](Instant, Instant) { return std::make_unique<climate::SeasonAir>(all, zone); };
+  return [all, zone](Instant, Instant) { return std::make_unique<climate::MonthlyAir>(all, zone); };
 }
 
 job::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, const Surroundings& around, Mistakes& mistakes) {
   std::string name;
-  climate::HouseKeeping keeping;
-  const bool heated = room.must("heated", keeping.heated, parse_air_temperature);
-  if (room.take("cooled", keeping.cooled, parse_air_temperature) && heated && *keeping.cooled < keeping.heated)
+  climate::HouseControl control;
+  const bool heated = room.must("heated", control.heated, parse_air_temperature);
+  if (room.take("cooled", control.cooled, parse_air_temperature) && heated && *control.cooled < control.heated)
     room.mistake("cooled", "the room is cooled below what it is heated to");
-  room.take("no drier than", keeping.least, parse_humidity);
-  if (room.take("no damper than", keeping.most, parse_humidity) && keeping.least && *keeping.most < *keeping.least)
+  room.take("no drier than", control.least, parse_humidity);
+  if (room.take("no damper than", control.most, parse_humidity) && control.least && *control.most < *control.least)
     room.mistake("no damper than", "this is drier than 'no drier than'");
   if (!room.take("outdoors", name, parse_name) || around.files == nullptr) return {};
   const std::filesystem::path path = beside(order, name);
@@ -75,7 +75,7 @@ job::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, c
     mistakes.add({file->name(), year.error().line, year.error().column}, year.error().message);
     return {};
   }
-  return [house = climate::HouseAir(*std::move(year), keeping)](Instant, Instant) { return std::make_unique<climate::HouseAir>(house); };
+  return [house = climate::HouseAir(*std::move(year), control)](Instant, Instant) { return std::make_unique<climate::HouseAir>(house); };
 }
 
 }  // namespace
@@ -83,7 +83,7 @@ job::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, c
 job::AirMaker read_customer_room(const Fields& order, const std::filesystem::path& file, const Surroundings& around, Mistakes& mistakes) {
   const Value* given = order.find("customer room");
   if (given == nullptr) return {};
-  const auto room = order.map("customer room", "the customer's room", room_keys);
+  const auto room = order.map("customer room", "the customer's room", customer_room_keys);
   if (given->kind != Value::Kind::map) return {};
   if (room->has("seasons") == room->has("outdoors")) {
     order.mistake("customer room", "the customer's room needs either 'seasons' or 'outdoors'");

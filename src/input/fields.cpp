@@ -11,7 +11,7 @@ namespace {
 
 using Kind = Value::Kind;
 
-constexpr std::size_t longest_list = 1000;  // more is no order of a small shop, and telling what is wrong in it takes long
+constexpr std::size_t longest_list = 1000;  // no order of a small shop is longer, and its mistakes would take long
 
 std::string_view kind_word(Kind kind) {
   switch (kind) {
@@ -25,13 +25,13 @@ std::string_view kind_word(Kind kind) {
   return "";
 }
 
-// [value, source]: a second text after a value that, where a list is expected, is itself a list.
+// [value, source]: a value, then a text. Where a list is expected, the value is itself a list.
 bool has_source(const Value& value, bool expects_list) {
   if (value.kind != Kind::list || value.items.size() != 2 || value.items[1].kind != Kind::text) return false;
   return expects_list ? value.items[0].kind == Kind::list : true;
 }
 
-// Keys whose value is a list in itself.
+// Keys with a list as their value.
 bool is_list_key(std::string_view key) { return key == "hazards" || key == "barriers" || key == "cans" || key == "bake"; }
 
 }  // namespace

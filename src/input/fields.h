@@ -1,5 +1,5 @@
 #pragma once
-// The keys of one item in a file: each is asked for by name, read by a parser, and wrong or unknown ones are told.
+// The keys of one item in a file. A reader asks for each by name and gives a parser; wrong values and unknown keys become mistakes.
 
 #include <initializer_list>
 #include <map>
@@ -19,7 +19,7 @@ namespace coatday::input {
 
 using Keys = std::vector<std::string_view>;
 
-/// In finish files a value may be written [value, source]. What is learnt about each key's path ("times.recoat") is kept here.
+/// In finish files a value may be written [value, source]. This keeps what is known about the path of each key ("times.recoat").
 struct Notes {
   std::map<std::string, std::string> known;    ///< the file's `sources`
   std::map<std::string, std::string> sources;  ///< path -> source
@@ -45,7 +45,7 @@ class Fields {
 
   /// The value of a key with its source taken off, or null.
   [[nodiscard]] const Value* find(std::string_view key) const;
-  /// The same; that it is missing is a mistake of the item.
+  /// The same; it is a mistake of the item if the key is missing.
   const Value* need(std::string_view key) const;
   /// The text of a key's value. Null, and a mistake unless the key is not given.
   [[nodiscard]] const std::string* text(std::string_view key) const;
@@ -89,7 +89,7 @@ class Fields {
   std::vector<std::string> meant_;  ///< known keys that unknown ones probably mean: they are not missing as well
 };
 
-/// Each text of a list through a parser; wrong ones are told and left out.
+/// Reads each text of a list with a parser; wrong ones become mistakes and are left out.
 template <class Parse>
 auto each_text(std::span<const Value> list, Mistakes& mistakes, Parse parse) {
   std::vector<typename decltype(parse(std::string_view()))::value_type> all;

@@ -2,7 +2,6 @@
 
 #include <fmt/core.h>
 
-#include <fstream>
 #include <utility>
 
 namespace coatday::input {
@@ -46,26 +45,6 @@ void Files::quote_lines(std::vector<Diagnostic>& mistakes) const {
 
 std::filesystem::path beside(const std::filesystem::path& file, const std::string& name) {
   return (file.parent_path() / name).lexically_normal();
-}
-
-// No file fills the memory: beyond this the text is cut off, which every reader then finds to be too large or not whole.
-ReadFile read_from_disk() {
-  return [](const std::filesystem::path& path) -> std::optional<std::string> {
-    constexpr std::size_t most = std::size_t{64} * 1024 * 1024;  // bytes; plans of large orders are larger than any order
-    constexpr std::size_t chunk = std::size_t{64} * 1024;
-    std::ifstream file(path, std::ios::binary);
-    std::error_code error;
-    if (!file || std::filesystem::is_directory(path, error)) return std::nullopt;
-    std::string text;
-    while (file && text.size() < most) {
-      const std::size_t before = text.size();
-      text.resize(before + chunk);
-      file.read(text.data() + before, static_cast<std::streamsize>(chunk));
-      text.resize(before + static_cast<std::size_t>(file.gcount()));
-    }
-    if (file.bad()) return std::nullopt;
-    return text;
-  };
 }
 
 }  // namespace coatday::input

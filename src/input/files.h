@@ -1,14 +1,14 @@
 #pragma once
-// The files of one reading: each is read once and stays until the end, since values point into it.
+// The files of one reading. Each is read once and kept until the end, because values point into it.
 
 #include <deque>
-#include <filesystem>
 #include <map>
 #include <optional>
 #include <string>
 
 #include "input/document.h"
-#include "input/load.h"
+#include "input/mistakes.h"
+#include "input/read_file.h"
 
 namespace coatday::input {
 
@@ -18,7 +18,7 @@ class Files {
 
   /// The text of a file. Nothing, and a mistake at `named`, when it cannot be read.
   const Source* text(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
-  /// The values of a file, or null and its mistakes, which are told once.
+  /// The values of a file. Null when it has mistakes, which are added the first time only.
   const Value* values(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
   /// Puts the text of its line to each mistake.
   void quote_lines(std::vector<Diagnostic>& mistakes) const;
@@ -31,7 +31,7 @@ class Files {
   std::map<std::string, const Value*> value_of_;
 };
 
-/// Where a file stands that another one names: relative to that one's directory.
+/// The path of a file that another file names, relative to the directory of that other file.
 [[nodiscard]] std::filesystem::path beside(const std::filesystem::path& file, const std::string& name);
 
 }  // namespace coatday::input

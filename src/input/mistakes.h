@@ -1,12 +1,13 @@
 #pragma once
-// What is wrong in the files that are being read: everything is collected, and told at the end.
+// Collects the mistakes of all files that are being read, so that the user sees all of them at once.
 
 #include <cstddef>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "input/load.h"
+#include "input/diagnostic.h"
 
 namespace coatday::input {
 
@@ -23,10 +24,15 @@ class Mistakes {
   std::size_t count_ = 0;
 };
 
-/// 'the text' for a message: one line, cut when long.
-[[nodiscard]] std::string in_quotes(std::string_view);
 /// "unknown product 'sealar'; did you mean 'sealer'?", or the words to choose from where they are few. `in` follows the word: " in a mask".
 [[nodiscard]] std::string unknown(std::string_view what, std::string_view typed, const std::vector<std::string>& known,
                                   std::string_view in = {});
+/// What is known, for unknown().
+template <class T>
+std::vector<std::string> keys_of(const std::map<std::string, T>& map) {
+  std::vector<std::string> keys;
+  for (const auto& [key, value] : map) keys.push_back(key);
+  return keys;
+}
 
 }  // namespace coatday::input

@@ -1,14 +1,16 @@
-// The order: its pieces, the work around their finishing, and what is already done.
+#include "input/order.h"
+
 #include <fmt/core.h>
 
 #include <set>
 
 #include "input/amounts.h"
-#include "input/catalogue.h"
+#include "input/choices.h"
+#include "input/customer_room.h"
 #include "input/names.h"
-#include "input/order_file.h"
-#include "input/shop_file.h"
+#include "input/part.h"
 #include "input/wood.h"
+#include "input/work.h"
 
 namespace coatday::input {
 namespace {

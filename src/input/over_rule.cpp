@@ -1,7 +1,8 @@
-// What may go over what.
+#include "input/over_rule.h"
+
 #include "input/amounts.h"
-#include "input/catalogue.h"
 #include "input/choices.h"
+#include "input/fields.h"
 
 namespace coatday::input {
 namespace {
@@ -44,7 +45,7 @@ OverRule read_over_rule(const FinishItem& item, const std::set<std::string>& fam
   }
   if (has_verdict) check_verdict(fields, rule);
   if (fields.take("source", rule.source, parse_note)) {
-    rule.source = source_words(*item.sources, rule.source);
+    rule.source = item.source_text(rule.source);
   } else if (!notes.sources.empty()) {
     rule.source = notes.sources.begin()->second;
   }

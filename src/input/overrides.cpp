@@ -21,10 +21,6 @@ std::string one_a_line(const std::vector<std::string>& texts) {
   return all;
 }
 
-std::size_t characters(std::string_view text) {
-  return static_cast<std::size_t>(std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
-}
-
 bool has(const Keys& keys, const std::string& key) { return std::ranges::find(keys, key) != keys.end(); }
 
 // What an item of a list is called in its file.
@@ -85,7 +81,7 @@ void Overrides::read(std::size_t number, const std::string& text, Mistakes& mist
     return;
   }
   const std::string lines(number, '\n');
-  const Source& source = sources_.emplace_back(set_name, lines + std::string(characters(path) + 1, ' ') + text.substr(sign + 1));
+  const Source& source = sources_.emplace_back(set_name, lines + std::string(count_characters(path) + 1, ' ') + text.substr(sign + 1));
   Override one;
   std::size_t at = 0;
   for (const std::string_view segment : split(path, ".")) {
@@ -94,7 +90,7 @@ void Overrides::read(std::size_t number, const std::string& text, Mistakes& mist
     if (name.empty())
       return mistakes.add({set_name, start.line, static_cast<int>(at) + 1}, "a name is missing between the dots of this path");
     one.path.push_back({std::string(name), number + at + blank});
-    at += characters(segment) + 1;
+    at += count_characters(segment) + 1;
   }
   const bool again = std::ranges::any_of(
       set_, [&](const Override& other) { return std::ranges::equal(other.path, one.path, {}, &Segment::name, &Segment::name); });

@@ -1,5 +1,5 @@
 #pragma once
-// Keys that are set beside the files, "air.night=13 C": changes of the values as read, so that every reader sees and judges them like the files'.
+// Keys that are set beside the files, "air.night=13 C". They change the values as read, so that every reader treats them like those of a file.
 
 #include <deque>
 #include <string>
@@ -17,12 +17,12 @@ inline constexpr const char* set_name = "--set";
 class Overrides {
  public:
   /// Texts PATH=VALUE. A path names keys with dots between them, and the items of a list by number, from 1, or by their own name; one number
-  /// more than there are appends. A value is written as in a file. What can be seen to be wrong without the files is told.
+  /// more than there are appends. A value is written as in a file. Mistakes that show without the files are added here.
   Overrides(const std::vector<std::string>& texts, Mistakes&);
 
   [[nodiscard]] const Source& source() const { return source_; }
-  /// Tells of paths that begin with no key of either file, and, where several orders are planned, of keys of an order. A key that both have
-  /// is the order's.
+  /// Adds a mistake for a path that begins with no key of either file, and for a key of an order when several orders are planned. A key of
+  /// both files belongs to the order.
   void check_first_keys(const Keys& order, const Keys& shop, std::size_t orders, Mistakes&) const;
   /// The file's value with what is set of these keys and not of the others; the value itself where nothing is.
   const Value& on(const Value& file, const Keys& keys, const Keys& others, Mistakes&);

@@ -1,13 +1,16 @@
-// Parts: what they are made of, how they are finished, and which faces deviate.
+#include "input/part.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <array>
 
 #include "input/amounts.h"
-#include "input/catalogue.h"
-#include "input/order_file.h"
+#include "input/choices.h"
+#include "input/part_check.h"
+#include "input/shapes.h"
 #include "input/wood.h"
+#include "input/wood_part.h"
 
 namespace coatday::input {
 namespace {

@@ -1,11 +1,10 @@
-// A part against its own faces, its schedule, and the places where it is to dry.
+#include "input/part_check.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <set>
 
-#include "input/catalogue.h"
-#include "input/order_file.h"
 #include "shop/packing.h"
 
 namespace coatday::input {

@@ -1,9 +1,13 @@
 #include "input/product.h"
 
+#include <algorithm>
+
 #include <fmt/core.h>
 
 #include "input/amounts.h"
 #include "input/choices.h"
+#include "input/product_values.h"
+#include "input/solvent.h"
 
 namespace coatday::input {
 namespace {
@@ -11,34 +15,6 @@ namespace {
 using finish::Clock;
 using finish::Product;
 using finish::Stage;
-
-const Keys product_keys{"name",
-                        "like",
-                        "family",
-                        "base",
-                        "role",
-                        "mechanism",
-                        "film",
-                        "reference air",
-                        "times",
-                        "times at",
-                        "laws",
-                        "limits",
-                        "coverage",
-                        "two part",
-                        "pot life",
-                        "stand",
-                        "voc",
-                        "flash class",
-                        "hazards",
-                        "food contact when cured",
-                        "cans",
-                        "work rates",
-                        "set up",
-                        "clean up",
-                        "opened keeps",
-                        "solvent",
-                        "times for wet film"};
 
 Keys stage_keys() {
   const auto words = finish::words<Stage>();
@@ -50,23 +26,7 @@ void read_stages(const Fields& fields, finish::StageHours& hours) {
   for (std::size_t i = 0; i < keys.size(); ++i) fields.take(keys[i], hours.values[i], parse_some_time);
 }
 
-void read_kind(const Fields& fields, Product& p) {
-  fields.take("name", p.name, parse_name);
-  fields.take("family", p.family, parse_name);
-  fields.take("base", p.base, parse_base);
-  fields.take("role", p.role, parse_role);
-  fields.take("film", p.film, parse_yes_no);
-  fields.take("voc", p.voc, parse_voc);
-  fields.take("flash class", p.flash, parse_flash_class);
-  fields.take("food contact when cured", p.food_contact_when_cured, parse_yes_no);
-  fields.take("pot life", p.pot_life, parse_some_time);
-  fields.take("stand", p.stand, parse_some_time);
-  fields.take("set up", p.set_up, parse_duration);
-  fields.take("clean up", p.clean_up, parse_duration);
-  fields.take("opened keeps", p.shelf_life_opened, parse_some_time);
-}
-
-// A class law of another mechanism does not hold for this one.
+// A law of another mechanism does not hold for this one.
 void read_mechanism(const Fields& fields, ProductDraft& draft) {
   const finish::Mechanism before = draft.product.mechanism;
   if (!fields.take("mechanism", draft.product.mechanism, parse_mechanism) || draft.product.mechanism == before) return;
@@ -75,7 +35,7 @@ void read_mechanism(const Fields& fields, ProductDraft& draft) {
   draft.drying_law_given = draft.cure_law_given = false;
 }
 
-// A label's own times end the further rows of the product that it is like: they speak of another finish.
+// A label with its own times drops the further rows of the product that it is like: those describe another finish.
 void read_times(const Fields& fields, ProductDraft& draft, Mistakes& mistakes) {
   Product& p = draft.product;
   if (p.rows.empty()) p.rows.emplace_back();
@@ -124,31 +84,18 @@ void read_laws(const Fields& fields, ProductDraft& draft) {
   if (read_law(*laws, "cure", Clock::cure, draft.product)) draft.cure_law_given = true;
 }
 
-void read_limits(const Fields& fields, finish::Limits& limits) {
-  const auto given = fields.map(
-      "limits", "the limits", {"coldest", "hottest", "dampest", "above dew point", "hold", "hold above", "blush refused", "blush warning"});
-  if (!given) return;
-  given->take("coldest", limits.coldest, parse_air_temperature);
-  given->take("hottest", limits.hottest, parse_air_temperature);
-  given->take("dampest", limits.dampest, parse_humidity);
-  given->take("above dew point", limits.dew_point_margin, parse_margin);
-  given->take("hold", limits.hold, parse_duration);
-  given->take("hold above", limits.hold_above, parse_air_temperature);
-  given->take("blush refused", limits.blush_margin, parse_margin);
-  given->take("blush warning", limits.blush_warning, parse_margin);
+void read_limits(const Fields& fields, Product& p) {
+  const auto given = fields.map("limits", "the limits", key_list(finish::limit_keys()));
+  if (given) read_values(*given, finish::limit_keys(), p);
 }
 
 void read_coverage(const Fields& fields, Product& p) {
-  const auto given = fields.map("coverage", "the coverage",
-                                {"spreading rate", "volume solids", "dry film", "thinner", "first coat factor", "end grain factor"});
+  const auto given = fields.map("coverage", "the coverage", key_list(finish::coverage_keys()));
   if (!given) return;
-  const bool has_solids = given->take("volume solids", p.volume_solids, parse_some_share);
-  const bool has_film = given->take("dry film", p.dry_film, parse_film);
-  if (has_solids && has_film) p.stated_spreading_rate.reset();  // of the product that this one is like
-  given->take("spreading rate", p.stated_spreading_rate, parse_spreading_rate);
-  given->take("thinner", p.thinner_share, parse_share);
-  given->take("first coat factor", p.first_coat_factor, parse_factor);
-  given->take("end grain factor", p.end_grain_factor, parse_factor);
+  const auto taken = read_values(*given, finish::coverage_keys(), p);
+  const auto has = [&taken](std::string_view key) { return std::ranges::find(taken, key) != taken.end(); };
+  // The rate of the product that this one is like does not hold beside a film of its own.
+  if (has("volume solids") && has("dry film") && !has("spreading rate")) p.stated_spreading_rate.reset();
 }
 
 void read_two_part(const Fields& fields, Product& p) {
@@ -187,15 +134,15 @@ void add_layer(ProductDraft& draft, const std::string& id, const Value& value, c
   draft.notes.known = known_sources;
   draft.notes.latest.clear();
   if (value.kind != Value::Kind::map) draft.is_whole = false;
-  const Fields fields(value, fmt::format("the product '{}'", id), product_keys, mistakes, draft.notes, "");
+  const Fields fields(value, fmt::format("the product '{}'", id), key_list(finish::product_keys()), mistakes, draft.notes, "");
   draft.product.id = id;
   draft.product.where = fields.where();
   if (draft.product.family.empty()) draft.product.family = id;
-  read_kind(fields, draft.product);
+  read_values(fields, finish::product_keys(), draft.product);
   read_mechanism(fields, draft);
   read_times(fields, draft, mistakes);
   read_laws(fields, draft);
-  read_limits(fields, draft.product.limits);
+  read_limits(fields, draft.product);
   read_coverage(fields, draft.product);
   read_two_part(fields, draft.product);
   read_solvent(fields, draft.product);

@@ -22,10 +22,4 @@ struct ProductDraft {
 void add_layer(ProductDraft& draft, const std::string& id, const Value&, const std::map<std::string, std::string>& known_sources,
                Mistakes&);
 
-/// What a product's vapour is reckoned as, where the file says it.
-void read_solvent(const Fields&, finish::Product&);
-
-/// The product with its sources and fitted laws; what is missing or cannot be is told at the product.
-[[nodiscard]] finish::Product complete(ProductDraft draft, Mistakes&);
-
 }  // namespace coatday::input

@@ -1,4 +1,5 @@
-// What a product needs, and what cannot be, once all its layers are on each other.
+#include "input/product_check.h"
+
 #include <fmt/core.h>
 
 #include <array>
@@ -71,7 +72,7 @@ void check_limits(const Judge& judge) {
   }
 }
 
-// What the rows say of the clock is better than its class; what the record says of it itself is better still.
+// The rows describe the clock better than its class does; a law in the record is better still.
 void fit(Product& p, bool drying_law_given, bool cure_law_given) {
   if (p.rows.size() < 2) return;
   const auto drying = finish::fit_law(p, finish::Clock::drying);

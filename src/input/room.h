@@ -1,12 +1,12 @@
 #pragma once
-// What the shop's file tells of its room: how it holds heat, what heats it, and what becomes of its damp.
+// The room of the shop, from its file: how it holds heat, what heats it, and how its moisture changes.
 
 #include "climate/room.h"
 #include "input/fields.h"
 
 namespace coatday::input {
 
-/// The keys of the air that are of the room. They go with 'outdoors'; each is a mistake without it.
+/// The keys of the air that describe the room. They belong to 'outdoors'; each is a mistake without it.
 [[nodiscard]] const Keys& room_keys();
 void refuse_room_keys(const Fields& air);
 

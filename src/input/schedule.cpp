@@ -1,10 +1,11 @@
-// Finishing schedules and their steps.
+#include "input/schedule.h"
+
 #include <fmt/core.h>
 
 #include "finish/film.h"
 #include "input/amounts.h"
-#include "input/catalogue.h"
 #include "input/choices.h"
+#include "input/fields.h"
 #include "input/names.h"
 
 namespace coatday::input {
@@ -42,7 +43,7 @@ void check_film(const Fields& fields, const Step& step, const Product& product) 
   if (step.wet_film && step.dry_film) {
     fields.mistake("dry film", "'wet film' and 'dry film' are both given; one of them is enough");
   } else if (!product.stated_spreading_rate && !(product.volume_solids && product.dry_film)) {
-    return;  // told of the product itself
+    return;  // the product has a mistake already
   } else if (const auto reason = film_refused(step, product)) {
     fields.mistake(step.wet_film ? "wet film" : "dry film", *reason);
   }
@@ -132,7 +133,7 @@ finish::Schedule read_schedule(const FinishItem& item, const Products& products,
   fields.must("name", schedule.name, parse_name);
   fields.must("suits", schedule.suits, parse_suits);
   fields.take("use", schedule.use, parse_note);
-  if (fields.take("source", schedule.source, parse_note)) schedule.source = source_words(*item.sources, schedule.source);
+  if (fields.take("source", schedule.source, parse_note)) schedule.source = item.source_text(schedule.source);
   fields.need("steps");
   std::set<std::string> names;
   Ids ids;

@@ -1,4 +1,5 @@
-// Sizes of parts, by shape.
+#include "input/shapes.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -6,7 +7,7 @@
 #include <set>
 
 #include "input/amounts.h"
-#include "input/order_file.h"
+#include "input/choices.h"
 
 namespace coatday::input {
 namespace {

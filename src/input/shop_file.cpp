@@ -6,10 +6,12 @@
 #include <array>
 #include <set>
 
-#include "input/catalogue.h"
+#include "input/amounts.h"
 #include "input/choices.h"
 #include "input/defaults.h"
 #include "input/names.h"
+#include "input/spans.h"
+#include "input/work.h"
 
 namespace coatday::input {
 namespace {

@@ -1,4 +1,5 @@
-// The solvent of a product: a row of the table, or what its safety data sheet says.
+#include "input/solvent.h"
+
 #include <fmt/core.h>
 
 #include "finish/solvent.h"
@@ -16,7 +17,7 @@ Parsed<finish::Solvent> parse_solvent(std::string_view typed) {
   return tl::make_unexpected(unknown("solvent", id, known));
 }
 
-// Without a row that it is like, a solvent of the record's own needs all its values.
+// A solvent without a row of the table needs all its values.
 void read_own(const Fields& given, std::optional<finish::Solvent>& solvent) {
   const bool values = given.has("vapour") || given.has("lower explosive limit") || given.has("density");
   if (!given.has("like") && !values) return;

@@ -15,10 +15,6 @@ unsigned byte(std::string_view text, std::size_t at) { return static_cast<unsign
 
 bool continues(unsigned b) { return (b & 0xC0U) == 0x80U; }
 
-std::size_t count_characters(std::string_view text) {
-  return static_cast<std::size_t>(std::ranges::count_if(text, [](char c) { return !continues(static_cast<unsigned char>(c)); }));
-}
-
 // The smallest and largest second byte that may follow this first byte, which rules out overlong forms and surrogates.
 std::pair<unsigned, unsigned> second_byte(unsigned first) {
   switch (first) {
@@ -60,6 +56,10 @@ std::optional<std::string> wrong_character(std::string_view rest) {
 }
 
 }  // namespace
+
+std::size_t count_characters(std::string_view text) {
+  return static_cast<std::size_t>(std::ranges::count_if(text, [](char c) { return !continues(static_cast<unsigned char>(c)); }));
+}
 
 std::size_t character_size(std::string_view text) {
   if (text.empty()) return 0;

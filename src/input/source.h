@@ -42,6 +42,8 @@ class Source {
 /// The first thing that makes bytes no text: too many of them, not UTF-8, a control character.
 [[nodiscard]] std::optional<TextMistake> find_mistake(std::string_view text);
 
+[[nodiscard]] std::size_t count_characters(std::string_view text);
+
 /// Bytes of the UTF-8 character at the start of the text: 0 when it is none. Overlong forms and surrogates are none.
 [[nodiscard]] std::size_t character_size(std::string_view text);
 

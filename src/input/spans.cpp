@@ -1,4 +1,5 @@
-// Hours, days and dates as files hold them.
+#include "input/spans.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -9,13 +10,9 @@
 namespace coatday::input {
 namespace {
 
-auto wrong(std::string_view typed, std::string_view expected) {
-  return tl::make_unexpected(fmt::format("expected {}, found {}", expected, in_quotes(typed)));
-}
-
 Parsed<HoursOfDay> parse_stretch(std::string_view typed) {
   const auto ends = split(typed, "-");
-  if (ends.size() != 2) return wrong(typed, "hours such as 08:00-12:00");
+  if (ends.size() != 2) return wrong_value(typed, "hours such as 08:00-12:00");
   const auto from = parse_clock_time(ends[0]);
   const auto until = parse_clock_time(ends[1]);
   if (!from) return tl::make_unexpected(from.error());
@@ -26,7 +23,7 @@ Parsed<HoursOfDay> parse_stretch(std::string_view typed) {
 
 Parsed<climate::HeatedHours> parse_heated_stretch(std::string_view typed) {
   const auto parts = split(typed, " at ");
-  if (parts.size() != 2) return wrong(typed, "hours and a temperature, such as 07:00-18:00 at 20 °C");
+  if (parts.size() != 2) return wrong_value(typed, "hours and a temperature, such as 07:00-18:00 at 20 °C");
   const auto hours = parse_stretch(parts[0]);
   if (!hours) return tl::make_unexpected(hours.error());
   const auto temperature = parse_air_temperature(parts[1]);
@@ -51,7 +48,7 @@ Parsed<std::vector<T>> parse_stretches(std::string_view typed, Parsed<T> (*parse
 
 Parsed<std::vector<weekday>> parse_day_range(std::string_view typed) {
   const auto ends = split(typed, "-");
-  if (ends.size() > 2) return wrong(typed, "a day or a range of days, such as mon-fri");
+  if (ends.size() > 2) return wrong_value(typed, "a day or a range of days, such as mon-fri");
   const auto first = parse_weekday(ends.front());
   const auto last = parse_weekday(ends.back());
   if (!first) return tl::make_unexpected(first.error());
@@ -82,7 +79,7 @@ Parsed<std::vector<weekday>> parse_days(std::string_view typed) {
 
 Parsed<DateRange> parse_dates(std::string_view typed) {
   const auto ends = split(typed, " to ");
-  if (ends.size() > 2) return wrong(typed, "a date, or two dates with 'to' between them");
+  if (ends.size() > 2) return wrong_value(typed, "a date, or two dates with 'to' between them");
   const auto first = parse_date(ends.front());
   const auto last = parse_date(ends.back());
   if (!first) return tl::make_unexpected(first.error());

@@ -13,10 +13,6 @@
 namespace coatday::input {
 namespace {
 
-auto wrong(std::string_view typed, std::string_view expected) {
-  return tl::make_unexpected(fmt::format("expected {}, found {}", expected, in_quotes(typed)));
-}
-
 /// "Red oak", "red_oak" and "red-oak" are one.
 std::string in_kebab_case(std::string_view typed) {
   std::string id(trim(typed));
@@ -26,7 +22,7 @@ std::string in_kebab_case(std::string_view typed) {
 
 constexpr std::array<std::string_view, 4> sheets{"plywood", "mdf", "particleboard", "chipboard"};
 
-constexpr MoistureContent driest_reading{0.03}, dampest_reading{0.30};  // meters tell no less, and wetter wood is no furniture's
+constexpr MoistureContent driest_reading{0.03}, dampest_reading{0.30};  // meters show no less, and wetter wood is not for furniture
 
 }  // namespace
 
@@ -59,13 +55,13 @@ Parsed<wood::RingAngle> parse_ring_angle(std::string_view typed) {
 Parsed<MoistureContent> parse_moisture(std::string_view typed) {
   const auto share = trim(typed).ends_with('%') ? parse_share(typed) : Parsed<double>(-1);
   if (share && *share >= driest_reading.value() && *share <= dampest_reading.value()) return MoistureContent(*share);
-  return wrong(typed, "a moisture content from 3 to 30 %, such as 8.5 %");
+  return wrong_value(typed, "a moisture content from 3 to 30 %, such as 8.5 %");
 }
 
 Parsed<MoistureContent> parse_moisture_band(std::string_view typed) {
   const auto share = trim(typed).ends_with('%') ? parse_share(typed) : Parsed<double>(-1);
   if (share && *share >= 0.005 && *share <= 0.06) return MoistureContent(*share);
-  return wrong(typed, "so many percent of moisture either way, from 0.5 to 6 %, such as 2 %");
+  return wrong_value(typed, "so many percent of moisture either way, from 0.5 to 6 %, such as 2 %");
 }
 
 Parsed<std::vector<unsigned>> parse_months(std::string_view typed) {
@@ -77,7 +73,7 @@ Parsed<std::vector<unsigned>> parse_months(std::string_view typed) {
     return tl::make_unexpected(unknown("month", name, names));
   };
   const auto ends = split(typed, "-");
-  if (ends.size() > 2) return wrong(typed, "a month or a range of months, such as nov-apr");
+  if (ends.size() > 2) return wrong_value(typed, "a month or a range of months, such as nov-apr");
   const auto first = number(ends.front()), last = number(ends.back());
   if (!first) return tl::make_unexpected(first.error());
   if (!last) return tl::make_unexpected(last.error());

@@ -1,12 +1,14 @@
-// A part's wood: readings of its moisture, what is under its faces, and the fixings that hold it.
+#include "input/wood_part.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <array>
 
 #include "input/amounts.h"
-#include "input/shop_file.h"
+#include "input/choices.h"
 #include "input/wood.h"
+#include "input/work.h"
 
 namespace coatday::input {
 namespace {

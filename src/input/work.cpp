@@ -1,10 +1,11 @@
-// Work that is no coat, and the ends of working days.
+#include "input/work.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 
+#include "input/amounts.h"
 #include "input/choices.h"
-#include "input/shop_file.h"
 
 namespace coatday::input {
 namespace {

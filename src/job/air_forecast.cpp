@@ -5,7 +5,7 @@
 
 #include "climate/psychrometrics.h"
 #include "climate/surface.h"
-#include "finish/clock.h"
+#include "finish/application_limits.h"
 #include "piece/heat.h"
 
 namespace coatday::job {
@@ -73,8 +73,8 @@ void find_hours(FinishHours& hours, const finish::Product& product, const AirFor
   for (std::size_t r = 0; r < all.days.back().last; ++r) {
     if (hours.may[r] || !all.working[r]) continue;
     const Instant from = all.air.rows()[r].from;
-    if (const auto words = finish::refused(product, met, from, from + AirSeries::step, units)) {
-      hours.hindrance = *words;
+    if (const auto words = finish::limit_exceeded(product, met, from, from + AirSeries::step, units)) {
+      hours.limit_exceeded = *words;
       hours.hindered = from;
       break;
     }

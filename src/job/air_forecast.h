@@ -32,9 +32,9 @@ struct Use {
 
 struct FinishHours {
   Use use;
-  Hours can;              ///< the time constant of its can
-  std::vector<bool> may;  ///< for each row: a coat may go on throughout it on all of that, and the air after it is right, too
-  std::string hindrance;  ///< the first reason why not while somebody is at work; empty where there is none
+  Hours can;                   ///< the time constant of its can
+  std::vector<bool> may;       ///< for each row: a coat may go on throughout it on all of that, and the air after it is right, too
+  std::string limit_exceeded;  ///< the first reason why not while somebody is at work; empty where there is none
   Instant hindered;
 };
 

@@ -1,8 +1,7 @@
-// Plane faces.
+#include "piece/faces_flat.h"
+
 #include <algorithm>
 #include <cmath>
-
-#include "piece/faces.h"
 
 namespace coatday::piece {
 namespace {

@@ -1,13 +1,14 @@
-// Faces of revolution. Closed forms after CRC Standard Mathematical Tables and Formulae, mensuration (from memory).
+#include "piece/faces_round.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <span>
 
-#include "piece/faces.h"
-
 namespace coatday::piece {
 namespace {
+
+// Closed forms after CRC Standard Mathematical Tables and Formulae, mensuration (from memory).
 
 using std::numbers::pi;
 

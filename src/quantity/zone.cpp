@@ -1,3 +1,5 @@
+#include "quantity/zone.h"
+
 // The only file that includes date/tz.h.
 #include <date/tz.h>
 #include <fmt/core.h>
@@ -7,7 +9,6 @@
 
 #include "quantity/nearest.h"
 #include "quantity/text_scan.h"
-#include "quantity/time.h"
 
 namespace coatday {
 namespace {

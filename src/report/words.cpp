@@ -33,21 +33,21 @@ std::string unbroken(std::string text) {
 
 LocalDay local_day(Instant t, const Zone& zone) { return day_of(zone.to_local(t)); }
 
-std::string date_words(LocalDay day) { return unbroken(short_date(day)); }
-std::string instant_words(Instant t, const Zone& zone) { return unbroken(day_and_time(zone.to_local(t))); }
-std::string instant_words(Instant t, const Zone& zone, LocalDay on) {
-  return local_day(t, zone) == on ? clock_time(zone.to_local(t)) : instant_words(t, zone);
+std::string date_text(LocalDay day) { return unbroken(short_date(day)); }
+std::string instant_text(Instant t, const Zone& zone) { return unbroken(day_and_time(zone.to_local(t))); }
+std::string instant_text(Instant t, const Zone& zone, LocalDay on) {
+  return local_day(t, zone) == on ? clock_time(zone.to_local(t)) : instant_text(t, zone);
 }
 
-std::string volume_words(Litres v, Units units) { return unbroken(format_volume(v, units)); }
-std::string area_words(SquareMetres a, Units units) { return unbroken(format_area(a, units)); }
+std::string volume_text(Litres v, Units units) { return unbroken(format_volume(v, units)); }
+std::string area_text(SquareMetres a, Units units) { return unbroken(format_area(a, units)); }
 
-std::string money_words(std::optional<Money> money, const std::string& currency) {
+std::string money_text(std::optional<Money> money, const std::string& currency) {
   if (!money || currency.empty()) return "";
   return unbroken(fmt::format("{:.2f} {}", money->value(), currency));
 }
 
-std::string slack_words(Hours slack) {
+std::string slack_text(Hours slack) {
   if (std::abs(slack.count()) * 60 < 1) return "just in time";
   if (slack.count() < 0) return unbroken(format_span(-slack) + " late");
   if (slack.count() < 24) return unbroken(format_span(slack) + " to spare");
@@ -66,7 +66,7 @@ std::string listed(const std::vector<std::string>& items) {
 
 std::string counted(std::size_t n, const std::string& one, const std::string& many) { return fmt::format("{} {}", n, n == 1 ? one : many); }
 
-std::optional<std::string> air_words(const climate::AirSeries& air, Instant from, Instant until, Units units) {
+std::optional<std::string> air_text(const climate::AirSeries& air, Instant from, Instant until, Units units) {
   std::optional<climate::Air> low, high;
   for (const climate::AirRow& row : air.rows()) {
     if (row.from + climate::AirSeries::step <= from || row.from >= until) continue;
@@ -79,7 +79,7 @@ std::optional<std::string> air_words(const climate::AirSeries& air, Instant from
   return unbroken(warmth) + ", " + unbroken(range(low->humidity.value() * 100, high->humidity.value() * 100, "% RH"));
 }
 
-std::optional<std::string> surface_words(const job::Plan& plan, const job::Event& coat, Units units) {
+std::optional<std::string> surface_text(const job::Plan& plan, const job::Event& coat, Units units) {
   constexpr Kelvins noticeable{1};
   std::optional<Celsius> low, high;
   bool differs = false;
@@ -99,14 +99,14 @@ std::optional<std::string> surface_words(const job::Plan& plan, const job::Event
   return of + unbroken(range(degrees(*low, units), degrees(*high, units), units == Units::us ? "°F" : "°C"));
 }
 
-std::string pace_words(const finish::Pace& pace) {
+std::string pace_text(const finish::RateFactors& factors) {
   std::vector<std::string> clocks;
-  if (pace.drying != 1) clocks.push_back(fmt::format("drying at {:.3g}", pace.drying));
-  if (pace.cure != 1) clocks.push_back(fmt::format("cure at {:.3g}", pace.cure));
+  if (factors.drying != 1) clocks.push_back(fmt::format("drying at {:.3g}", factors.drying));
+  if (factors.cure != 1) clocks.push_back(fmt::format("cure at {:.3g}", factors.cure));
   return clocks.empty() ? "" : listed(clocks) + " times the rate of an open room where the air moves as usual: a ratio only, judgement";
 }
 
-std::string stage_words(finish::Stage stage) {
+std::string stage_text(finish::Stage stage) {
   switch (stage) {
     case finish::Stage::tack_free:
       return "tack-free";
@@ -133,7 +133,7 @@ std::string product_name(const job::Plan& plan, const std::string& id) {
   return found == plan.products.end() || found->second.name.empty() ? id : found->second.name;
 }
 
-std::string stretch_words(const job::Plan& plan, const job::PlaceUse& use) {
+std::string stretch_text(const job::Plan& plan, const job::PlaceUse& use) {
   const auto beside = [&](const job::PlaceUse& other) {
     return other.place == use.place && other.event != use.event && other.from < use.until && use.from < other.until;
   };

@@ -69,7 +69,7 @@ struct Work {
 struct Ventilation {
   std::optional<CubicMetresPerHour> airflow;  ///< what the exhaust carries out; none: nobody has said
   double limit = 0.25;                        ///< vapour stays below this share of its lower explosive limit
-  bool closed = false;                        ///< no fresh air to speak of while coats dry
+  bool closed = false;                        ///< almost no fresh air while coats dry
   double air_movement = 1;                    ///< how fast water and solvents leave, against the shop that the records' times are from
 };
 

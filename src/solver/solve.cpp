@@ -4,7 +4,7 @@
 
 #include "solver/clause_learning/infeasible_core.h"
 #include "solver/exact/exact.h"
-#include "solver/heuristic/alternatives.h"
+#include "solver/heuristic/branch_passes.h"
 #include "solver/heuristic/keep_starts.h"
 #include "solver/lower_bounds/contradiction.h"
 #include "solver/lower_bounds/lower_bound.h"
@@ -13,44 +13,44 @@ namespace coatday::solver {
 namespace {
 
 constexpr long first_conflicts = 1000, most_conflicts = 1'000'000'000;
-constexpr double most_for_passes = 0.2;  // of the time: the search alone has often soon proven a small problem
+constexpr double most_for_passes = 0.2;  // of the time: on a small problem the search alone is often fast
 constexpr long conflicts_a_try = 300;
 constexpr int most_parts = 20;               // at a time
-constexpr long conflicts_for_a_part = 1000;  // on the whole, that a look at a part of it may follow
+constexpr long conflicts_for_a_part = 1000;  // spent on the whole problem before one part is searched
 constexpr double a_moment = 1;               // in seconds
-constexpr int few = 300;                     // activities for which the thorough bounds take no time to speak of
+constexpr int few = 300;                     // activities; with so few, the thorough bounds take hardly any time
 
-// What a search refuted: as few requirements as are found in what is left of the time, or in a moment, else all there are.
+// Explains what a search refuted. Looks for a small set of tags in the rest of the time, or in a moment. Otherwise names all tags.
 Contradiction refuted(const Problem& problem, const Budget& budget) {
   const Limits& limits = budget.limits();
   const double seconds = limits.seconds > 0 ? std::max(a_moment, limits.seconds - budget.seconds()) : 0;
   if (problem.activities.size() <= few) {
     const SearchLimits each{conflicts_a_try, seconds, limits.stop, limits.clock};
-    if (auto fewer = contradicting_tags(problem, each, seconds)) return {std::move(*fewer), -1};
+    if (auto fewer = infeasible_subset(problem, each, seconds)) return {std::move(*fewer), -1};
   }
   return {tags_of(problem), -1};
 }
 
-// What the bounds alone say.
+// Takes over what the bounds alone prove.
 void bound_by(const Problem& problem, const Bounds& bounds, Incumbent& incumbent) {
-  Time ready = problem.goals.empty() ? 0 : -never;
+  Time ready = problem.goals.empty() ? 0 : -unreachable;
   double lateness = 0;
   for (const Goal& goal : problem.goals) {
-    if (problem.activities[static_cast<std::size_t>(goal.activity)].optional) continue;
+    if (problem.activities[at(goal.activity)].optional) continue;
     ready = std::max(ready, bounds.earliest(goal.activity));
     lateness += goal.weight * std::max(0.0, static_cast<double>(bounds.earliest(goal.activity)) - goal.due);
   }
   incumbent.bound(ready, lateness);
 }
 
-Outcome outcome_of(const Incumbent& incumbent, const Variants& improvement) {
+Outcome outcome_of(const Incumbent& incumbent, const BranchPasses& passes) {
   if (incumbent.best()) return *incumbent.best();
-  const int worst = improvement.troubles().worst();
-  return NotFound{worst, improvement.troubles().blockers(worst), incumbent.ready_bound()};
+  const int worst = passes.failure_counts().worst();
+  return NotFound{worst, passes.failure_counts().blockers(worst), incumbent.ready_bound()};
 }
 
-// The exact search on the whole and on parts of the best schedule, and passes, in turns that grow. False: proven that there is no schedule.
-bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Variants& improvement) {
+// In growing turns: the exact search on the whole, on parts of the best schedule, and passes. False: no schedule exists.
+bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, BranchPasses& passes) {
   Exact exact(network, bounds, budget, incumbent);
   const bool first = !incumbent.best();
   if (first) exact.in_turn(first_conflicts);
@@ -64,29 +64,30 @@ bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget
     if (exact.over()) break;
     const std::optional<Score> before = incumbent.best() ? std::optional(incumbent.best()->score) : std::nullopt;
     budget.share(passes_pay ? 0.05 : 0.01, most_for_passes);
-    improvement.improve();
+    passes.improve();
     passes_pay = incumbent.best() && (!before || incumbent.best()->score < *before);
   }
-  if (begun() && !exact.over()) return search_exactly(network, bounds, budget, incumbent, improvement);  // anew, now within its bounds
+  // Again, now within the bounds of the first schedule.
+  if (begun() && !exact.over()) return search_exactly(network, bounds, budget, incumbent, passes);
   return !exact.infeasible();
 }
 
-// Passes, then the exact search where that is possible. False: proven that there is no schedule.
-bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, Variants& improvement) {
+// Passes, then the exact search if the problem allows it. False: no schedule exists.
+bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumbent& incumbent, BranchPasses& passes) {
   const auto exactly = [&] {
     return Search::supports(network.problem) && Exact::light(network.problem, bounds, incumbent, budget.limits());
   };
   budget.share(network.size > few ? 0.3 : 0.01);
-  improvement.find();
+  passes.find();
   if (!incumbent.best() && !exactly()) {
     budget.share(1);
-    improvement.find();
+    passes.find();
   }
   budget.share(network.size > few ? 0.04 : 0.005);
-  improvement.improve(network.size > few ? never : budget.limits().passes);  // a small one is soon proven
-  if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, improvement)) return false;
+  passes.improve(network.size > few ? unreachable : budget.limits().passes);  // a small problem is soon proven
+  if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, passes)) return false;
   budget.share(1);
-  improvement.improve();
+  passes.improve();
   return true;
 }
 
@@ -98,43 +99,43 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
   if (!bounds.propagate()) return explain(network, bounds);
   Incumbent incumbent(network, budget);
   bound_by(problem, bounds, incumbent);
-  Variants improvement(network, bounds, budget, incumbent);
+  BranchPasses passes(network, bounds, budget, incumbent);
   if (!budget.extended()) {
-    improvement.find();
-    if (incumbent.best()) improvement.improve();
-    return outcome_of(incumbent, improvement);
+    passes.find();
+    if (incumbent.best()) passes.improve();
+    return outcome_of(incumbent, passes);
   }
-  if (network.size > few) {  // something to show before the bounds, which take their time
+  if (network.size > few) {  // first a schedule to show, as the bounds take time
     budget.share(0.1);
-    improvement.find();
+    passes.find();
   }
   const bool hurried = limits.seconds > 0 && limits.seconds < 2 && network.size > few;
   const LowerBound lower(network, bounds, hurried ? LowerBound::Effort::quick : LowerBound::Effort::thorough);
   const Time ready = lower.ready();
-  if (ready >= never) return refuted(problem, budget);
+  if (ready >= unreachable) return refuted(problem, budget);
   bounds = lower.bounds();
   bound_by(problem, bounds, incumbent);
   incumbent.bound(ready, 0);
-  if (!search(network, bounds, budget, incumbent, improvement)) return refuted(problem, budget);
-  return outcome_of(incumbent, improvement);
+  if (!search(network, bounds, budget, incumbent, passes)) return refuted(problem, budget);
+  return outcome_of(incumbent, passes);
 }
 
 }  // namespace
 
-// What is to be kept comes last, so that it never costs lateness or time.
+// Kept starts come last, so that they never cost lateness or time.
 Outcome solve(const Problem& problem, const Limits& limits) {
-  if (!keeps(problem)) return solve_freely(problem, limits);
+  if (!has_kept_starts(problem)) return solve_freely(problem, limits);
   Problem free = problem;
   for (Activity& activity : free.activities) activity.kept.reset();
   Outcome outcome = solve_freely(free, limits);
-  if (auto* found = std::get_if<Found>(&outcome)) keep(problem, limits, *found);
+  if (auto* found = std::get_if<Found>(&outcome)) keep_starts(problem, limits, *found);
   return outcome;
 }
 
 Time ready_bound(const Problem& problem) {
   const Network network(problem);
   Bounds bounds(network);
-  if (!bounds.propagate()) return never;
+  if (!bounds.propagate()) return unreachable;
   return LowerBound(network, bounds, LowerBound::Effort::quick).ready();
 }
 

@@ -5,13 +5,12 @@
 
 namespace coatday::solver {
 
-/// Serial schedule generation with unscheduling, then passes with perturbed priorities that keep the best. Deterministic: the same problem,
-/// limits and seed give the same schedule on any machine, unless `seconds` or `stop` cut it off. Where activities have a kept start, more such
-/// passes and moves then look for as little lateness and as early a ready time with fewer activities moved.
+/// Finds a schedule, or says why there is none. The same problem, limits and seed give the same schedule on any machine, unless `seconds`
+/// or `stop` end the call. Kept starts come last: the schedule keeps as many of them as it can without more lateness or a later ready time.
 [[nodiscard]] Outcome solve(const Problem&, const Limits& = {});
 
-/// A proven lower bound on Score::ready: bounds consistency over starts, lags and calendars, then work against capacity. Maximum lags that
-/// have a remedy count for nothing. `never` where even that is impossible.
+/// A proven lower bound on Score::ready, from bounds on starts and from work against capacity. Ignores maximum lags with a remedy.
+/// `unreachable` if that proves that no schedule exists.
 [[nodiscard]] Time ready_bound(const Problem&);
 
 }  // namespace coatday::solver

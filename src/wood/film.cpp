@@ -87,17 +87,17 @@ std::optional<Film> film_of(std::string_view finish, int coats, Diffusivity at_t
   const Exclusion* below = nullptr;
   const Exclusion* above = nullptr;
   for (const Exclusion& row : exclusion_table()) {
-    if (row.finish != finish || row.standing == Standing::conflicting) continue;
+    if (row.finish != finish || row.verification == Verification::conflicting) continue;
     if (row.coats <= coats && (below == nullptr || row.coats > below->coats)) below = &row;
     if (row.coats >= coats && (above == nullptr || row.coats < above->coats)) above = &row;
   }
   if (below == nullptr && above == nullptr) return std::nullopt;
   if (coats <= 0) return Film{no_film};
-  if (above == nullptr) return Film{FilmResistance(resistance_of(*below, at_test)), below->standing, true};
+  if (above == nullptr) return Film{FilmResistance(resistance_of(*below, at_test)), below->verification, true};
   const double at_above = resistance_of(*above, at_test), at_below = below == nullptr ? 0 : resistance_of(*below, at_test);
   const int from = below == nullptr ? 0 : below->coats;
   const double share = above->coats == from ? 1 : static_cast<double>(coats - from) / (above->coats - from);
-  const Standing weaker = below == nullptr ? above->standing : std::max(below->standing, above->standing);
+  const Verification weaker = below == nullptr ? above->verification : std::max(below->verification, above->verification);
   return Film{FilmResistance(at_below + share * (at_above - at_below)), weaker};
 }
 

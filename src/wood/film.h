@@ -12,9 +12,9 @@
 namespace coatday::wood {
 
 /// How far a row was compared with its table.
-enum class Standing : std::uint8_t {
-  seen,         ///< on a copy of the table or of a part of it
-  partly_seen,  ///< one exposure seen, the others from memory
+enum class Verification : std::uint8_t {
+  compared,         ///< on a copy of the table or of a part of it
+  partly_compared,  ///< one exposure compared, the others from memory
   from_memory,
   conflicting,  ///< two readings disagree: kept for the record, never used
 };
@@ -24,8 +24,8 @@ enum class Standing : std::uint8_t {
 struct Exclusion {
   std::string_view finish;
   int coats;
-  std::array<int, 3> percent;  ///< after exposure_days; unknown_exclusion where it was not seen
-  Standing standing;
+  std::array<int, 3> percent;  ///< after exposure_days; unknown_exclusion where it is not known
+  Verification verification;
 };
 inline constexpr int unknown_exclusion = -1;
 inline constexpr std::array<double, 3> exposure_days{1, 7, 14};
@@ -39,22 +39,22 @@ inline constexpr std::array<double, 3> exposure_days{1, 7, 14};
 /// Its inverse, by halving, from 1e4 to 1e12 s/m.
 [[nodiscard]] FilmResistance film_that_excludes(double percent, double days, Diffusivity);
 
-/// The index of exposure_days that a row's film is fitted to: the 7th day, which neither whole percents near 0 (the 14th, of weak films) nor the
-/// first hours near the surface (the 1st) blur; the 1st or the 14th where the 7th is below 5 % or unknown. Nothing where no day will do:
-/// the film is as good as none.
+/// The index of exposure_days to which a row's film is fitted. The 7th day is best: on the 14th, weak films are near 0, where whole percents
+/// are too coarse; on the 1st, the first hours near the surface still count. The 1st or the 14th where the 7th is below 5 % or unknown.
+/// Nothing where no day is usable: the film counts as none.
 [[nodiscard]] std::optional<std::size_t> fitted_exposure(const Exclusion&);
 
 /// A finish as the table has it.
 struct Film {
   FilmResistance resistance;  ///< added to still air, at the test's temperature
-  Standing standing = Standing::seen;
+  Verification verification = Verification::compared;
   bool beyond = false;  ///< more coats than were measured: the resistance of the most that were
 };
 /// By coats, between measured counts linearly, 0 for none; no such finish: nothing. `at_test` is the test panel's diffusivity, the middle of the
 /// band at the test's temperature whatever the board's own. Some milliseconds of processor time: keep what it returns.
 [[nodiscard]] std::optional<Film> film_of(std::string_view finish, int coats, Diffusivity at_test);
 
-/// Which row of the table speaks for a family of finishes (`family` in schedules/products.yaml).
+/// The row of the table that stands for a family of finishes (`family` in schedules/products.yaml).
 struct FilmClass {
   std::string_view finish;  ///< of the table; empty: it leaves no film on the face that counts
   bool nearest = false;     ///< no data: the nearest class, by judgement

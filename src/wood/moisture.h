@@ -10,7 +10,7 @@ namespace coatday::wood {
 /// A real piece is within about 1 % MC of it, by species and by whether it came from damp or from dry (common practice, no source).
 [[nodiscard]] MoistureContent equilibrium_moisture(const climate::Air&);
 
-/// Whether table 4-2 reaches this air, so that the equation was seen to hold in it: from 30 °F (-1.1 °C), 5 to 95 % RH.
+/// Whether table 4-2 includes this air, so that the equation is confirmed there: from 30 °F (-1.1 °C), 5 to 95 % RH.
 [[nodiscard]] bool in_moisture_table(const climate::Air&);
 
 /// Size after a change of moisture content, 6 to 14 %: D = D_i [1 + C (M_f - M_i)]. Source: Wood Handbook eq. 13-2.

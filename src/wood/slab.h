@@ -26,8 +26,8 @@ struct SlabConditions {
 };
 
 /// The mean moisture content of equal cells through the thickness. Finite volumes of second order in the cells, in time a diagonally
-/// implicit Runge-Kutta scheme of second order (stiffly accurate, two stages, L-stable) whose steps follow its embedded error. What comes
-/// in by the faces is what the cells gain, to rounding. Source of the problem and its exact solutions: Crank, The Mathematics of
+/// implicit Runge-Kutta scheme of second order (stiffly accurate, two stages, L-stable) whose steps follow its embedded error. What
+/// enters through the faces equals what the cells gain, to rounding. Source of the problem and its exact solutions: Crank, The Mathematics of
 /// Diffusion, 1975, ch. 4, plane sheet with and without surface resistance. Moisture and heat do not change the diffusivity within a step.
 class Slab {
  public:

@@ -7,9 +7,9 @@
 
 namespace coatday::wood {
 
-std::vector<Spell> spells(const climate::AirSeries& air, Minutes each) {
+std::vector<AirSpan> air_spans(const climate::AirSeries& air, Minutes each) {
   const double at_test = diffusion_across(film_test_temperature).middle.value();
-  std::vector<Spell> result;
+  std::vector<AirSpan> result;
   double rows = 0;
   for (const climate::AirRow& row : air.rows()) {
     const MoistureContent equilibrium = equilibrium_moisture(row.air);
@@ -20,7 +20,7 @@ std::vector<Spell> spells(const climate::AirSeries& air, Minutes each) {
       rows = 1;
       continue;
     }
-    Spell& last = result.back();
+    AirSpan& last = result.back();
     const double share = 1 / ++rows;
     last.until = until;
     last.equilibrium += (equilibrium - last.equilibrium) * share;
@@ -30,9 +30,9 @@ std::vector<Spell> spells(const climate::AirSeries& air, Minutes each) {
   return result;
 }
 
-std::vector<Spell> spells(const climate::AirSource& air, Instant from, Instant until, Minutes each) {
+std::vector<AirSpan> air_spans(const climate::AirSource& air, Instant from, Instant until, Minutes each) {
   const double at_test = diffusion_across(film_test_temperature).middle.value();
-  std::vector<Spell> result;
+  std::vector<AirSpan> result;
   for (Instant t = from; t < until; t += each) {
     const climate::Air mean = air.mean(t, t + each);
     result.push_back({t, t + each, equilibrium_moisture(mean), diffusion_across(mean.temperature).middle.value() / at_test,
@@ -41,19 +41,19 @@ std::vector<Spell> spells(const climate::AirSource& air, Instant from, Instant u
   return result;
 }
 
-std::vector<Warp> warp_over(const Board& board, std::span<const Spell> air, std::vector<FilmChange> changes, Diffusivity at_test) {
+std::vector<Warp> warp_over(const Board& board, std::span<const AirSpan> air, std::vector<FilmChange> changes, Diffusivity at_test) {
   std::stable_sort(changes.begin(), changes.end(), [](const FilmChange& a, const FilmChange& b) { return a.at < b.at; });
   Slab slab(board.thickness, board.initial);
   FilmResistance back = no_film, face = no_film;
   auto next = changes.begin();
   std::vector<Warp> result;
   result.reserve(air.size());
-  for (const Spell& spell : air) {
-    for (; next != changes.end() && next->at < spell.until; ++next) (next->side == Side::back ? back : face) = next->film;
-    const auto against = [&spell](FilmResistance film) { return FaceCondition{spell.equilibrium, still_air + film * spell.film}; };
-    slab.advance({at_test * spell.diffusion, against(back), against(face)},
-                 Seconds(std::chrono::duration<double>(spell.until - spell.from).count()));
-    result.push_back({spell.until, sag(free_curvature(slab.cells(), board.coefficient, board.thickness), board.width), slab.mean()});
+  for (const AirSpan& span : air) {
+    for (; next != changes.end() && next->at < span.until; ++next) (next->side == Side::back ? back : face) = next->film;
+    const auto against = [&span](FilmResistance film) { return FaceCondition{span.equilibrium, still_air + film * span.film}; };
+    slab.advance({at_test * span.diffusion, against(back), against(face)},
+                 Seconds(std::chrono::duration<double>(span.until - span.from).count()));
+    result.push_back({span.until, sag(free_curvature(slab.cells(), board.coefficient, board.thickness), board.width), slab.mean()});
   }
   return result;
 }

@@ -28,10 +28,10 @@ void year_of_thirty_parts(benchmark::State& state) {
   const climate::AirSeries air(Room(), start, start + std::chrono::hours(24 * 365));
   const auto usual = wood::diffusion_across(wood::film_test_temperature).middle;
   for (auto _ : state) {
-    const auto spells = wood::spells(air);
+    const auto spans = wood::air_spans(air);
     for (int part = 0; part < 30; ++part) {
       const wood::Board board{Metres(0.015 + 0.001 * part), Metres(0.5), 0.003, MoistureContent(0.07)};
-      const auto history = wood::warp_over(board, spells, {{start, wood::Side::face, wood::FilmResistance(1e8)}}, usual);
+      const auto history = wood::warp_over(board, spans, {{start, wood::Side::face, wood::FilmResistance(1e8)}}, usual);
       benchmark::DoNotOptimize(wood::summary(history));
     }
   }

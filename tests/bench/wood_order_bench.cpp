@@ -33,19 +33,19 @@ pieces:
   return text;
 }
 
-cli::World world() {
-  cli::World world;
+cli::Environment environment() {
+  cli::Environment environment;
   const fs::path root = source_dir();
-  world.read = [root, order = order_of(30)](const fs::path& path) -> std::optional<std::string> {
+  environment.read = [root, order = order_of(30)](const fs::path& path) -> std::optional<std::string> {
     if (path == "order.yaml") return order;
     return input::read_from_disk()(root / path);
   };
-  world.schedules = root / "schedules";
-  return world;
+  environment.schedules = root / "schedules";
+  return environment;
 }
 
 void command(benchmark::State& state, const char* name) {
-  const cli::World here = world();
+  const cli::Environment here = environment();
   for (auto _ : state) {
     const cli::Outcome outcome = cli::run({name, "order.yaml"}, here);
     if (outcome.status != 0) state.SkipWithError(outcome.err.empty() ? outcome.out.c_str() : outcome.err.c_str());

@@ -47,12 +47,12 @@ const std::vector<Case>& cases() {
 }
 
 std::string sample_page(const std::vector<std::string>& orders) {
-  cli::World world;
-  world.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(source_dir()) / path); };
-  world.schedules = fs::path(source_dir()) / "schedules";
+  cli::Environment environment;
+  environment.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(source_dir()) / path); };
+  environment.schedules = fs::path(source_dir()) / "schedules";
   std::vector<std::string> words{"page", "-o", "page.html"};
   words.insert(words.end(), orders.begin(), orders.end());
-  const cli::Outcome outcome = cli::run(words, world);
+  const cli::Outcome outcome = cli::run(words, environment);
   return outcome.file ? outcome.file->content : outcome.err;
 }
 

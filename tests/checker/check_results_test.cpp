@@ -231,7 +231,7 @@ INSTANTIATE_TEST_SUITE_P(
         Break{"delivered too soon", [](Small& s) { *s.plan.pieces[0].ready.deliver -= Minutes(10); }, {"ready-differs"}},
         Break{"used too soon", [](Small& s) { *s.plan.pieces[0].ready.light_use -= Minutes(10); }, {"ready-differs"}},
         Break{
-            "cured too soon on the late side", [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); }, {"ready-differs"}},
+            "cured too soon by the slow clock", [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); }, {"ready-differs"}},
         Break{"no date where there is one", [](Small& s) { s.plan.pieces[0].ready.full_cure.reset(); }, {"ready-differs"}},
         Break{"slack wrong", [](Small& s) { *s.plan.pieces[0].slack += Hours(1); }, {"ready-differs"}},
         Break{"another promise", [](Small& s) { *s.plan.pieces[0].due += std::chrono::hours(24); }, {"ready-differs"}}),

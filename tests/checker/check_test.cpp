@@ -233,10 +233,10 @@ INSTANTIATE_TEST_SUITE_P(
               {"window-missed"}},
         Break{"step begins too late", [](Small& s) { s.step("clear-2").within = Hours(1); }, {"step-too-late"}},
         Break{"a stage too soon", [](Small& s) { *s.event("table/leg/clear-1").stages[Stage::recoat] -= Minutes(5); }, {"stage-differs"}},
-        Break{"a late side too soon",
+        Break{"a safe time too soon",
               [](Small& s) { *s.event("table/leg/clear-1").late_stages[Stage::sand] -= Minutes(5); },
               {"stage-differs"}},
-        Break{"an early side too late",
+        Break{"an earliest time too late",
               [](Small& s) { *s.event("table/leg/clear-1").early_stages[Stage::recoat] += Minutes(5); },
               {"stage-differs"}},
         Break{"a stage left out", [](Small& s) { s.event("table/leg/clear-1").stages[Stage::full_cure].reset(); }, {"stage-differs"}},
@@ -289,7 +289,7 @@ TEST(Message, NamesTheEventAndItsTimesInTheShopsZone) {
   ASSERT_FALSE(breaches.empty());
   EXPECT_EQ(breaches.front().message,
             "clear-2 of leg x2 (Mon 11 Jan 15:00 to Mon 11 Jan 15:40): not before Thu 14 Jan 07:22: clear-1 of leg x2 "
-            "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack by the late side");
+            "(Mon 11 Jan 11:30 to Mon 11 Jan 12:10) reaches pack at the safe time");
 }
 
 class Steady final : public climate::AirSource {

@@ -7,7 +7,7 @@
 #include <regex>
 
 #include "cli/run.h"
-#include "input/load.h"
+#include "input/open.h"
 #include "planner/advice/another_product.h"
 #include "tests/cli/typed.h"
 #include "tests/support/source_dir.h"
@@ -16,7 +16,7 @@ namespace coatday::cli {
 namespace {
 
 using Json = nlohmann::json;
-using Words = std::vector<std::string>;
+using Args = std::vector<std::string>;
 
 const std::string head = R"(shop: cold shop
 time zone: America/Chicago
@@ -49,20 +49,20 @@ struct Case {
   std::string air;
   std::string schedule;
   std::string units = "metric";
-  Words advised;  ///< how each change begins that is to be told, at least
+  Args advised;  ///< how each change begins that is to be told, at least
 };
 void PrintTo(const Case& one, std::ostream* out) { *out << one.name; }
 
-World world(const Case& one) {
+Environment environment(const Case& one) {
   const std::string order =
       "order: shelf\nshop: shop.yaml\nstart: 2027-01-11 08:00\npieces:\n  - piece: shelf\n    species: walnut-black\n    schedule: " +
       one.schedule + "\n    parts:\n      - {part: board, shape: board, length: 900 mm, width: 250 mm, thickness: 20 mm}\n";
   return typed({{"order.yaml", order}, {"own.yaml", own}, {"shop.yaml", head + "units: " + one.units + "\nair:\n" + one.air}});
 }
 
-Json json(const Case& one, Words words) {
+Json json(const Case& one, Args words) {
   words.insert(words.end(), {"--format", "json"});
-  const Outcome outcome = run(words, world(one));
+  const Outcome outcome = run(words, environment(one));
   EXPECT_EQ(outcome.status, done) << outcome.err << outcome.out;
   return Json::parse(outcome.out);
 }
@@ -73,7 +73,7 @@ std::string first(const std::string& text, const std::string& pattern) {
 }
 
 /// The keys of the shop and the order that say the same as the advice; none where it has other words.
-Words keys(const Case& one, const Json& help) {
+Args keys(const Case& one, const Json& help) {
   const std::string change = help["change"], start = help["start"];
   const std::string degrees = first(change, "[0-9]+ °[CF]"), percent = first(change, "[0-9]+ %");
   const bool constant = one.air.find("  constant:") != std::string::npos;
@@ -88,7 +88,9 @@ Words keys(const Case& one, const Json& help) {
   return {"air.night=" + degrees, "air.timetable.1.heated=07:00-17:00 at " + degrees};
 }
 
-std::string ready(const Json& side) { return side["pieces"][0]["ready_late_side"]["deliver"]; }
+std::string ready(const Json& side) { return side["pieces"][0]["ready_safe"]["deliver"]; }
+
+Instant ready_at(const Json& side) { return *parse_iso8601(side["result"]["ready_safe"].get<std::string>()); }
 
 class Advised : public testing::TestWithParam<Case> {};
 
@@ -98,21 +100,21 @@ TEST_P(Advised, ComesTrueWhereItIsSetByHand) {
   const Json& advice = plan["advice"];
   ASSERT_TRUE(advice["tried"].get<bool>());
   for (const std::string& begins : one.advised) {
-    const bool told = std::any_of(advice["helps"].begin(), advice["helps"].end(),
+    const bool told = std::any_of(advice["suggestions"].begin(), advice["suggestions"].end(),
                                   [&](const Json& help) { return help["change"].get<std::string>().starts_with(begins); });
     EXPECT_TRUE(told) << begins << "\n" << advice.dump(1);
   }
-  for (const Json& help : advice["helps"]) {
+  for (const Json& help : advice["suggestions"]) {
     const std::string change = help["change"];
-    const Words set = keys(one, help);
+    const Args set = keys(one, help);
     ASSERT_FALSE(set.empty()) << "no key says: " << change;
-    Words words{"what-if", "order.yaml"};
+    Args words{"what-if", "order.yaml"};
     for (const std::string& key : set) words.insert(words.end(), {"--set", key});
     const Json both = json(one, words);
     EXPECT_EQ(ready(both["before"]), ready(plan));
-    EXPECT_EQ(ready(both["after"]), help["ready_late_side"].get<std::string>()) << change << "\n" << testing::PrintToString(set);
+    EXPECT_EQ(ready(both["after"]), help["ready_safe"].get<std::string>()) << change << "\n" << testing::PrintToString(set);
     EXPECT_EQ(both["after"]["from"], help["start"]) << change;
-    const double sooner = both["before"]["result"]["objective"].get<double>() - both["after"]["result"]["objective"].get<double>();
+    const double sooner = Hours(ready_at(both["before"]) - ready_at(both["after"])).count();
     if (help["start"] == plan["from"]) {
       EXPECT_NEAR(help["sooner_h"].get<double>(), sooner, 1e-6) << change;
     }
@@ -188,13 +190,13 @@ INSTANTIATE_TEST_SUITE_P(
 /// Where there is no plan, what would help gives one when it is set by hand, and a degree less does not.
 TEST(Proposed, GivesAPlanWhereThereIsNone) {
   const Case cold{"cold", "  constant: {temperature: 4 °C, humidity: 60 %}\n", "water-clear-three-coats", "metric", {}};
-  const Outcome none = run({"plan", "order.yaml", "--format", "json"}, world(cold));
+  const Outcome none = run({"plan", "order.yaml", "--format", "json"}, environment(cold));
   ASSERT_EQ(none.status, no_plan) << none.err;
   const Json proposals = Json::parse(none.out)["result"]["proposals"];
   ASSERT_EQ(proposals, Json{"keep the shop at 10 °C or warmer, nights too"});
   const auto status = [&](const std::string& degrees) {
     return run({"plan", "order.yaml"},
-               world({"cold", "  constant: {temperature: " + degrees + " °C, humidity: 60 %}\n", cold.schedule, "metric", {}}))
+               environment({"cold", "  constant: {temperature: " + degrees + " °C, humidity: 60 %}\n", cold.schedule, "metric", {}}))
         .status;
   };
   EXPECT_EQ(status("10"), done);
@@ -226,11 +228,13 @@ bool goes_on(const finish::Catalogue& known, const std::string& product, finish:
 TEST(AnotherProduct, MayStandWhereItIsAdvised) {
   const std::string every_method = "methods=[brush, pad, wipe, hvlp-spray]";
   int told = 0;
-  for (const auto& [id, schedule] :
-       input::load_catalogue(std::filesystem::path(source_dir()) / "schedules", {}, input::read_from_disk()).catalogue.schedules) {
-    const World w = world({id, "  constant: {temperature: 20 °C, humidity: 45 %}\n", id, "metric", {}});
-    const auto job = input::load_orders({"order.yaml"}, *w.schedules, w.read, {every_method}).job;
-    if (!job) continue;  // a schedule for metal, or one that has to be completed from a label
+  const auto shipped = input::open_catalogue({}, std::filesystem::path(source_dir()) / "schedules", input::read_from_disk());
+  ASSERT_TRUE(shipped);
+  for (const auto& [id, schedule] : shipped->job.catalogue.schedules) {
+    const Environment w = environment({id, "  constant: {temperature: 20 °C, humidity: 45 %}\n", id, "metric", {}});
+    const auto opened = input::open_orders({"order.yaml"}, *w.schedules, w.read, {every_method});
+    if (!opened) continue;  // a schedule for metal, or one that has to be completed from a label
+    const job::Job* job = &opened->job;
     for (const planner::ChangeSizes& sizes : planner::another_product(*job)) {
       for (const planner::Change& change : sizes) {
         job::Job other = *job;

@@ -43,7 +43,7 @@ pieces:
       - {part: board, shape: board, length: 900 mm, width: 250 mm, thickness: 20 mm}
 )";
 
-World world(Files files) {
+Environment environment(Files files) {
   files.insert({{"shop.yaml", head + room}, {"order.yaml", order}});
   return typed(std::move(files));
 }
@@ -53,7 +53,7 @@ const std::vector<std::string> january{"--from", "2027-01-11 08:00", "--days", "
 Outcome air(std::vector<std::string> words, const Files& files = {}) {
   words.insert(words.begin(), {"air", "shop.yaml"});
   words.insert(words.end(), january.begin(), january.end());
-  return run(words, world(files));
+  return run(words, environment(files));
 }
 
 TEST(Air, DayByDayAtEightyColumns) {
@@ -86,36 +86,37 @@ TEST(Air, TakesKeysOfTheShop) {
 }
 
 TEST(Air, MistakesOfTheCommandLine) {
-  EXPECT_EQ(run({"air"}, world({})).status, bad_input);
-  EXPECT_NE(run({"air", "shop.yaml", "--days", "0"}, world({})).err.find("from 1 to 366"), std::string::npos);
-  EXPECT_NE(run({"air", "shop.yaml", "--format", "yaml"}, world({})).err.find("expected text, json or csv"), std::string::npos);
-  EXPECT_EQ(run({"air", "nowhere.yaml"}, world({})).status, bad_input);
-  EXPECT_NE(run({"plan", "order.yaml", "--format", "csv"}, world({})).err.find("expected text or json"), std::string::npos);
+  EXPECT_EQ(run({"air"}, environment({})).status, bad_input);
+  EXPECT_NE(run({"air", "shop.yaml", "--days", "0"}, environment({})).err.find("from 1 to 366"), std::string::npos);
+  EXPECT_NE(run({"air", "shop.yaml", "--format", "yaml"}, environment({})).err.find("expected text, json or csv"), std::string::npos);
+  EXPECT_EQ(run({"air", "nowhere.yaml"}, environment({})).status, bad_input);
+  EXPECT_NE(run({"plan", "order.yaml", "--format", "csv"}, environment({})).err.find("expected text or json"), std::string::npos);
 }
 
 TEST(Air, AnOrderOfAnotherShopIsAMistake) {
   const Files files{{"other.yaml", head + room}};
-  const Outcome outcome = run({"air", "other.yaml", "order.yaml"}, world(files));
+  const Outcome outcome = run({"air", "other.yaml", "order.yaml"}, environment(files));
   EXPECT_EQ(outcome.status, bad_input);
   EXPECT_NE(outcome.err.find("order.yaml:2:7: error: the order names another shop file than the one that is asked for, 'other.yaml'"),
             std::string::npos)
       << outcome.err;
-  EXPECT_EQ(run({"air", "shop.yaml", "order.yaml"}, world(files)).status, done);
+  EXPECT_EQ(run({"air", "shop.yaml", "order.yaml"}, environment(files)).status, done);
 }
 
 TEST(Air, DaysOfSummerTime) {
-  const Outcome outcome = run({"air", "shop.yaml", "--finish", "water-clear", "--from", "2027-03-13 08:00", "--days", "3"}, world({}));
+  const Outcome outcome =
+      run({"air", "shop.yaml", "--finish", "water-clear", "--from", "2027-03-13 08:00", "--days", "3"}, environment({}));
   EXPECT_EQ(outcome.status, done) << outcome.err;
-  const Outcome csv = run({"air", "shop.yaml", "--from", "2027-03-13 08:00", "--days", "3", "--format", "csv"}, world({}));
+  const Outcome csv = run({"air", "shop.yaml", "--from", "2027-03-13 08:00", "--days", "3", "--format", "csv"}, environment({}));
   EXPECT_EQ(std::count(csv.out.begin(), csv.out.end(), '\n'), 1 + 3 * 48 - 2);
 }
 
 TEST(WhatIf, HeatHasAPriceWhereTheShopTellsIt) {
-  const Outcome outcome = run({"what-if", "order.yaml", "--set", "air.night=16 C"}, world({}));
+  const Outcome outcome = run({"what-if", "order.yaml", "--set", "air.night=16 C"}, environment({}));
   EXPECT_EQ(outcome.status, done) << outcome.err;
   EXPECT_NE(outcome.out.find("kWh in place of"), std::string::npos) << outcome.out;
   EXPECT_NE(outcome.out.find("EUR more"), std::string::npos) << outcome.out;
-  const Outcome json = run({"what-if", "order.yaml", "--set", "air.night=16 C", "--format", "json"}, world({}));
+  const Outcome json = run({"what-if", "order.yaml", "--set", "air.night=16 C", "--format", "json"}, environment({}));
   EXPECT_NE(json.out.find("\"energy_kwh\""), std::string::npos) << json.out;
 }
 
@@ -137,15 +138,26 @@ std::string without_outdoors() {
   return head + "air:\n  timetable:\n    - {heated: 07:00-17:00 at 20 °C, otherwise: 0 °C, humidity: 40 %}\n";
 }
 
+TEST(AirFit, ReadsTheShopOnce) {
+  Environment counting = environment({{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}});
+  int shops = 0;
+  counting.read = [&shops, read = counting.read](const std::filesystem::path& path) {
+    shops += path.filename() == "shop.yaml" ? 1 : 0;
+    return read(path);
+  };
+  EXPECT_EQ(run({"air", "shop.yaml", "--fit", "log.csv"}, counting).status, done);
+  EXPECT_EQ(shops, 1);
+}
+
 TEST(AirFit, ReadsTheRoomOutOfALog) {
   const Files files{{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}};
-  const Outcome outcome = run({"air", "shop.yaml", "--fit", "log.csv"}, world(files));
+  const Outcome outcome = run({"air", "shop.yaml", "--fit", "log.csv"}, environment(files));
   EXPECT_EQ(outcome.status, done) << outcome.err;
   golden::expect_golden("cli/golden/air-fit.txt", outcome.out);
-  const Outcome csv = run({"air", "shop.yaml", "--fit", "log.csv", "--format", "csv"}, world(files));
+  const Outcome csv = run({"air", "shop.yaml", "--fit", "log.csv", "--format", "csv"}, environment(files));
   EXPECT_TRUE(csv.out.starts_with("time,measured_c,modelled_c,outdoors_c,measured_rh_pct,modelled_rh_pct\n")) << csv.out;
   EXPECT_EQ(std::count(csv.out.begin(), csv.out.end(), '\n'), 1 + 192);
-  const Outcome json = run({"air", "shop.yaml", "--fit", "log.csv", "--format", "json"}, world(files));
+  const Outcome json = run({"air", "shop.yaml", "--fit", "log.csv", "--format", "json"}, environment(files));
   EXPECT_NE(json.out.find("\"coatday-fit/1\""), std::string::npos) << json.out;
 }
 
@@ -154,7 +166,7 @@ TEST(AirFit, ReadsAsTheShopSaysThatItsLoggerWrites) {
   odd.replace(0, odd.find('\n'), "when,bench,damp");
   const std::string told = without_outdoors() + "  log: {file: log.csv, time: when, temperature: bench, unit: C, humidity: damp}\n";
   const auto fit = [](const std::string& shop, const std::string& log) {
-    return run({"air", "shop.yaml", "--fit", "fit.csv"}, world({{"log.csv", log}, {"fit.csv", log}, {"shop.yaml", shop}}));
+    return run({"air", "shop.yaml", "--fit", "fit.csv"}, environment({{"log.csv", log}, {"fit.csv", log}, {"shop.yaml", shop}}));
   };
   EXPECT_EQ(fit(without_outdoors(), odd).status, bad_input);
   const Outcome outcome = fit(told, odd);
@@ -164,18 +176,18 @@ TEST(AirFit, ReadsAsTheShopSaysThatItsLoggerWrites) {
 
 TEST(AirFit, NothingIsMinusZero) {
   const std::string out =
-      run({"air", "shop.yaml", "--fit", "log.csv"}, world({{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}})).out;
+      run({"air", "shop.yaml", "--fit", "log.csv"}, environment({{"log.csv", night_log()}, {"shop.yaml", without_outdoors()}})).out;
   for (const char* zero : {"-0 ", "-0.00 ", "-0.0 "}) EXPECT_EQ(out.find(zero), std::string::npos) << out;
 }
 
 TEST(AirFit, MistakesAndRefusals) {
   const Files files{{"log.csv", night_log()}, {"short.csv", night_log().substr(0, 300)}, {"none.csv", "a,b\n1,2\n"}};
-  EXPECT_EQ(run({"air", "shop.yaml", "--fit", "nowhere.csv"}, world(files)).status, bad_input);
-  const Outcome none = run({"air", "shop.yaml", "--fit", "none.csv"}, world(files));
+  EXPECT_EQ(run({"air", "shop.yaml", "--fit", "nowhere.csv"}, environment(files)).status, bad_input);
+  const Outcome none = run({"air", "shop.yaml", "--fit", "none.csv"}, environment(files));
   EXPECT_EQ(none.status, bad_input);
   EXPECT_NE(none.err.find("none.csv:1"), std::string::npos) << none.err;
-  EXPECT_EQ(run({"air", "shop.yaml", "order.yaml", "--fit", "log.csv"}, world(files)).status, bad_input);
-  const Outcome small = run({"air", "shop.yaml", "--fit", "short.csv"}, world(files));
+  EXPECT_EQ(run({"air", "shop.yaml", "order.yaml", "--fit", "log.csv"}, environment(files)).status, bad_input);
+  const Outcome small = run({"air", "shop.yaml", "--fit", "short.csv"}, environment(files));
   EXPECT_EQ(small.status, no_plan) << small.err;
   EXPECT_NE(small.out.find("not known: nowhere in the log"), std::string::npos) << small.out;
 }

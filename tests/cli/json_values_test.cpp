@@ -1,4 +1,4 @@
-// What other programs read, against what is reckoned apart from it: closed forms in constant air, published examples, two runs beside one.
+// What other programs read, against what is calculated apart from it: closed forms in constant air, published examples, two runs beside one.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -14,7 +14,7 @@ namespace coatday::cli {
 namespace {
 
 using Json = nlohmann::json;
-using Words = std::vector<std::string>;
+using Args = std::vector<std::string>;
 
 const std::string head = R"(shop: shop of figures
 time zone: UTC
@@ -83,14 +83,14 @@ std::string outdoors(const std::string& air) {
   return text;
 }
 
-std::string printed(const Words& words, Files files) {
+std::string printed(const Args& words, Files files) {
   files.insert({"own.yaml", own});
   const Outcome outcome = run(words, typed(std::move(files)));
   EXPECT_EQ(outcome.status, done) << outcome.err << outcome.out.substr(0, 1000);
   return outcome.out;
 }
 
-Json json(Words words, const Files& files) {
+Json json(Args words, const Files& files) {
   words.insert(words.end(), {"--format", "json"});
   return Json::parse(printed(words, files));
 }
@@ -129,9 +129,9 @@ void expect_reference_stages(const Json& coat, const Json& finish) {
     if (takes[stage].is_null()) continue;
     const double nominal = takes[stage].get<double>() / drying;
     EXPECT_NEAR(hours(coat["stages"][stage]) - hours(coat["end"]), nominal * film, a_second) << coat["id"] << stage;
-    const double late = coat.value("drying_factor_late_side", 1.0), early = coat.value("drying_factor_early_side", 1.0);
-    EXPECT_NEAR(hours(coat["stages_late_side"][stage]) - hours(coat["end"]), 1.4 * nominal * late, a_second) << coat["id"] << stage;
-    EXPECT_NEAR(hours(coat["stages_early_side"][stage]) - hours(coat["end"]), nominal * early / 1.4, a_second) << coat["id"] << stage;
+    const double late = coat.value("drying_factor_slow", 1.0), early = coat.value("drying_factor_fast", 1.0);
+    EXPECT_NEAR(hours(coat["stages_safe"][stage]) - hours(coat["end"]), 1.4 * nominal * late, a_second) << coat["id"] << stage;
+    EXPECT_NEAR(hours(coat["stages_earliest"][stage]) - hours(coat["end"]), nominal * early / 1.4, a_second) << coat["id"] << stage;
   }
   for (const char* stage : cure_stages) {
     if (takes[stage].is_null() || film != 1) continue;
@@ -167,7 +167,7 @@ TEST(JsonOfPlan, AThickFilmDriesLongerByItsThickness) {
   const double usual = finish["times_for_wet_film_um"];
   for (const Json& coat : coats(made)) {
     EXPECT_EQ(coat["wet_film_um"], 130.0);
-    for (const char* side : {"drying_factor", "drying_factor_late_side", "drying_factor_early_side"})
+    for (const char* side : {"drying_factor", "drying_factor_slow", "drying_factor_fast"})
       EXPECT_NEAR(coat[side].get<double>(), 130 / usual, 1e-12);
     expect_reference_stages(coat, finish);
   }
@@ -191,7 +191,7 @@ TEST(JsonOfPlan, SolventTakesTheAirOfThePublishedExample) {
   const Json& room = made["shop"]["ventilation"];
   EXPECT_EQ(room["airflow_m3_per_h"], 2000.0);
   EXPECT_EQ(room["share_of_lower_explosive_limit"], 0.25);
-  EXPECT_EQ(room["clearance"], false);
+  EXPECT_EQ(room["permit"], false);
 }
 
 /// Twice the time at 12 °C as at 23 °C: E = R ln 2 / (1/285.15 K - 1/296.15 K) = 44.2 kJ/mol, and nothing is left over.
@@ -275,10 +275,10 @@ TEST(JsonOfWhatIf, IsThatOfTwoPlansAndTheDegreesBetween) {
   const Json before = plan(cool, "water-clear-three-coats"),
              after = plan("air:\n  constant: {temperature: 21 °C, humidity: 50 %}\n", "water-clear-three-coats");
   for (const auto& [side, alone] : {std::pair("before", &before), std::pair("after", &after)}) {
-    for (const char* key : {"ready", "ready_late_side", "ready_early_side", "slack_h"})
+    for (const char* key : {"ready", "ready_safe", "ready_earliest", "slack_h"})
       EXPECT_EQ(both[side]["pieces"][0][key], (*alone)["pieces"][0][key]);
     EXPECT_EQ(both[side]["purchase"], (*alone)["purchase"]);
-    EXPECT_EQ(both[side]["result"]["objective"], (*alone)["result"]["objective"]);
+    EXPECT_EQ(both[side]["result"]["ready_safe"], (*alone)["result"]["ready_safe"]);
   }
   std::map<std::string, Json> was;
   for (const Json& coat : coats(before)) was[coat["id"]] = coat["start"];
@@ -340,9 +340,9 @@ TEST(JsonOfAir, NightsCoolByNewtonsLawAndTheTableSaysTheSame) {
   const std::string air = "air:\n  outdoors: flat.csv\n  time constant: 24 h\n  timetable:\n    - {heated: 07:00-17:00 at 20 °C}\n";
   const Files files{{"shop.yaml", head + air}, {"flat.csv", outdoors("5,80")}};
   const std::string finish = "two-part-polyurethane";
-  const Words words{"air", "shop.yaml", "--finish", finish, "--from", "2027-01-11 08:00", "--days", "3"};
+  const Args words{"air", "shop.yaml", "--finish", finish, "--from", "2027-01-11 08:00", "--days", "3"};
   const Json all = json(words, files);
-  Words as_csv = words;
+  Args as_csv = words;
   as_csv.insert(as_csv.end(), {"--format", "csv"});
   const Table csv = table(printed(as_csv, files));
   ASSERT_EQ(all["rows"].size(), 3U * 48);

@@ -139,15 +139,15 @@ TEST_F(OutputFiles, TheOrderIsNeverOverwritten) {
   EXPECT_EQ(refused->status, bad_input);
 }
 
-TEST_F(OutputFiles, TheTerminalIsToldOnlyOfWhatIsThere) {
+TEST_F(OutputFiles, TheTerminalHearsOnlyOfWhatIsThere) {
   Arguments arguments;
-  EXPECT_EQ(to_output(arguments, done, ours, mark, "told").out, ours);
   arguments.output = path("plan.ics");
   EXPECT_FALSE(refused_output(arguments, mark));
-  EXPECT_EQ(written(to_output(arguments, no_plan, ours, mark, "told")).out, "told");
-  EXPECT_EQ(written(to_output(arguments, no_plan, ours, mark, "told")).status, no_plan);
+  const Outcome there = written(to_file(arguments, {no_plan, ours, ""}, mark, "the plan"));
+  EXPECT_EQ(there.out, path("plan.ics") + ": the plan\n");
+  EXPECT_EQ(there.status, no_plan);
   arguments.output = path("no/\x1b[2J.ics");
-  const Outcome failed = written(to_output(arguments, done, ours, mark, "told"));
+  const Outcome failed = written(to_file(arguments, {done, ours, ""}, mark, "the plan"));
   EXPECT_EQ(failed.out, "");
   EXPECT_EQ(failed.status, bad_input);
   EXPECT_FALSE(says(failed.err, "\x1b"));

@@ -16,15 +16,15 @@ bool holds(const std::string& text, const std::string& part) { return text.find(
 
 /// With something in the files changed.
 Outcome run_with(const std::vector<std::string>& words, const std::string& from = "", const std::string& to = "") {
-  World world;
-  world.read = [from, to](const fs::path& path) {
+  Environment environment;
+  environment.read = [from, to](const fs::path& path) {
     auto text = input::read_from_disk()(fs::path(source_dir()) / path);
     const std::size_t at = text && !from.empty() ? text->find(from) : std::string::npos;
     if (at != std::string::npos) text->replace(at, from.size(), to);
     return text;
   };
-  world.schedules = source_dir() + "/schedules";
-  return run(words, world);
+  environment.schedules = source_dir() + "/schedules";
+  return run(words, environment);
 }
 
 const std::string table = "samples/library-table/order.yaml";
@@ -42,8 +42,8 @@ TEST(Card, TellsTheLateSideAndDefersToLawAndLabel) {
   EXPECT_TRUE(holds(card.out, "by the law"));
   EXPECT_TRUE(holds(card.out, "child"));
   const std::string json = run_with({"plan", table, "--format", "json"}).out;
-  const std::size_t late = json.find("\"ready_late_side\"");
-  for (const char* stage : {"pack", "light_use", "full_cure"}) {
+  const std::size_t late = json.find("\"ready_safe\"");
+  for (const char* stage : {"wrap", "careful_use", "full_use"}) {
     const std::string key = std::string("\"") + stage + "\":\"";
     const std::string day = day_after(json.substr(json.find(key, late) + key.size(), 10));
     EXPECT_TRUE(holds(card.out, day)) << stage << " " << day << "\n" << card.out;

@@ -3,6 +3,7 @@
 #include <sys/wait.h>
 
 #include <cstdlib>
+#include <fstream>
 #include <string>
 
 #include "tests/report/golden.h"
@@ -31,6 +32,41 @@ TEST(Program, FullDiskIsSaid) {
   const std::string err = testing::TempDir() + "coatday_full.txt";
   EXPECT_EQ(status_of("'" + program + "' --help >/dev/full 2>'" + err + "'"), 2);
   EXPECT_NE(coatday::golden::read(err).find("cannot be written"), std::string::npos);
+}
+
+/// What a shell command prints.
+std::string printed(const std::string& command) {
+  const std::string out = testing::TempDir() + "coatday_printed.txt";
+  EXPECT_EQ(status_of("{ " + command + " ; } >'" + out + "' 2>&1"), 0) << command;
+  return coatday::golden::read(out);
+}
+
+bool has(const char* tool) { return status_of(std::string("command -v ") + tool + " >/dev/null 2>&1") == 0; }
+
+TEST(Program, ManualPageIsFormattedWithoutAWarning) {
+  if (!has("groff")) GTEST_SKIP() << "groff is not installed";
+  EXPECT_EQ(printed("'" + program + "' help --man | groff -man -Tutf8 -ww 2>&1 >/dev/null"), "");
+}
+
+/// What bash offers for the last word.
+std::string completed(const std::string& words, int last) {
+  const std::string script = "source <('" + program + "' help --completion bash); COMP_WORDS=(" + words +
+                             "); COMP_CWORD=" + std::to_string(last) + "; _coatday; echo \"${COMPREPLY[@]}\"";
+  const std::string file = testing::TempDir() + "coatday_completed.sh";
+  std::ofstream(file) << script;
+  return printed("bash '" + file + "'");
+}
+
+TEST(Program, BashCompletes) {
+  if (!has("bash")) GTEST_SKIP() << "bash is not installed";
+  EXPECT_EQ(completed("coatday wh", 1), "why what-if\n");
+  EXPECT_EQ(completed("coatday plan order.yaml --fo", 3), "--format\n");
+  EXPECT_EQ(completed("coatday calendar order.yaml --format ''", 4), "ics csv\n");
+  EXPECT_EQ(completed("coatday plan --units m", 3), "metric\n");
+  EXPECT_EQ(completed("coatday help d", 2), "dates drying\n");
+  EXPECT_EQ(completed("coatday help --completion ''", 3), "bash\n");
+  EXPECT_EQ(completed("coatday plan or", 2), "\n") << "file names are bash's own";
+  EXPECT_EQ(completed("coatday --v", 1), "--version\n");
 }
 
 }  // namespace

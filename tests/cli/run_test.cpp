@@ -11,7 +11,7 @@
 namespace coatday::cli {
 namespace {
 
-using Words = std::vector<std::string>;
+using Args = std::vector<std::string>;
 
 const std::string shop = R"(shop: sample shop
 time zone: America/Chicago
@@ -37,7 +37,7 @@ pieces:
          extra + "}\n";
 }
 
-World usual() { return typed({{"order.yaml", order()}, {"shop.yaml", shop}}); }
+Environment usual() { return typed({{"order.yaml", order()}, {"shop.yaml", shop}}); }
 
 TEST(Run, PlanIsFeasible) {
   const Outcome outcome = run({"plan", "order.yaml"}, usual());
@@ -52,7 +52,7 @@ TEST(Run, SameWordsGiveTheSameText) { EXPECT_EQ(run({"plan", "order.yaml"}, usua
 TEST(Run, Json) {
   const Outcome outcome = run({"plan", "order.yaml", "--format", "json"}, usual());
   EXPECT_EQ(outcome.status, done) << outcome.err;
-  EXPECT_TRUE(outcome.out.starts_with("{\n  \"schema\": \"coatday-plan/1\""));
+  EXPECT_TRUE(outcome.out.starts_with("{\n  \"schema\": \"coatday-plan/2\""));
 }
 
 TEST(Run, APageGoesToAFile) {
@@ -91,14 +91,14 @@ TEST(Run, MissingFile) {
 }
 
 TEST(Run, NoSchedules) {
-  World w = usual();
+  Environment w = usual();
   w.schedules.reset();
   for (const char* command : {"plan", "buy", "why", "check", "area"}) EXPECT_EQ(run({command, "order.yaml"}, w).status, bad_input);
   EXPECT_NE(run({"finishes"}, w).err.find("COATDAY_SCHEDULES"), std::string::npos);
 }
 
 TEST(Run, ReaderThatThrowsIsOurFault) {
-  World w = usual();
+  Environment w = usual();
   w.read = [](const std::filesystem::path&) -> std::optional<std::string> { throw std::runtime_error("out of luck"); };
   const Outcome outcome = run({"area", "order.yaml"}, w);
   EXPECT_EQ(outcome.status, our_fault);
@@ -167,15 +167,15 @@ TEST(Run, WoodInAnAir) {
 }
 
 TEST(Run, ABoardMoves) {
-  const Words board{"wood", "--at", "70 F 65 %", "--species", "red-oak", "--width", "22 in", "--cut", "flat", "--from", "70 F 35 %"};
+  const Args board{"wood", "--at", "70 F 65 %", "--species", "red-oak", "--width", "22 in", "--cut", "flat", "--from", "70 F 35 %"};
   const Outcome text = run(board, usual());
   EXPECT_EQ(text.status, done) << text.err;
   EXPECT_NE(text.out.find("grows by 10 mm to 569"), std::string::npos) << text.out;
-  Words back = board;
+  Args back = board;
   back[2] = "70 F 35 %";
   back[10] = "70 F 65 %";
   EXPECT_NE(run(back, usual()).out.find("shrinks by 10 mm"), std::string::npos);
-  Words asked = board;
+  Args asked = board;
   asked.insert(asked.end(), {"--format", "json"});
   const std::string json = run(asked, usual()).out;
   for (const char* key : {"\"movement_mm\": 1", "\"width_mm\": 56", "\"coefficient_per_percent\": 0.00369", "\"from_emc_percent\": 6.9",
@@ -184,8 +184,8 @@ TEST(Run, ABoardMoves) {
 }
 
 TEST(Run, AMovementThatIsNotKnownIsRefused) {
-  const auto with = [](const Words& more) {
-    Words words{"wood", "--at", "70 F 65 %"};
+  const auto with = [](const Args& more) {
+    Args words{"wood", "--at", "70 F 65 %"};
     words.insert(words.end(), more.begin(), more.end());
     return run(words, usual());
   };
@@ -211,7 +211,9 @@ TEST(Run, UnknownFinishNamesTheNearest) {
   EXPECT_NE(outcome.err.find("did you mean 'water-clear-three-coats'?"), std::string::npos) << outcome.err;
 }
 
-World two_orders() { return typed({{"birch.yaml", order("", "Birch Lane")}, {"mill.yaml", order("", "Mill Road")}, {"shop.yaml", shop}}); }
+Environment two_orders() {
+  return typed({{"birch.yaml", order("", "Birch Lane")}, {"mill.yaml", order("", "Mill Road")}, {"shop.yaml", shop}});
+}
 
 TEST(Run, SeveralOrdersInOnePlan) {
   const Outcome text = run({"plan", "birch.yaml", "mill.yaml"}, two_orders());
@@ -250,7 +252,7 @@ TEST(Run, NoPlanMakesNoCalendar) {
 }
 
 TEST(Run, PlansAnewBesideAnEarlierPlan) {
-  World w = usual();
+  Environment w = usual();
   const std::string earlier = run({"plan", "order.yaml", "--format", "json"}, w).out;
   w = typed({{"order.yaml", order()}, {"shop.yaml", shop}, {"old.json", earlier}, {"none.json", "{}"}});
   const Outcome again = run({"plan", "order.yaml", "--keep", "old.json"}, w);
@@ -266,7 +268,7 @@ TEST(Run, PlansAnewBesideAnEarlierPlan) {
 }
 
 // Nights of 10 °C, in which the coats dry slowly.
-World cold_nights() {
+Environment cold_nights() {
   std::string cold = shop;
   const std::string constant = "  constant: {temperature: 20 °C, humidity: 45 %}\n";
   cold.replace(cold.find(constant), constant.size(),
@@ -295,7 +297,7 @@ TEST(Run, WhatIfWithNothingSetSaysWhatHelpsMost) {
   EXPECT_EQ(outcome.status, done) << outcome.err;
   golden::expect_golden("cli/golden/advice.txt", outcome.out);
   EXPECT_NE(run({"what-if", "order.yaml"}, usual()).out.find("It does not wait for the air"), std::string::npos);
-  EXPECT_NE(run({"what-if", "order.yaml", "--format", "json"}, cold_nights()).out.find("coatday-advice/1"), std::string::npos);
+  EXPECT_NE(run({"what-if", "order.yaml", "--format", "json"}, cold_nights()).out.find("coatday-advice/2"), std::string::npos);
 }
 
 TEST(Run, PlanSaysWhatHelpsWhereItWaitsForAir) {
@@ -321,13 +323,13 @@ TEST(Run, WhatWouldHelpIsSaidOnce) {
 TEST(Run, WhatIfOfAnImpossibleOrderSaysWhatWouldHelp) {
   std::string cold = shop;
   cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
-  const World impossible = typed({{"order.yaml", order()}, {"shop.yaml", cold}});
+  const Environment impossible = typed({{"order.yaml", order()}, {"shop.yaml", cold}});
   const Outcome text = run({"what-if", "order.yaml"}, impossible);
   EXPECT_EQ(text.status, no_plan);
   EXPECT_NE(text.out.find("What would help"), std::string::npos) << text.out;
   const Outcome json = run({"what-if", "order.yaml", "--format", "json"}, impossible);
   EXPECT_EQ(json.status, no_plan);
-  EXPECT_TRUE(json.out.starts_with("{\n  \"schema\": \"coatday-advice/1\"")) << json.out;
+  EXPECT_TRUE(json.out.starts_with("{\n  \"schema\": \"coatday-advice/2\"")) << json.out;
   EXPECT_NE(json.out.find("\"proposals\""), std::string::npos) << json.out;
   const Outcome set = run({"what-if", "order.yaml", "--set", "air.constant.temperature=2 °C"}, usual());
   EXPECT_NE(set.out.find("What would help"), std::string::npos) << set.out;
@@ -400,7 +402,7 @@ TEST(Run, ColourOnlyWhenAsked) {
 }
 
 TEST(Run, HostileNamesAndWordsReachNoTerminal) {
-  const World w = typed({{"order.yaml", order("", "a \\e[2J <script>")}, {"shop.yaml", shop}});
+  const Environment w = typed({{"order.yaml", order("", "a \\e[2J <script>")}, {"shop.yaml", shop}});
   for (const Outcome& outcome : {run({"plan", "order.yaml"}, w), run({"\x1b[2J"}, w), run({"plan", "\x1b]0;x\x07.yaml"}, w),
                                  run({"why", "order.yaml", "\x1b[2J"}, w), run({"finishes", "\x1b[2J"}, w)}) {
     EXPECT_EQ((outcome.out + outcome.err).find('\x1b'), std::string::npos) << outcome.out << outcome.err;

@@ -1,10 +1,10 @@
 #pragma once
-// A world whose files a test types.
+// An environment whose files a test types.
 
 #include <map>
 #include <string>
 
-#include "cli/world.h"
+#include "cli/environment.h"
 
 namespace coatday::cli {
 
@@ -12,6 +12,6 @@ using Files = std::map<std::string, std::string>;  ///< texts by their names
 
 /// Files are found by name, in whatever folder: those that are typed, then the climate of the samples, then what is on the disk. Finishes and
 /// schedules are the shipped ones. It is 15 January 2027.
-[[nodiscard]] World typed(Files);
+[[nodiscard]] Environment typed(Files);
 
 }  // namespace coatday::cli

@@ -78,11 +78,11 @@ TEST(Log, WhatIsNotCertainIsAnError) {
   form.temperature = "t_F";
   EXPECT_EQ(error_of("time,t_C\n2027-01-31 08:00,20\n", form), "1:1: no column is named 't_F'; did you mean 't_C'?");
   EXPECT_EQ(error_of("a\n", form), "1:1: no column is named 't_F'; no line names a time and a temperature");
-  EXPECT_EQ(error_of("time,Temp\n2027-01-31 08:00,20\n"), "1:6: the column 'Temp' does not say °C or °F; tell its 'unit'");
+  EXPECT_EQ(error_of("time,Temp\n2027-01-31 08:00,20\n"), "1:6: the column 'Temp' does not say °C or °F; write its 'unit'");
   EXPECT_EQ(error_of("x\ntime,T1 temp °C,T2 temp °C\n"),
-            "2:17: the columns 'T1 temp °C' and 'T2 temp °C' could both be the temperature; tell which one");
+            "2:17: the columns 'T1 temp °C' and 'T2 temp °C' could both be the temperature; write which one");
   EXPECT_EQ(error_of(header + "01/02/2027 08:00,20,45\n"),
-            "2:1: dates of this file could have the day or the month first; tell 'dates: day first' or 'dates: month first'");
+            "2:1: dates of this file could have the day or the month first; write 'dates: day first' or 'dates: month first'");
   EXPECT_EQ(error_of(header + "13/02/2027 08:00,20,45\n02/14/2027 08:00,20,45\n"),
             "3:1: this date has no month 14, where those before it, or 'dates', say day first");
   EXPECT_EQ(error_of("\xFF\xFEt"), "1:1: the text is in UTF-16; expected UTF-8");
@@ -94,7 +94,7 @@ TEST(Log, WhatHoldsNoReadingsIsAnError) {
   EXPECT_EQ(error_of(header + "2027-01-31 08:00,warm,45\n"), "2:18: 'warm' is no temperature; expected a number");
   EXPECT_EQ(error_of(header + "2027-01-31 08:00,-50,45\n"), "2:1: the file has fewer than two readings of a temperature from -40 to 60 °C");
   EXPECT_EQ(error_of(header + "2027-01-31 08:00,20,45\n2027-01-31 18:00,20,45\n"),
-            "2:1: no two readings are within 3 h of each other; expected readings that tell how the air moves");
+            "2:1: no two readings are within 3 h of each other; expected readings that show how the air moves");
   EXPECT_EQ(error_of(header + "2027-01-31 08:00,20,45\n\"2027-01-31 09:00,20,45\n"), "3:1: a quote that is never closed");
   EXPECT_EQ(error_of(header + "1997-01-31 08:00,20,45\n"), "2:1: no row has a date that is in the calendar and from 2000 to 2036");
 }
@@ -172,10 +172,10 @@ TEST(Log, GapsAreTold) {
 }
 
 TEST(Log, RowsInWords) {
-  EXPECT_EQ(rows_words({7}), "row 7");
-  EXPECT_EQ(rows_words({9, 7, 8, 8}), "rows 7-9");
-  EXPECT_EQ(rows_words({1, 3, 4, 9}), "rows 1, 3-4 and 9");
-  EXPECT_EQ(rows_words({1, 3, 5, 7, 9, 11, 13}), "rows 1, 3, 5, 7, 9 and 2 more");
+  EXPECT_EQ(rows_text({7}), "row 7");
+  EXPECT_EQ(rows_text({9, 7, 8, 8}), "rows 7-9");
+  EXPECT_EQ(rows_text({1, 3, 4, 9}), "rows 1, 3-4 and 9");
+  EXPECT_EQ(rows_text({1, 3, 5, 7, 9, 11, 13}), "rows 1, 3, 5, 7, 9 and 2 more");
 }
 
 }  // namespace

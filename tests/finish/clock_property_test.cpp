@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "finish/application_limits.h"
 #include "finish/times.h"
 #include "tests/finish/samples.h"
 
@@ -147,7 +148,7 @@ RC_GTEST_PROP(TimesIn, AreThoseOfTheClockInConstantAir, ()) {
   }
 }
 
-RC_GTEST_PROP(Refused, HasNothingToSayWhereAllRowsAreAllowed, ()) {
+RC_GTEST_PROP(LimitExceeded, HasNothingToSayWhereAllRowsAreAllowed, ()) {
   const std::vector<Air> rows = *rc::gen::container<std::vector<Air>>(*rc::gen::inRange<std::size_t>(1, 40), rc::gen::exec([] {
     return test::air(*rc::gen::inRange(16, 70) / 2.0, *rc::gen::inRange(30, 90));
   }));
@@ -160,10 +161,10 @@ RC_GTEST_PROP(Refused, HasNothingToSayWhereAllRowsAreAllowed, ()) {
 
   const std::size_t row = *rc::gen::inRange<std::size_t>(0, rows.size());
   const Instant start = air.rows()[row].from;
-  RC_ASSERT(allowed[row] == !refused(p, air, start, start + AirSeries::step));
+  RC_ASSERT(allowed[row] == !limit_exceeded(p, air, start, start + AirSeries::step));
   if (allowed[row]) {
     const std::chrono::seconds a(*rc::gen::inRange(0, 1800)), b(*rc::gen::inRange(0, 1801));
-    RC_ASSERT(!refused(p, air, start + std::min(a, b), start + std::max(a, b)));
+    RC_ASSERT(!limit_exceeded(p, air, start + std::min(a, b), start + std::max(a, b)));
   }
 }
 

@@ -62,7 +62,7 @@ void read_as_log(std::string_view text, const LogForm& form) {
   const auto late = [](const Reading& a, const Reading& b) { return a.time >= b.time; };
   demand(log->readings.size() >= 2);
   demand(std::adjacent_find(log->readings.begin(), log->readings.end(), late) == log->readings.end());
-  demand(!span_words(*log, summer_time()).empty());
+  demand(!span_text(*log, summer_time()).empty());
   const Instant first = log->readings.front().time;
   const LoggedAir air(std::make_shared<const Log>(*std::move(log)), std::make_unique<ConstantAir>(Air{Celsius(12), RelativeHumidity(0.6)}));
   demand_air(air, first - std::chrono::hours(50), first + std::chrono::hours(60));

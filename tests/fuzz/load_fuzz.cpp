@@ -8,7 +8,7 @@
 #include <string_view>
 
 #include "checker/check.h"
-#include "input/load.h"
+#include "input/open.h"
 #include "planner/make/make_plan.h"
 
 namespace {
@@ -33,13 +33,13 @@ Folder cut(std::string_view bytes) {
   return folder;
 }
 
-// A mistake without a place, or neither mistake nor job.
-bool is_sound(const coatday::input::Loaded& loaded) {
-  if (loaded.mistakes.empty()) return loaded.job.has_value();
-  for (const auto& mistake : loaded.mistakes) {
+// No mistake is without a place, and what was not opened has a mistake.
+bool is_sound(const coatday::input::Opening& opened) {
+  if (opened) return true;
+  for (const auto& mistake : opened.error()) {
     if (mistake.where.file.empty() || mistake.message.empty() || to_text(mistake).empty()) return false;
   }
-  return !loaded.job;
+  return !opened.error().empty();
 }
 
 // Large orders are planned elsewhere; here many small ones count.
@@ -53,8 +53,8 @@ bool is_small(const coatday::job::Job& job) {
 
 bool plans_soundly(const coatday::job::Job& job) {
   const coatday::Instant new_year = date::sys_days(date::year(2027) / 1 / 4);
-  const coatday::job::Plan plan = planner::make_plan(job, {job.order.start.value_or(new_year)});
-  return plan.status != coatday::job::Status::feasible || checker::check(plan, job).empty();
+  const coatday::job::Plan plan = coatday::planner::make_plan(job, {job.order.start.value_or(new_year)});
+  return plan.status != coatday::job::Status::feasible || coatday::checker::check(plan, job).empty();
 }
 
 }  // namespace
@@ -66,8 +66,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (at == folder.end()) return std::nullopt;
     return at->second;
   };
-  const coatday::input::Loaded loaded = coatday::input::load_order("order.yaml", "schedules", read);
-  if (!is_sound(loaded)) std::abort();
-  if (loaded.job && is_small(*loaded.job) && !plans_soundly(*loaded.job)) std::abort();
+  const coatday::input::Opening opened = coatday::input::open_orders({"order.yaml"}, "schedules", read);
+  if (!is_sound(opened)) std::abort();
+  if (opened && is_small(opened->job) && !plans_soundly(opened->job)) std::abort();
   return 0;
 }

@@ -1,6 +1,6 @@
 #pragma once
 // A problem as FlatZinc, the input of general-purpose constraint solvers: a third reading of problem.h, time by time and table by table, for
-// solvers that share nothing with ours. For short horizons and goals whose weights are multiples of 1/2.
+// solvers that share nothing with ours. For short horizons and weights of goals that are multiples of 1/2.
 
 #include <string>
 

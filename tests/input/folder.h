@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-#include "input/load.h"
+#include "input/open.h"
 #include "tests/support/source_dir.h"
 
 namespace coatday::input {
@@ -30,13 +30,18 @@ inline ReadFile from(Folder folder) {
   };
 }
 
-/// All mistakes as they are printed.
+/// All mistakes as they are printed; empty where there are none.
 inline std::string printed(const std::vector<Diagnostic>& mistakes) {
   std::string all;
   for (const Diagnostic& mistake : mistakes) all += to_text(mistake) + "\n";
   return all;
 }
 
-inline std::string mistakes_of(Folder folder) { return printed(load_order("order.yaml", "schedules", from(std::move(folder))).mistakes); }
+template <class Opening>
+std::string printed(const Opening& opening) {
+  return opening ? "" : printed(opening.error());
+}
+
+inline std::string mistakes_of(Folder folder) { return printed(open_orders({"order.yaml"}, "schedules", from(std::move(folder)))); }
 
 }  // namespace coatday::input

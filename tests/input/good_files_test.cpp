@@ -15,20 +15,20 @@ ReadFile from_project() {
   return [](const std::filesystem::path& path) { return slurp(std::filesystem::path(source_dir()) / path); };
 }
 
-Loaded every_key() { return load_order("samples/every-key/order.yaml", "tests/input/common/schedules", from_project()); }
+Opening every_key() { return open_orders({"samples/every-key/order.yaml"}, "tests/input/common/schedules", from_project()); }
 
 job::Job job_of(Folder folder) {
-  Loaded loaded = load_order("order.yaml", "schedules", from(std::move(folder)));
-  EXPECT_EQ(printed(loaded.mistakes), "");
-  return loaded.job.value_or(job::Job{});
+  Opening opened = open_orders({"order.yaml"}, "schedules", from(std::move(folder)));
+  EXPECT_EQ(printed(opened), "");
+  return opened ? std::move(opened->job) : job::Job{};
 }
 
 std::string local(const job::Job& job, std::optional<Instant> instant) { return instant ? iso8601(*instant, job.shop.zone) : "none"; }
 
 TEST(EveryKey, Shop) {
-  const Loaded loaded = every_key();
-  ASSERT_EQ(printed(loaded.mistakes), "");
-  const shop::Shop& shop = loaded.job->shop;
+  const Opening opened = every_key();
+  ASSERT_EQ(printed(opened), "");
+  const shop::Shop& shop = opened->job.shop;
   EXPECT_EQ(shop.name, "Mill Lane");
   EXPECT_EQ(shop.zone.name(), "America/Chicago");
   EXPECT_EQ(shop.units, Units::us);
@@ -43,10 +43,10 @@ TEST(EveryKey, Shop) {
   ASSERT_EQ(shop.work.size(), 3U);
   EXPECT_EQ(shop.work[0].id, "mill-oak-for-shelves");
   EXPECT_EQ(shop.work[0].dust, shop::Dust::heavy);
-  EXPECT_EQ(local(*loaded.job, shop.work[0].start), "2027-01-13T08:00:00-06:00");
+  EXPECT_EQ(local(opened->job, shop.work[0].start), "2027-01-13T08:00:00-06:00");
   EXPECT_TRUE(shop.work[1].hot);
-  EXPECT_EQ(local(*loaded.job, shop.work[1].not_before), "2027-01-14T00:00:00-06:00");
-  EXPECT_EQ(local(*loaded.job, shop.work[1].not_after), "2027-01-17T00:00:00-06:00");  // that day is in it
+  EXPECT_EQ(local(opened->job, shop.work[1].not_before), "2027-01-14T00:00:00-06:00");
+  EXPECT_EQ(local(opened->job, shop.work[1].not_after), "2027-01-17T00:00:00-06:00");  // that day is in it
   EXPECT_TRUE(shop.work[2].may_pause);
   ASSERT_EQ(shop.stock.size(), 1U);
   EXPECT_NEAR(shop.stock[0].volume.value(), 0.473176473, 1e-9);
@@ -56,11 +56,11 @@ TEST(EveryKey, Shop) {
 }
 
 TEST(EveryKey, Air) {
-  const Loaded loaded = every_key();
-  ASSERT_TRUE(loaded.job);
-  EXPECT_FALSE(loaded.job->shop.air_description.empty());
-  const Instant noon = loaded.job->shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 1 / 20)) + 11h);
-  const auto air = loaded.job->air(noon, noon + 24h);
+  const Opening opened = every_key();
+  ASSERT_TRUE(opened);
+  EXPECT_FALSE(opened->job.shop.air_description.empty());
+  const Instant noon = opened->job.shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 1 / 20)) + 11h);
+  const auto air = opened->job.air(noon, noon + 24h);
   EXPECT_GT(air->at(noon).temperature.value(), (68.0 - 32) / 1.8);  // on its way to the 70 °F of the dates' own rule
 }
 
@@ -81,17 +81,17 @@ TEST(Outdoors, AFileFromFarAwayIsTold) {
 }
 
 TEST(EveryKey, Order) {
-  const Loaded loaded = every_key();
-  ASSERT_TRUE(loaded.job);
-  const job::Order& order = loaded.job->order;
+  const Opening opened = every_key();
+  ASSERT_TRUE(opened);
+  const job::Order& order = opened->job.order;
   EXPECT_EQ(order.name, "every key");
   EXPECT_EQ(order.file, "samples/every-key/order.yaml");
-  EXPECT_EQ(local(*loaded.job, order.start), "2027-01-11T08:00:00-06:00");
+  EXPECT_EQ(local(opened->job, order.start), "2027-01-11T08:00:00-06:00");
   ASSERT_EQ(order.pieces.size(), 1U);
   const job::OrderPiece& shelf = order.pieces[0];
   EXPECT_EQ(shelf.piece.id, "low-shelf");
-  EXPECT_EQ(local(*loaded.job, shelf.promised), "2027-02-10T12:00:00-06:00");
-  EXPECT_EQ(local(*loaded.job, shelf.start), "2027-01-11T08:00:00-06:00");
+  EXPECT_EQ(local(opened->job, shelf.promised), "2027-02-10T12:00:00-06:00");
+  EXPECT_EQ(local(opened->job, shelf.start), "2027-01-11T08:00:00-06:00");
   EXPECT_EQ(shelf.importance, 2);
   ASSERT_EQ(shelf.piece.parts.size(), 10U);
   ASSERT_EQ(shelf.work.size(), 4U);
@@ -111,11 +111,11 @@ TEST(Species, HyphensSpacesAndCapitalsAreAlike) {
 }
 
 TEST(EveryKey, CustomersRoom) {
-  const Loaded loaded = every_key();
-  ASSERT_TRUE(loaded.job);
-  const job::OrderPiece& shelf = loaded.job->order.pieces[0];
+  const Opening opened = every_key();
+  ASSERT_TRUE(opened);
+  const job::OrderPiece& shelf = opened->job.order.pieces[0];
   EXPECT_EQ(shelf.moisture_band, MoistureContent(0.02));
-  const auto in = [&](int month) { return loaded.job->shop.zone.to_instant(LocalTime(LocalDay(date::year(2028) / month / 20))); };
+  const auto in = [&](int month) { return opened->job.shop.zone.to_instant(LocalTime(LocalDay(date::year(2028) / month / 20))); };
   const auto room = shelf.room(in(1), in(12));
   EXPECT_NEAR(room->at(in(1)).humidity.value(), 0.35, 1e-12);
   EXPECT_NEAR(room->at(in(4)).humidity.value(), 0.35, 1e-12);
@@ -125,9 +125,9 @@ TEST(EveryKey, CustomersRoom) {
 }
 
 TEST(EveryKey, Parts) {
-  const Loaded loaded = every_key();
-  ASSERT_TRUE(loaded.job);
-  const auto& parts = loaded.job->order.pieces[0].piece.parts;
+  const Opening opened = every_key();
+  ASSERT_TRUE(opened);
+  const auto& parts = opened->job.order.pieces[0].piece.parts;
   EXPECT_EQ(parts[0].species, "walnut-black");
   EXPECT_EQ(parts[0].schedule, "our-two-coats");
   EXPECT_EQ(parts[0].count, 2);
@@ -140,7 +140,7 @@ TEST(EveryKey, Parts) {
   const piece::Solid& solid = parts[0].solid;
   ASSERT_EQ(solid.readings.size(), 2U);
   EXPECT_NEAR(solid.readings[1].moisture.value(), 0.076, 1e-12);
-  EXPECT_EQ(local(*loaded.job, solid.readings[0].at), "2027-01-08T16:00:00-06:00");
+  EXPECT_EQ(local(opened->job, solid.readings[0].at), "2027-01-08T16:00:00-06:00");
   EXPECT_EQ(solid.readings[0].place, "left end");
   EXPECT_EQ(solid.cut, wood::RingAngle(35));
   EXPECT_EQ(parts[1].solid.cut, wood::flat_cut);  // the order's
@@ -161,9 +161,9 @@ TEST(EveryKey, Parts) {
 }
 
 TEST(EveryKey, Finish) {
-  const Loaded loaded = every_key();
-  ASSERT_TRUE(loaded.job);
-  const finish::Product& p = loaded.job->catalogue.products.at("our-clear");
+  const Opening opened = every_key();
+  ASSERT_TRUE(opened);
+  const finish::Product& p = opened->job.catalogue.products.at("our-clear");
   EXPECT_EQ(p.family, "water-clear");
   ASSERT_EQ(p.rows.size(), 2U);
   EXPECT_EQ(p.reference().hours[finish::Stage::light_use], Hours(72));
@@ -177,13 +177,13 @@ TEST(EveryKey, Finish) {
   EXPECT_EQ(p.cans.size(), 2U);
   EXPECT_EQ(p.work_rates.size(), 2U);
   EXPECT_EQ(p.two_part->base_parts, 4);
-  const finish::Schedule& schedule = loaded.job->catalogue.schedules.at("our-two-coats");
+  const finish::Schedule& schedule = opened->job.catalogue.schedules.at("our-two-coats");
   ASSERT_EQ(schedule.steps.size(), 5U);
   EXPECT_EQ(schedule.steps[1].id, "clear-1");
   EXPECT_EQ(schedule.steps[2].after_stage, finish::Stage::sand);
   EXPECT_EQ(schedule.steps[3].within, Hours(72));
   EXPECT_EQ(schedule.steps[4].faces, finish::StepFaces::show);
-  EXPECT_EQ(loaded.job->catalogue.over.size(), 3U);
+  EXPECT_EQ(opened->job.catalogue.over.size(), 3U);
 }
 
 TEST(Defaults, AreThoseOfTheExamples) {
@@ -281,9 +281,9 @@ TEST(GoodFiles, OwnFinishesNamedTwiceAreReadOnce) {
   EXPECT_EQ(job.catalogue.over.size(), 2U);
 }
 
-Loaded sample(const std::filesystem::path& dir) {
+Opening sample(const std::filesystem::path& dir) {
   const std::filesystem::path project = source_dir();
-  return load_order(dir / "order.yaml", project / "schedules", read_from_disk());
+  return open_orders({dir / "order.yaml"}, project / "schedules", read_from_disk());
 }
 
 TEST(Samples, LoadWithTheShippedFinishes) {
@@ -291,9 +291,9 @@ TEST(Samples, LoadWithTheShippedFinishes) {
   int orders = 0;
   for (const auto& entry : std::filesystem::directory_iterator(samples)) {
     if (!std::filesystem::exists(entry.path() / "order.yaml") || entry.path().filename() == "top-face-only") continue;
-    const Loaded loaded = sample(entry.path());
-    EXPECT_EQ(printed(loaded.mistakes), "");
-    EXPECT_TRUE(loaded.job) << entry.path();
+    const Opening opened = sample(entry.path());
+    EXPECT_EQ(printed(opened), "");
+    EXPECT_TRUE(opened) << entry.path();
     ++orders;
   }
   EXPECT_GT(orders, 0);
@@ -301,9 +301,9 @@ TEST(Samples, LoadWithTheShippedFinishes) {
 
 // Whether a face may be left out is no matter of reading: the planner judges it.
 TEST(Samples, AFaceLeftOutWithoutAReasonIsRead) {
-  const Loaded loaded = sample(source_dir() + "/samples/top-face-only");
-  ASSERT_TRUE(loaded.job);
-  const auto& exceptions = loaded.job->order.pieces.at(0).piece.parts.at(0).exceptions;
+  const Opening opened = sample(source_dir() + "/samples/top-face-only");
+  ASSERT_TRUE(opened);
+  const auto& exceptions = opened->job.order.pieces.at(0).piece.parts.at(0).exceptions;
   ASSERT_FALSE(exceptions.empty());
   EXPECT_TRUE(exceptions.front().reason.empty());
 }
@@ -316,8 +316,9 @@ TEST(Disk, ReadsFilesAndNoDirectories) {
 }
 
 TEST(Disk, FilesAreNamedAsTheUserGaveThem) {
-  const Loaded loaded = load_order("a/order.yaml", "schedules", from({{"a/order.yaml", "order: o\nshop: ../b/shop.yaml\npieces: []\n"}}));
-  EXPECT_NE(printed(loaded.mistakes).find("cannot read the file 'b/shop.yaml'"), std::string::npos) << printed(loaded.mistakes);
+  const Opening opened =
+      open_orders({"a/order.yaml"}, "schedules", from({{"a/order.yaml", "order: o\nshop: ../b/shop.yaml\npieces: []\n"}}));
+  EXPECT_NE(printed(opened).find("cannot read the file 'b/shop.yaml'"), std::string::npos) << printed(opened);
 }
 
 }  // namespace

@@ -10,9 +10,9 @@ namespace {
 using finish::Stage;
 
 finish::Catalogue catalogue(const std::string& own, const std::string& more = "{}") {
-  const LoadedCatalogue loaded = load_catalogue("schedules", {"own.yaml", "more.yaml"}, from({{"own.yaml", own}, {"more.yaml", more}}));
-  EXPECT_EQ(printed(loaded.mistakes), "");
-  return loaded.catalogue;
+  Opening opened = open_catalogue({"own.yaml", "more.yaml"}, "schedules", from({{"own.yaml", own}, {"more.yaml", more}}));
+  EXPECT_EQ(printed(opened), "");
+  return opened ? std::move(opened->job.catalogue) : finish::Catalogue{};
 }
 
 TEST(Like, CopiesEverythingThatIsNotGiven) {
@@ -47,8 +47,8 @@ TEST(Like, IsTheProductItselfWhereALaterFileHasTheSameId) {
 TEST(Products, HaveALimitSinceEachIsCopied) {
   std::string own = "products:\n";
   for (int i = 0; i < 2000; ++i) own += "  p" + std::to_string(i) + ": {like: p" + std::to_string(i + 1) + "}\n";
-  const LoadedCatalogue loaded = load_catalogue("schedules", {"own.yaml"}, from({{"own.yaml", own}}));
-  EXPECT_NE(printed(loaded.mistakes).find("more than 2000 products"), std::string::npos);
+  const Opening opened = open_catalogue({"own.yaml"}, "schedules", from({{"own.yaml", own}}));
+  EXPECT_NE(printed(opened).find("more than 2000 products"), std::string::npos);
 }
 
 TEST(Sources, AreKeysOrWords) {

@@ -67,8 +67,8 @@ function compare(name, orders, orderName, from) {
     expect(alarms.length >= 1 && alarms[0].getFirstPropertyValue("trigger").toSeconds() === -900, `${name}: ${uid} has no alarm`);
   }
   for (const piece of plan.pieces) {
-    for (const [stage, word] of [["pack", "pack"], ["deliver", "deliver"], ["full_cure", "full-cure"]]) {
-      const when = piece.ready_late_side[stage];
+    for (const [stage, word] of [["wrap", "pack"], ["deliver", "deliver"], ["full_use", "full-cure"]]) {
+      const when = piece.ready_safe[stage];
       if (when === null) continue;
       ++handOver;
       const event = events.get(`${encoded(plan.shop.name)}/${encoded(nameOf.get(piece.id))}/${piece.id}#${word}@coatday`);

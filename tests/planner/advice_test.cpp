@@ -106,7 +106,7 @@ TEST(LatenessAdvice, AScuffWhereAWindowClosesWhileTheShopIs) {
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "scuff before clear 2: ")) << testing::PrintToString(all);
   const auto& why = plan.contradiction;
-  EXPECT_TRUE(says(why, "dry to recoat by the late side; Mon 11 Jan ")) << testing::PrintToString(why);
+  EXPECT_TRUE(says(why, "dry to recoat (safe time); Mon 11 Jan ")) << testing::PrintToString(why);
   EXPECT_TRUE(says(why, "but not before Tue 12 Jan 08:00: the shop is closed until then")) << testing::PrintToString(why);
   EXPECT_TRUE(says(why, "has to follow by Tue 12 Jan 0")) << testing::PrintToString(why);
 }

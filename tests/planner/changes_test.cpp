@@ -42,7 +42,7 @@ std::string all_but_air(const job::Job& job) {
     for (const finish::Step& step : schedule.steps)
       text += fmt::format("{} {} {} {}\n", id, step.id, step.product.value_or("dry"), step.thinner_share);
   }
-  for (const auto& [id, product] : job.catalogue.products) text += fmt::format("{} {}\n", id, product.pace.drying);
+  for (const auto& [id, product] : job.catalogue.products) text += fmt::format("{} {}\n", id, product.rate_factors.drying);
   for (const job::OrderPiece& piece : job.order.pieces) text += fmt::format("{} {}\n", piece.piece.id, piece.piece.parts.size());
   return text;
 }

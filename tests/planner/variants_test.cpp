@@ -73,7 +73,7 @@ TEST(Variants, FewerAtATimeWhereAllTogetherHaveNoPlan) {
   knobs.both_faces_within = Hours(2.5);
   const job::Plan plan = planned(make_job(knobs), {monday()});
   ASSERT_EQ(plan.status, job::Status::feasible) << testing::PrintToString(plan.contradiction);
-  EXPECT_NE(tried(plan).find("planned in twice as many loads; there is no plan the usual way"), std::string::npos) << tried(plan);
+  EXPECT_NE(tried(plan).find("planned in twice as many batches; there is no plan the usual way"), std::string::npos) << tried(plan);
 }
 
 // What is begun goes on the way in which it was begun: a quick plan too.

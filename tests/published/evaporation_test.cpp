@@ -8,7 +8,7 @@
 
 #include "climate/psychrometrics.h"
 #include "finish/law.h"
-#include "input/load.h"
+#include "input/open.h"
 #include "tests/published/evaporation.h"
 #include "tests/published/values.h"
 #include "tests/support/source_dir.h"
@@ -49,7 +49,7 @@ finish::Law law_of(const Value& v) {
 }
 
 const finish::Product& product(const Value& v, std::string_view input) {
-  static const finish::Catalogue catalogue = input::load_catalogue(source_dir() + "/schedules", {}, input::read_from_disk()).catalogue;
+  static const finish::Catalogue catalogue = input::open_catalogue({}, source_dir() + "/schedules", input::read_from_disk())->job.catalogue;
   const finish::Product* found = catalogue.product(v.text(input));
   if (found == nullptr) throw std::runtime_error(v.place + ": unknown product");
   return *found;

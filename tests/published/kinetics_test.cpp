@@ -8,6 +8,7 @@
 
 #include "climate/psychrometrics.h"
 #include "climate/shop_air.h"
+#include "finish/application_limits.h"
 #include "finish/clock.h"
 #include "tests/published/values.h"
 
@@ -66,7 +67,7 @@ double dampest_at_margin(const Value& v) {
     const double middle = (low + high) / 2;
     const climate::AirSeries air(climate::ConstantAir({Celsius(v.number("t_C")), RelativeHumidity(middle)}), start,
                                  start + std::chrono::hours(1));
-    (finish::refused(product, air, start, start) ? high : low) = middle;
+    (finish::limit_exceeded(product, air, start, start) ? high : low) = middle;
   }
   return 100 * low;
 }

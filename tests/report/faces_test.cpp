@@ -123,12 +123,12 @@ TEST(Ledger, MonthIsSaidWhenItChanges) {
 }
 
 TEST(Slack, InWords) {
-  EXPECT_EQ(slack_words(Hours(0)), "just in time");
-  EXPECT_EQ(slack_words(Hours(-6)), unbroken("6 h late"));
-  EXPECT_EQ(slack_words(Hours(-30)), unbroken("1 day 6 h late"));
-  EXPECT_EQ(slack_words(Hours(3)), unbroken("3 h to spare"));
-  EXPECT_EQ(slack_words(Hours(24)), unbroken("a day to spare"));
-  EXPECT_EQ(slack_words(Hours(71)), unbroken("2 days to spare"));
+  EXPECT_EQ(slack_text(Hours(0)), "just in time");
+  EXPECT_EQ(slack_text(Hours(-6)), unbroken("6 h late"));
+  EXPECT_EQ(slack_text(Hours(-30)), unbroken("1 day 6 h late"));
+  EXPECT_EQ(slack_text(Hours(3)), unbroken("3 h to spare"));
+  EXPECT_EQ(slack_text(Hours(24)), unbroken("a day to spare"));
+  EXPECT_EQ(slack_text(Hours(71)), unbroken("2 days to spare"));
 }
 
 TEST(Caution, ShortAsFarAsItsFirstStop) {

@@ -28,7 +28,7 @@ Keys keys_at(const job::Plan& plan, const char* pointer) {
 }
 
 const Keys stages{"tack_free", "handle", "sand", "recoat", "recoat_close", "pack", "light_use", "full_cure"};
-const Keys hand_over{"handle", "pack", "deliver", "light_use", "full_cure"};
+const Keys hand_over{"handle", "wrap", "deliver", "careful_use", "full_use"};
 
 TEST(Json, Keys) {
   const job::Plan plan = sample::table();
@@ -42,8 +42,8 @@ TEST(Json, Keys) {
   EXPECT_EQ(keys_at(plan, "/purchase/0"), (Keys{"finish", "area_m2", "need_l", "on_hand_l", "buy", "left_over_l", "cost", "currency"}));
   EXPECT_EQ(keys_at(plan, "/purchase/0/buy/0"), (Keys{"size_l", "count", "price"}));
   EXPECT_EQ(keys_at(plan, "/warnings/0"), (Keys{"code", "severity", "message", "where"}));
-  EXPECT_EQ(keys_at(plan, "/advice"), (Keys{"tried", "waits_for_air_h", "ready_after_longer_search", "helps"}));
-  EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "objective", "bound", "gap", "seconds"}));
+  EXPECT_EQ(keys_at(plan, "/advice"), (Keys{"tried", "waits_for_air_h", "ready_after_longer_search", "suggestions"}));
+  EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "proven", "ready_safe", "could_end_sooner_h", "late_h_total", "seconds"}));
 }
 
 TEST(Json, KeysOfFinishes) {
@@ -64,32 +64,14 @@ TEST(Json, KeysOfFinishes) {
 
 TEST(Json, KeysOfPiecesAndEvents) {
   const job::Plan plan = sample::table();
-  EXPECT_EQ(keys_at(plan, "/pieces/0"),
-            (Keys{"id", "name", "due", "faces", "ready", "ready_late_side", "ready_early_side", "slack_h", "late_h"}));
+  EXPECT_EQ(keys_at(plan, "/pieces/0"), (Keys{"id", "name", "due", "faces", "ready", "ready_safe", "ready_earliest", "slack_h", "late_h"}));
   EXPECT_EQ(keys_at(plan, "/pieces/0/faces/0"), (Keys{"id", "part", "face", "opposite", "material", "area_m2", "coats"}));
   EXPECT_EQ(keys_at(plan, "/pieces/0/ready"), hand_over);
-  EXPECT_EQ(keys_at(plan, "/pieces/0/ready_late_side"), hand_over);
-  EXPECT_EQ(keys_at(plan, "/events/3"), (Keys{"id",
-                                              "kind",
-                                              "piece",
-                                              "faces",
-                                              "step",
-                                              "finish",
-                                              "coat",
-                                              "start",
-                                              "end",
-                                              "people",
-                                              "film",
-                                              "surfaces",
-                                              "stages",
-                                              "stages_late_side",
-                                              "stages_early_side",
-                                              "volume_ml",
-                                              "support",
-                                              "after",
-                                              "before",
-                                              "cautions",
-                                              "why"}));
+  EXPECT_EQ(keys_at(plan, "/pieces/0/ready_safe"), hand_over);
+  EXPECT_EQ(
+      keys_at(plan, "/events/3"),
+      (Keys{"id",       "kind",   "piece",       "faces",           "step",      "finish",  "coat",  "start",  "end",      "people", "film",
+            "surfaces", "stages", "stages_safe", "stages_earliest", "volume_ml", "support", "after", "before", "cautions", "why"}));
   job::Plan with_vapour = plan;
   with_vapour.events[3].vapour = job::Vapour{Litres(0.1), Grams(80), CubicMetres(6), CubicMetresPerHour(12), Minutes(5)};
   const Keys whole = keys_at(with_vapour, "/events/3");
@@ -99,13 +81,13 @@ TEST(Json, KeysOfPiecesAndEvents) {
   EXPECT_DOUBLE_EQ(coat["solvent_l_per_h"], 0.2);
   EXPECT_DOUBLE_EQ(coat["solvent_g_per_h"], 160);
   EXPECT_EQ(keys_at(plan, "/events/3/stages"), stages);
-  EXPECT_EQ(keys_at(plan, "/events/3/after/0"), (Keys{"event", "stage", "earliest", "side"}));
+  EXPECT_EQ(keys_at(plan, "/events/3/after/0"), (Keys{"event", "stage", "earliest", "by"}));
   EXPECT_EQ(keys_at(plan, "/events/8/before/0"), (Keys{"event", "stage", "latest"}));
 }
 
 TEST(Json, Values) {
   const Json json = parsed(sample::table());
-  EXPECT_EQ(json["schema"], "coatday-plan/1");
+  EXPECT_EQ(json["schema"], "coatday-plan/2");
   EXPECT_EQ(json["from"], "2027-01-11T08:00:00-06:00");
   EXPECT_EQ(json["events"][3]["volume_ml"], 105.0);
   EXPECT_EQ(json["events"][3]["faces"], Json::array({"table/top/underside"}));
@@ -126,17 +108,20 @@ TEST(Json, Values) {
 
 TEST(Json, Result) {
   job::Plan plan = sample::table();  // ready 169 h after it starts, not before 168 h
-  EXPECT_EQ(parsed(plan)["result"]["status"], "feasible");
-  EXPECT_EQ(parsed(plan)["result"]["objective"], 169.0);
-  EXPECT_EQ(parsed(plan)["result"]["bound"], 168.0);
-  EXPECT_DOUBLE_EQ(parsed(plan)["result"]["gap"], 1.0 / 169);
+  EXPECT_EQ(parsed(plan)["result"]["status"], "planned");
+  EXPECT_EQ(parsed(plan)["result"]["proven"], false);
+  EXPECT_EQ(parsed(plan)["result"]["could_end_sooner_h"], 1.0);
+  EXPECT_EQ(parsed(plan)["result"]["late_h_total"], 0.0);
   plan.ready_bound = plan.ready;
-  EXPECT_EQ(parsed(plan)["result"]["gap"], 0.0);
+  EXPECT_EQ(parsed(plan)["result"]["could_end_sooner_h"], 0.0);
+  plan.pieces.front().slack = Hours(-30);
+  EXPECT_EQ(parsed(plan)["result"]["late_h_total"], 30.0);
   job::Plan none = sample::impossible();
-  EXPECT_EQ(parsed(none)["result"]["status"], "infeasible");
-  EXPECT_EQ(parsed(none)["result"]["objective"], Json());
+  EXPECT_EQ(parsed(none)["result"]["status"], "impossible");
+  EXPECT_EQ(parsed(none)["result"]["ready_safe"], Json());
+  EXPECT_EQ(parsed(none)["result"]["could_end_sooner_h"], Json());
   none.status = job::Status::not_found;
-  EXPECT_EQ(parsed(none)["result"]["status"], "unknown");
+  EXPECT_EQ(parsed(none)["result"]["status"], "not found");
 }
 
 TEST(Json, AirIsAtMostAnHourApartAndCoversThePlan) {

@@ -51,16 +51,16 @@ TEST(Hang, FollowingLinesStandUnderTheFirst) {
   EXPECT_EQ(plain(hang("  why  ", "one two three", {Units::metric, false, 15})), "  why  one two\n       three\n");
 }
 
-TEST(Render, ColourEndsWithTheLine) { EXPECT_EQ(render({Text("a", Ink::good) + " b"}, true), "\x1b[0;32ma\x1b[0m b\n"); }
+TEST(Render, ColourEndsWithTheLine) { EXPECT_EQ(render({Text("a", Mark::good) + " b"}, true), "\x1b[0;32ma\x1b[0m b\n"); }
 
 TEST(Table, ColumnsGiveWay) {
-  const Table table{{{"name"}, {"n", Align::right}}, {{"walnut board", "12"}, {"oak", "3"}}};
+  const TextTable table{{{"name"}, {"n", Align::right}}, {{"walnut board", "12"}, {"oak", "3"}}};
   EXPECT_EQ(plain(layout(table, 0, {})), "name           n\nwalnut board  12\noak            3\n");
   EXPECT_EQ(plain(layout(table, 0, {Units::metric, false, 11})), "name      n\nwalnut   12\nboard\noak       3\n");
 }
 
 TEST(Table, WordsAreKeptWholeWhileAnotherColumnCanGiveWay) {
-  const Table table{{{"id"}, {"use"}}, {{"water-clear-three-coats", "tables and cases"}}};
+  const TextTable table{{{"id"}, {"use"}}, {{"water-clear-three-coats", "tables and cases"}}};
   EXPECT_EQ(
       plain(layout(table, 0, {Units::metric, false, 33})),
       "id                       use\nwater-clear-three-coats  tables\n                         and\n                         cases\n");

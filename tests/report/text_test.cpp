@@ -30,18 +30,18 @@ bool only_line_breaks_and_signs(std::string_view text) {
 }
 
 /// Every report that there is about a plan.
-std::vector<std::string> reports(const job::Plan& plan, const std::string& name, const Look& look) {
-  std::vector<std::string> all{plan_text(plan, name, look),
-                               buy_text(plan, name, look),
-                               findings_text(plan.findings, name, look),
-                               events_text(plan, look),
-                               area_text(plan.faces, {plan.pieces[0].name}, look),
-                               breaches_text({{name, name}}, look)};
-  for (const job::Event& event : plan.events) all.push_back(why_text(plan, event.id, look).value());
+std::vector<std::string> reports(const job::Plan& plan, const std::string& name, const TextStyle& style) {
+  std::vector<std::string> all{plan_text(plan, name, style),
+                               buy_text(plan, name, style),
+                               findings_text(plan.findings, name, style),
+                               events_text(plan, style),
+                               area_text(plan.faces, {plan.pieces[0].name}, style),
+                               breaches_text({{name, name}}, style)};
+  for (const job::Event& event : plan.events) all.push_back(why_text(plan, event.id, style).value());
   finish::Catalogue catalogue;
   catalogue.products = plan.products;
-  for (const auto& [id, product] : plan.products) all.push_back(finish_text(product, look));
-  all.push_back(finishes_text(catalogue, look));
+  for (const auto& [id, product] : plan.products) all.push_back(finish_text(product, style));
+  all.push_back(finishes_text(catalogue, style));
   return all;
 }
 
@@ -129,9 +129,9 @@ TEST(EveryReport, IsNoWiderThanThePage) {
   const std::string user_words = "a very long name in which nobody would look for a break, " + std::string(200, 'x');
   for (const int columns : {80, 60, 132}) {
     for (const Units units : {Units::metric, Units::us}) {
-      const Look look{units, false, columns};
+      const TextStyle style{units, false, columns};
       for (const job::Plan& plan : {sample::table(), sample::with_hole(), sample::impossible(), sample::hostile(user_words)}) {
-        for (const std::string& text : reports(plan, order, look)) EXPECT_LE(widest_line(text), columns) << text;
+        for (const std::string& text : reports(plan, order, style)) EXPECT_LE(widest_line(text), columns) << text;
       }
     }
   }

@@ -46,11 +46,11 @@ std::string text_of(const fs::path& file) {
   return text.str();
 }
 
-cli::World world() {
-  cli::World world;
-  world.read = [](const fs::path& path) { return input::read_from_disk()(root / path); };
-  world.schedules = root / "schedules";
-  return world;
+cli::Environment environment() {
+  cli::Environment environment;
+  environment.read = [](const fs::path& path) { return input::read_from_disk()(root / path); };
+  environment.schedules = root / "schedules";
+  return environment;
 }
 
 class Samples : public testing::TestWithParam<std::string> {};
@@ -58,7 +58,7 @@ class Samples : public testing::TestWithParam<std::string> {};
 void expect_printed(const std::string& command, const std::string& sample, const std::string& file) {
   std::vector<std::string> words = orders(sample);
   words.insert(words.begin(), command);
-  const cli::Outcome outcome = cli::run(words, world());
+  const cli::Outcome outcome = cli::run(words, environment());
   EXPECT_LE(outcome.status, 1) << outcome.err;
   const fs::path golden = root / "samples" / sample / file;
   if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(golden, std::ios::binary) << outcome.out;
@@ -76,7 +76,7 @@ TEST_P(Samples, HaveAPage) {
   std::vector<std::string> words = orders(GetParam());
   words.insert(words.begin(), "page");
   words.insert(words.end(), {"-o", "page.html"});
-  const cli::Outcome outcome = cli::run(words, world());
+  const cli::Outcome outcome = cli::run(words, environment());
   EXPECT_LE(outcome.status, 1) << outcome.err;
   ASSERT_TRUE(outcome.file);
   const std::string& html = outcome.file->content;
@@ -100,7 +100,7 @@ INSTANTIATE_TEST_SUITE_P(All, Samples, testing::ValuesIn(samples()), [](const au
 
 /// What `coatday wood` prints of it.
 TEST(Samples, WoodOfTheRefectoryTable) {
-  const cli::Outcome outcome = cli::run({"wood", "samples/refectory-table/order.yaml"}, world());
+  const cli::Outcome outcome = cli::run({"wood", "samples/refectory-table/order.yaml"}, environment());
   EXPECT_EQ(outcome.status, 0) << outcome.err;
   const fs::path golden = root / "samples" / "refectory-table" / "expected-wood.txt";
   if (std::getenv("UPDATE_GOLDEN") != nullptr) std::ofstream(golden, std::ios::binary) << outcome.out;
@@ -109,7 +109,7 @@ TEST(Samples, WoodOfTheRefectoryTable) {
 
 /// In the main sample the nights after two days are too cold for the clear.
 TEST(Page, TellsWhyATuesdayWaits) {
-  const cli::Outcome outcome = cli::run({"page", "samples/library-table/order.yaml", "-o", "page.html"}, world());
+  const cli::Outcome outcome = cli::run({"page", "samples/library-table/order.yaml", "-o", "page.html"}, environment());
   ASSERT_TRUE(outcome.file);
   const std::string& html = outcome.file->content;
   const std::size_t tuesday = html.find("Tue\u00a026\u00a0Jan: clear 2");
@@ -121,7 +121,7 @@ TEST(Page, TellsWhyATuesdayWaits) {
 
 /// Oil at half its rate where the room is closed, water-based clear faster where its air moves.
 TEST(Samples, WhyTellsWhatTheShutRoomDoes) {
-  const auto why = [](const std::string& event) { return cli::run({"why", "samples/shut-room/order.yaml", event}, world()).out; };
+  const auto why = [](const std::string& event) { return cli::run({"why", "samples/shut-room/order.yaml", event}, environment()).out; };
   const std::string oil = why("chest/lid/oil-1/first"), clear = why("shelf/shelf/clear-1/first");
   EXPECT_NE(oil.find("room        drying at 0.5 and cure at 0.5 times the rate of an open room where\n"), std::string::npos) << oil;
   EXPECT_NE(clear.find("room        drying at 1.5 times the rate of an open room where the air"), std::string::npos) << clear;

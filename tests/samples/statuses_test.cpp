@@ -13,10 +13,10 @@ namespace {
 namespace fs = std::filesystem;
 
 cli::Outcome run(const std::vector<std::string>& words) {
-  cli::World world;
-  world.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(source_dir()) / path); };
-  world.schedules = fs::path(source_dir()) / "schedules";
-  return cli::run(words, world);
+  cli::Environment environment;
+  environment.read = [](const fs::path& path) { return input::read_from_disk()(fs::path(source_dir()) / path); };
+  environment.schedules = fs::path(source_dir()) / "schedules";
+  return cli::run(words, environment);
 }
 
 std::string order(const std::string& sample) { return "samples/" + sample + "/order.yaml"; }
@@ -54,11 +54,11 @@ TEST(Json, HoldsWhatTheSchemaNames) {
   const cli::Outcome outcome = run({"plan", order("library-table"), "--format", "json"});
   ASSERT_EQ(outcome.status, 0);
   const auto plan = nlohmann::json::parse(outcome.out);
-  EXPECT_EQ(plan.at("schema"), "coatday-plan/1");
+  EXPECT_EQ(plan.at("schema"), "coatday-plan/2");
   for (const char* key : {"program", "from", "shop", "air", "finishes", "pieces", "events", "places", "purchase", "warnings", "result"}) {
     EXPECT_TRUE(plan.contains(key)) << key;
   }
-  EXPECT_EQ(plan.at("result").at("status"), "feasible");
+  EXPECT_EQ(plan.at("result").at("status"), "planned");
 }
 
 TEST(Json, OfWoodHoldsEachPartsAnswers) {

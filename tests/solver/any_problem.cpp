@@ -23,7 +23,7 @@ class Maker {
     for (int k = upto(2); k > 0; --k) hold(500 + k);
     for (int k = upto(2); k > 0; --k) exclusion(600 + k);
     for (int k = upto(3); k > 0; --k) goal();
-    if (all_) forks();
+    if (all_) alternatives();
     return std::move(p_);
   }
 
@@ -73,22 +73,22 @@ class Maker {
     p_.resources.push_back({segment * (1 + upto(1)), 110, segment});
   }
 
-  /// Of the activities that may stand in one, each in a way or two of one fork at most; a way may stay empty.
-  void forks() {
-    std::vector<Fork> forks(static_cast<std::size_t>(upto(2)));
-    for (Fork& fork : forks) {
-      fork.ways.resize(static_cast<std::size_t>(1 + upto(2)));
-      fork.tag = 700;
+  /// Of the activities that may stand in one, each in a branch or two of one alternative at most; a branch may stay empty.
+  void alternatives() {
+    std::vector<Alternative> alternatives(static_cast<std::size_t>(upto(2)));
+    for (Alternative& alternative : alternatives) {
+      alternative.branches.resize(static_cast<std::size_t>(1 + upto(2)));
+      alternative.tag = 700;
     }
-    for (int a = 0; a < count_ && !forks.empty(); ++a) {
+    for (int a = 0; a < count_ && !alternatives.empty(); ++a) {
       if (one_in(3) || stands_alone(a)) continue;
-      Fork& fork = forks[static_cast<std::size_t>(upto(static_cast<int>(forks.size()) - 1))];
-      const auto way = [&] { return static_cast<std::size_t>(upto(static_cast<int>(fork.ways.size()) - 1)); };
-      const std::size_t first = way(), other = one_in(4) ? way() : first;
-      fork.ways[first].push_back(a);
-      if (other != first) fork.ways[other].push_back(a);
+      Alternative& alternative = alternatives[static_cast<std::size_t>(upto(static_cast<int>(alternatives.size()) - 1))];
+      const auto branch = [&] { return static_cast<std::size_t>(upto(static_cast<int>(alternative.branches.size()) - 1)); };
+      const std::size_t first = branch(), other = one_in(4) ? branch() : first;
+      alternative.branches[first].push_back(a);
+      if (other != first) alternative.branches[other].push_back(a);
     }
-    p_.forks = std::move(forks);
+    p_.alternatives = std::move(alternatives);
   }
 
   [[nodiscard]] bool stands_alone(int a) const {
@@ -151,7 +151,7 @@ class Maker {
   }
 
   void goal() {
-    const Time due = one_in(2) ? never : upto(p_.horizon) - 1;
+    const Time due = one_in(2) ? unreachable : upto(p_.horizon) - 1;
     p_.goals.push_back({anyone(), due, upto(4) / 2.0, -1});
   }
 
@@ -169,7 +169,7 @@ Problem any_problem(const Draw& draw, Reach reach) { return Maker(draw, reach).m
 double size_of(const Problem& problem) {
   double result = 1;
   for (const Activity& a : problem.activities) {
-    double options = a.optional || !problem.forks.empty() ? 1 : 0;
+    double options = a.optional || !problem.alternatives.empty() ? 1 : 0;
     for (const Interval& i : a.starts) options += i.end - i.begin;
     if (a.family >= 0 && a.end_shared) {
       for (const Interval& i : a.starts_shared.empty() ? a.starts : a.starts_shared) options += i.end - i.begin;

@@ -10,7 +10,7 @@ namespace coatday::solver::test {
 
 using Draw = std::function<int(int most)>;  ///< a number from 0 to the most
 
-/// Whatever problem.h allows, or all of it but forks and resources that are laid out: the draws of earlier finds.
+/// Whatever problem.h allows, or all of it but alternatives and resources that are laid out: the draws of earlier finds.
 enum class Reach { all, plain };
 [[nodiscard]] Problem any_problem(const Draw&, Reach);
 

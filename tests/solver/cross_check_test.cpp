@@ -21,7 +21,7 @@ TEST(CrossCheck, AnyProblems) {
   for (std::uint64_t seed = 0; seed < 1500; ++seed) check(seed);
 }
 
-TEST(CrossCheck, AnyProblemsWithForksAndStretches) {
+TEST(CrossCheck, AnyProblemsWithAlternativesAndStretches) {
   for (std::uint64_t seed = 0; seed < 1500; ++seed) check(seed, Reach::all);
 }
 

@@ -40,7 +40,7 @@ bool overloaded(const Jobs& jobs) {
     for (Time end = begin + 1; end < 14; ++end) {
       int work = 0;
       for (const Job& j : jobs.all) {
-        Time least = never;
+        Time least = unreachable;
         for (Time s = j.earliest; s <= j.latest; ++s)
           least = std::min(least, std::max(0, std::min(s + j.length, end) - std::max(s, begin)));
         work += least * j.amount;
@@ -54,7 +54,7 @@ bool overloaded(const Jobs& jobs) {
 // The earliest and latest start of each over all placements; none: there is no placement.
 std::optional<Jobs> placed(const Jobs& jobs) {
   Jobs result = jobs;
-  for (Job& j : result.all) j = {never, -never, j.length, j.amount};
+  for (Job& j : result.all) j = {unreachable, -unreachable, j.length, j.amount};
   std::vector<int> use(14, 0);
   std::vector<Time> starts;
   const std::function<void()> place = [&] {
@@ -78,15 +78,15 @@ std::optional<Jobs> placed(const Jobs& jobs) {
     }
   };
   place();
-  return result.all.front().earliest < never ? std::optional(result) : std::nullopt;
+  return result.all.front().earliest < unreachable ? std::optional(result) : std::nullopt;
 }
 
 // What the propagator alone leaves of the starts; none where it finds that nothing fits.
 std::optional<Jobs> propagated(const Jobs& jobs, bool thorough) {
-  learn::Engine engine;
-  std::vector<learn::Energetic::Job> modelled;
+  clause_learning::Engine engine;
+  std::vector<clause_learning::Energetic::Job> modelled;
   for (const Job& j : jobs.all) modelled.push_back({{engine.add(j.earliest, j.latest), j.length}, j.amount, {}});
-  auto energetic = std::make_unique<learn::Energetic>(jobs.capacity, modelled);
+  auto energetic = std::make_unique<clause_learning::Energetic>(jobs.capacity, modelled);
   const auto wakes = energetic->wakes();
   engine.add(std::move(energetic), wakes);
   if (thorough) engine.leave_nothing_out();
@@ -142,7 +142,7 @@ TEST(Energetic, SeesWhatNoPointInTimeShows) {
   EXPECT_FALSE(Search(p).solver().dead());
 }
 
-// With other ways to take what the resource is used by, each reason needs the way, too.
+// With other branches to take what the resource is used by, each reason needs the branch, too.
 TEST(Energetic, ReasonsHoldWithinTheSearch) {
   long explained = 0;
   for (unsigned seed = 0; seed < 300; ++seed) {
@@ -155,8 +155,8 @@ TEST(Energetic, ReasonsHoldWithinTheSearch) {
       const Time from = upto(4);
       add(p, {from, from + 4 + upto(6)}, 2 + upto(3), {{0, 1 + upto(1)}});
     }
-    p.forks.push_back({{{0, 1}, {2}}, -1});
-    p.goals.push_back({7, never, 1, -1});
+    p.alternatives.push_back({{{0, 1}, {2}}, -1});
+    p.goals.push_back({7, unreachable, 1, -1});
     Search search(p);
     Verifier verifier(p, search.solver());
     (void)search.improve(std::nullopt, nullptr, {200, 0, nullptr});

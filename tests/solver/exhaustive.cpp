@@ -52,26 +52,27 @@ class Search {
     }
   }
 
-  static bool in(const std::vector<int>& way, int i) { return std::count(way.begin(), way.end(), i) > 0; }
+  static bool in(const std::vector<int>& branch, int i) { return std::count(branch.begin(), branch.end(), i) > 0; }
 
   bool may_be_left_out(int i) const {
     bool in_one = false, in_all = true;
-    for (const Fork& fork : p_.forks) {
-      for (const auto& way : fork.ways) in_one = in_one || in(way, i);
-      for (const auto& way : fork.ways)
-        in_all = in_all && (in(way, i) || std::none_of(fork.ways.begin(), fork.ways.end(), [i](const auto& w) { return in(w, i); }));
+    for (const Alternative& alternative : p_.alternatives) {
+      for (const auto& branch : alternative.branches) in_one = in_one || in(branch, i);
+      for (const auto& branch : alternative.branches)
+        in_all = in_all && (in(branch, i) || std::none_of(alternative.branches.begin(), alternative.branches.end(),
+                                                          [i](const auto& w) { return in(w, i); }));
     }
     return in_one && !in_all;
   }
 
-  // Those present are those of a single way.
+  // Those present are those of a single branch.
   bool one_way_each() const {
-    for (const Fork& fork : p_.forks) {
+    for (const Alternative& alternative : p_.alternatives) {
       bool some = false;
-      for (const auto& taken : fork.ways) {
+      for (const auto& taken : alternative.branches) {
         bool all = true;
-        for (const auto& way : fork.ways) {
-          for (const int i : way) all = all && run_of(i).present == in(taken, i);
+        for (const auto& branch : alternative.branches) {
+          for (const int i : branch) all = all && run_of(i).present == in(taken, i);
         }
         some = some || all;
       }

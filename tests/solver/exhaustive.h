@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "solver/base/problem.h"
+#include "solver/base/score.h"
 
 namespace coatday::solver::test {
 

@@ -18,7 +18,7 @@ Problem crowded(int count) {
   p.horizon = 60 * count;
   p.resources = {{5, -1}, {4, -1}};
   const int last = add(p, {0, p.horizon + 1}, 0);
-  p.goals.push_back({last, never, 1, -1});
+  p.goals.push_back({last, unreachable, 1, -1});
   for (int i = 1; i <= count; ++i) {
     const int work = add(p, {0, p.horizon - 50}, 3 + i * 7 % 11, {{0, 1 + i % 4}, {1, 1 + i * 5 % 3}});
     p.minimum_lags.push_back({end(work), last, nullptr, -1});
@@ -83,18 +83,18 @@ TEST(Limits, ByWorkTheResultIsTheSameEveryTime) {
 TEST(Limits, ProgressOnlyGetsBetter) {
   Limits limits;
   limits.work = 4000;
-  std::vector<Progress> told;
-  limits.progress = [&](const Progress& progress) { told.push_back(progress); };
+  std::vector<Progress> reports;
+  limits.progress = [&](const Progress& progress) { reports.push_back(progress); };
   const Found found = std::get<Found>(solve(crowded(30), limits));
-  ASSERT_FALSE(told.empty());
-  for (std::size_t i = 1; i < told.size(); ++i) {
-    EXPECT_LE(told[i].best, told[i - 1].best);
-    EXPECT_GE(told[i].ready_bound, told[i - 1].ready_bound);
-    EXPECT_GE(told[i].seconds, told[i - 1].seconds);
+  ASSERT_FALSE(reports.empty());
+  for (std::size_t i = 1; i < reports.size(); ++i) {
+    EXPECT_LE(reports[i].best, reports[i - 1].best);
+    EXPECT_GE(reports[i].ready_bound, reports[i - 1].ready_bound);
+    EXPECT_GE(reports[i].seconds, reports[i - 1].seconds);
   }
-  EXPECT_EQ(told.back().best, found.score);
-  EXPECT_EQ(told.back().ready_bound, found.ready_bound);
-  EXPECT_EQ(told.back().proven, found.proven);
+  EXPECT_EQ(reports.back().best, found.score);
+  EXPECT_EQ(reports.back().ready_bound, found.ready_bound);
+  EXPECT_EQ(reports.back().proven, found.proven);
 }
 
 TEST(Limits, SecondsAreKept) {

@@ -15,7 +15,7 @@ namespace {
 Time bound_of(const Problem& p, LowerBound::Effort effort = LowerBound::Effort::thorough) {
   const Network network(p);
   Bounds bounds(network);
-  return bounds.propagate() ? LowerBound(network, bounds, effort).ready() : never;
+  return bounds.propagate() ? LowerBound(network, bounds, effort).ready() : unreachable;
 }
 
 Problem waiting_for(const std::vector<Time>& lengths, std::vector<Demand> demands, int capacity) {
@@ -23,7 +23,7 @@ Problem waiting_for(const std::vector<Time>& lengths, std::vector<Demand> demand
   p.horizon = 200;
   p.resources = {{capacity, -1}, {1, -1}};
   const int deliver = add(p, {0, 200}, 0);
-  p.goals.push_back({deliver, never, 1, -1});
+  p.goals.push_back({deliver, unreachable, 1, -1});
   for (const Time length : lengths) {
     const int work = add(p, {0, 150}, length, demands);
     p.minimum_lags.push_back({end(work), deliver, nullptr, -1});
@@ -51,7 +51,7 @@ TEST(LowerBound, LagsDecideAnOrder) {
   p.minimum_lags.push_back({start(2), 1, shift(0), -1});
   EXPECT_EQ(bound_of(p), 10);
   p.maximum_lags.push_back({start(2), 1, shift(5), -1, std::nullopt});
-  EXPECT_EQ(bound_of(p), never);
+  EXPECT_EQ(bound_of(p), unreachable);
 }
 
 TEST(LowerBound, DryingPlacesAreHeld) {
@@ -62,7 +62,7 @@ TEST(LowerBound, DryingPlacesAreHeld) {
     const int coat = add(p, {0, 150}, 1), away = add(p, {0, 180}, 1);
     p.minimum_lags.push_back({end(coat), away, shift(9), -1});
     p.holds.push_back({coat, {away}, end(coat), nullptr, {{0, 1}, {1, 1}}, -1});
-    p.goals.push_back({away, never, 1, -1});
+    p.goals.push_back({away, unreachable, 1, -1});
   }
   EXPECT_EQ(bound_of(p), 30);  // three after each other on each of two places, 10 each
   EXPECT_EQ(ready_bound(p), 30);
@@ -82,7 +82,7 @@ TEST(LowerBound, NothingTakesAPlaceAtNight) {
     const int deliver = add(p, {0, 400}, 0);
     p.minimum_lags.push_back({end(coat), deliver, nullptr, -1});
     p.holds.push_back({coat, {}, end(coat), shift(29), {{0, 1}}, -1});
-    p.goals.push_back({deliver, never, 1, -1});
+    p.goals.push_back({deliver, unreachable, 1, -1});
   }
   EXPECT_EQ(bound_of(p), 4 * 24 + 14 + 1);  // four after each other, from 8 on day 0, 14 on day 1, 8 on day 3; by hours alone 8 + 90 + 1
   EXPECT_EQ(std::get<Found>(solve(p)).score.ready, bound_of(p));
@@ -97,7 +97,7 @@ TEST(LowerBound, DustAndFilmExclude) {
 TEST(LowerBound, WorkThatReachesIntoAStretchCounts) {
   Problem p = waiting_for({10, 10, 10}, {{0, 2}}, 5);  // two at a time
   for (std::size_t i = 1; i < 4; ++i) p.activities[i].starts = {{0, 5}};
-  EXPECT_EQ(bound_of(p), never);
+  EXPECT_EQ(bound_of(p), unreachable);
 }
 
 TEST(LowerBound, FewerStretchesOnlyReachFurtherOut) {
@@ -111,7 +111,8 @@ TEST(LowerBound, FewerStretchesOnlyReachFurtherOut) {
   const Network network(p);
   Bounds bounds(network);
   ASSERT_TRUE(bounds.propagate());
-  const Time least = least_reach(network, bounds, end(coat), bound, never), most = greatest_reach(network, bounds, end(coat), bound, never);
+  const Time least = least_reach(network, bounds, end(coat), bound, unreachable),
+             most = greatest_reach(network, bounds, end(coat), bound, unreachable);
   EXPECT_EQ(least, 34);  // 30 after the end
   EXPECT_GT(most, 100);
   for (const int stretches : {1, 7, 100, 2000}) {
@@ -131,7 +132,7 @@ void expect_sound(const Problem& problem, const std::string& name, LowerBound::E
   const bool consistent = bounds.propagate();
   if (!truth.feasible) {
     ++tally.infeasible;
-    tally.refuted += !consistent || LowerBound(network, bounds, effort).ready() >= never ? 1 : 0;
+    tally.refuted += !consistent || LowerBound(network, bounds, effort).ready() >= unreachable ? 1 : 0;
     return;
   }
   ASSERT_TRUE(consistent) << name;

@@ -68,13 +68,13 @@ RC_GTEST_PROP(Profile, AgreesWithSlots, ()) {
 
 TEST(Profile, UseForEver) {
   Profile profile;
-  profile.add(5, never, 1);
+  profile.add(5, unreachable, 1);
   const auto blocked = profile.last_above(0, 0, 100);
   ASSERT_TRUE(blocked);
   EXPECT_EQ(blocked->begin, 5);
-  EXPECT_EQ(blocked->end, never);
+  EXPECT_EQ(blocked->end, unreachable);
   EXPECT_FALSE(profile.last_above(0, 0, 5));
-  EXPECT_FALSE(profile.first_above(1, 0, never));
+  EXPECT_FALSE(profile.first_above(1, 0, unreachable));
 }
 
 }  // namespace

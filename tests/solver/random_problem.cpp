@@ -16,18 +16,18 @@ class Maker {
     p_.horizon = size_.horizon;
     p_.sharing_gap = upto(2);
     for (int r = 0; r < 2; ++r) p_.resources.push_back({1 + upto(1), 100 + r, 0});
-    const int count = size_.activities > 0 ? size_.activities : 2 + upto(f_.forks ? 0 : f_.families || f_.remedies ? 1 : 2);
+    const int count = size_.activities > 0 ? size_.activities : 2 + upto(f_.alternatives ? 0 : f_.families || f_.remedies ? 1 : 2);
     for (int i = 0; i < count; ++i) p_.activities.push_back(activity(i));
     for (int to = 1; to < count; ++to) lags(upto(to - 1), to);
     if (f_.remedies) remedy(count);
     if (f_.minimum && one_in(4)) p_.minimum_lags.push_back({{count - 1, edge()}, 0, shift(-(1 + upto(8))), 299});  // closes a cycle
-    if (f_.forks) fork(count);
-    const int all = f_.forks ? static_cast<int>(p_.activities.size()) : count;
+    if (f_.alternatives) alternative(count);
+    const int all = f_.alternatives ? static_cast<int>(p_.activities.size()) : count;
     if (f_.holds) holds(all);
     if (f_.segments) holds_in_segments(all);
     if (f_.exclusions) exclude(all);
     for (int i = 0; i < count; ++i) {
-      if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(size_.horizon) : never, 1.0 + upto(2), -1});
+      if (i == count - 1 || one_in(2)) p_.goals.push_back({i, f_.dues ? upto(size_.horizon) : unreachable, 1.0 + upto(2), -1});
     }
     return std::move(p_);
   }
@@ -96,21 +96,21 @@ class Maker {
     if (one_in(3)) p_.maximum_lags.push_back({{count, Edge::end}, to, rising(0, 3), 404, std::nullopt});
   }
 
-  // Two ways, or three, of one or two activities that stand between the first and the last of the others, or beside them.
-  void fork(int count) {
+  // Two branches, or three, of one or two activities that stand between the first and the last of the others, or beside them.
+  void alternative(int count) {
     const int first = static_cast<int>(p_.activities.size()), more = 2 + upto(1);
-    std::vector<std::vector<int>> ways(static_cast<std::size_t>(2 + (one_in(3) ? 1 : 0)));
+    std::vector<std::vector<int>> branches(static_cast<std::size_t>(2 + (one_in(3) ? 1 : 0)));
     for (int a = first; a < first + more; ++a) {
       p_.activities.push_back(activity(a));
       if (one_in(6)) p_.activities.back().demands = {{0, 2}};
       if (!one_in(4)) ties({upto(count - 1), edge()}, a);
       if (!one_in(4)) ties({a, edge()}, upto(count - 1));
       if (a > first && one_in(2)) ties({a - 1, edge()}, a);
-      const std::size_t in = static_cast<std::size_t>(a - first) % ways.size();
-      ways[in].push_back(a);
-      if (one_in(4)) ways[(in + 1) % ways.size()].push_back(a);
+      const std::size_t in = static_cast<std::size_t>(a - first) % branches.size();
+      branches[in].push_back(a);
+      if (one_in(4)) branches[(in + 1) % branches.size()].push_back(a);
     }
-    p_.forks.push_back({std::move(ways), 700});
+    p_.alternatives.push_back({std::move(branches), 700});
   }
 
   void ties(Point from, int to) {
@@ -127,7 +127,7 @@ class Maker {
       if (!one_in(3)) {
         const int until = upto(count - 1);
         if (until != hold.first) hold.until.push_back(until);
-        if (f_.forks && until > 0 && until - 1 != hold.first) hold.until.push_back(until - 1);
+        if (f_.alternatives && until > 0 && until - 1 != hold.first) hold.until.push_back(until - 1);
       }
       if (hold.until.empty() || one_in(2)) {
         hold.limit_from = {one_in(4) ? upto(count - 1) : hold.first, edge()};

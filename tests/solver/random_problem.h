@@ -9,7 +9,7 @@ namespace coatday::solver::test {
 
 struct Features {
   bool calendars = false, tables = false, minimum = false, maximum = false, remedies = false, resources = false, holds = false,
-       families = false, exclusions = false, dues = false, forks = false, segments = false;
+       families = false, exclusions = false, dues = false, alternatives = false, segments = false;
   static constexpr unsigned all = 1U << 11U;  ///< so many combinations of all but the last
 };
 /// One bit a feature, in the order above.

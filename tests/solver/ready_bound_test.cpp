@@ -11,7 +11,7 @@ TEST(ReadyBound, TheLongestChain) {
   p.horizon = 200;
   const int coat = add(p, {8, 100}, 3), deliver = add(p, {0, 150}, 0);
   p.minimum_lags.push_back({end(coat), deliver, shift(20), -1});
-  p.goals.push_back({deliver, never, 1, -1});
+  p.goals.push_back({deliver, unreachable, 1, -1});
   EXPECT_EQ(ready_bound(p), 31);
 }
 
@@ -20,7 +20,7 @@ TEST(ReadyBound, WorkAgainstWorkingHours) {
   p.horizon = 200;
   p.resources = {{1, -1}};
   const int deliver = add(p, {0, 200}, 0);
-  p.goals.push_back({deliver, never, 1, -1});
+  p.goals.push_back({deliver, unreachable, 1, -1});
   for (int i = 0; i < 5; ++i) {
     const int work = add(p, {0, 1}, 4, {{0, 1}});
     p.activities.back().starts.clear();
@@ -38,7 +38,7 @@ TEST(ReadyBound, AWindowWithARemedyCountsForNothing) {
   p.activities[static_cast<std::size_t>(scuff)].optional = true;
   p.minimum_lags.push_back({end(coat), other, nullptr, -1});
   p.maximum_lags.push_back({end(coat), recoat, shift(10), -1, scuff});
-  p.goals.push_back({other, never, 1, -1});
+  p.goals.push_back({other, unreachable, 1, -1});
   EXPECT_EQ(ready_bound(p), 2);
   p.maximum_lags[0].remedy.reset();
   EXPECT_EQ(ready_bound(p), 50);
@@ -49,13 +49,13 @@ TEST(ReadyBound, NeverWhereNothingFits) {
   p.horizon = 20;
   p.resources = {{1, -1}};
   const int goal = add(p, {0, 20}, 0);
-  p.goals.push_back({goal, never, 1, -1});
+  p.goals.push_back({goal, unreachable, 1, -1});
   for (int i = 0; i < 3; ++i) add(p, {0, 13}, 7, {{0, 1}});
-  EXPECT_EQ(ready_bound(p), never);
+  EXPECT_EQ(ready_bound(p), unreachable);
   p.activities.pop_back();
   EXPECT_EQ(ready_bound(p), 0);
   p.minimum_lags.push_back({start(goal), 1, shift(30), -1});
-  EXPECT_EQ(ready_bound(p), never);
+  EXPECT_EQ(ready_bound(p), unreachable);
 }
 
 }  // namespace

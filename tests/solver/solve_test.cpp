@@ -42,7 +42,7 @@ TEST(Solve, CalendarsAndDrying) {
   const int sand = add(p, {8, 16}, 2);
   p.activities[1].starts.push_back({32, 40});
   p.minimum_lags.push_back({end(coat), sand, shift(6), -1});
-  p.goals.push_back({sand, never, 1, -1});
+  p.goals.push_back({sand, unreachable, 1, -1});
   const Schedule s = solved(p);
   EXPECT_EQ(start_of(s, coat), 8);
   EXPECT_EQ(start_of(s, sand), 32);  // dry at 17, after hours
@@ -53,7 +53,7 @@ TEST(Solve, ThePastIsAsItIs) {
   const int done = add(p, {-20, -19}, 3);
   const int next = add(p, {0, 40}, 2);
   p.minimum_lags.push_back({end(done), next, shift(24), -1});
-  p.goals.push_back({next, never, 1, -1});
+  p.goals.push_back({next, unreachable, 1, -1});
   const Schedule s = solved(p);
   EXPECT_EQ(start_of(s, done), -20);
   EXPECT_EQ(start_of(s, next), 7);
@@ -66,7 +66,7 @@ TEST(Solve, TwoPeopleThreeTasks) {
     const int work = add(p, {0, 90}, length, {{0, 1}});
     const int done = add(p, {0, 100}, 0);
     p.minimum_lags.push_back({end(work), done, nullptr, -1});
-    p.goals.push_back({done, never, 1, -1});
+    p.goals.push_back({done, unreachable, 1, -1});
   }
   const Outcome outcome = solve(p);
   EXPECT_EQ(std::get<Found>(outcome).score.ready, 7);  // 6 beside 4 and 3
@@ -90,7 +90,7 @@ TEST(Solve, AWindowMovesWhatComesBefore) {
   const int second = add(p, {20, 60}, 2);
   p.maximum_lags.push_back({end(first), second, shift(8), -1, std::nullopt});
   p.minimum_lags.push_back({end(first), second, shift(1), -1});
-  p.goals.push_back({second, never, 1, -1});
+  p.goals.push_back({second, unreachable, 1, -1});
   const Schedule s = solved(p);
   EXPECT_EQ(start_of(s, first), 10);
   EXPECT_EQ(start_of(s, second), 20);
@@ -107,7 +107,7 @@ struct Recoat {
     p.activities[static_cast<std::size_t>(scuff)].optional = true;
     p.minimum_lags = {{end(first), second, shift(4), -1}, {end(first), scuff, shift(6), -1}, {end(scuff), second, nullptr, -1}};
     p.maximum_lags.push_back({end(first), second, shift(8), -1, scuff});
-    p.goals.push_back({second, never, 1, -1});
+    p.goals.push_back({second, unreachable, 1, -1});
   }
 };
 
@@ -141,7 +141,7 @@ TEST(Solve, DryingPlacesAreHeld) {
     const int away = add(p, {0, 90}, 1);
     p.minimum_lags.push_back({end(coat), away, shift(4), -1});
     p.holds.push_back({coat, {away}, end(coat), nullptr, {{0, 1}}, -1});
-    p.goals.push_back({away, never, 1, -1});
+    p.goals.push_back({away, unreachable, 1, -1});
   }
   const Outcome outcome = solve(p);
   EXPECT_EQ(std::get<Found>(outcome).score.ready, 15);  // one after the other, 5 each
@@ -153,7 +153,7 @@ TEST(Solve, AHoldEndsAtItsLimit) {
   const int one = add(p, {0, 80}, 2), other = add(p, {0, 80}, 2);
   const int away = add(p, {50, 90}, 1);
   p.holds = {{one, {away}, end(one), shift(6), {{0, 1}}, -1}, {other, {}, end(other), shift(6), {{0, 1}}, -1}};
-  p.goals = {{one, never, 1, -1}, {other, never, 1, -1}};
+  p.goals = {{one, unreachable, 1, -1}, {other, unreachable, 1, -1}};
   const Schedule s = solved(p);
   EXPECT_EQ(std::max(start_of(s, one), start_of(s, other)), 8);
 }
@@ -163,7 +163,7 @@ TEST(Solve, TheFreePlaceIsChosen) {
   p.resources = {{1, -1}, {1, -1}};
   const int one = add(p, {0, 80}, 2), other = add(p, {0, 80}, 2);
   for (const int coat : {one, other}) p.holds.push_back({coat, {}, end(coat), shift(6), {{0, 1}, {1, 1}}, -1});
-  p.goals = {{one, never, 1, -1}, {other, never, 1, -1}};
+  p.goals = {{one, unreachable, 1, -1}, {other, unreachable, 1, -1}};
   const Schedule s = solved(p);
   EXPECT_EQ(start_of(s, one), 0);
   EXPECT_EQ(start_of(s, other), 0);
@@ -175,7 +175,7 @@ TEST(Solve, DustWaitsForTheFilm) {
   const int coat = add(p, {0, 1}, 2);
   const int sand = add(p, {0, 90}, 3);
   p.exclusions.push_back({{{coat, 2, shift(12)}}, {{sand, 1, nullptr}}, -1});
-  p.goals.push_back({sand, never, 1, -1});
+  p.goals.push_back({sand, unreachable, 1, -1});
   EXPECT_EQ(start_of(solved(p), sand), 13);  // tack-free at 12, and dust from 1 before
 }
 
@@ -187,7 +187,7 @@ TEST(Solve, ASetupIsShared) {
     const int coat = add(p, {0, 80}, 5, {{0, 1}});
     p.activities.back().family = 0;
     p.activities.back().end_shared = shift(3);
-    p.goals.push_back({coat, never, 1, -1});
+    p.goals.push_back({coat, unreachable, 1, -1});
   }
   const Outcome outcome = solve(p);
   const Score& reached = std::get<Found>(outcome).score;
@@ -216,7 +216,7 @@ TEST(Solve, WhatCannotBeProvenIsNotFoundAndNamed) {
   const auto& not_found = std::get<NotFound>(outcome);
   EXPECT_GE(not_found.activity, 0);
   EXPECT_EQ(not_found.blockers.front(), 7);
-  EXPECT_EQ(ready_bound(p), never);  // which does tell that nothing fits
+  EXPECT_EQ(ready_bound(p), unreachable);  // which does tell that nothing fits
 }
 
 TEST(Score, CountsInOrder) {

@@ -5,10 +5,10 @@
 namespace coatday::solver::test {
 namespace {
 
-using learn::Literal;
-using learn::Reason;
+using clause_learning::Literal;
+using clause_learning::Reason;
 
-constexpr Time unknown = -never;
+constexpr Time unknown = -unreachable;
 
 std::vector<Literal> opposite(std::span<const Literal> literals) {
   std::vector<Literal> result;
@@ -17,8 +17,8 @@ std::vector<Literal> opposite(std::span<const Literal> literals) {
 }
 
 std::string text(Literal l) {
-  const bool up = (l.side & 1) == 0;
-  return "x" + std::to_string(learn::variable(l)) + (up ? " >= " : " <= ") + std::to_string(up ? l.value : -l.value);
+  const bool up = (l.bound_var & 1) == 0;
+  return "x" + std::to_string(clause_learning::variable(l)) + (up ? " >= " : " <= ") + std::to_string(up ? l.value : -l.value);
 }
 
 }  // namespace
@@ -28,17 +28,17 @@ Fresh::Fresh(const Problem& problem) : model_(problem) {
   dead_ = !model_.engine.begin();
 }
 
-bool Fresh::follow(const learn::Model& other) {
-  std::vector<std::pair<learn::Var, std::pair<int, int>>> asked;
-  for (const auto& [pair, x] : other.precedences()) asked.emplace_back(x, pair);
+bool Fresh::follow(const clause_learning::Model& other) {
+  std::vector<std::pair<clause_learning::Var, std::pair<int, int>>> asked;
+  for (const auto& [pair, x] : other.orders().precedences()) asked.emplace_back(x, pair);
   std::sort(asked.begin(), asked.end());
   return std::all_of(asked.begin(), asked.end(), [this](const auto& each) {
-    return model_.precedence(each.second.first, each.second.second) == learn::yes(each.first);
+    return model_.orders().precedence(each.second.first, each.second.second) == clause_learning::yes(each.first);
   });
 }
 
 bool Fresh::assume(std::span<const Literal> literals) {
-  learn::Engine& engine = model_.engine;
+  clause_learning::Engine& engine = model_.engine;
   engine.deepen();
   return std::all_of(literals.begin(), literals.end(), [&](Literal l) { return engine.trail.set(l, Reason{}); }) && engine.propagate();
 }
@@ -61,7 +61,7 @@ bool Fresh::implies(std::span<const Literal> premises, Literal conclusion) {
 }
 
 void Fresh::add(std::vector<Literal> clause) {
-  learn::Engine& engine = model_.engine;
+  clause_learning::Engine& engine = model_.engine;
   std::erase_if(clause, [&](Literal l) { return engine.trail.fails(l); });
   if (dead_ || std::any_of(clause.begin(), clause.end(), [&](Literal l) { return engine.trail.holds(l); })) return;
   if (clause.size() > 1) {
@@ -71,7 +71,7 @@ void Fresh::add(std::vector<Literal> clause) {
   }
 }
 
-Verifier::Verifier(const Problem& problem, learn::Solver& solver) : solver_(solver), bare_(problem), learned_(problem) {
+Verifier::Verifier(const Problem& problem, clause_learning::Solver& solver) : solver_(solver), bare_(problem), learned_(problem) {
   solver.model.engine.on_explained = [this](int entry, const Literal* conclusion, std::span<const Literal> premises) {
     explained(entry, conclusion, premises);
   };
@@ -80,15 +80,15 @@ Verifier::Verifier(const Problem& problem, learn::Solver& solver) : solver_(solv
 }
 
 void Verifier::hear(const Schedule& witness) {
-  witness_.assign(learn::at(solver_.model.engine.trail.variables()), unknown);
+  witness_.assign(solver::at(solver_.model.engine.trail.variables()), unknown);
   solver_.model.values(witness, witness_);
 }
 
 bool Verifier::denied(std::span<const Literal> any) const {
   return !witness_.empty() && std::all_of(any.begin(), any.end(), [this](Literal l) {
-    const std::size_t x = learn::at(learn::variable(l));
+    const std::size_t x = solver::at(clause_learning::variable(l));
     if (x >= witness_.size() || witness_[x] == unknown) return false;
-    return ((l.side & 1) == 0 ? witness_[x] : -witness_[x]) < l.value;
+    return ((l.bound_var & 1) == 0 ? witness_[x] : -witness_[x]) < l.value;
   });
 }
 
@@ -97,7 +97,7 @@ void Verifier::follow() {
 }
 
 bool Verifier::by_clause(int entry) const {
-  const learn::Trail& trail = solver_.model.engine.trail;
+  const clause_learning::Trail& trail = solver_.model.engine.trail;
   return entry >= 0 ? trail[entry].reason.kind == Reason::clause
                     : trail.conflict().implied && trail.conflict().reason.kind == Reason::clause;
 }
@@ -105,7 +105,7 @@ bool Verifier::by_clause(int entry) const {
 void Verifier::explained(int entry, const Literal* conclusion, std::span<const Literal> premises) {
   follow();
   ++tally_.explanations;
-  const learn::Trail& trail = solver_.model.engine.trail;
+  const clause_learning::Trail& trail = solver_.model.engine.trail;
   for (const Literal l : premises) {
     if (!trail.holds(l)) complain("a premise that does not hold", {&l, 1});
     if (entry >= 0 && trail.origin(l) >= entry) complain("a premise that came later", {&l, 1});

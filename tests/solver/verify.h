@@ -18,25 +18,25 @@ class Fresh {
   explicit Fresh(const Problem&);
 
   /// So that the two number their variables alike; false where they cannot.
-  [[nodiscard]] bool follow(const learn::Model&);
+  [[nodiscard]] bool follow(const clause_learning::Model&);
   /// Whether propagation finds that the literals cannot all hold.
-  [[nodiscard]] bool refutes(std::span<const learn::Literal>);
+  [[nodiscard]] bool refutes(std::span<const clause_learning::Literal>);
   /// Whether propagation finds that the conclusion follows.
-  [[nodiscard]] bool implies(std::span<const learn::Literal> premises, learn::Literal conclusion);
-  void add(std::vector<learn::Literal> clause);
+  [[nodiscard]] bool implies(std::span<const clause_learning::Literal> premises, clause_learning::Literal conclusion);
+  void add(std::vector<clause_learning::Literal> clause);
   [[nodiscard]] bool dead() const { return dead_; }  ///< nothing holds at the root
 
  private:
-  bool assume(std::span<const learn::Literal>);
+  bool assume(std::span<const clause_learning::Literal>);
 
-  learn::Model model_;
+  clause_learning::Model model_;
   bool dead_ = false;
 };
 
 class Verifier {
  public:
   /// Checks all that the solver concludes from now on, while both live.
-  Verifier(const Problem&, learn::Solver&);
+  Verifier(const Problem&, clause_learning::Solver&);
   void hear(const Schedule& witness);
 
   struct Tally {
@@ -46,19 +46,19 @@ class Verifier {
   [[nodiscard]] const std::vector<std::string>& complaints() const { return complaints_; }
   [[nodiscard]] bool found_contradiction() const { return learned_.dead(); }
 
-  // What it is told; a test may tell it what is false.
-  void explained(int entry, const learn::Literal* conclusion, std::span<const learn::Literal> premises);
-  void learned(const std::vector<learn::Literal>& clause);
-  void refuted(const std::vector<learn::Literal>& assumptions);
+  // What it receives from the solver; a test may send something false.
+  void explained(int entry, const clause_learning::Literal* conclusion, std::span<const clause_learning::Literal> premises);
+  void learned(const std::vector<clause_learning::Literal>& clause);
+  void refuted(const std::vector<clause_learning::Literal>& assumptions);
 
  private:
   void follow();
   /// Whether the witness says that none of them holds.
-  [[nodiscard]] bool denied(std::span<const learn::Literal> any) const;
+  [[nodiscard]] bool denied(std::span<const clause_learning::Literal> any) const;
   [[nodiscard]] bool by_clause(int entry) const;
-  void complain(const std::string& what, std::span<const learn::Literal>);
+  void complain(const std::string& what, std::span<const clause_learning::Literal>);
 
-  const learn::Solver& solver_;
+  const clause_learning::Solver& solver_;
   Fresh bare_, learned_;
   std::vector<Time> witness_;  ///< by variable, as far as it knows
   Tally tally_;

@@ -17,7 +17,7 @@
 namespace coatday::solver::test {
 namespace {
 
-using learn::Literal;
+using clause_learning::Literal;
 
 struct Searched {
   Verifier::Tally tally;
@@ -95,16 +95,16 @@ TEST(Verify, PublicInstances) {
   }
 }
 
-// What is told to a verifier in place of the truth.
+// False statements to a verifier, and how many it notices.
 struct Lies {
-  long told = 0, caught = 0;
+  long made = 0, caught = 0;
 };
 
 template <class Tell>
 void lie(Lies& lies, const Verifier& verifier, const Tell& tell) {
   const std::size_t before = verifier.complaints().size();
   tell();
-  ++lies.told;
+  ++lies.made;
   lies.caught += verifier.complaints().size() > before ? 1 : 0;
 }
 
@@ -113,12 +113,12 @@ TEST(Verify, SeesWhatIsFalse) {
   Lies stronger, without_premise, without_conflict, shorter, refuted;
   const Problem problem = instance("ubo20_psp10.sch");
   Search search(problem);
-  learn::Solver& solver = search.solver();
+  clause_learning::Solver& solver = search.solver();
   Verifier verifier(problem, solver);
   solver.model.engine.on_explained = [&](int entry, const Literal* conclusion, std::span<const Literal> premises) {
     if (premises.empty()) return;
     if (conclusion == nullptr) return lie(without_conflict, verifier, [&] { verifier.explained(entry, nullptr, premises.subspan(1)); });
-    const Literal more{conclusion->side, conclusion->value + 1};
+    const Literal more{conclusion->bound_var, conclusion->value + 1};
     lie(stronger, verifier, [&] { verifier.explained(entry, &more, premises); });
     lie(without_premise, verifier, [&] { verifier.explained(entry, conclusion, premises.subspan(1)); });
   };
@@ -131,8 +131,8 @@ TEST(Verify, SeesWhatIsFalse) {
   };
   std::ignore = search.improve(std::nullopt, nullptr, {200, 0, nullptr});
   for (const Lies& lies : {stronger, without_premise, without_conflict, shorter, refuted}) {
-    EXPECT_GT(lies.told, 0);
-    EXPECT_GE(lies.caught, lies.told / 3);
+    EXPECT_GT(lies.made, 0);
+    EXPECT_GE(lies.caught, lies.made / 3);
   }
 }
 
@@ -144,8 +144,8 @@ TEST(Verify, HearsAWitness) {
   Verifier verifier(problem, search.solver());
   verifier.hear(all.schedule);
   const Time start = all.schedule.activities[0].start;
-  const Literal true_one = learn::at_least(search.solver().model.run(0).start, start),
-                false_one = learn::at_least(true_one.side / 2, start + 1);
+  const Literal true_one = clause_learning::at_least(search.solver().model.run(0).start, start),
+                false_one = clause_learning::at_least(true_one.bound_var / 2, start + 1);
   const auto broken = [&] {
     return std::count_if(verifier.complaints().begin(), verifier.complaints().end(),
                          [](const std::string& complaint) { return complaint.find("schedule breaks") != std::string::npos; });

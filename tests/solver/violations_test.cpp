@@ -124,7 +124,7 @@ TEST_F(Broken, DemandAboveCapacity) {
   p.activities[static_cast<std::size_t>(dusty)].demands = {{0, 1}, {0, 1}};
   p.activities[static_cast<std::size_t>(dusty)].end = nullptr;
   run(dusty) = at(13, 13);
-  EXPECT_EQ(found(), Words{"activity 3 demands 2 of resource 0, whose capacity is 1"});
+  EXPECT_EQ(found(), Words{"activity 3 demands 2 of resource 0; its capacity is 1"});
 }
 
 TEST_F(Broken, HoldWithoutChoice) {
@@ -136,7 +136,7 @@ TEST_F(Broken, HoldWithoutChoice) {
 
 TEST_F(Broken, HoldAboveCapacity) {
   s.hold_choice = {1};
-  EXPECT_EQ(found(), (Words{"hold 0 demands 2 of resource 1, whose capacity is 1", "resource 1: 2 are in use from 2, the capacity is 1"}));
+  EXPECT_EQ(found(), (Words{"hold 0 demands 2 of resource 1; its capacity is 1", "resource 1: 2 are in use from 2, the capacity is 1"}));
 }
 
 TEST_F(Broken, HoldLastsUntilTheNext) {

@@ -30,7 +30,7 @@ Errors predict(Diffusivity at_test, bool print) {
   Errors all;
   for (const Exclusion& row : exclusion_table()) {
     const auto fitted = fitted_exposure(row);
-    if (row.standing != Standing::seen || !fitted) continue;
+    if (row.verification != Verification::compared || !fitted) continue;
     const FilmResistance film = film_that_excludes(row.percent[*fitted], exposure_days[*fitted], at_test);
     if (print)
       std::printf("%-45s %d coats, fitted on day %2.0f, %8.2e s/m:", row.finish.data(), row.coats, exposure_days[*fitted], film.value());
@@ -63,7 +63,7 @@ TEST(Film, TheMiddleOfTheBandFitsBetterThanItsLowEnd) {
 TEST(Exclusion, FallsWithDaysAndRisesWithCoats) {
   std::map<std::string_view, const Exclusion*> before;
   for (const Exclusion& row : exclusion_table()) {
-    if (row.standing == Standing::conflicting) continue;
+    if (row.verification == Verification::conflicting) continue;
     int last = 100;
     for (const int percent : row.percent) {
       if (percent == unknown_exclusion) continue;

@@ -17,8 +17,8 @@ constexpr Instant start{};
 constexpr Board oak{Metres(0.022), Metres(0.6), 0.00369, MoistureContent(0.07)};
 const Diffusivity usual = diffusion_across(film_test_temperature).middle;
 
-std::vector<Spell> steady(double humidity, int days) {
-  return spells(
+std::vector<AirSpan> steady(double humidity, int days) {
+  return air_spans(
       climate::AirSeries(climate::ConstantAir({Celsius(20), RelativeHumidity(humidity)}), start, start + std::chrono::hours(24 * days)));
 }
 std::vector<FilmChange> films(double back, double face) {
@@ -87,7 +87,7 @@ TEST(Warp, UsualGridAndStepsAreFineEnough) {
   EXPECT_NEAR(peak(Slab::usual_cells, Slab::usual_tolerance.value()), fine, 0.01 * fine);
 }
 
-TEST(Spells, AreTheMeanOfTheirRows) {
+TEST(AirSpans, AreTheMeanOfTheirRows) {
   const auto hours = steady(0.5, 2);
   ASSERT_EQ(hours.size(), 48U);
   EXPECT_NEAR(hours[7].equilibrium.value(), equilibrium_moisture({Celsius(20), RelativeHumidity(0.5)}).value(), 1e-12);

@@ -217,7 +217,7 @@ class Planner {
   void judge_search(const solver::Found& found) {
     if (request_.seconds <= 0) return;
     plan_.proven = found.proven;
-    if (found.ready_bound > -solver::never)
+    if (found.ready_bound > -solver::unreachable)
       plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
   }
 

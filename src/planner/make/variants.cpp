@@ -21,7 +21,7 @@ constexpr double usual_share = 0.7;
 const char* text(const Variant& variant) {
   if (variant.sides == Sides::show_first) return "the side that shows first";
   return variant.batching == Batching::one_part ? "each part by itself"
-         : variant.batching == Batching::half   ? "in twice as many loads"
+         : variant.batching == Batching::half   ? "in twice as many batches"
                                                 : "as usual";
 }
 

@@ -10,7 +10,7 @@ namespace coatday::planner {
 namespace {
 
 /// A function of the grid that remembers what it was asked: a search asks for the same again and again.
-class Remembering : public solver::Monotone {
+class Remembering : public solver::MonotoneFunction {
  public:
   [[nodiscard]] solver::Time at(solver::Time t) const override {
     if (t < 0 || t > most_known) return asked(t);
@@ -21,7 +21,7 @@ class Remembering : public solver::Monotone {
   }
 
  private:
-  static constexpr solver::Time unknown = -solver::never, most_known = 1 << 20;
+  static constexpr solver::Time unknown = -solver::unreachable, most_known = 1 << 20;
   [[nodiscard]] virtual solver::Time asked(solver::Time) const = 0;
 
   mutable std::vector<solver::Time> known_;  // by t
@@ -40,9 +40,9 @@ class ClockFunction final : public Remembering {
  private:
   [[nodiscard]] solver::Time asked(solver::Time t) const override {
     const Instant applied = grid_.instant(t);
-    if (applied >= clocks_.air().end()) return solver::never;
+    if (applied >= clocks_.air().end()) return solver::unreachable;
     const auto end = clocks_.ends(wait_, coat_, applied, estimate_);
-    if (!end) return solver::never;
+    if (!end) return solver::unreachable;
     return rounding_ == Rounding::up ? grid_.up(*end) : grid_.down(*end);
   }
 
@@ -55,14 +55,14 @@ class ClockFunction final : public Remembering {
 };
 
 /// What is carried in later is not warm sooner: where the room would have it so, as it warms, the latest of what was carried in before counts.
-class WarmingFunction final : public solver::Monotone {
+class WarmingFunction final : public solver::MonotoneFunction {
  public:
   WarmingFunction(Clocks& clocks, const Grid& grid, Wait wait) : clocks_(clocks), grid_(grid), wait_(std::move(wait)) {}
 
   [[nodiscard]] solver::Time at(solver::Time t) const override {
     if (t < 0) return asked(t);
     for (auto next = static_cast<solver::Time>(latest_.size()); next <= t; ++next) {
-      if (grid_.instant(next) >= clocks_.air().end()) return solver::never;
+      if (grid_.instant(next) >= clocks_.air().end()) return solver::unreachable;
       latest_.push_back(std::max(asked(next), latest_.empty() ? 0 : latest_.back()));
     }
     return latest_[static_cast<std::size_t>(t)];

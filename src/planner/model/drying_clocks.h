@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "finish/clock.h"
+#include "finish/conditions.h"
 #include "planner/model/time_grid.h"
 #include "planner/tasks/tasks.h"
 #include "solver/base/problem.h"

@@ -95,7 +95,7 @@ class Builder {
       timed(by_crew(task), activity);
       model_.by_crew[t] = static_cast<int>(problem().activities.size());
       problem().activities.push_back(std::move(activity));
-      problem().forks.push_back({{{static_cast<int>(t)}, {model_.by_crew[t]}}, -1});
+      problem().alternatives.push_back({{{static_cast<int>(t)}, {model_.by_crew[t]}}, -1});
     }
   }
 
@@ -153,7 +153,7 @@ class Builder {
   }
 
   solver::Intervals window(const Task& task, solver::Intervals open, Time steps) const {
-    if (task.not_before) open = cut(open, std::max(Time(0), grid_.up(*task.not_before)), solver::never);
+    if (task.not_before) open = cut(open, std::max(Time(0), grid_.up(*task.not_before)), solver::unreachable);
     if (task.not_after) open = cut(open, 0, grid_.down(*task.not_after) - steps + 1);
     return open;
   }
@@ -245,9 +245,9 @@ class Builder {
 
   void goals() {
     for (const Delivery& delivery : graph_.deliveries) {
-      if (whole_) problem().goals.push_back({static_cast<int>(delivery.nominal), solver::never, 1, -1});
+      if (whole_) problem().goals.push_back({static_cast<int>(delivery.nominal), solver::unreachable, 1, -1});
       const job::OrderPiece& piece = job_.order.pieces[delivery.piece];
-      const Time due = piece.promised ? grid_.down(*piece.promised) : solver::never;
+      const Time due = piece.promised ? grid_.down(*piece.promised) : solver::unreachable;
       problem().goals.push_back({static_cast<int>(delivery.late), due, piece.importance, tag(Requirement::Kind::promised, delivery.piece)});
     }
   }

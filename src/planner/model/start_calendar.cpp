@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "finish/application_limits.h"
 #include "planner/tasks/mixing.h"
 
 namespace coatday::planner {
@@ -9,7 +10,7 @@ namespace coatday::planner {
 namespace {
 
 /// Work of a given length that rests while the shop is closed.
-class PausingEnd final : public solver::Monotone {
+class PausingEnd final : public solver::MonotoneFunction {
  public:
   PausingEnd(const solver::Intervals& working, solver::Time steps) : working_(working), steps_(steps) {
     solver::Time sum = 0;
@@ -22,7 +23,7 @@ class PausingEnd final : public solver::Monotone {
 
   [[nodiscard]] solver::Time at(solver::Time start) const override {
     const solver::Time target = worked_before(start) + steps_;
-    if (target > total_) return solver::never;
+    if (target > total_) return solver::unreachable;
     // The shift in which the target is reached: the last that begins with less work done.
     const auto after = std::lower_bound(worked_.begin(), worked_.end(), target);
     const auto shift = static_cast<std::size_t>(after - worked_.begin()) - 1;

@@ -4,7 +4,7 @@
 #include <chrono>
 
 #include "job/time_step.h"
-#include "solver/base/monotone.h"
+#include "solver/base/monotone_function.h"
 
 namespace coatday::planner {
 

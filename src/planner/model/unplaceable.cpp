@@ -41,13 +41,13 @@ void follow(const solver::Problem& problem, int family, std::vector<bool>& share
 
 std::optional<solver::Tag> unplaceable(const solver::Problem& problem) {
   std::vector<bool> shares(problem.activities.size(), false);
-  std::set<int> looked_at, in_a_way;
-  for (const solver::Fork& fork : problem.forks) {
-    for (const std::vector<int>& way : fork.ways) in_a_way.insert(way.begin(), way.end());
+  std::set<int> looked_at, in_a_branch;
+  for (const solver::Alternative& alternative : problem.alternatives) {
+    for (const std::vector<int>& branch : alternative.branches) in_a_branch.insert(branch.begin(), branch.end());
   }
   for (std::size_t i = 0; i < problem.activities.size(); ++i) {
     const solver::Activity& a = problem.activities[i];
-    if (a.optional || !a.starts.empty() || in_a_way.count(static_cast<int>(i)) != 0) continue;
+    if (a.optional || !a.starts.empty() || in_a_branch.count(static_cast<int>(i)) != 0) continue;
     if (a.end_shared != nullptr && looked_at.insert(a.family).second) follow(problem, a.family, shares);
     if (!shares[i]) return a.tag;
   }

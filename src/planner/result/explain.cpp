@@ -5,6 +5,7 @@
 
 #include <fmt/core.h>
 
+#include "finish/application_limits.h"
 #include "job/stages.h"
 
 namespace coatday::planner {
@@ -75,7 +76,7 @@ class Explainer {
     for (const solver::Interval& interval : open) {
       if (interval.end > t) return std::max(interval.begin, t);
     }
-    return solver::never;
+    return solver::unreachable;
   }
 
   static Time last_in(const solver::Intervals& open, Time before) {
@@ -92,8 +93,8 @@ class Explainer {
       return shift.begin <= wanted && wanted + (event.end - event.start) <= shift.end;
     });
     if (fits && !event.product.empty()) {
-      if (const auto air = finish::refused(plan_.products.at(event.product), conditions(event), wanted, wanted + (event.end - event.start),
-                                           plan_.shop.units)) {
+      if (const auto air = finish::limit_exceeded(plan_.products.at(event.product), conditions(event), wanted,
+                                                  wanted + (event.end - event.start), plan_.shop.units)) {
         return "it has to wait: " + *air;
       }
     }
@@ -107,8 +108,8 @@ class Explainer {
   }
 
   std::string air_at(const job::Event& event, Instant opening) {
-    const auto air = finish::refused(plan_.products.at(event.product), conditions(event), opening, opening + (event.end - event.start),
-                                     plan_.shop.units);
+    const auto air = finish::limit_exceeded(plan_.products.at(event.product), conditions(event), opening,
+                                            opening + (event.end - event.start), plan_.shop.units);
     if (!air) return "it fits into no earlier shift";
     return fmt::format("the shop is closed, and at {} it has to wait: {}", when(opening), *air);
   }

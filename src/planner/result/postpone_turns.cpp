@@ -21,7 +21,7 @@ class Turns {
   }
 
   void run() {
-    std::vector<Time> latest(graph_.tasks.size(), solver::never);  // ends by when its followers begin
+    std::vector<Time> latest(graph_.tasks.size(), solver::unreachable);  // ends by when its followers begin
     for (const After& after : graph_.after) {
       if (of(after.task).present) latest[after.other] = std::min(latest[after.other], of(after.task).start);
     }
@@ -29,7 +29,7 @@ class Turns {
     for (const auto& [start, t] : last_first) {
       const Task& task = graph_.tasks[t];
       const bool stays = problem_.activities[t].kept == of(t).start;
-      if (task.kind == job::EventKind::turn && !task.done && !stays && latest[t] < solver::never) put_off(t, latest[t]);
+      if (task.kind == job::EventKind::turn && !task.done && !stays && latest[t] < solver::unreachable) put_off(t, latest[t]);
     }
   }
 
@@ -54,7 +54,7 @@ class Turns {
 
   /// The latest allowed start, not after t.
   static Time last_open(const solver::Intervals& open, Time t) {
-    Time last = -solver::never;
+    Time last = -solver::unreachable;
     for (const solver::Interval& interval : open) {
       if (interval.begin <= t) last = std::min(interval.end - 1, t);
     }

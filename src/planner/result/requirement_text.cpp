@@ -4,6 +4,7 @@
 
 #include <fmt/core.h>
 
+#include "finish/application_limits.h"
 #include "planner/model/earliest_times.h"
 
 namespace coatday::planner {
@@ -100,7 +101,8 @@ class RequirementWriter {
                       : fits       ? "no hours until then suit it"
                                    : "too little is left of the hours until then";
     if (fits && task.product != nullptr) {
-      if (const auto air = finish::refused(*task.product, clocks_.conditions(task), wanted, wanted + takes, job_.shop.units)) why = *air;
+      if (const auto air = finish::limit_exceeded(*task.product, clocks_.conditions(task), wanted, wanted + takes, job_.shop.units))
+        why = *air;
     }
     return fmt::format("{} may begin at {}, but not before {}: {}", name(t), when(from), when(*start), why);
   }
@@ -139,7 +141,7 @@ class RequirementWriter {
     }
     if (start && task.product != nullptr) {
       const auto reason =
-          finish::refused(*task.product, clocks_.conditions(task), *start, *start + steps * job::time_step, job_.shop.units);
+          finish::limit_exceeded(*task.product, clocks_.conditions(task), *start, *start + steps * job::time_step, job_.shop.units);
       if (reason)
         return fmt::format("{}: the air never suits {} in working hours; on {} {}", name(t), task.product->name,
                            day_and_time(job_.shop.zone.to_local(*start)), *reason);

@@ -29,7 +29,7 @@ job::Wait wait_for(const job::Job& job, const job::Plan& plan, std::size_t coat,
   for (std::size_t row = air.days.front().first; row < air.days.front().last; ++row) {
     if (finish.may[row] && air.working[row]) return {day, coat, event.why, true, ""};
   }
-  return {day, coat, event.why, false, finish.hindrance};
+  return {day, coat, event.why, false, finish.limit_exceeded};
 }
 
 }  // namespace

@@ -145,16 +145,15 @@ void LoadWalk::over_what_lies_below(const finish::Step& step, const finish::Prod
   const finish::Product& below = *graph_.tasks[*side.coat].product;
   const finish::Stage stage = step.after_stage.value_or(job::recoatable(below));
   const bool by_touch = step.after_stage && job::told_by_touch(stage);
-  graph_.after.push_back(
-      {id, *side.coat, StageOf{stage}, !by_touch, by_touch ? job::dry_to(stage) : job::dry_to(stage) + " by the late side"});
+  graph_.after.push_back({id, *side.coat, StageOf{stage}, !by_touch, by_touch ? job::dry_to(stage) : job::dry_to(stage) + " (safe time)"});
   const finish::OverRule* rule = job_.catalogue.over_rule(product, below);
   if (rule != nullptr && rule->verdict == finish::Verdict::longer_wait) {
     graph_.after.push_back({id, *side.coat, Dried{rule->wait}, true,
-                            fmt::format("{} over {} waits {}, by the late side", product.name, below.name, format_span(rule->wait))});
+                            fmt::format("{} over {} waits {} (safe time)", product.name, below.name, format_span(rule->wait))});
   }
   if (side.abraded || !job::has_stage(below, finish::Stage::recoat_close)) return;
   graph_.before.push_back({id, *side.coat, StageOf{finish::Stage::recoat_close}, remedy,
-                           fmt::format("the recoat window of {} closes by the early side", graph_.tasks[*side.coat].name)});
+                           fmt::format("the recoat window of {} ends, at the earliest", graph_.tasks[*side.coat].name)});
   if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
 }
 

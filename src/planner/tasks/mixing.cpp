@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "finish/application_limits.h"
 #include "finish/clock.h"
 #include "planner/tasks/effort.h"
 

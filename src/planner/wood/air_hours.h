@@ -15,7 +15,7 @@ class AirHours {
 
   [[nodiscard]] Instant from() const { return from_; }
   /// The hours from the one that holds `from` until `until`. Spans from earlier calls are then invalid.
-  [[nodiscard]] std::span<const wood::Spell> between(Instant from, Instant until);
+  [[nodiscard]] std::span<const wood::AirSpan> between(Instant from, Instant until);
   /// The mean equilibrium over these hours.
   [[nodiscard]] MoistureContent equilibrium(Instant from, Instant until);
   /// Hours made so far with air that the table of equilibria does not reach.
@@ -26,7 +26,7 @@ class AirHours {
 
   job::AirMaker room_;
   Instant from_;
-  std::vector<wood::Spell> hours_;
+  std::vector<wood::AirSpan> hours_;
   long beyond_table_ = 0;
 };
 

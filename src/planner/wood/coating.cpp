@@ -27,7 +27,7 @@ wood::FilmResistance Films::of(const std::string& finish, int coats) {
   if (film && film->beyond)
     notes_.insert(
         fmt::format("{}: {} {} more than were measured; the most that were count", finish, coats, coats == 1 ? "coat is" : "coats are"));
-  if (film && film->standing != wood::Standing::seen)
+  if (film && film->verification != wood::Verification::compared)
     notes_.insert(fmt::format("{}, {} {}: a value from memory", finish, coats, coats == 1 ? "coat" : "coats"));
   return at->second;
 }

@@ -18,7 +18,7 @@ class OpenEdges {
  public:
   OpenEdges(Metres width, wood::Diffusivity at_test) : sheet_(width, MoistureContent(1), cells), at_test_(at_test) {}
 
-  double after(const wood::Spell& hour) {
+  double after(const wood::AirSpan& hour) {
     seconds_ += std::chrono::duration<double>(hour.until - hour.from).count();
     if (seconds_ < 86'400) return kept_;
     const wood::FaceCondition open{MoistureContent(0), wood::still_air};
@@ -103,13 +103,13 @@ std::vector<FinishOption> finish_options(const std::vector<SideCoat>& planned) {
   return options;
 }
 
-CupCourses cup_courses(const wood::Board& board, const std::vector<SideCoat>& coats, std::span<const wood::Spell> hours, Films& films) {
+CupCourses cup_courses(const wood::Board& board, const std::vector<SideCoat>& coats, std::span<const wood::AirSpan> hours, Films& films) {
   const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
   const auto at = [&](wood::Diffusivity how_fast) { return wood::warp_over(board, hours, films_after(coats, films), how_fast); };
   return {at(band.low), at(band.middle), at(band.high)};
 }
 
-CupCourses with_bare_edges(CupCourses courses, const wood::Board& board, std::span<const wood::Spell> hours) {
+CupCourses with_bare_edges(CupCourses courses, const wood::Board& board, std::span<const wood::AirSpan> hours) {
   const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
   const std::array<wood::Diffusivity, 3> how_fast{band.low, band.middle, band.high};
   for (std::size_t c = 0; c < courses.size(); ++c) {

@@ -24,9 +24,9 @@ struct FinishOption {
 
 /// At the low, middle and high diffusivity.
 using CupCourses = std::array<std::vector<wood::Warp>, 3>;
-[[nodiscard]] CupCourses cup_courses(const wood::Board&, const std::vector<SideCoat>&, std::span<const wood::Spell> hours, Films&);
+[[nodiscard]] CupCourses cup_courses(const wood::Board&, const std::vector<SideCoat>&, std::span<const wood::AirSpan> hours, Films&);
 /// The same board with its edges bare: its curvature dies away towards them.
-[[nodiscard]] CupCourses with_bare_edges(CupCourses, const wood::Board&, std::span<const wood::Spell> hours);
+[[nodiscard]] CupCourses with_bare_edges(CupCourses, const wood::Board&, std::span<const wood::AirSpan> hours);
 
 /// Of the time in which the board is between 6 and 14 % moist, where its coefficient holds.
 struct CupSummary {

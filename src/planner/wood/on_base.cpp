@@ -29,7 +29,7 @@ job::FixingCheck check_of(const piece::Fixing& fixing, const job::WoodBoard& boa
 
 Months months_of(AirHours& room, Instant from, const Zone& zone) {
   std::array<double, 12> sums{}, hours{};
-  for (const wood::Spell& hour : room.between(from, from + date::days(365))) {
+  for (const wood::AirSpan& hour : room.between(from, from + date::days(365))) {
     const unsigned month = static_cast<unsigned>(year_month_day(day_of(zone.to_local(hour.from))).month()) - 1;
     sums[month] += hour.equilibrium.value();
     ++hours[month];

@@ -15,10 +15,10 @@ class Lying {
  public:
   Lying(Metres thickness, MoistureContent initial, wood::Diffusivity at_test) : slab_(thickness, initial), at_test_(at_test) {}
 
-  void through(std::span<const wood::Spell> hours) {
-    for (const wood::Spell& hour : hours) through(hour);
+  void through(std::span<const wood::AirSpan> hours) {
+    for (const wood::AirSpan& hour : hours) through(hour);
   }
-  void through(const wood::Spell& hour) {
+  void through(const wood::AirSpan& hour) {
     const wood::FaceCondition open{hour.equilibrium, wood::still_air};
     slab_.advance({at_test_ * hour.diffusion, open, open}, wood::Seconds(std::chrono::duration<double>(hour.until - hour.from).count()));
   }
@@ -32,9 +32,9 @@ class Lying {
 bool near(MoistureContent a, MoistureContent b, MoistureContent band) { return std::abs(a.value() - b.value()) <= band.value(); }
 
 /// Sums of equilibria, so that a week's mean is two look-ups.
-std::vector<double> sums(std::span<const wood::Spell> hours) {
+std::vector<double> sums(std::span<const wood::AirSpan> hours) {
   std::vector<double> all{0};
-  for (const wood::Spell& hour : hours) all.push_back(all.back() + hour.equilibrium.value());
+  for (const wood::AirSpan& hour : hours) all.push_back(all.back() + hour.equilibrium.value());
   return all;
 }
 

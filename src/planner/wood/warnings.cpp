@@ -30,7 +30,8 @@ class Warner {
     if (part.solid.core != piece::Core::solid) return no_solid_wood(part);
     if (unknown_moisture(part)) {
       return say("cup-unknown", job::Severity::note,
-                 "it is kept elsewhere and not measured: no cup is reckoned and no fixing checked; give a 'moisture' reading", part.where);
+                 "it is kept elsewhere and not measured: no cup is calculated and no fixing checked; give a 'moisture' reading",
+                 part.where);
     }
     const job::WoodReady ready = calculator_.ready(p, part);
     if (ready.measured) moisture(part, ready);
@@ -49,7 +50,7 @@ class Warner {
 
   void no_solid_wood(const piece::Part& part) {
     say("cup-unknown", job::Severity::note,
-        fmt::format("{} hardly moves with moisture, and what is known here is of solid wood: no cup is reckoned",
+        fmt::format("{} hardly moves with moisture, and what is known here is of solid wood: no cup is calculated",
                     piece::word(part.solid.core)),
         part.where);
   }
@@ -96,17 +97,18 @@ class Warner {
     options.resize(1);  // as planned
     calculator_.cup(p, part, ready.now, options, {}, board);
     const std::string air = job_.order.pieces[p].room ? "in the customer's room" : "in the shop's air (no 'customer room' is stated)";
-    if (board.cups.empty()) return say("cup-unknown", job::Severity::note, "no cup is told: " + board.no_cup, part.where);
+    if (board.cups.empty()) return say("cup-unknown", job::Severity::note, "no cup is shown: " + board.no_cup, part.where);
     const job::Cupping& cup = board.cups.front();
     const std::string words =
         fmt::format("{} over {} of width ({} to {} over the published spread of diffusion), on {}, {}; {} at the end, {}",
                     cupped(cup.highest.cup), length(board.width), length(size(cup.least)), length(size(cup.most)), day(cup.highest.at),
                     cup.highest.cup < Metres(0) ? "the face hollow" : "the face bulging", length(size(cup.settled.cup)), air);
-    if (on_purpose(part)) say("cup", job::Severity::note, "finished unevenly on purpose, it is reckoned to cup " + words, part.where);
+    if (on_purpose(part)) say("cup", job::Severity::note, "finished unevenly on purpose, by calculation it cups " + words, part.where);
     if (!part.solid.cup_limit || size(cup.most) <= *part.solid.cup_limit) return;
     const bool surely = size(cup.highest.cup) > *part.solid.cup_limit;
     say("cup-limit", surely ? job::Severity::warning : job::Severity::note,
-        fmt::format("it {} cup more than its limit of {}: {}", surely ? "is reckoned to" : "may", length(*part.solid.cup_limit), words),
+        fmt::format("it {} cup more than its limit of {}: {}", surely ? "will, by calculation," : "may", length(*part.solid.cup_limit),
+                    words),
         part.where);
   }
 

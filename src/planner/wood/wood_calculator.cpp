@@ -29,7 +29,7 @@ AirHours& WoodCalculator::room(std::size_t piece) {
   return rooms_.try_emplace(job_.order.pieces[piece].order, job_.order.pieces[piece].room, first).first->second;
 }
 
-const std::vector<wood::Spell>& WoodCalculator::through(std::size_t piece) {
+const std::vector<wood::AirSpan>& WoodCalculator::through(std::size_t piece) {
   const Instant leaves = moves_in(piece);
   const auto [at, fresh] = through_.try_emplace({job_.order.pieces[piece].order, leaves});
   if (!fresh) return at->second;
@@ -91,7 +91,7 @@ void WoodCalculator::cup(std::size_t p, const piece::Part& part, MoistureContent
   std::vector<Instant> at;
   for (const job::WoodMark& mark : marks) at.push_back(mark.at);
   const wood::Board bare = *board_of(part, now);
-  const std::vector<wood::Spell>& hours = through(p);
+  const std::vector<wood::AirSpan>& hours = through(p);
   CupCourses planned;
   for (const FinishOption& option : options) {
     CupCourses courses = option.edges_bare ? with_bare_edges(planned, bare, hours) : cup_courses(bare, option.coats, hours, films_);
@@ -101,7 +101,7 @@ void WoodCalculator::cup(std::size_t p, const piece::Part& part, MoistureContent
       board.no_cup = "the wood stays drier than 6 % or damper than 14 %, and its coefficient of movement holds between them";
       continue;
     }
-    if (summary->left_range) board.no_cup = "told for the time in which it is between 6 and 14 % moist, where its coefficient holds";
+    if (summary->left_range) board.no_cup = "shown for the time in which it is between 6 and 14 % moist, where its coefficient holds";
     board.cups.push_back(summary->cupping);
   }
   if (board.cups.empty()) return;

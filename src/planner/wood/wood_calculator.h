@@ -33,13 +33,13 @@ class WoodCalculator {
  private:
   [[nodiscard]] AirHours& room(std::size_t piece);
   /// The shop's air until the piece leaves it, then the room's.
-  [[nodiscard]] const std::vector<wood::Spell>& through(std::size_t piece);
+  [[nodiscard]] const std::vector<wood::AirSpan>& through(std::size_t piece);
 
   const job::Job& job_;
   const job::Plan& plan_;
   AirHours shop_;
   std::map<std::string, AirHours> rooms_;  // by order
-  std::map<std::pair<std::string, Instant>, std::vector<wood::Spell>> through_;
+  std::map<std::pair<std::string, Instant>, std::vector<wood::AirSpan>> through_;
   std::map<std::string, Months> months_;
   Films films_;
 };

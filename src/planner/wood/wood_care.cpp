@@ -26,7 +26,7 @@ Swing swing_of(const job::WoodReady& ready, Instant from, AirHours& shop) {
   const Instant begin = std::max(from, ready.ready_at.value_or(from));
   const auto hours = shop.between(begin, begin + plan_span);
   Swing swing;
-  for (const wood::Spell& hour : hours) {
+  for (const wood::AirSpan& hour : hours) {
     swing.driest_air = std::min(swing.driest_air, hour.equilibrium);
     swing.dampest_air = std::max(swing.dampest_air, hour.equilibrium);
     swing.diffusion += hour.diffusion / static_cast<double>(hours.size());
@@ -102,7 +102,7 @@ class Carer {
     return {ready.ready_at,
             fmt::format("the wood is {} moist, the shop's air leads to {}, and it is within {} of that", moisture_text(ready.now),
                         moisture_text(ready.shop), moisture_text(ready.band)),
-            fmt::format("go on at {} or {}; measured or reckoned {} now; stickered, all faces open", moisture_text(near),
+            fmt::format("go on at {} or {}; measured or calculated {} now; stickered, all faces open", moisture_text(near),
                         moist ? "less" : "more", moisture_text(ready.now))};
   }
 

@@ -63,7 +63,7 @@ void add_sections(Contents& contents, const job::Job& job, const job::Plan& plan
   if (!plan.events.empty()) {
     add_today(contents, plan);
     if (orders.size() == 1) add_hand_over(contents.section("hand-over", "Hand-over"), plan, orders.front());
-    add_timeline(contents, job, plan, units);
+    add_timeline(contents, job, plan, beside.air, units);
     add_advice(contents, plan, beside.advice, units);
     add_days(contents, plan, units);
   }

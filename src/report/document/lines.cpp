@@ -10,19 +10,19 @@ namespace {
 
 constexpr char32_t no_break_space = 0xA0;
 
-std::string_view escape_sequence(Ink ink) {
-  switch (ink) {
-    case Ink::plain:
+std::string_view escape_sequence(Mark mark) {
+  switch (mark) {
+    case Mark::plain:
       return "\x1b[0m";
-    case Ink::strong:
+    case Mark::strong:
       return "\x1b[0;1m";
-    case Ink::faint:
+    case Mark::faint:
       return "\x1b[0;2m";
-    case Ink::good:
+    case Mark::good:
       return "\x1b[0;32m";
-    case Ink::bad:
+    case Mark::bad:
       return "\x1b[0;1;31m";
-    case Ink::heed:
+    case Mark::caution:
       return "\x1b[0;33m";
   }
   return "";
@@ -30,11 +30,11 @@ std::string_view escape_sequence(Ink ink) {
 
 }  // namespace
 
-Text::Text(std::string_view text, Ink ink) {
+Text::Text(std::string_view text, Mark mark) {
   glyphs_.reserve(text.size());
   while (!text.empty()) {
     const char32_t code = harmless(take_code_point(text));
-    glyphs_.push_back({code, static_cast<std::uint8_t>(columns_of(code)), ink});
+    glyphs_.push_back({code, static_cast<std::uint8_t>(columns_of(code)), mark});
   }
 }
 
@@ -96,14 +96,14 @@ int longest_word(const Text& text) {
   return longest;
 }
 
-Lines hang(const Text& head, const Text& body, const Look& look) {
-  Lines lines = wrap(body, std::max(1, look.columns - head.width()));
+Lines hang(const Text& head, const Text& body, const TextStyle& style) {
+  Lines lines = wrap(body, std::max(1, style.columns - head.width()));
   for (std::size_t i = 0; i < lines.size(); ++i) lines[i] = (i == 0 ? head : spaces(head.width())) + lines[i];
   return lines;
 }
 
-Lines labelled(std::string_view label, int label_width, const Text& body, const Look& look) {
-  return hang("  " + padded(Text(label, Ink::faint), label_width), body, look);
+Lines labelled(std::string_view label, int label_width, const Text& body, const TextStyle& style) {
+  return hang("  " + padded(Text(label, Mark::faint), label_width), body, style);
 }
 
 Text padded(const Text& text, int width, Align align) {
@@ -120,13 +120,13 @@ std::string render(const Lines& lines, bool colour) {
   for (const Text& line : lines) {
     auto end = line.glyphs_.end();
     while (end != line.glyphs_.begin() && std::prev(end)->code == ' ') --end;
-    Ink ink = Ink::plain;
+    Mark mark = Mark::plain;
     for (auto glyph = line.glyphs_.begin(); glyph != end; ++glyph) {
-      if (colour && glyph->ink != ink) out += escape_sequence(glyph->ink);
-      ink = glyph->ink;
+      if (colour && glyph->mark != mark) out += escape_sequence(glyph->mark);
+      mark = glyph->mark;
       append_utf8(out, glyph->code == no_break_space ? U' ' : glyph->code);
     }
-    if (colour && ink != Ink::plain) out += escape_sequence(Ink::plain);
+    if (colour && mark != Mark::plain) out += escape_sequence(Mark::plain);
     out += '\n';
   }
   return out;

@@ -7,24 +7,22 @@
 #include <vector>
 
 #include "quantity/text.h"
+#include "report/document/mark.h"
 
 namespace coatday::report {
 
 /// How a report looks.
-struct Look {
+struct TextStyle {
   Units units = Units::metric;
   bool colour = false;
   int columns = 80;
 };
 
-/// What a colour means here.
-enum class Ink : std::uint8_t { plain, strong, faint, good, bad, heed };
-
 /// One line or paragraph. Made from any text: control characters, line breaks and what is no UTF-8 are replaced.
 class Text {
  public:
   Text() = default;
-  Text(std::string_view, Ink = Ink::plain);                        // NOLINT: a text is a text
+  Text(std::string_view, Mark = Mark::plain);                      // NOLINT: a text is a text
   Text(const std::string& text) : Text(std::string_view(text)) {}  // NOLINT
   Text(const char* text) : Text(std::string_view(text)) {}         // NOLINT
 
@@ -38,7 +36,7 @@ class Text {
   struct Glyph {
     char32_t code;
     std::uint8_t columns;
-    Ink ink;
+    Mark mark;
   };
   std::vector<Glyph> glyphs_;
 
@@ -55,10 +53,9 @@ using Lines = std::vector<Text>;
 [[nodiscard]] Lines wrap(const Text&, int width);
 [[nodiscard]] int longest_word(const Text&);
 /// Wrapped in the page: the first line after `head`, the others as far from the left.
-[[nodiscard]] Lines hang(const Text& head, const Text& body, const Look&);
+[[nodiscard]] Lines hang(const Text& head, const Text& body, const TextStyle&);
 /// One of several facts below each other: the label, faint, in a column of this width, then the body.
-[[nodiscard]] Lines labelled(std::string_view label, int label_width, const Text& body, const Look&);
-enum class Align { left, right };
+[[nodiscard]] Lines labelled(std::string_view label, int label_width, const Text& body, const TextStyle&);
 /// Filled up with spaces to this width.
 [[nodiscard]] Text padded(const Text&, int width, Align = Align::left);
 [[nodiscard]] Text spaces(int);

@@ -14,9 +14,9 @@ int total(const std::vector<int>& widths) {
 }
 
 // The longest word of each column: narrower than this a word is cut.
-std::vector<int> word_widths(const Table& table) {
+std::vector<int> word_widths(const TextTable& table) {
   std::vector<int> widths;
-  for (const Column& column : table.columns) widths.push_back(std::max(narrowest, longest_word(column.title)));
+  for (const TextColumn& column : table.columns) widths.push_back(std::max(narrowest, longest_word(column.title)));
   for (const auto& row : table.rows) {
     for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], longest_word(row[i]));
   }
@@ -24,7 +24,7 @@ std::vector<int> word_widths(const Table& table) {
 }
 
 // The widest left-aligned column that is wider than its floor; none when all of them are at it.
-std::optional<std::size_t> widest(const Table& table, const std::vector<int>& widths, const std::vector<int>& floors) {
+std::optional<std::size_t> widest(const TextTable& table, const std::vector<int>& widths, const std::vector<int>& floors) {
   std::optional<std::size_t> found;
   for (std::size_t i = 0; i < widths.size(); ++i) {
     if (table.columns[i].align == Align::right || widths[i] <= floors[i]) continue;
@@ -34,7 +34,7 @@ std::optional<std::size_t> widest(const Table& table, const std::vector<int>& wi
 }
 
 // Columns give way at spaces first, then within words; as a last resort numbers do too.
-std::vector<int> fitting_widths(const Table& table, int room) {
+std::vector<int> fitting_widths(const TextTable& table, int room) {
   std::vector<int> widths = natural_widths(table);
   const std::vector<int> words = word_widths(table);
   const std::vector<int> cut(widths.size(), narrowest);
@@ -47,7 +47,7 @@ std::vector<int> fitting_widths(const Table& table, int room) {
   return widths;
 }
 
-Lines layout_row(const Table& table, const std::vector<Text>& cells, const std::vector<int>& widths, int indent) {
+Lines layout_row(const TextTable& table, const std::vector<Text>& cells, const std::vector<int>& widths, int indent) {
   std::vector<Lines> wrapped;
   std::size_t height = 1;
   for (std::size_t i = 0; i < cells.size(); ++i) {
@@ -68,26 +68,31 @@ Lines layout_row(const Table& table, const std::vector<Text>& cells, const std::
 
 }  // namespace
 
-std::vector<int> natural_widths(const Table& table) {
+std::vector<int> natural_widths(const TextTable& table) {
   std::vector<int> widths;
-  for (const Column& column : table.columns) widths.push_back(std::max(1, column.title.width()));
+  for (const TextColumn& column : table.columns) widths.push_back(std::max(1, column.title.width()));
   for (const auto& row : table.rows) {
     for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], row[i].width());
   }
   return widths;
 }
 
-Lines layout(const Table& table, int indent, const Look& look) {
-  return layout(table, fitting_widths(table, look.columns - indent), indent);
+Lines layout(const TextTable& table, int indent, const TextStyle& style) {
+  return layout(table, fitting_widths(table, style.columns - indent), indent, style);
 }
 
-Lines layout(const Table& table, const std::vector<int>& widths, int indent) {
+Lines layout(const TextTable& table, const std::vector<int>& widths, int indent, const TextStyle& style) {
   Lines lines;
   std::vector<Text> titles;
-  for (const Column& column : table.columns) titles.push_back(column.title);
+  for (const TextColumn& column : table.columns) titles.push_back(column.title);
   const bool titled = std::any_of(titles.begin(), titles.end(), [](const Text& t) { return !t.empty(); });
   if (titled) append(lines, layout_row(table, titles, widths, indent));
-  for (const auto& row : table.rows) append(lines, layout_row(table, row, widths, indent));
+  for (std::size_t i = 0; i < table.rows.size(); ++i) {
+    const bool cells = !table.rows[i].empty();
+    if (cells) append(lines, layout_row(table, table.rows[i], widths, indent));
+    if (i >= table.details.size()) continue;
+    for (const Text& detail : table.details[i]) append(lines, hang(spaces(cells ? indent + column_gap : indent), detail, style));
+  }
   return lines;
 }
 

@@ -32,6 +32,14 @@ std::vector<Week> weeks_of(const job::Plan& plan) {
   return weeks;
 }
 
+int days_shown(const job::Plan& plan) {
+  const std::vector<Week> weeks = weeks_of(plan);
+  if (weeks.empty()) return 0;
+  const Instant last = std::min(weeks.back().until, plan.until) - std::chrono::seconds(1);
+  const auto days = (local_day(last, plan.shop.zone) - local_day(plan.from, plan.shop.zone)).count() + 1;
+  return std::max(1, static_cast<int>(days));
+}
+
 std::vector<Closed> closed_in(const job::Plan& plan, const Week& week) {
   constexpr Hours shortest{2}, longest_night{23};
   std::vector<Closed> closed;

@@ -22,6 +22,9 @@ struct Week {
 /// The weeks from the plan's start until everything may be delivered, promises included; what cures after that is told in words.
 [[nodiscard]] std::vector<Week> weeks_of(const job::Plan&);
 
+/// The days of the timeline, from the plan's first day; none without a plan.
+[[nodiscard]] int days_shown(const job::Plan&);
+
 /// Stretches in which nobody is at work: nights, and days on which the shop is closed. Breaks of up to two hours are work.
 struct Closed {
   Instant from, until;

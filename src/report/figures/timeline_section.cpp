@@ -54,7 +54,7 @@ void measure(Chart& chart, const std::vector<Week>& weeks) {
   chart.humidity = damp.value_or(job::Range{});
 }
 
-std::string week_words(const Week& week) { return date_words(week.monday) + " – " + date_words(week.monday + date::days(6)); }
+std::string week_words(const Week& week) { return date_text(week.monday) + " – " + date_text(week.monday + date::days(6)); }
 
 void add_week(Element section, const Chart& chart, const Week& week, std::size_t index) {
   Element frame = section.add("div", {{"class", "frame"}});
@@ -93,30 +93,20 @@ bool quiet(const Chart& chart, const Week& week) {
 }
 
 void add_quiet_weeks(Element section, const job::Plan& plan, const Week& first, const Week& last) {
-  section.add("h3", {}, date_words(first.monday) + " – " + date_words(last.monday + date::days(6)));
+  section.add("h3", {}, date_text(first.monday) + " – " + date_text(last.monday + date::days(6)));
   std::vector<std::string> promises;
   for (const job::PieceResult& piece : plan.pieces) {
     if (piece.due && *piece.due >= first.from && *piece.due < last.until)
-      promises.push_back(piece.name + " is promised for " + instant_words(*piece.due, plan.shop.zone));
+      promises.push_back(piece.name + " is promised for " + instant_text(*piece.due, plan.shop.zone));
   }
   section.add("p", {}, "nothing to do: what is on cures" + (promises.empty() ? "" : "; " + listed(promises))).set("class", "how");
 }
 
-job::AirForecast forecast_over(const job::Job& job, const job::Plan& plan, const std::vector<Week>& weeks) {
-  const Instant until = std::min(weeks.back().until, plan.until);
-  const int days =
-      static_cast<int>((local_day(until - std::chrono::seconds(1), plan.shop.zone) - local_day(plan.from, plan.shop.zone)).count()) + 1;
-  std::vector<job::Use> uses = job::in_use(job);
-  for (job::Use& use : uses) use.wood = use.steel = {};  // not every part of a finish is coated when one is
-  return job::forecast(job, job.catalogue, uses, plan.from, std::max(1, days));
-}
-
 }  // namespace
 
-void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan, Units units) {
+void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan, const job::AirForecast& air, Units units) {
   const std::vector<Week> weeks = weeks_of(plan);
   if (weeks.empty()) return;
-  const job::AirForecast air = forecast_over(job, plan, weeks);
   Chart chart{plan, air, units, rows_of(plan)};
   measure(chart, weeks);
   Element section = contents.section("timeline", "Timeline");

@@ -63,7 +63,7 @@ std::string wait_words(const job::Plan& plan, const std::string& id, const std::
   const job::Event* other = find_event(plan, id);
   const std::string name = other == nullptr ? id : of_load(*other);
   const bool said = reason.empty() || (other != nullptr && reason == "after " + other->name);
-  return name + (said ? "" : ", " + reason) + ": " + instant_words(t, plan.shop.zone);
+  return name + (said ? "" : ", " + reason) + ": " + instant_text(t, plan.shop.zone);
 }
 
 /// What it waits for, the last to come first.
@@ -150,9 +150,9 @@ CalendarEntry hand_over(const job::Plan& plan, const job::PieceResult& piece, co
   entry.order = order_of(piece, order);
   entry.summary = fmt::format("{} from {}: {}", moment.words, clock_time(zone.to_local(late)), piece.name);
   entry.location = plan.shop.name;
-  entry.description = "By the late side: " + instant_words(late, zone);
-  if (const auto& expected = piece.ready.*moment.when) entry.description += "\nExpected: " + instant_words(*expected, zone);
-  if (piece.due && moment.when == &job::HandOver::deliver) entry.description += "\nPromised: " + instant_words(*piece.due, zone);
+  entry.description = "By the late side: " + instant_text(late, zone);
+  if (const auto& expected = piece.ready.*moment.when) entry.description += "\nExpected: " + instant_text(*expected, zone);
+  if (piece.due && moment.when == &job::HandOver::deliver) entry.description += "\nPromised: " + instant_text(*piece.due, zone);
   entry.start = entry.end = late;
   entry.all_day = local_day(late, zone);
   return entry;

@@ -1,5 +1,7 @@
 #include "report/files/json.h"
 
+#include <algorithm>
+
 #include "job/fresh_air.h"
 #include "report/files/json_parts.h"
 #include "report/words.h"
@@ -34,18 +36,17 @@ Json finding_json(const job::Finding& finding) {
 }
 
 Json result_json(const job::Plan& plan) {
-  const auto hours = [&plan](const std::optional<Instant>& t) { return t ? Json(Hours(*t - plan.from).count()) : Json(); };
-  const bool feasible = plan.status == job::Status::feasible;
-  const bool both = feasible && plan.ready && plan.ready_bound && *plan.ready > plan.from;
-  const char* status = plan.status == job::Status::infeasible  ? "infeasible"
-                       : plan.status == job::Status::not_found ? "unknown"
-                       : plan.proven                           ? "proven best"
-                                                               : "feasible";
-  const double gap = both ? (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from) : 0;
+  const char* status = plan.status == job::Status::infeasible  ? "impossible"
+                       : plan.status == job::Status::not_found ? "not found"
+                                                               : "planned";
+  const bool bounded = plan.status == job::Status::feasible && plan.ready && plan.ready_bound;
+  Hours late(0);
+  for (const job::PieceResult& piece : plan.pieces) late += std::max(Hours(0), -piece.slack.value_or(Hours(0)));
   Json out{{"status", status},
-           {"objective", feasible ? hours(plan.ready) : Json()},
-           {"bound", hours(plan.ready_bound)},
-           {"gap", both ? Json(gap) : Json()},
+           {"proven", plan.proven},
+           {"ready_safe", instant_json(plan.status == job::Status::feasible ? plan.ready : std::nullopt, plan.shop.zone)},
+           {"could_end_sooner_h", bounded ? Json(Hours(*plan.ready - *plan.ready_bound).count()) : Json()},
+           {"late_h_total", late.count()},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
   if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
   if (!plan.proposals.empty()) out["proposals"] = plan.proposals;
@@ -63,7 +64,7 @@ Json ventilation_json(const job::Plan& plan) {
           {"air_movement", shop.air_movement},
           {"most_air_needed_m3_per_h", most ? Json(most->airflow.value()) : Json()},
           {"most_air_needed_at", most ? Json(iso8601(most->at, plan.shop.zone)) : Json()},
-          {"clearance", false}};
+          {"permit", false}};
 }
 
 Json shop_json(const job::Plan& plan) {
@@ -105,7 +106,7 @@ Json surfaces_json(const job::Plan& plan) {
 Json places_json(const job::Plan& plan) {
   Json out = Json::array();
   for (const job::PlaceUse& use : plan.places) {
-    const std::string stretch = stretch_words(plan, use);
+    const std::string stretch = stretch_text(plan, use);
     out.push_back({{"event", plan.events.at(use.event).id},
                    {"place", stretch.empty() ? use.place : use.place + " " + stretch},
                    {"from", iso8601(use.from, plan.shop.zone)},
@@ -124,7 +125,7 @@ Json moved_json(const job::Plan& plan) {
 }
 
 Json document(const job::Plan& plan, std::string_view version, const job::Advice& advice) {
-  Json out{{"schema", "coatday-plan/1"},
+  Json out{{"schema", "coatday-plan/2"},
            {"program", {{"name", "coatday"}, {"version", version}}},
            {"from", iso8601(plan.from, plan.shop.zone)},
            {"shop", shop_json(plan)},

@@ -15,7 +15,7 @@ Json after_json(const job::Plan& plan, const job::Event& event) {
     out.push_back({{"event", wait.event},
                    {"stage", stage_word(wait.stage)},
                    {"earliest", iso8601(wait.earliest, plan.shop.zone)},
-                   {"side", wait.late ? "late" : "nominal"}});
+                   {"by", wait.late ? "safe" : "expected"}});
   }
   return out;
 }
@@ -64,16 +64,16 @@ void add_vapour(Json& event, const job::Vapour& vapour) {
 void add_film(Json& out, const job::Event& event) {
   out["wet_film_um"] = event.wet_film->value();
   out["drying_factor"] = event.drying.nominal;
-  out["drying_factor_late_side"] = event.drying.late;
-  out["drying_factor_early_side"] = event.drying.early;
+  out["drying_factor_slow"] = event.drying.late;
+  out["drying_factor_fast"] = event.drying.early;
 }
 
 Json hand_over_json(const job::HandOver& ready, const Zone& zone) {
   return {{"handle", instant_json(ready.handle, zone)},
-          {"pack", instant_json(ready.pack, zone)},
+          {"wrap", instant_json(ready.pack, zone)},
           {"deliver", instant_json(ready.deliver, zone)},
-          {"light_use", instant_json(ready.light_use, zone)},
-          {"full_cure", instant_json(ready.full_cure, zone)}};
+          {"careful_use", instant_json(ready.light_use, zone)},
+          {"full_use", instant_json(ready.full_cure, zone)}};
 }
 
 Json face_json(const job::Plan& plan, const job::FaceEntry& face) {
@@ -107,8 +107,8 @@ Json event_json(const job::Plan& plan, const job::Event& event) {
            {"film", event.film},
            {"surfaces", surface_keys(event)},
            {"stages", event_stages(plan, event.stages)},
-           {"stages_late_side", event_stages(plan, event.late_stages)},
-           {"stages_early_side", event_stages(plan, event.early_stages)},
+           {"stages_safe", event_stages(plan, event.late_stages)},
+           {"stages_earliest", event_stages(plan, event.early_stages)},
            {"volume_ml", event.volume ? Json(event.volume->value() * 1000) : Json()},
            {"support", event.support ? Json(piece::word(*event.support)) : Json()},
            {"after", after_json(plan, event)},
@@ -132,8 +132,8 @@ Json piece_json(const job::Plan& plan, std::size_t index) {
            {"due", instant_json(piece.due, plan.shop.zone)},
            {"faces", faces},
            {"ready", hand_over_json(piece.ready, plan.shop.zone)},
-           {"ready_late_side", hand_over_json(piece.ready_late, plan.shop.zone)},
-           {"ready_early_side", hand_over_json(piece.ready_early, plan.shop.zone)},
+           {"ready_safe", hand_over_json(piece.ready_late, plan.shop.zone)},
+           {"ready_earliest", hand_over_json(piece.ready_early, plan.shop.zone)},
            {"slack_h", hours_json(piece.slack)},
            {"late_h", hours_json(late)}};
   if (!piece.order.empty()) out["order"] = piece.order;

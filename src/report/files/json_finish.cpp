@@ -1,6 +1,7 @@
 #include "report/files/json_parts.h"
 
 #include "finish/film.h"
+#include "finish/product_keys.h"
 #include "finish/vapour.h"
 
 namespace coatday::report {
@@ -34,7 +35,7 @@ Json law_json(const finish::Law& law) {
   return out;
 }
 
-/// Only stages for which several rows of the record speak have a law of their own.
+/// Only stages that several rows of the record give have a law of their own.
 Json stage_laws_json(const finish::Product& product) {
   return stages_json(product.fits, [](const std::optional<finish::Fit>& fit) {
     if (!fit) return Json();
@@ -55,6 +56,30 @@ Json cure_json(const finish::Product& product) {
   Json out = law_json(*law);
   out["starts"] = law->cure_starts_at_recoat ? "recoat" : "application";
   return out;
+}
+
+Json value_json(const std::string& text) { return text; }
+Json value_json(bool holds) { return holds; }
+Json value_json(double number) { return number; }
+Json value_json(Hours span) { return span.count(); }
+template <class Enum, class = std::enable_if_t<std::is_enum_v<Enum>>>
+Json value_json(Enum choice) {
+  return finish::word(choice);
+}
+template <class Quantity>
+auto value_json(Quantity quantity) -> decltype(Json(quantity.value())) {
+  return quantity.value();
+}
+template <class T>
+Json value_json(const std::optional<T>& value) {
+  return value ? value_json(*value) : Json();
+}
+
+void add_values(Json& into, const finish::Product& product, std::span<const finish::ProductKey> keys) {
+  for (const finish::ProductKey& row : keys) {
+    if (row.json.empty()) continue;
+    finish::with_member(product, row.field, [&](const auto& value) { into[std::string(row.json)] = value_json(value); });
+  }
 }
 
 }  // namespace
@@ -83,30 +108,28 @@ const char* stage_key(finish::Stage stage) {
 
 Json finish_json(const finish::Product& product) {
   const finish::StageRow& row = product.reference();
-  const finish::Limits& limits = product.limits;
-  return {{"name", product.name},
-          {"base", finish::word(product.base)},
-          {"role", finish::word(product.role)},
-          {"mechanism", finish::word(product.mechanism)},
-          {"reference_air", {{"temperature_c", row.air.temperature.value()}, {"relative_humidity", row.air.humidity.value()}}},
-          {"stages_h", stages_json(row.hours, hours_json)},
-          {"drying_clock", drying_json(product)},
-          {"cure_clock", cure_json(product)},
-          {"stage_clocks", stage_laws_json(product)},
-          {"rate_factor", {{"drying", product.pace.drying}, {"cure", product.pace.cure}}},
-          {"limits",
-           {{"min_c", limits.coldest.value()},
-            {"max_c", limits.hottest.value()},
-            {"max_relative_humidity", limits.dampest.value()},
-            {"dew_point_margin_k", limits.dew_point_margin.value()},
-            {"hold_h", limits.hold.count()},
-            {"hold_above_c", limits.hold_above.value()}}},
-          {"times_for_wet_film_um", finish::film_of_times(product).value()},
-          {"spreading_rate_m2_per_l", product.spreading_rate().value()},
-          {"pot_life_h", hours_json(product.pot_life)},
-          {"induction_h", product.two_part ? Json(product.two_part->induction.count()) : Json()},
-          {"voc_g_per_l", product.voc.value()},
-          {"solvent", solvent_json(product)}};
+  // The list gives the order of the members. The table of keys then fills in the plain ones, and adds those that have no place here.
+  Json out{{"name", product.name},
+           {"base", finish::word(product.base)},
+           {"role", finish::word(product.role)},
+           {"mechanism", finish::word(product.mechanism)},
+           {"reference_air", {{"temperature_c", row.air.temperature.value()}, {"relative_humidity", row.air.humidity.value()}}},
+           {"stages_h", stages_json(row.hours, hours_json)},
+           {"drying_clock", drying_json(product)},
+           {"cure_clock", cure_json(product)},
+           {"stage_clocks", stage_laws_json(product)},
+           {"rate_factor", {{"drying", product.rate_factors.drying}, {"cure", product.rate_factors.cure}}},
+           {"limits", Json::object()},
+           {"times_for_wet_film_um", finish::film_of_times(product).value()},
+           {"spreading_rate_m2_per_l", product.spreading_rate().value()},
+           {"pot_life_h", nullptr},
+           {"induction_h", product.two_part ? Json(product.two_part->induction.count()) : Json()},
+           {"voc_g_per_l", nullptr},
+           {"solvent", solvent_json(product)}};
+  add_values(out, product, finish::product_keys());
+  add_values(out["limits"], product, finish::limit_keys());
+  add_values(out, product, finish::coverage_keys());
+  return out;
 }
 
 }  // namespace coatday::report

@@ -44,7 +44,7 @@ std::string written(const Json& json) { return json.dump(2, ' ', false, Json::er
 }  // namespace
 
 std::string what_if_json(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set, std::string_view version) {
-  Json out = head("coatday-what-if/1", version);
+  Json out = head("coatday-what-if/2", version);
   out["set"] = set;
   out["before"] = side_json(before);
   out["after"] = side_json(after);
@@ -64,30 +64,30 @@ std::string what_if_json(const job::Plan& before, const job::Plan& after, const 
 
 Json advice_json(const job::Plan& plan, const job::Advice& advice) {
   const Zone& zone = plan.shop.zone;
-  Json helps = Json::array();
+  Json suggestions = Json::array();
   for (const job::Help& help : advice.helps) {
     Json buys = Json::array();
     for (const job::BuyChange& change : help.buys)
       buys.push_back({{"finish", change.product}, {"name", change.name}, {"was", cans_json(change.was)}, {"now", cans_json(change.now)}});
-    helps.push_back({{"change", help.words},
-                     {"start", iso8601(help.start, zone)},
-                     {"ready_late_side", iso8601(help.ready, zone)},
-                     {"sooner_h", help.sooner.count()},
-                     {"waits_less_h", help.waits_less.count()},
-                     {"buy", buys},
-                     {"dearer", help.dearer ? Json(help.dearer->value()) : Json()},
-                     {"heat_kwh", help.heat ? Json(help.heat->kilowatt_hours) : Json()},
-                     {"heat_dearer", help.heat && help.heat->cost ? Json(help.heat->cost->value()) : Json()}});
+    suggestions.push_back({{"change", help.words},
+                           {"start", iso8601(help.start, zone)},
+                           {"ready_safe", iso8601(help.ready, zone)},
+                           {"sooner_h", help.sooner.count()},
+                           {"waits_less_h", help.waits_less.count()},
+                           {"buy", buys},
+                           {"dearer", help.dearer ? Json(help.dearer->value()) : Json()},
+                           {"heat_kwh", help.heat ? Json(help.heat->kilowatt_hours) : Json()},
+                           {"heat_dearer", help.heat && help.heat->cost ? Json(help.heat->cost->value()) : Json()}});
   }
   return {{"tried", !advice.too_large && advice.waits_for_air.has_value()},
           {"waits_for_air_h", hours_json(advice.waits_for_air)},
           {"ready_after_longer_search", instant_json(advice.searched, zone)},
-          {"helps", helps}};
+          {"suggestions", suggestions}};
 }
 
 std::string advice_json(const job::Plan& plan, const job::Advice& advice, std::string_view version) {
-  Json out = head("coatday-advice/1", version);
-  out["ready_late_side"] = instant_json(plan.ready, plan.shop.zone);
+  Json out = head("coatday-advice/2", version);
+  out["ready_safe"] = instant_json(plan.ready, plan.shop.zone);
   out.update(advice_json(plan, advice));
   out["result"] = result_json(plan);
   return written(out);

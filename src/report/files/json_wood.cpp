@@ -18,9 +18,9 @@ Json ready_json(const job::WoodReady& ready, const Zone& zone) {
           {"room_dampest_month_percent", percent(ready.room_dampest)},
           {"band_percent", percent(ready.band)},
           {"ready", ready.ready},
-          {"ready_at", instant_json(ready.ready_at, zone)},
-          {"ready_early", instant_json(ready.ready_early, zone)},
-          {"ready_late", instant_json(ready.ready_late, zone)},
+          {"ready_expected", instant_json(ready.ready_at, zone)},
+          {"ready_earliest", instant_json(ready.ready_early, zone)},
+          {"ready_safe", instant_json(ready.ready_late, zone)},
           {"suits_room", ready.suits_room()}};
 }
 
@@ -91,7 +91,7 @@ Json board_json(const job::WoodBoard& board, const std::vector<job::WoodMark>& m
 
 std::string wood_json(const job::Job& job, const job::Plan& plan, const job::WoodFindings& wood, std::string_view version) {
   const Zone& zone = plan.shop.zone;
-  Json out{{"schema", "coatday-wood/1"},
+  Json out{{"schema", "coatday-wood/2"},
            {"program", {{"name", "coatday"}, {"version", version}}},
            {"order", job.order.name},
            {"from", iso8601(plan.from, zone)},

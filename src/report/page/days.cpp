@@ -52,14 +52,14 @@ class Days {
 
   void add_quiet(const Day& first, const Day& last) {
     Element day = article(first, last, first.closed() ? "day quiet closed" : "day quiet");
-    const std::string until = first.date == last.date ? "" : " – " + date_words(last.date);
-    day.add("h3", {}, date_words(first.date) + until);
+    const std::string until = first.date == last.date ? "" : " – " + date_text(last.date);
+    day.add("h3", {}, date_text(first.date) + until);
     day.add("p", {{"class", "air"}}, quiet_words(plan_, first, last, units_));
   }
 
   void add_day(const Day& day, const Day* next) {
     Element article = this->article(day, day, "day");
-    article.add("h3", {}, date_words(day.date));
+    article.add("h3", {}, date_text(day.date));
     article.add("p", {{"class", "air"}}, hours_words(plan_, day, next, units_));
     Element list = article.add("ol", {{"class", "steps"}});
     Instant busy_until = day_begins(plan_, day);
@@ -154,7 +154,7 @@ void add_today(Contents& contents, const job::Plan& plan) {
   int shown = 0;
   for (const Day& day : all) {
     if (day.events.empty() || day.date < today) continue;
-    const std::string date = date_words(day.date);
+    const std::string date = date_text(day.date);
     add_brief(briefs, plan, day, (day.date == today ? "Today, " + date : (shown == 0 ? "First, " : "Next, ") + date).c_str());
     if (++shown == 2) break;
   }

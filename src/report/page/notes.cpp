@@ -45,20 +45,20 @@ void add_delivery(Element list, const job::Plan& plan) {
     answer.add("strong", {}, "never in this air");
     return;
   }
-  answer.add("strong", {}, instant_words(*last->ready_late.deliver, plan.shop.zone));
-  answer.add("span", {}, "by the late side, which may be promised; expected " + instant_words(*last->ready.deliver, plan.shop.zone));
+  answer.add("strong", {}, instant_text(*last->ready_late.deliver, plan.shop.zone));
+  answer.add("span", {}, "by the late side, which may be promised; expected " + instant_text(*last->ready.deliver, plan.shop.zone));
   const job::PieceResult* tightest = tightest_piece(plan);
   if (tightest == nullptr) return;
   Element promise = add_answer(list, "Promised");
-  promise.add("strong", {{"class", tightest->slack->count() < 0 ? "bad" : ""}}, slack_words(*tightest->slack));
+  promise.add("strong", {{"class", tightest->slack->count() < 0 ? "bad" : ""}}, slack_text(*tightest->slack));
   Element of = promise.add("span", {});
   if (plan.pieces.size() > 1) of.name(tightest->name).text(", ");
-  of.text(instant_words(*tightest->due, plan.shop.zone));
+  of.text(instant_text(*tightest->due, plan.shop.zone));
 }
 
 std::string buy_answer(const job::Plan& plan) {
   const auto [sum, unpriced] = job::cost_of(plan);
-  const std::string total = sum.value() > 0 ? money_words(sum, plan.shop.currency) : "";
+  const std::string total = sum.value() > 0 ? money_text(sum, plan.shop.currency) : "";
   if (!total.empty()) return "about " + total + (unpriced > 0 ? fmt::format(", and {} without a price", unpriced) : "");
   const bool any = std::any_of(plan.purchase.begin(), plan.purchase.end(), [](const job::Purchase& row) { return !row.buy.empty(); });
   return any ? "before the first day" : "nothing: all of it is on the shelf";
@@ -99,15 +99,15 @@ void add_moved(Contents& contents, const job::Plan& plan) {
   std::vector<std::string> moves;
   for (const job::Move& move : changes.moved) {
     const job::Event& event = plan.events.at(move.event);
-    moves.push_back(event.name + (event.whose.empty() ? "" : " (" + event.whose + ")") + ": " + instant_words(move.was, plan.shop.zone) +
-                    ", now " + instant_words(event.start, plan.shop.zone));
+    moves.push_back(event.name + (event.whose.empty() ? "" : " (" + event.whose + ")") + ": " + instant_text(move.was, plan.shop.zone) +
+                    ", now " + instant_text(event.start, plan.shop.zone));
   }
   if (!moves.empty()) add_list(section, moves);
   section.add("p", {}, rest_words(changes));
 }
 
 void add_vapour(Contents& contents, const job::Plan& plan, Units units) {
-  const Facts facts = vapour_facts(plan, units);
+  const LabelledFacts facts = vapour_facts(plan, units);
   if (facts.empty()) return;
   Element section = contents.section("vapour", "Solvent vapour");
   Element list = section.add("dl", {{"class", "facts"}});

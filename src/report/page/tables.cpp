@@ -97,7 +97,7 @@ void add_moment(Element row, const std::optional<Instant>& t, const Zone& zone, 
     row.add("td", {}, "–");
     return;
   }
-  Element cell = row.add("td", {{"class", kind}}, date_words(local_day(*t, zone)));
+  Element cell = row.add("td", {{"class", kind}}, date_text(local_day(*t, zone)));
   cell.text(" ").add("span", {}, clock_time(zone.to_local(*t)));
 }
 
@@ -106,7 +106,7 @@ void add_dates(Element table, const job::Plan& plan, const job::PieceResult& pie
   Element head = body.add("tr", {{"class", "of"}}).add("th", {{"scope", "rowgroup"}, {"colspan", "4"}});
   head.name(names);
   if (piece.due) {
-    head.add("span", {}, ", promised " + instant_words(*piece.due, plan.shop.zone) + (piece.slack ? ": " + slack_words(*piece.slack) : ""));
+    head.add("span", {}, ", promised " + instant_text(*piece.due, plan.shop.zone) + (piece.slack ? ": " + slack_text(*piece.slack) : ""));
   }
   for (const auto& [name, moment] : hand_over_moments) {
     Element row = body.add("tr", {});
@@ -127,11 +127,11 @@ void add_can(Element body, const job::Plan& plan, const job::Purchase& row, Unit
   Element what = line.add("th", {{"scope", "row"}});
   what.name(name);
   what.add("span", {},
-           "takes " + volume_words(row.need, units) + ", on the shelf " + volume_words(row.on_hand, units) + ", left over " +
-               volume_words(row.left_over, units));
+           "takes " + volume_text(row.need, units) + ", on the shelf " + volume_text(row.on_hand, units) + ", left over " +
+               volume_text(row.left_over, units));
   line.add("td", {}, row.buy.empty() ? "nothing" : cans_words(row.buy, units));
   if (priced)
-    line.add("td", {{"class", "money"}}, row.buy.empty() ? "–" : row.cost ? money_words(row.cost, plan.shop.currency) : "no price");
+    line.add("td", {{"class", "money"}}, row.buy.empty() ? "–" : row.cost ? money_text(row.cost, plan.shop.currency) : "no price");
 }
 
 void add_sundries(Element section, const job::Plan& plan) {
@@ -203,7 +203,7 @@ void add_purchase(Contents& contents, const job::Plan& plan, Units units) {
       Element total = table.add("tfoot", {}).add("tr", {});
       total.add("th", {{"scope", "row"}, {"colspan", "3"}},
                 unpriced > 0 ? fmt::format("together, {} without a price", unpriced) : "together");
-      total.add("td", {{"class", "money"}}, money_words(sum, plan.shop.currency));
+      total.add("td", {{"class", "money"}}, money_text(sum, plan.shop.currency));
     }
   }
   add_sundries(section, plan);

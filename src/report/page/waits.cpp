@@ -18,8 +18,8 @@ std::vector<std::string> waits_in(const job::Plan& plan, const Week& week) {
   for (const job::Wait& wait : plan.waits) {
     if (wait.day < week.monday || wait.day >= week.monday + date::days(7)) continue;
     const job::Event& next = plan.events[wait.step];
-    waits.push_back(date_words(wait.day) + ": " + next.name + (next.whose.empty() ? "" : " on " + next.whose) + " waits until " +
-                    instant_words(next.start, plan.shop.zone) + ": " + wait.reason + air_against(plan, wait));
+    waits.push_back(date_text(wait.day) + ": " + next.name + (next.whose.empty() ? "" : " on " + next.whose) + " waits until " +
+                    instant_text(next.start, plan.shop.zone) + ": " + wait.reason + air_against(plan, wait));
   }
   return waits;
 }

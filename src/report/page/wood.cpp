@@ -21,7 +21,7 @@ std::string length_words(Metres l, Units units) { return unbroken(format_length(
 std::string moisture_words(MoistureContent m) { return unbroken(fmt::format("{:.1f} %", 100 * m.value())); }
 
 std::string ready_words(const job::WoodReady& ready, const Zone& zone) {
-  const auto day = [&zone](Instant t) { return date_words(local_day(t, zone)); };
+  const auto day = [&zone](Instant t) { return date_text(local_day(t, zone)); };
   if (ready.ready) return ready.measured ? "yes" : "yes, if it lay here";
   if (!ready.ready_at) return "not within a year";
   const std::string late = ready.ready_late ? day(*ready.ready_late) : "later than a year";

@@ -31,23 +31,23 @@ std::string percent(const job::Range& range) {
 std::string damp(const AirDay& day, Units units) {
   if (day.saturated <= Hours(0)) return "";
   std::string words = unbroken(format_span(day.saturated));
-  if (day.condensed && *day.condensed > Litres(0)) words += ", " + unbroken(volume_words(*day.condensed, units));
+  if (day.condensed && *day.condensed > Litres(0)) words += ", " + unbroken(volume_text(*day.condensed, units));
   return words;
 }
 
-Lines days_table(const AirForecast& all, const Look& look) {
+Lines days_table(const AirForecast& all, const TextStyle& style) {
   bool any_damp = false;
   for (const AirDay& day : all.days) any_damp = any_damp || day.saturated > Hours(0);
-  const auto title = [](const char* words) { return Column{Text(words, Ink::faint), Align::left}; };
-  Table table{{title(""), title("open"), title("closed"), title("RH"), title("dew point")}, {}};
+  const auto title = [](const char* words) { return TextColumn{Text(words, Mark::faint), Align::left}; };
+  TextTable table{{title(""), title("open"), title("closed"), title("RH"), title("dew point")}, {}};
   if (any_damp) table.columns.push_back(title("at 100 % RH"));
   for (const AirDay& day : all.days) {
-    std::vector<Text> row{date_words(day.day), day.open ? degrees(*day.open, look.units) : "-",
-                          day.closed ? degrees(*day.closed, look.units) : "-", percent(day.humidity), degrees(day.dew_point, look.units)};
-    if (any_damp) row.emplace_back(damp(day, look.units), Ink::heed);
+    std::vector<Text> row{date_text(day.day), day.open ? degrees(*day.open, style.units) : "-",
+                          day.closed ? degrees(*day.closed, style.units) : "-", percent(day.humidity), degrees(day.dew_point, style.units)};
+    if (any_damp) row.emplace_back(damp(day, style.units), Mark::caution);
     table.rows.push_back(std::move(row));
   }
-  return layout(table, 2, look);
+  return layout(table, 2, style);
 }
 
 /// "logger until Wed 4 Nov 14:00; then weather file".
@@ -58,7 +58,7 @@ std::string rests_on(const job::Job& job, const AirForecast& all) {
   int spans = 0;
   for (std::size_t r = 0; r < rows.size(); ++r) {
     if (r > 0 && rows[r].origin == rows[r - 1].origin) continue;
-    if (r > 0) words += " until " + instant_words(rows[r].from, job.shop.zone) + "; then ";
+    if (r > 0) words += " until " + instant_text(rows[r].from, job.shop.zone) + "; then ";
     if (spans++ == most) return words + "others (every half hour is in the other forms)";
     words += climate::word(rows[r].origin);
   }
@@ -84,8 +84,8 @@ Text strip(const job::Job& job, const AirForecast& all, const FinishHours& finis
   Text text;
   for (const Sign& s : signs) {
     const char sign = !s.known ? ' ' : s.may ? (s.working ? '#' : '-') : s.working ? 'x' : '.';
-    const Ink ink = !s.working ? Ink::faint : s.may ? Ink::good : Ink::bad;
-    text += Text(std::string(1, sign), ink);
+    const Mark mark = !s.working ? Mark::faint : s.may ? Mark::good : Mark::bad;
+    text += Text(std::string(1, sign), mark);
   }
   return text;
 }
@@ -103,16 +103,16 @@ std::string at_work(const AirForecast& all, const FinishHours& finish, const Air
 }
 
 Lines finish_block(const job::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, const FinishHours& finish,
-                   const Look& look) {
+                   const TextStyle& style) {
   const finish::Product* product = catalogue.product(finish.use.product);
-  Lines lines = hang(Text("  " + finish.use.product, Ink::strong) + "  ", product == nullptr ? "" : product->name, look);
-  lines.push_back(spaces(14) + Text("0     3     6     9     12    15    18    21    24  at work", Ink::faint));
+  Lines lines = hang(Text("  " + finish.use.product, Mark::strong) + "  ", product == nullptr ? "" : product->name, style);
+  lines.push_back(spaces(14) + Text("0     3     6     9     12    15    18    21    24  at work", Mark::faint));
   for (const AirDay& day : all.days) {
-    lines.push_back(Text("  ") + padded(date_words(day.day), 12) + strip(job, all, finish, day) +
+    lines.push_back(Text("  ") + padded(date_text(day.day), 12) + strip(job, all, finish, day) +
                     Text("    " + unbroken(at_work(all, finish, day))));
   }
-  if (!finish.hindrance.empty())
-    append(lines, hang("  ", "Not on " + instant_words(finish.hindered, job.shop.zone) + ": " + finish.hindrance + ".", look));
+  if (!finish.limit_exceeded.empty())
+    append(lines, hang("  ", "Not on " + instant_text(finish.hindered, job.shop.zone) + ": " + finish.limit_exceeded + ".", style));
   return lines;
 }
 
@@ -125,33 +125,33 @@ std::string judged_at(const AirForecast& all) {
 
 }  // namespace
 
-std::string air_text(const job::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, const Look& look) {
-  Lines page = wrap(Text(job.shop.name, Ink::strong) + "  air from " + unbroken(long_date(all.days.front().day)), look.columns);
-  append(page, hang(Text("  air       ", Ink::faint), job.shop.air_description, look));
-  append(page, hang(Text("  rests on  ", Ink::faint), rests_on(job, all), look));
+std::string air_text(const job::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, const TextStyle& style) {
+  Lines page = wrap(Text(job.shop.name, Mark::strong) + "  air from " + unbroken(long_date(all.days.front().day)), style.columns);
+  append(page, hang(Text("  air       ", Mark::faint), job.shop.air_description, style));
+  append(page, hang(Text("  rests on  ", Mark::faint), rests_on(job, all), style));
   for (const job::AirNote& note : job.air_notes)
-    append(page, hang(Text("  note      ", Ink::faint), note.file + ": " + note.message, look));
+    append(page, hang(Text("  note      ", Mark::faint), note.file + ": " + note.message, style));
   page.emplace_back();
-  append(page, days_table(all, look));
+  append(page, days_table(all, style));
   page.emplace_back();
   if (all.finishes.empty()) {
     append(page, hang("",
                       "When a finish may go on is told for those of an order that is named after the shop, those on the shelf and "
                       "the shop's own; or name some: --finish water-clear. The command 'finishes' lists them.",
-                      look));
-    return render(page, look.colour);
+                      style));
+    return render(page, style.colour);
   }
-  page.emplace_back("When each may go on", Ink::strong);
+  page.emplace_back("When each may go on", Mark::strong);
   append(page, hang("  ",
                     "by half hours: # yes, at work; - yes, but nobody is at work; x no, at work; . no. A coat needs all the half hours "
                     "that it takes. " +
                         judged_at(all),
-                    look));
+                    style));
   for (const FinishHours& finish : all.finishes) {
     page.emplace_back();
-    append(page, finish_block(job, catalogue, all, finish, look));
+    append(page, finish_block(job, catalogue, all, finish, style));
   }
-  return render(page, look.colour);
+  return render(page, style.colour);
 }
 
 }  // namespace coatday::report

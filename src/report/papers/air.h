@@ -10,7 +10,7 @@
 namespace coatday::report {
 
 /// Each day's ranges, then for each finish the half hours of each day in which it may go on.
-[[nodiscard]] std::string air_text(const job::Job&, const finish::Catalogue&, const job::AirForecast&, const Look&);
+[[nodiscard]] std::string air_text(const job::Job&, const finish::Catalogue&, const job::AirForecast&, const TextStyle&);
 /// "coatday-air/1": the days, and every half hour of them.
 [[nodiscard]] std::string air_json(const job::Job&, const job::AirForecast&, std::string_view version);
 /// A table (CSV), every half hour a row, every finish a column.

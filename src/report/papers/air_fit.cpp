@@ -22,12 +22,12 @@ std::string kelvins(double difference, Units units) {
 }
 
 /// As finely as a good log tells it.
-std::string time_words(double hours) { return rounded(hours, hours < 99.95 ? 1 : 0) + " h"; }
-std::string gain_words(double kilograms) { return rounded(1000 * kilograms, 0) + " g/h"; }
-std::string water_words(double ratio) { return rounded(1000 * ratio, 2) + " g/kg"; }
+std::string time_text(double hours) { return rounded(hours, hours < 99.95 ? 1 : 0) + " h"; }
+std::string gain_text(double kilograms) { return rounded(1000 * kilograms, 0) + " g/h"; }
+std::string water_text(double ratio) { return rounded(1000 * ratio, 2) + " g/kg"; }
 
 template <class Write>
-std::string residual_words(const Fitted& fitted, const Write& write) {
+std::string residual_text(const Fitted& fitted, const Write& write) {
   return fmt::format("off by {} (RMS), at most {}, {} on the mean, measured less modelled", write(fitted.rms), write(fitted.worst),
                      write(fitted.bias));
 }
@@ -37,55 +37,56 @@ std::string used(const Fitted& fitted, const char* what) {
                      counted(fitted.spans, "span", "spans"));
 }
 
-Lines time_constant(const RoomFit& fit, const Look& look) {
-  const Text head(Text("  time constant  ", Ink::faint));
-  if (!fit.time_constant) return hang(head, Text("not known: ", Ink::heed) + fit.time_constant.error(), look);
+Lines time_constant(const RoomFit& fit, const TextStyle& style) {
+  const Text head(Text("  time constant  ", Mark::faint));
+  if (!fit.time_constant) return hang(head, Text("not known: ", Mark::caution) + fit.time_constant.error(), style);
   const Fitted& fitted = *fit.time_constant;
   Lines lines = hang(head,
-                     Text(time_words(fitted.value), Ink::strong) +
-                         fmt::format(", in 19 of 20 cases {} to {}; ", time_words(fitted.low), time_words(fitted.high)) +
+                     Text(time_text(fitted.value), Mark::strong) +
+                         fmt::format(", in 19 of 20 cases {} to {}; ", time_text(fitted.low), time_text(fitted.high)) +
                          used(fitted, "with the heater off"),
-                     look);
-  append(lines, hang(spaces(17), residual_words(fitted, [&](double k) { return kelvins(k, look.units); }), look));
+                     style);
+  append(lines, hang(spaces(17), residual_text(fitted, [&](double k) { return kelvins(k, style.units); }), style));
   if (fit.settles_at)
     append(lines, hang(spaces(17),
                        "No air outdoors is told, so that it was taken to be the same at all hours; the decay tends to " +
-                           format_temperature(*fit.settles_at, look.units) + ".",
-                       look));
+                           format_temperature(*fit.settles_at, style.units) + ".",
+                       style));
   return lines;
 }
 
-Lines moisture_gain(const RoomFit& fit, const Look& look) {
-  const Text head(Text("  moisture gain  ", Ink::faint));
-  if (!fit.moisture_gain) return hang(head, Text("not known: ", Ink::heed) + fit.moisture_gain.error(), look);
+Lines moisture_gain(const RoomFit& fit, const TextStyle& style) {
+  const Text head(Text("  moisture gain  ", Mark::faint));
+  if (!fit.moisture_gain) return hang(head, Text("not known: ", Mark::caution) + fit.moisture_gain.error(), style);
   const Fitted& fitted = *fit.moisture_gain;
   Lines lines =
       hang(head,
-           Text(gain_words(fitted.value), Ink::strong) +
-               fmt::format(", in 19 of 20 cases {} to {}; ", gain_words(fitted.low), gain_words(fitted.high)) + used(fitted, "of humidity"),
-           look);
-  append(lines, hang(spaces(17), residual_words(fitted, water_words), look));
+           Text(gain_text(fitted.value), Mark::strong) +
+               fmt::format(", in 19 of 20 cases {} to {}; ", gain_text(fitted.low), gain_text(fitted.high)) + used(fitted, "of humidity"),
+           style);
+  append(lines, hang(spaces(17), residual_text(fitted, water_text), style));
   append(lines,
          hang(spaces(17),
               fmt::format("It rests on the volume and the air changes in the shop file, which the humidity alone cannot tell from the "
                           "gain: twice the changes with twice the gain settle alike. A sensor that reads 3 % RH too much adds {}.",
-                          gain_words(fit.sensor)),
-              look));
-  if (fitted.low <= 0 && fitted.high >= 0) append(lines, hang(spaces(17), "It cannot be told from none.", look));
+                          gain_text(fit.sensor)),
+              style));
+  if (fitted.low <= 0 && fitted.high >= 0) append(lines, hang(spaces(17), "It cannot be told from none.", style));
   if (fitted.high < 0)
     append(lines,
            hang(spaces(17),
-                Text("Water goes that the model does not know of: look at the air changes, the sensor, a dehumidifier.", Ink::heed), look));
+                Text("Water goes that the model does not know of: look at the air changes, the sensor, a dehumidifier.", Mark::caution),
+                style));
   return lines;
 }
 
-Lines keys(const RoomFit& fit, const Look& look) {
+Lines keys(const RoomFit& fit, const TextStyle& style) {
   std::string text;
-  if (fit.time_constant) text = "time constant: " + time_words(fit.time_constant->value);
+  if (fit.time_constant) text = "time constant: " + time_text(fit.time_constant->value);
   if (fit.moisture_gain && fit.moisture_gain->value > 0)
-    text += (text.empty() ? "" : "   ") + ("moisture gain: " + gain_words(fit.moisture_gain->value));
+    text += (text.empty() ? "" : "   ") + ("moisture gain: " + gain_text(fit.moisture_gain->value));
   if (text.empty()) return {};
-  return hang(Text("  for the shop file  ", Ink::faint), unbroken(text), look);
+  return hang(Text("  for the shop file  ", Mark::faint), unbroken(text), style);
 }
 
 Json fitted_json(const tl::expected<Fitted, std::string>& fit) {
@@ -107,22 +108,22 @@ std::string field(const std::optional<T>& value, double factor, int digits) {
 
 }  // namespace
 
-std::string fit_text(const job::Job& job, const climate::Log& log, const RoomFit& fit, const Look& look) {
-  Lines page = wrap(Text(job.shop.name, Ink::strong) + "  what " + log.name + " says of the room", look.columns);
-  append(page, hang(Text("  log            ", Ink::faint), climate::span_words(log, job.shop.zone), look));
-  for (const std::string& note : log.notes) append(page, hang(spaces(17), note, look));
+std::string fit_text(const job::Job& job, const climate::Log& log, const RoomFit& fit, const TextStyle& style) {
+  Lines page = wrap(Text(job.shop.name, Mark::strong) + "  what " + log.name + " says of the room", style.columns);
+  append(page, hang(Text("  log            ", Mark::faint), climate::span_words(log, job.shop.zone), style));
+  for (const std::string& note : log.notes) append(page, hang(spaces(17), note, style));
   if (job.room->outdoors)
-    append(page, hang(Text("  outdoors       ", Ink::faint),
-                      job.room->outdoors->describe(look.units) +
+    append(page, hang(Text("  outdoors       ", Mark::faint),
+                      job.room->outdoors->describe(style.units) +
                           "; where the weather of those days was another, the values are off by more than their ranges",
-                      look));
+                      style));
   page.emplace_back();
-  append(page, time_constant(fit, look));
-  append(page, moisture_gain(fit, look));
+  append(page, time_constant(fit, style));
+  append(page, moisture_gain(fit, style));
   page.emplace_back();
-  append(page, keys(fit, look));
-  append(page, hang("  ", "Measured, modelled and outdoors of every reading, for a plot: --format csv", look));
-  return render(page, look.colour);
+  append(page, keys(fit, style));
+  append(page, hang("  ", "Measured, modelled and outdoors of every reading, for a plot: --format csv", style));
+  return render(page, style.colour);
 }
 
 std::string fit_json(const job::Job& job, const climate::Log& log, const RoomFit& fit, std::string_view version) {

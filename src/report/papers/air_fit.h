@@ -11,7 +11,7 @@
 namespace coatday::report {
 
 /// What was fitted, with ranges and residuals, and the keys of the shop's file that follow.
-[[nodiscard]] std::string fit_text(const job::Job&, const climate::Log&, const climate::RoomFit&, const Look&);
+[[nodiscard]] std::string fit_text(const job::Job&, const climate::Log&, const climate::RoomFit&, const TextStyle&);
 /// "coatday-fit/1".
 [[nodiscard]] std::string fit_json(const job::Job&, const climate::Log&, const climate::RoomFit&, std::string_view version);
 /// Every reading beside what the model says of it and the air outdoors (CSV).

@@ -25,13 +25,13 @@ std::string day_after(Instant t, const Zone& zone) {
   return unbroken(long_date(day));
 }
 
-Lines heading(const char* words) { return {"", Text(words, Ink::strong)}; }
-Lines item(const std::string& words, const Look& look) {
-  return words.starts_with("! ") ? hang("  ! ", words.substr(2), look) : hang("  - ", words, look);
+Lines heading(const char* words) { return {"", Text(words, Mark::strong)}; }
+Lines item(const std::string& words, const TextStyle& style) {
+  return words.starts_with("! ") ? hang("  ! ", words.substr(2), style) : hang("  - ", words, style);
 }
 
 /// "oil stain, wiped; dewaxed shellac; 3 coats of water-based clear"
-std::string coats_words(const job::Plan& plan, const LedgerBlock& block) {
+std::string coats_text(const job::Plan& plan, const LedgerBlock& block) {
   std::vector<std::pair<std::string, int>> runs;
   for (const LedgerColumn& column : block.columns) {
     if (runs.empty() || runs.back().first != column.product) runs.emplace_back(column.product, 0);
@@ -44,7 +44,7 @@ std::string coats_words(const job::Plan& plan, const LedgerBlock& block) {
 }
 
 /// "black walnut" for the handbook's "Walnut, black".
-std::string material_words(const job::FaceEntry& face) {
+std::string material_text(const job::FaceEntry& face) {
   const wood::Species* species = face.wood ? wood::find_species(face.material) : nullptr;
   if (species == nullptr) return face.material;
   std::string name(species->name);
@@ -55,8 +55,8 @@ std::string material_words(const job::FaceEntry& face) {
 
 class Card {
  public:
-  Card(const job::Plan& plan, const job::Job& job, std::size_t piece, const Look& look)
-      : plan_(plan), result_(plan.pieces.at(piece)), piece_(job.order.pieces.at(piece).piece), look_(look) {
+  Card(const job::Plan& plan, const job::Job& job, std::size_t piece, const TextStyle& style)
+      : plan_(plan), result_(plan.pieces.at(piece)), piece_(job.order.pieces.at(piece).piece), style_(style) {
     for (const LedgerBlock& block : ledger_blocks(plan)) {
       LedgerBlock mine{block.columns, {}};
       for (const LedgerRow& row : block.rows) {
@@ -67,7 +67,7 @@ class Card {
   }
 
   [[nodiscard]] Lines lines() const {
-    Lines all = wrap(Text(result_.name, Ink::strong), look_.columns);
+    Lines all = wrap(Text(result_.name, Mark::strong), style_.columns);
     for (const Lines& section : {finished_with(), when(), not_yet(), care(), wood(), food()}) append(all, section);
     return all;
   }
@@ -79,12 +79,12 @@ class Card {
       std::vector<std::string> parts, materials;
       for (const LedgerRow& row : block.rows) {
         if (std::find(parts.begin(), parts.end(), row.part->part) == parts.end()) parts.push_back(row.part->part);
-        const std::string material = material_words(*row.part);
+        const std::string material = material_text(*row.part);
         if (std::find(materials.begin(), materials.end(), material) == materials.end()) materials.push_back(material);
       }
-      append(lines, item(listed(parts) + " (" + listed(materials) + "): " + coats_words(plan_, block), look_));
+      append(lines, item(listed(parts) + " (" + listed(materials) + "): " + coats_text(plan_, block), style_));
       for (const LedgerRow& row : block.rows) {
-        if (row.exception != nullptr) append(lines, hang("    ", row.part->part + ", " + row.faces + ": " + row.exception->reason, look_));
+        if (row.exception != nullptr) append(lines, hang("    ", row.part->part + ", " + row.faces + ": " + row.exception->reason, style_));
       }
     }
     return lines;
@@ -94,7 +94,7 @@ class Card {
     Lines lines = heading("From when you may use it");
     const auto add = [&](const std::optional<Instant>& t, const char* words) {
       const std::string day = t ? day_after(*t, plan_.shop.zone) : "ask us";
-      append(lines, hang("  " + padded(day, date_width), words, look_));
+      append(lines, hang("  " + padded(day, date_width), words, style_));
     };
     add(result_.ready_late.pack, "carry it, wrapped if need be, and stand it in its place");
     add(result_.ready_late.light_use, "careful use: light, dry, cool things, lifted and not pushed");
@@ -106,11 +106,11 @@ class Card {
     const auto& hard = result_.ready_late.full_cure;
     Lines lines = heading("Until it is hard");
     const std::string until = hard ? "Before " + day_after(*hard, plan_.shop.zone) : "Until we tell you";
-    append(lines, hang("  ", until + " it still hardens, though it feels dry. Till that day please:", look_));
+    append(lines, hang("  ", until + " it still hardens, though it feels dry. Till that day please:", style_));
     for (const char* words : {"nothing hot and nothing wet on it, not even on a mat", "no cloth, rubber feet, plastic or tape lying on it",
                               "no cleaning but with a soft, dry cloth",
                               "do not leave it wrapped up or covered; let air come to it, with drawers and doors open"})
-      append(lines, item(words, look_));
+      append(lines, item(words, style_));
     return lines;
   }
 
@@ -121,7 +121,7 @@ class Card {
       const auto top = plan_.products.find(block.columns.back().product);
       if (top == plan_.products.end()) continue;
       for (const std::string& words : care_words(top->second)) {
-        if (told.insert(words).second) append(lines, item(words, look_));
+        if (told.insert(words).second) append(lines, item(words, style_));
       }
     }
     return lines;
@@ -134,14 +134,15 @@ class Card {
     }
     if (std::none_of(piece_.parts.begin(), piece_.parts.end(), [](const piece::Part& part) { return part.wood(); })) return {};
     Lines lines = heading("Wood moves");
-    append(lines, item("It takes up water from damp air and gives it back to dry air, under any finish; the finish only slows it.", look_));
+    append(lines,
+           item("It takes up water from damp air and gives it back to dry air, under any finish; the finish only slows it.", style_));
     const auto movement = widest == nullptr ? std::nullopt : movement_of(*widest);
     if (movement) {
       append(lines, item(fmt::format("The {} grows wider when the air is damp and narrower when a heated room is dry, by up to about {}.",
-                                     widest->name, unbroken(format_length(*movement, look_.units))),
-                         look_));
+                                     widest->name, unbroken(format_length(*movement, style_.units))),
+                         style_));
     }
-    append(lines, item("Keep it from stoves, radiators and the sun; leave screws and fittings that let it move as they are.", look_));
+    append(lines, item("Keep it from stoves, radiators and the sun; leave screws and fittings that let it move as they are.", style_));
     return lines;
   }
 
@@ -155,10 +156,10 @@ class Card {
            item(fit ? "It is meant to touch food, once it is fully hard and washed; what may do so is decided by the law and by the label "
                       "of the finish, not by this card."
                     : "It is not made for food to lie on it. What may touch food is decided by the law and by the label of the finish.",
-                look_));
+                style_));
     append(lines, item("Whether it is fit for a cot, a toy, or what a child puts into its mouth is decided by the law and by the label, "
                        "too. Ask us before you use it so.",
-                       look_));
+                       style_));
     return lines;
   }
 
@@ -181,40 +182,40 @@ class Card {
   const job::Plan& plan_;
   const job::PieceResult& result_;
   const piece::Piece& piece_;
-  const Look& look_;
+  const TextStyle& style_;
   std::vector<LedgerBlock> blocks_;
 };
 
 /// What the words above rest on.
-Lines for_the_maker(const job::Plan& plan, const Look& look) {
-  Lines lines{std::string(static_cast<std::size_t>(look.columns), '-'), Text("For you, to be cut off", Ink::strong)};
+Lines for_the_maker(const job::Plan& plan, const TextStyle& style) {
+  Lines lines{std::string(static_cast<std::size_t>(style.columns), '-'), Text("For you, to be cut off", Mark::strong)};
   append(lines, item("Dates are the first whole days after the late side; it is expected sooner (coatday plan). They hold while the piece "
                      "stands in air like the shop's.",
-                     look));
+                     style));
   for (const auto& [id, product] : plan.products) {
     const auto source = product.sources.find("times.full cure");
-    if (source != product.sources.end()) append(lines, item("full cure of " + product.name + ": " + source->second, look));
+    if (source != product.sources.end()) append(lines, item("full cure of " + product.name + ": " + source->second, style));
   }
   append(lines,
          item("What not to do and how to look after it: common practice, no source. The label of the finish overrules it; keep the labels.",
-              look));
+              style));
   append(lines,
-         item("Movement: the widest board, flat-sawn, between 30 % and 50 % RH at " + format_temperature(Celsius(21), look.units) +
+         item("Movement: the widest board, flat-sawn, between 30 % and 50 % RH at " + format_temperature(Celsius(21), style.units) +
                   " (the range that the US EPA calls ideal "
                   "indoors, from memory); coefficients of the Wood Handbook, table 13-5. Quarter-sawn moves less, a damper house more.",
-              look));
+              style));
   append(lines, item("Finishes are told by their class. Food, children and what must be declared are for the law and the labels; this card "
                      "is no certificate.",
-                     look));
+                     style));
   return lines;
 }
 
 }  // namespace
 
-std::string card_text(const job::Plan& plan, const job::Job& job, const Look& look) {
+std::string card_text(const job::Plan& plan, const job::Job& job, const TextStyle& style) {
   std::string text;
-  for (std::size_t piece = 0; piece < plan.pieces.size(); ++piece) text += render(Card(plan, job, piece, look).lines(), false) + "\n";
-  return text + render(for_the_maker(plan, look), false);
+  for (std::size_t piece = 0; piece < plan.pieces.size(); ++piece) text += render(Card(plan, job, piece, style).lines(), false) + "\n";
+  return text + render(for_the_maker(plan, style), false);
 }
 
 }  // namespace coatday::report

@@ -10,6 +10,6 @@
 namespace coatday::report {
 
 /// Of a feasible plan, piece by piece; then, to be cut off, what the maker should know of it. Never in colour.
-[[nodiscard]] std::string card_text(const job::Plan&, const job::Job&, const Look&);
+[[nodiscard]] std::string card_text(const job::Plan&, const job::Job&, const TextStyle&);
 
 }  // namespace coatday::report

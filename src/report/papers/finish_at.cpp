@@ -26,7 +26,7 @@ std::string goes_on_at(const finish::Limits& limits, Units units) {
 }
 
 /// Its reason where all the stages that are refused have the same.
-void add_refusals(Lines& lines, const finish::StageTimes& at, const Look& look) {
+void add_refusals(Lines& lines, const finish::StageTimes& at, const TextStyle& style) {
   std::vector<std::string> told;
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto& reason = at.refused.values[i];
@@ -34,21 +34,21 @@ void add_refusals(Lines& lines, const finish::StageTimes& at, const Look& look) 
     told.push_back(*reason);
     std::vector<std::string> stages;
     for (std::size_t j = i; j < finish::stage_count; ++j) {
-      if (at.refused.values[j] == reason) stages.push_back(unbroken(stage_words(static_cast<finish::Stage>(j))));
+      if (at.refused.values[j] == reason) stages.push_back(unbroken(stage_text(static_cast<finish::Stage>(j))));
     }
-    append(lines, hang("  ", "no time for " + listed(stages) + ": " + *reason, look));
+    append(lines, hang("  ", "no time for " + listed(stages) + ": " + *reason, style));
   }
 }
 
 Table stages_table(const finish::StageTimes& at) {
   Table table;
   for (const char* title : {"stage, from application", "early side", "expected", "late side"})
-    table.columns.push_back({Text(title, Ink::faint)});
+    table.columns.push_back({Text(title, Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     if (!at.times.values[i] && !at.refused.values[i]) continue;
     const auto& time = at.times.values[i];
     const auto cell = [&](Hours finish::StageTime::*side) { return Text(time ? span((*time).*side) : "-"); };
-    table.rows.push_back({stage_words(static_cast<finish::Stage>(i)), cell(&finish::StageTime::early), cell(&finish::StageTime::nominal),
+    table.rows.push_back({stage_text(static_cast<finish::Stage>(i)), cell(&finish::StageTime::early), cell(&finish::StageTime::nominal),
                           cell(&finish::StageTime::late)});
   }
   return table;
@@ -61,7 +61,7 @@ std::string range_of(const finish::Law& law) {
 }
 
 /// The stated ranges of the laws are a part of what is unsure; where they alone are more than the factor, that is said.
-std::string law_ranges_words(const finish::Product& product, const finish::StageTimes& at, double factor) {
+std::string law_ranges_text(const finish::Product& product, const finish::StageTimes& at, double factor) {
   std::vector<std::string> ranges;
   for (const auto& [clock, name] : {std::pair{finish::Clock::drying, "drying"}, std::pair{finish::Clock::cure, "cure"}}) {
     const auto law = product.law(clock);
@@ -75,9 +75,9 @@ std::string law_ranges_words(const finish::Product& product, const finish::Stage
 }
 
 /// What the room makes of it, beside its air.
-std::string room_words(const finish::Product& product) {
-  const finish::Pace closed = finish::pace(product.mechanism, true, 1),
-                     moved = finish::pace(product.mechanism, false, finish::most_movement);
+std::string room_text(const finish::Product& product) {
+  const finish::RateFactors closed = finish::rate_factors(product.mechanism, true, 1),
+                            moved = finish::rate_factors(product.mechanism, false, finish::most_movement);
   std::vector<std::string> words;
   if (closed.cure < 1) {
     words.push_back(fmt::format("in a closed one, or stacked, {} goes on at half its rate", closed.drying < 1 ? "it" : "its cure"));
@@ -86,7 +86,7 @@ std::string room_words(const finish::Product& product) {
   return words.empty() ? "" : "In an open room where the air moves as usual; " + listed(words) + " (ratios only, judgement).";
 }
 
-std::string window_words(const finish::StageTimes& at) {
+std::string window_text(const finish::StageTimes& at) {
   const auto& open = at.times[finish::Stage::recoat];
   const auto& close = at.times[finish::Stage::recoat_close];
   if (!open || !close) return "";
@@ -98,25 +98,25 @@ std::string window_words(const finish::StageTimes& at) {
 
 }  // namespace
 
-std::string finish_at_text(const finish::Product& product, const climate::Air& air, const Look& look) {
-  const finish::StageTimes at = finish::times_in(product, air, look.units);
-  Lines lines = wrap(Text(product.name, Ink::strong) + " (" + product.id + ") at " + unbroken(air_text(air, look.units)), look.columns);
-  append(lines, layout(stages_table(at), 2, look));
-  const std::string window = window_words(at);
-  if (!window.empty()) append(lines, hang("  ", window, look));
-  add_refusals(lines, at, look);
+std::string finish_at_text(const finish::Product& product, const climate::Air& air, const TextStyle& style) {
+  const finish::StageTimes at = finish::times_in(product, air, style.units);
+  Lines lines = wrap(Text(product.name, Mark::strong) + " (" + product.id + ") at " + unbroken(air_text(air, style.units)), style.columns);
+  append(lines, layout(stages_table(at), 2, style));
+  const std::string window = window_text(at);
+  if (!window.empty()) append(lines, hang("  ", window, style));
+  add_refusals(lines, at, style);
   append(lines, hang("  ",
                      fmt::format("Each time may be {:.2g} times as long or as short (judgement); dry to handle and to sand are best told "
                                  "by touch.",
                                  finish::uncertainty(air)),
-                     look));
-  for (const std::string& words : {law_ranges_words(product, at, finish::uncertainty(air)), room_words(product)}) {
-    if (!words.empty()) append(lines, hang("  ", words, look));
+                     style));
+  for (const std::string& words : {law_ranges_text(product, at, finish::uncertainty(air)), room_text(product)}) {
+    if (!words.empty()) append(lines, hang("  ", words, style));
   }
-  return render(lines, look.colour);
+  return render(lines, style.colour);
 }
 
-std::optional<std::string> not_at(const finish::Product& product, const climate::Air& air, Units units) {
+std::optional<std::string> why_not_at(const finish::Product& product, const climate::Air& air, Units units) {
   const finish::StageTimes at = finish::times_in(product, air, units);
   if (at.may_not_go_on) {
     return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, air_text(air, units), *at.may_not_go_on,
@@ -129,22 +129,22 @@ std::optional<std::string> not_at(const finish::Product& product, const climate:
   return fmt::format("the record of '{}' has no times", product.id);
 }
 
-std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const Look& look) {
-  Lines lines = wrap("dry to recoat, from application, at " + unbroken(air_text(air, look.units)), look.columns);
+std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const TextStyle& style) {
+  Lines lines = wrap("dry to recoat, from application, at " + unbroken(air_text(air, style.units)), style.columns);
   Table table;
-  for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Ink::faint)});
+  for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Mark::faint)});
   Lines refused;
   for (const auto& [id, product] : catalogue.products) {
-    const finish::StageTimes at = finish::times_in(product, air, look.units);
+    const finish::StageTimes at = finish::times_in(product, air, style.units);
     const auto& time = at.times[finish::Stage::recoat];
     const auto& reason = at.may_not_go_on ? at.may_not_go_on : at.refused[finish::Stage::recoat];
-    if (reason) append(refused, hang("  - ", id + ": " + *reason, look));
+    if (reason) append(refused, hang("  - ", id + ": " + *reason, style));
     if (time && !reason) table.rows.push_back({id, span(time->early), span(time->nominal), span(time->late)});
   }
-  if (!table.rows.empty()) append(lines, layout(table, 0, look));
+  if (!table.rows.empty()) append(lines, layout(table, 0, style));
   if (!refused.empty()) lines.push_back(Text("No time for"));
   append(lines, refused);
-  return render(lines, look.colour);
+  return render(lines, style.colour);
 }
 
 std::string finish_at_json(const finish::Product& product, const climate::Air& air) {

@@ -5,15 +5,17 @@
 #include <string_view>
 
 #include "job/advice.h"
+#include "job/air_forecast.h"
 #include "job/job.h"
 #include "job/wood_findings.h"
 
 namespace coatday::report {
 
-/// What is told beside a plan, as far as it is known.
+/// What stands beside a plan, as far as it is known.
 struct Beside {
   job::Advice advice{};
   job::WoodFindings wood{};
+  job::AirForecast air{};  ///< over the days_shown() of figures/time_scale.h
 };
 
 /// Of one order or several. The plan is of the job; where there is none it says why.

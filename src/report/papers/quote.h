@@ -9,7 +9,7 @@
 
 namespace coatday::report {
 
-[[nodiscard]] std::string quote_text(const job::Plan&, const job::Quote&, const shop::Rates&, const std::string& order, const Look&);
+[[nodiscard]] std::string quote_text(const job::Plan&, const job::Quote&, const shop::Rates&, const std::string& order, const TextStyle&);
 /// "coatday-quote/1". `version` is the program's.
 [[nodiscard]] std::string quote_json(const job::Plan&, const job::Quote&, const shop::Rates&, const std::string& order,
                                      std::string_view version);

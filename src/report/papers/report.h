@@ -1,5 +1,5 @@
 #pragma once
-// What people read. Every function is pure; text is never wider than Look::columns, and nothing in it can steer a terminal.
+// What people read. Every function is pure; text is never wider than TextStyle::columns, and nothing in it can steer a terminal.
 
 #include <optional>
 #include <string>
@@ -14,39 +14,39 @@
 namespace coatday::report {
 
 /// The whole plan: summary, what would help, days, faces, purchase, hand-over, findings, cautions.
-[[nodiscard]] std::string plan_text(const job::Plan&, const std::string& order, const Look&, const job::Advice& = {});
+[[nodiscard]] std::string plan_text(const job::Plan&, const std::string& order, const TextStyle&, const job::Advice& = {});
 /// What to buy alone.
-[[nodiscard]] std::string buy_text(const job::Plan&, const std::string& order, const Look&);
+[[nodiscard]] std::string buy_text(const job::Plan&, const std::string& order, const TextStyle&);
 /// What was found in a job before any planning.
-[[nodiscard]] std::string findings_text(const std::vector<job::Finding>&, const std::string& order, const Look&);
+[[nodiscard]] std::string findings_text(const std::vector<job::Finding>&, const std::string& order, const TextStyle&);
 /// The checker's verdict on a plan of our own.
-[[nodiscard]] std::string breaches_text(const std::vector<checker::Breach>&, const Look&);
+[[nodiscard]] std::string breaches_text(const std::vector<checker::Breach>&, const TextStyle&);
 
 /// Why an event starts when it does; nothing when the plan has no such event.
-[[nodiscard]] std::optional<std::string> why_text(const job::Plan&, const std::string& event, const Look&);
+[[nodiscard]] std::optional<std::string> why_text(const job::Plan&, const std::string& event, const TextStyle&);
 /// A plan, and the plan with what is set: ready dates, cost, heat, and which coats moved.
 [[nodiscard]] std::string what_if_text(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set,
-                                       const std::string& order, const Look&);
+                                       const std::string& order, const TextStyle&);
 /// Which single change helps a plan that waits for air, the most helpful first.
-[[nodiscard]] std::string advice_text(const job::Plan&, const job::Advice&, const std::string& order, const Look&);
+[[nodiscard]] std::string advice_text(const job::Plan&, const job::Advice&, const std::string& order, const TextStyle&);
 /// The events by their ids.
-[[nodiscard]] std::string events_text(const job::Plan&, const Look&);
+[[nodiscard]] std::string events_text(const job::Plan&, const TextStyle&);
 
 /// The take-off: every face with its area, by part, with the sums. `pieces` are their names.
-[[nodiscard]] std::string area_text(const std::vector<job::FaceEntry>&, const std::vector<std::string>& pieces, const Look&);
+[[nodiscard]] std::string area_text(const std::vector<job::FaceEntry>&, const std::vector<std::string>& pieces, const TextStyle&);
 
-[[nodiscard]] std::string finishes_text(const finish::Catalogue&, const Look&);
-[[nodiscard]] std::string finish_text(const finish::Product&, const Look&);
+[[nodiscard]] std::string finishes_text(const finish::Catalogue&, const TextStyle&);
+[[nodiscard]] std::string finish_text(const finish::Product&, const TextStyle&);
 
-/// Each stage's time in this air with both sides, where not_at() has nothing to say.
-[[nodiscard]] std::string finish_at_text(const finish::Product&, const climate::Air&, const Look&);
+/// Each stage's time in this air with both sides, where why_not_at() has nothing to say.
+[[nodiscard]] std::string finish_at_text(const finish::Product&, const climate::Air&, const TextStyle&);
 [[nodiscard]] std::string finish_at_json(const finish::Product&, const climate::Air&);
 /// Why the finish has no times in this air: which limit, and the range.
-[[nodiscard]] std::optional<std::string> not_at(const finish::Product&, const climate::Air&, Units);
+[[nodiscard]] std::optional<std::string> why_not_at(const finish::Product&, const climate::Air&, Units);
 /// Dry to recoat, for all.
-[[nodiscard]] std::string finishes_at_text(const finish::Catalogue&, const climate::Air&, const Look&);
+[[nodiscard]] std::string finishes_at_text(const finish::Catalogue&, const climate::Air&, const TextStyle&);
 
-[[nodiscard]] std::string schedules_text(const finish::Catalogue&, const Look&);
-[[nodiscard]] std::string schedule_text(const finish::Schedule&, const finish::Catalogue&, const Look&);
+[[nodiscard]] std::string schedules_text(const finish::Catalogue&, const TextStyle&);
+[[nodiscard]] std::string schedule_text(const finish::Schedule&, const finish::Catalogue&, const TextStyle&);
 
 }  // namespace coatday::report

@@ -9,6 +9,6 @@
 namespace coatday::report {
 
 /// A page a day on which there is work, a form feed between pages; a day that is too long goes on on the next. Never in colour.
-[[nodiscard]] std::string sheet_text(const job::Plan&, const std::string& order, const Look&);
+[[nodiscard]] std::string sheet_text(const job::Plan&, const std::string& order, const TextStyle&);
 
 }  // namespace coatday::report

@@ -20,8 +20,8 @@ struct Both {
 };
 
 Text at(const job::Plan& plan, const std::optional<Instant>& t) {
-  if (plan.status != job::Status::feasible) return {"no plan", Ink::bad};
-  return t ? Text(instant_words(*t, plan.shop.zone)) : Text("never in this air", Ink::bad);
+  if (plan.status != job::Status::feasible) return {"no plan", Mark::bad};
+  return t ? Text(instant_text(*t, plan.shop.zone)) : Text("never in this air", Mark::bad);
 }
 
 Text sooner(const std::optional<Instant>& before, const std::optional<Instant>& after) {
@@ -29,11 +29,11 @@ Text sooner(const std::optional<Instant>& before, const std::optional<Instant>& 
   const Hours gain(*before - *after);
   if (gain.count() == 0) return "the same";
   return {unbroken(format_span(gain.count() > 0 ? gain : -gain)) + (gain.count() > 0 ? " sooner" : " later"),
-          gain.count() > 0 ? Ink::good : Ink::bad};
+          gain.count() > 0 ? Mark::good : Mark::bad};
 }
 
 Text slack(const std::optional<Hours>& hours) {
-  return hours ? Text(slack_words(*hours), hours->count() < 0 ? Ink::bad : Ink::plain) : Text("nothing promised");
+  return hours ? Text(slack_text(*hours), hours->count() < 0 ? Mark::bad : Mark::plain) : Text("nothing promised");
 }
 
 using Results = std::pair<const job::PieceResult*, const job::PieceResult*>;
@@ -45,7 +45,7 @@ bool same(const Results& a, const Results& b) {
   return equal(a.first, b.first) && equal(a.second, b.second);
 }
 
-void add_piece(Table& table, const Both& both, const std::string& who, const Results& results) {
+void add_piece(TextTable& table, const Both& both, const std::string& who, const Results& results) {
   const auto& [was, now] = results;
   const auto row = [&](const std::string& label, std::optional<Instant> a, std::optional<Instant> b) {
     table.rows.push_back({Text(label), at(both.before, a), at(both.after, b), sooner(a, b)});
@@ -56,7 +56,7 @@ void add_piece(Table& table, const Both& both, const std::string& who, const Res
 }
 
 // Pieces with the same dates are told together.
-void add_pieces(Table& table, const Both& both) {
+void add_pieces(TextTable& table, const Both& both) {
   std::vector<std::pair<Results, std::vector<std::string>>> groups;
   for (const job::PieceResult& now : both.after.pieces) {
     const auto was = std::find_if(both.before.pieces.begin(), both.before.pieces.end(), [&](const auto& p) { return p.id == now.id; });
@@ -82,10 +82,10 @@ Shopping shopping(const job::Plan& plan, Units units) {
   return all;
 }
 
-void add_shopping(Table& table, const Both& both, const Look& look) {
+void add_shopping(TextTable& table, const Both& both, const TextStyle& style) {
   const job::Cost was = job::cost_of(both.before), now = job::cost_of(both.after);
   const auto money = [&](const job::Plan& plan, const job::Cost& cost) {
-    const std::string words = money_words(cost.sum, plan.shop.currency);
+    const std::string words = money_text(cost.sum, plan.shop.currency);
     return words.empty() || cost.sum.value() <= 0 ? "no prices"
                                                   : words + (cost.unpriced > 0 ? fmt::format(", {} unpriced", cost.unpriced) : "");
   };
@@ -95,7 +95,7 @@ void add_shopping(Table& table, const Both& both, const Look& look) {
                                  : std::abs(more) < 0.005 ? "the same"
                                                           : fmt::format("{:+.2f} {}", more, both.after.shop.currency);
   table.rows.push_back({Text("buy"), money(both.before, was), money(both.after, now), difference});
-  const Shopping before = shopping(both.before, look.units), after = shopping(both.after, look.units);
+  const Shopping before = shopping(both.before, style.units), after = shopping(both.after, style.units);
   Shopping products = before;
   products.insert(after.begin(), after.end());
   for (const auto& [product, any] : products) {
@@ -108,7 +108,7 @@ std::string degree_hours(double kelvin_hours, Units units) {
   return units == Units::us ? fmt::format("{:.0f} °F h", kelvin_hours * 9 / 5) : fmt::format("{:.0f} K h", kelvin_hours);
 }
 
-std::string heat_words(const job::Comparison& found, const job::Plan& after) {
+std::string heat_text(const job::Comparison& found, const job::Plan& after) {
   const auto &was = found.heat_before, &now = found.heat_after;
   if (!was && !now) return "what that costs is not known: the shop file tells no heater's power and no price of heat";
   if (!was || !now) return "what that costs is not known: only one of the two tells what its heater can do";
@@ -116,62 +116,62 @@ std::string heat_words(const job::Comparison& found, const job::Plan& after) {
   if (!was->cost || !now->cost || after.shop.currency.empty()) return words + "; the shop file tells no price of a kWh or no currency";
   const Money more = *now->cost - *was->cost;
   if (std::abs(more.value()) < 0.005) return words + ", for the same money";
-  return words + ", for " + money_words(Money(std::abs(more.value())), after.shop.currency) + (more.value() > 0 ? " more" : " less");
+  return words + ", for " + money_text(Money(std::abs(more.value())), after.shop.currency) + (more.value() > 0 ? " more" : " less");
 }
 
-Lines heat(const job::Comparison& found, const job::Plan& after, const Look& look) {
-  const Text head("  heat  ", Ink::faint);
-  if (found.differs.count() == 0) return hang(head, "the shop is as warm as before", look);
+Lines heat(const job::Comparison& found, const job::Plan& after, const TextStyle& style) {
+  const Text head("  heat  ", Mark::faint);
+  if (found.differs.count() == 0) return hang(head, "the shop is as warm as before", style);
   std::string words;
-  if (found.warmer > 0) words = "warmer by " + degree_hours(found.warmer, look.units);
-  if (found.cooler > 0) words += (words.empty() ? "" : ", ") + ("colder by " + degree_hours(found.cooler, look.units));
+  if (found.warmer > 0) words = "warmer by " + degree_hours(found.warmer, style.units);
+  if (found.cooler > 0) words += (words.empty() ? "" : ", ") + ("colder by " + degree_hours(found.cooler, style.units));
   words += fmt::format(" (degrees times hours) in {} until {}; {}", format_span(found.differs),
-                       instant_words(found.air_until, after.shop.zone), heat_words(found, after));
-  return hang(head, words, look);
+                       instant_text(found.air_until, after.shop.zone), heat_text(found, after));
+  return hang(head, words, style);
 }
 
-Lines coats(const job::Comparison& found, const job::Plan& after, const Look& look) {
-  Lines lines = hang(Text("Moved  ", Ink::strong), found.moved.empty() ? "no coat" : counted(found.moved.size(), "coat", "coats"), look);
-  append(lines, moves(after, found.moved, look));
+Lines coats(const job::Comparison& found, const job::Plan& after, const TextStyle& style) {
+  Lines lines = hang(Text("Moved  ", Mark::strong), found.moved.empty() ? "no coat" : counted(found.moved.size(), "coat", "coats"), style);
+  append(lines, moves(after, found.moved, style));
   std::string rest = counted(found.stayed, "coat stays", "coats stay") + " as planned before";
   if (found.added > 0) rest += "; " + counted(found.added, "is new", "are new");
   if (found.gone > 0) rest += "; " + counted(found.gone, "is gone", "are gone");
-  if (found.stayed + found.added + found.gone > 0) append(lines, hang("  ", rest + ".", look));
+  if (found.stayed + found.added + found.gone > 0) append(lines, hang("  ", rest + ".", style));
   return lines;
 }
 
-void no_plan(Lines& page, const job::Plan& plan, const char* which, const Look& look) {
+void no_plan(Lines& page, const job::Plan& plan, const char* which, const TextStyle& style) {
   if (plan.status == job::Status::feasible) return;
   page.emplace_back();
-  page.emplace_back(which, Ink::strong);
-  append(page, contradiction(plan, look));
-  append(page, proposals(plan, look));
-  append(page, findings(plan.findings, look));
+  page.emplace_back(which, Mark::strong);
+  append(page, contradiction(plan, style));
+  append(page, proposals(plan, style));
+  append(page, findings(plan.findings, style));
 }
 
 }  // namespace
 
 std::string what_if_text(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set, const std::string& order,
-                         const Look& look) {
-  Lines page = change_title(order, after, look);
-  for (const std::string& text : set) append(page, hang(Text("  what if   ", Ink::faint), text, look));
+                         const TextStyle& style) {
+  Lines page = change_title(order, after, style);
+  for (const std::string& text : set) append(page, hang(Text("  what if   ", Mark::faint), text, style));
   page.emplace_back();
   const Both both{before, after};
-  Table table{{{Text()}, {Text("as it is", Ink::faint)}, {Text("changed", Ink::faint)}, {Text("difference", Ink::faint)}}, {}};
+  TextTable table{{{Text()}, {Text("as it is", Mark::faint)}, {Text("changed", Mark::faint)}, {Text("difference", Mark::faint)}}, {}};
   add_pieces(table, both);
-  add_shopping(table, both, look);
-  append(page, layout(table, 2, look));
+  add_shopping(table, both, style);
+  append(page, layout(table, 2, style));
   const bool planned = before.status == job::Status::feasible && after.status == job::Status::feasible;
   if (planned) {
     const job::Comparison found = job::compare(before, after);
-    append(page, heat(found, after, look));
+    append(page, heat(found, after, style));
     page.emplace_back();
-    append(page, coats(found, after, look));
-    if (found.warmer > 0) append(page, heat_caution(look));
+    append(page, coats(found, after, style));
+    if (found.warmer > 0) append(page, heat_caution(style));
   }
-  no_plan(page, before, "As it is", look);
-  no_plan(page, after, "Changed", look);
-  return render(page, look.colour);
+  no_plan(page, before, "As it is", style);
+  no_plan(page, after, "Changed", style);
+  return render(page, style.colour);
 }
 
 }  // namespace coatday::report

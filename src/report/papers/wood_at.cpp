@@ -17,7 +17,7 @@ std::string air_text(const climate::Air& air, Units units) {
 
 std::string percent(MoistureContent m) { return unbroken(fmt::format("{:.1f} %", 100 * m.value())); }
 
-std::string cut_words(wood::RingAngle cut) {
+std::string cut_text(wood::RingAngle cut) {
   if (cut == wood::flat_cut) return "flat cut";
   if (cut == wood::quarter_cut) return "quarter cut";
   return fmt::format("rings at {:g}° to the face", cut.value());
@@ -55,28 +55,28 @@ std::optional<std::string> no_wood_at(const climate::Air& air, const std::option
   return fmt::format("no movement from {} to {}: {}", percent(moved.from), percent(moved.to), moved.change.error());
 }
 
-std::string wood_at_text(const climate::Air& air, const std::optional<MovedBoard>& board, const Look& look) {
+std::string wood_at_text(const climate::Air& air, const std::optional<MovedBoard>& board, const TextStyle& style) {
   const MoistureContent to = wood::equilibrium_moisture(air);
   Lines lines =
-      wrap(Text("wood at " + air_text(air, look.units) + " settles at " + percent(to) + " of moisture", Ink::strong), look.columns);
-  append(lines, hang("  ", "a piece of it within about 1 % either way (common practice, no source)", look));
+      wrap(Text("wood at " + air_text(air, style.units) + " settles at " + percent(to) + " of moisture", Mark::strong), style.columns);
+  append(lines, hang("  ", "a piece of it within about 1 % either way (common practice, no source)", style));
   if (board) {
     const Movement moved = movement_of(*board, air);
     const Metres change = moved.change.value();
-    const std::string width = unbroken(format_length(board->width, look.units));
-    append(lines, wrap(Text(fmt::format("{}, {}, {} wide at {}", board->species->name, cut_words(board->cut), width,
-                                        air_text(board->from, look.units)),
-                            Ink::strong),
-                       look.columns));
+    const std::string width = unbroken(format_length(board->width, style.units));
+    append(lines, wrap(Text(fmt::format("{}, {}, {} wide at {}", board->species->name, cut_text(board->cut), width,
+                                        air_text(board->from, style.units)),
+                            Mark::strong),
+                       style.columns));
     const std::string verb = change < Metres(0) ? "shrinks" : "grows";
     append(lines, hang("  ",
                        fmt::format("{} by {} to {}, from {} to {} of moisture, all the way through", verb,
-                                   unbroken(format_length(Metres(std::abs(change.value())), look.units)),
-                                   unbroken(format_length(board->width + change, look.units)), percent(moved.from), percent(to)),
-                       look));
-    append(lines, hang("  ", fmt::format("coefficient {:.5f} for each 1 %", moved.coefficient), look));
+                                   unbroken(format_length(Metres(std::abs(change.value())), style.units)),
+                                   unbroken(format_length(board->width + change, style.units)), percent(moved.from), percent(to)),
+                       style));
+    append(lines, hang("  ", fmt::format("coefficient {:.5f} for each 1 %", moved.coefficient), style));
   }
-  return render(lines, look.colour);
+  return render(lines, style.colour);
 }
 
 std::string wood_at_json(const climate::Air& air, const std::optional<MovedBoard>& board) {

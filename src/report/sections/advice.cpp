@@ -13,7 +13,7 @@ namespace coatday::report {
 namespace {
 
 std::string then_words(const job::Plan& plan, const job::Help& help) {
-  if (help.sooner >= Hours(1)) return "ready " + instant_words(help.ready, plan.shop.zone) + ", " + format_span(help.sooner) + " sooner";
+  if (help.sooner >= Hours(1)) return "ready " + instant_text(help.ready, plan.shop.zone) + ", " + format_span(help.sooner) + " sooner";
   return "ready no later, " + format_span(help.waits_less) + " less waiting";
 }
 
@@ -38,11 +38,11 @@ std::string heat_words(const job::Plan& plan, const job::Help& help) {
   return words;
 }
 
-Lines help_lines(const job::Plan& plan, const job::Advice& advice, const Look& look) {
+Lines help_lines(const job::Plan& plan, const job::Advice& advice, const TextStyle& style) {
   Lines lines;
-  for (const job::Help& help : advice.helps) append(lines, hang("  - ", help_words(plan, help, look.units), look));
+  for (const job::Help& help : advice.helps) append(lines, hang("  - ", help_words(plan, help, style.units), style));
   if (std::any_of(advice.helps.begin(), advice.helps.end(), [](const job::Help& help) { return help.air; }))
-    append(lines, heat_caution(look));
+    append(lines, heat_caution(style));
   return lines;
 }
 
@@ -52,7 +52,7 @@ std::string waits_words(const job::Plan& plan, const job::Advice& advice, Units 
     return "It does not wait for the air: with " + good + " it would be ready less than half a day sooner.";
   std::string words = "It waits for the air: in better air, such as " + good + ", it would be ready up to " +
                       format_span(*advice.waits_for_air) + " sooner";
-  if (advice.searched) words += " than after a longer search for this plan (" + instant_words(*advice.searched, plan.shop.zone) + ")";
+  if (advice.searched) words += " than after a longer search for this plan (" + instant_text(*advice.searched, plan.shop.zone) + ")";
   return words + ".";
 }
 
@@ -64,7 +64,7 @@ std::string help_words(const job::Plan& plan, const job::Help& help, Units units
 
 std::string cans_words(const std::vector<job::Bought>& cans, Units units) {
   std::vector<std::string> sizes;
-  for (const job::Bought& can : cans) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_words(can.size, units));
+  for (const job::Bought& can : cans) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_text(can.size, units));
   return listed(sizes);
 }
 
@@ -72,34 +72,34 @@ std::string heat_caution_words() {
   return "no flame, spark or glowing heater while solvent vapour is about; heat and ventilate as the labels and the local code say.";
 }
 
-Lines heat_caution(const Look& look) { return hang(Text("Caution  ", Ink::heed), heat_caution_words(), look); }
+Lines heat_caution(const TextStyle& style) { return hang(Text("Caution  ", Mark::caution), heat_caution_words(), style); }
 
-Lines change_title(const std::string& order, const job::Plan& plan, const Look& look) {
-  return wrap(Text(order, Ink::strong) + "  from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))), look.columns);
+Lines change_title(const std::string& order, const job::Plan& plan, const TextStyle& style) {
+  return wrap(Text(order, Mark::strong) + "  from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))), style.columns);
 }
 
-Lines advice(const job::Plan& plan, const job::Advice& advice, const Look& look) {
-  if (advice.too_large) return hang("", "Other air is not tried for an order of this size; coatday what-if tells what would help.", look);
+Lines advice(const job::Plan& plan, const job::Advice& advice, const TextStyle& style) {
+  if (advice.too_large) return hang("", "Other air is not tried for an order of this size; coatday what-if tells what would help.", style);
   if (advice.helps.empty()) return {};
-  Lines lines = hang(Text("It waits for the air: ", Ink::strong), "one change would help; coatday what-if tries smaller ones", look);
-  append(lines, help_lines(plan, advice, look));
+  Lines lines = hang(Text("It waits for the air: ", Mark::strong), "one change would help; coatday what-if tries smaller ones", style);
+  append(lines, help_lines(plan, advice, style));
   return lines;
 }
 
-std::string advice_text(const job::Plan& plan, const job::Advice& advice, const std::string& order, const Look& look) {
-  Lines page = change_title(order, plan, look);
+std::string advice_text(const job::Plan& plan, const job::Advice& advice, const std::string& order, const TextStyle& style) {
+  Lines page = change_title(order, plan, style);
   if (!advice.waits_for_air) {
-    append(page, hang("  ", "There is no plan that could be compared with one in other air, or the order is too large for it.", look));
-    return render(page, look.colour);
+    append(page, hang("  ", "There is no plan that could be compared with one in other air, or the order is too large for it.", style));
+    return render(page, style.colour);
   }
-  append(page, hang("  ", "ready " + instant_words(*plan.ready, plan.shop.zone) + " by the late side", look));
-  append(page, hang("  ", waits_words(plan, advice, look.units), look));
-  if (*advice.waits_for_air < job::noticeable) return render(page, look.colour);
+  append(page, hang("  ", "ready " + instant_text(*plan.ready, plan.shop.zone) + " by the late side", style));
+  append(page, hang("  ", waits_words(plan, advice, style.units), style));
+  if (*advice.waits_for_air < job::noticeable) return render(page, style.colour);
   page.emplace_back();
-  if (advice.helps.empty()) append(page, hang("", "No single change of those that were tried helps.", look));
-  if (!advice.helps.empty()) page.emplace_back("What single change helps, the most first", Ink::strong);
-  append(page, help_lines(plan, advice, look));
-  return render(page, look.colour);
+  if (advice.helps.empty()) append(page, hang("", "No single change of those that were tried helps.", style));
+  if (!advice.helps.empty()) page.emplace_back("What single change helps, the most first", Mark::strong);
+  append(page, help_lines(plan, advice, style));
+  return render(page, style.colour);
 }
 
 }  // namespace coatday::report

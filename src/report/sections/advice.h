@@ -11,9 +11,9 @@ namespace coatday::report {
 [[nodiscard]] std::string help_words(const job::Plan&, const job::Help&, Units);
 /// Heat and vapour do not go together, whatever the plan says.
 [[nodiscard]] std::string heat_caution_words();
-[[nodiscard]] Lines heat_caution(const Look&);
-[[nodiscard]] Lines change_title(const std::string& order, const job::Plan&, const Look&);
+[[nodiscard]] Lines heat_caution(const TextStyle&);
+[[nodiscard]] Lines change_title(const std::string& order, const job::Plan&, const TextStyle&);
 /// The few lines beside a plan; none where nothing helps.
-[[nodiscard]] Lines advice(const job::Plan&, const job::Advice&, const Look&);
+[[nodiscard]] Lines advice(const job::Plan&, const job::Advice&, const TextStyle&);
 
 }  // namespace coatday::report

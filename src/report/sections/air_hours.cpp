@@ -25,7 +25,7 @@ std::string air_hours(const job::Plan& plan) {
     words += i == 0 ? "" : "; then ";
     if (i == most) return words + "others (every half hour is in the JSON form)";
     words += climate::word(spans[i].origin);
-    if (i + 1 < spans.size()) words += " until " + instant_words(spans[i].until, plan.shop.zone);
+    if (i + 1 < spans.size()) words += " until " + instant_text(spans[i].until, plan.shop.zone);
   }
   return words;
 }

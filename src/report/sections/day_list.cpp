@@ -9,13 +9,13 @@
 namespace coatday::report {
 namespace {
 
-struct Span {
+struct WorkingSpan {
   Instant from, until;
 };
 
 // From the start of work to its end, whether planned or not.
-Span working_span(const Day& day) {
-  Span span{day.events.front()->start, day.events.front()->end};
+WorkingSpan working_span(const Day& day) {
+  WorkingSpan span{day.events.front()->start, day.events.front()->end};
   for (const job::Event* event : day.events) span.until = std::max(span.until, event->end);
   for (const shop::WorkingTime& shift : day.shifts) span = {std::min(span.from, shift.begin), std::max(span.until, shift.end)};
   span.until = std::min(span.until, day.next_midnight);
@@ -64,17 +64,17 @@ std::vector<DaySpan> day_spans(const std::vector<Day>& days) {
 }
 
 std::string hours_words(const job::Plan& plan, const Day& day, const Day* next, Units units) {
-  const Span work = working_span(day);
+  const WorkingSpan work = working_span(day);
   const auto clock = [&plan](Instant t) { return clock_time(plan.shop.zone.to_local(t)); };
   std::string words = fmt::format("{}-{}", clock(work.from), clock(work.until));
-  if (const auto air = air_words(plan.air, work.from, work.until, units)) words += " at " + *air;
-  if (const auto air = air_words(plan.air, work.until, night_end(day, next), units)) words += "; night " + *air;
+  if (const auto air = air_text(plan.air, work.from, work.until, units)) words += " at " + *air;
+  if (const auto air = air_text(plan.air, work.until, night_end(day, next), units)) words += "; night " + *air;
   return words;
 }
 
 std::string quiet_words(const job::Plan& plan, const Day& first, const Day& last, Units units) {
   std::string words = first.closed() ? "closed" : "no work on this order";
-  if (const auto air = air_words(plan.air, first.midnight, last.next_midnight, units)) words += "; " + *air;
+  if (const auto air = air_text(plan.air, first.midnight, last.next_midnight, units)) words += "; " + *air;
   if (anything_dries(plan, first.midnight, last.next_midnight)) words += "; drying goes on";
   return words;
 }

@@ -24,7 +24,7 @@ std::string how(const job::Event& event, Units units) {
   std::vector<std::string> facts;
   if (event.method) facts.emplace_back(finish::word(*event.method));
   if (event.grit) facts.push_back(unbroken(fmt::format("grit {}", *event.grit)));
-  if (event.volume) facts.push_back(volume_words(*event.volume, units));
+  if (event.volume) facts.push_back(volume_text(*event.volume, units));
   if (event.mixes > 1) facts.push_back(unbroken(fmt::format("mixed in {} batches", event.mixes)));
   for (const finish::BakeStage& stage : event.bake) {
     facts.push_back(unbroken(format_span(stage.duration) + " at " + format_temperature(stage.temperature, units)));
@@ -74,8 +74,8 @@ std::string next_words(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> texts;
   for (const Next& next : followers(plan, event)) {
-    const std::string until = next.latest ? ", until " + instant_words(*next.latest, plan.shop.zone) : "";
-    texts.push_back(next.name + " from " + instant_words(next.earliest, plan.shop.zone, today) + until);
+    const std::string until = next.latest ? ", until " + instant_text(*next.latest, plan.shop.zone) : "";
+    texts.push_back(next.name + " from " + instant_text(next.earliest, plan.shop.zone, today) + until);
   }
   return joined(texts, "; ");
 }
@@ -98,9 +98,9 @@ Run run_of(const job::Plan& plan, const job::PlaceUse& use) {
   const bool numbered =
       space != std::string::npos && space + 1 < use.place.size() &&
       std::all_of(use.place.begin() + static_cast<std::ptrdiff_t>(space) + 1, use.place.end(), [](char c) { return c >= '0' && c <= '9'; });
-  if (!numbered) return {use.place, 0, 0, use.until, stretch_words(plan, use)};
+  if (!numbered) return {use.place, 0, 0, use.until, stretch_text(plan, use)};
   const int number = parse_count(use.place.substr(space + 1)).value_or(0);
-  return {use.place.substr(0, space), number, number, use.until, stretch_words(plan, use)};
+  return {use.place.substr(0, space), number, number, use.until, stretch_text(plan, use)};
 }
 
 std::vector<Run> runs_of(const job::Plan& plan, const job::Event& event) {
@@ -122,7 +122,7 @@ std::vector<Run> runs_of(const job::Plan& plan, const job::Event& event) {
 std::string resting_words(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> places;
-  for (const Run& run : runs_of(plan, event)) places.push_back(run.words() + " until " + instant_words(run.until, plan.shop.zone, today));
+  for (const Run& run : runs_of(plan, event)) places.push_back(run.words() + " until " + instant_text(run.until, plan.shop.zone, today));
   if (!places.empty()) return "dries on " + listed(places);
   if (!event.support || !job::is_coat(event.kind)) return "";
   return *event.support == piece::Support::laid ? "dries as it lies" : "dries on " + std::string(word(*event.support));
@@ -131,9 +131,9 @@ std::string resting_words(const job::Plan& plan, const job::Event& event) {
 std::string wet_words(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> facts;
-  if (event.wipe_by) facts.push_back("wipe off by " + instant_words(*event.wipe_by, plan.shop.zone, today));
+  if (event.wipe_by) facts.push_back("wipe off by " + instant_text(*event.wipe_by, plan.shop.zone, today));
   const auto& tack_free = event.stages[finish::Stage::tack_free];
-  if (tack_free) facts.push_back("wet until " + instant_words(*tack_free, plan.shop.zone, today));
+  if (tack_free) facts.push_back("wet until " + instant_text(*tack_free, plan.shop.zone, today));
   return joined(facts, "; ");
 }
 
@@ -142,14 +142,14 @@ std::string last_words(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> facts;
   for (const finish::Stage stage : {finish::Stage::handle, finish::Stage::pack}) {
-    if (event.stages[stage]) facts.push_back(stage_words(stage) + " " + instant_words(*event.stages[stage], plan.shop.zone, today));
+    if (event.stages[stage]) facts.push_back(stage_text(stage) + " " + instant_text(*event.stages[stage], plan.shop.zone, today));
   }
   return joined(facts, ", ");
 }
 
 std::string ends_words(const job::Plan& plan, const job::Event& event) {
   const bool same_day = local_day(event.end, plan.shop.zone) == local_day(event.start, plan.shop.zone);
-  return same_day ? "" : "ends " + instant_words(event.end, plan.shop.zone);
+  return same_day ? "" : "ends " + instant_text(event.end, plan.shop.zone);
 }
 
 }  // namespace
@@ -159,7 +159,7 @@ EventFacts event_facts(const job::Plan& plan, const job::Event& event, Units uni
   facts.subject = subject(plan, event);
   facts.how = how(event, units);
   facts.ends = ends_words(plan, event);
-  facts.surface = surface_words(plan, event, units).value_or("");
+  facts.surface = surface_text(plan, event, units).value_or("");
   facts.wet = wet_words(plan, event);
   facts.next = next_words(plan, event);
   if (facts.next.empty() && job::is_coat(event.kind)) facts.last = last_words(plan, event);

@@ -11,10 +11,10 @@ bool same(const job::HandOver& a, const job::HandOver& b) {
   return std::all_of(hand_over_moments.begin(), hand_over_moments.end(), [&](const auto& m) { return a.*m.second == b.*m.second; });
 }
 
-std::string cell(const std::optional<Instant>& t, const Zone& zone) { return t ? instant_words(*t, zone) : "-"; }
+std::string cell(const std::optional<Instant>& t, const Zone& zone) { return t ? instant_text(*t, zone) : "-"; }
 
-Table dates(const job::PieceResult& piece, const Zone& zone) {
-  Table table{{{}, {Text("early side", Ink::faint)}, {Text("expected", Ink::faint)}, {Text("late side", Ink::faint)}}, {}};
+TextTable dates(const job::PieceResult& piece, const Zone& zone) {
+  TextTable table{{{}, {Text("early side", Mark::faint)}, {Text("expected", Mark::faint)}, {Text("late side", Mark::faint)}}, {}};
   for (const auto& [name, moment] : hand_over_moments) {
     const bool waits_for_hands = moment == &job::HandOver::deliver;
     table.rows.push_back({Text(unbroken(name)), Text(waits_for_hands ? "" : cell(piece.ready_early.*moment, zone)),
@@ -28,18 +28,18 @@ bool has_gap(const job::PieceResult& piece) {
                      [&](const auto& m) { return !(piece.ready.*m.second && piece.ready_late.*m.second); });
 }
 
-Lines promise(const job::PieceResult& piece, const Zone& zone, const Look& look) {
+Lines promise(const job::PieceResult& piece, const Zone& zone, const TextStyle& style) {
   if (!piece.due) return {};
-  Text words("promised " + instant_words(*piece.due, zone));
-  if (piece.slack) words += ": " + Text(slack_words(*piece.slack), piece.slack->count() < 0 ? Ink::bad : Ink::good) + " on the late side";
-  return hang("    ", words, look);
+  Text words("promised " + instant_text(*piece.due, zone));
+  if (piece.slack) words += ": " + Text(slack_text(*piece.slack), piece.slack->count() < 0 ? Mark::bad : Mark::good) + " on the late side";
+  return hang("    ", words, style);
 }
 
 }  // namespace
 
-Lines hand_over(const job::Plan& plan, const Look& look) {
+Lines hand_over(const job::Plan& plan, const TextStyle& style) {
   if (plan.pieces.empty() || plan.status != job::Status::feasible) return {};
-  Lines lines = hang(Text("Hand-over", Ink::strong) + "  ", "what may be done with it, from when; give the customer the late side", look);
+  Lines lines = hang(Text("Hand-over", Mark::strong) + "  ", "what may be done with it, from when; give the customer the late side", style);
   std::vector<bool> told(plan.pieces.size(), false);
   bool gap = false;
   for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
@@ -54,12 +54,12 @@ Lines hand_over(const job::Plan& plan, const Look& look) {
       told[j] = true;
       names.push_back(other.name);
     }
-    append(lines, hang("  ", listed(names), look));
-    append(lines, layout(dates(piece, plan.shop.zone), 4, look));
-    append(lines, promise(piece, plan.shop.zone, look));
+    append(lines, hang("  ", listed(names), style));
+    append(lines, layout(dates(piece, plan.shop.zone), 4, style));
+    append(lines, promise(piece, plan.shop.zone, style));
     gap = gap || has_gap(piece);
   }
-  if (gap) append(lines, hang("  -  ", "not reached in this shop's air, or the product has no such stage", look));
+  if (gap) append(lines, hang("  -  ", "not reached in this shop's air, or the product has no such stage", style));
   return lines;
 }
 

@@ -63,15 +63,15 @@ Text cell(const LedgerRow& row, std::size_t column, const LedgerBlock& block, co
   if (row.coats[column]) return day_cell(*row.coats[column], plan, legend.month);
   if (!block.columns[column].film) {
     legend.no_colour = true;
-    return {".", Ink::faint};
+    return {".", Mark::faint};
   }
   if (row.exception == nullptr) {
     legend.hole = true;
-    return {"--", Ink::bad};
+    return {"--", Mark::bad};
   }
   auto found = std::find(legend.exceptions.begin(), legend.exceptions.end(), &row);
   if (found == legend.exceptions.end()) found = legend.exceptions.insert(found, &row);
-  return {"--" + mark(static_cast<std::size_t>(found - legend.exceptions.begin())), Ink::heed};
+  return {"--" + mark(static_cast<std::size_t>(found - legend.exceptions.begin())), Mark::caution};
 }
 
 // A column is as narrow as its title in two lines allows.
@@ -85,10 +85,10 @@ int title_width(const LedgerColumn& column) {
   return widest;
 }
 
-Table head_columns() { return {{{Text("part", Ink::faint)}, {Text("faces", Ink::faint)}}, {}}; }
+TextTable head_columns() { return {{{Text("part", Mark::faint)}, {Text("faces", Mark::faint)}}, {}}; }
 
-Table part_table(const LedgerBlock& block, const job::Plan& plan) {
-  Table table = head_columns();
+TextTable part_table(const LedgerBlock& block, const job::Plan& plan) {
+  TextTable table = head_columns();
   const job::FaceEntry* last = nullptr;
   for (const LedgerRow& row : block.rows) {
     table.rows.push_back({row.part == last ? Text() : Text(part_words(plan, *row.part)), Text(row.faces)});
@@ -109,60 +109,60 @@ std::size_t columns_that_fit(const LedgerBlock& block, std::size_t first, int ro
   return count;
 }
 
-Lines block_lines(const LedgerBlock& block, const job::Plan& plan, Legend& legend, const Look& look) {
-  const Table parts = part_table(block, plan);
+Lines block_lines(const LedgerBlock& block, const job::Plan& plan, Legend& legend, const TextStyle& style) {
+  const TextTable parts = part_table(block, plan);
   const std::vector<int> natural = natural_widths(parts);
-  const int part_width = std::min(natural[0], look.columns / 4);
-  const int face_width = std::min(natural[1], look.columns * 3 / 10);
-  const int room = look.columns - indent - part_width - face_width - column_gap;
+  const int part_width = std::min(natural[0], style.columns / 4);
+  const int face_width = std::min(natural[1], style.columns * 3 / 10);
+  const int room = style.columns - indent - part_width - face_width - column_gap;
   Lines lines;
   for (std::size_t first = 0; first < block.columns.size();) {
     const std::size_t count = columns_that_fit(block, first, room);
-    if (first > 0) append(lines, {"", Text("  and then", Ink::faint)});
-    Table table = parts;
+    if (first > 0) append(lines, {"", Text("  and then", Mark::faint)});
+    TextTable table = parts;
     std::vector<int> widths{part_width, face_width};
     for (std::size_t c = first; c < first + count; ++c) {
-      table.columns.push_back({Text(block.columns[c].name, Ink::faint)});
+      table.columns.push_back({Text(block.columns[c].name, Mark::faint)});
       widths.push_back(title_width(block.columns[c]));
       for (std::size_t r = 0; r < block.rows.size(); ++r) table.rows[r].push_back(cell(block.rows[r], c, block, plan, legend));
     }
-    append(lines, layout(table, widths, indent));
+    append(lines, layout(table, widths, indent, style));
     first += count;
   }
   return lines;
 }
 
 // Without a plan there are no days: what is meant to go on instead.
-Lines planned_coats(const job::Plan& plan, const Look& look) {
-  Table table{{{Text("part", Ink::faint)}, {Text("face", Ink::faint)}, {Text("film coats", Ink::faint), Align::right}}, {}};
+Lines planned_coats(const job::Plan& plan, const TextStyle& style) {
+  TextTable table{{{Text("part", Mark::faint)}, {Text("face", Mark::faint)}, {Text("film coats", Mark::faint), Align::right}}, {}};
   for (const job::FaceEntry& face : plan.faces)
     table.rows.push_back({part_words(plan, face), face.face, masked(face) ? "masked" : fmt::format("{}", face.coats)});
-  return layout(table, indent, look);
+  return layout(table, indent, style);
 }
 
-Lines legend_lines(const Legend& legend, const job::Plan& plan, const Look& look) {
+Lines legend_lines(const Legend& legend, const job::Plan& plan, const TextStyle& style) {
   Lines lines;
-  if (legend.hole) append(lines, hang(Text("  --  ", Ink::bad), "no coat: this face is left behind", look));
-  if (legend.no_colour) append(lines, hang(Text("  .   ", Ink::faint), "no colour here; it adds no film", look));
+  if (legend.hole) append(lines, hang(Text("  --  ", Mark::bad), "no coat: this face is left behind", style));
+  if (legend.no_colour) append(lines, hang(Text("  .   ", Mark::faint), "no colour here; it adds no film", style));
   for (std::size_t i = 0; i < legend.exceptions.size(); ++i) {
     const LedgerRow& row = *legend.exceptions[i];
     const std::string words = part_words(plan, *row.part) + " " + row.faces + ": " + row.exception->reason;
-    append(lines, hang(Text("  --" + mark(i) + " ", Ink::heed), words, look));
+    append(lines, hang(Text("  --" + mark(i) + " ", Mark::caution), words, style));
   }
   return lines;
 }
 
 }  // namespace
 
-Lines ledger(const job::Plan& plan, const Look& look) {
+Lines ledger(const job::Plan& plan, const TextStyle& style) {
   if (plan.faces.empty()) return {};
   const std::vector<LedgerBlock> blocks = ledger_blocks(plan);
   const bool planned = std::any_of(blocks.begin(), blocks.end(), [](const LedgerBlock& b) { return !b.columns.empty(); });
   const std::map<Month, int> coated = months(blocks, plan);
-  const Text title = Text("Faces", Ink::strong) + "  ";
+  const Text title = Text("Faces", Mark::strong) + "  ";
   if (!planned || coated.empty()) {
-    Lines lines = hang(title, "as the schedule has them", look);
-    append(lines, planned_coats(plan, look));
+    Lines lines = hang(title, "as the schedule has them", style);
+    append(lines, planned_coats(plan, style));
     return lines;
   }
   Legend legend;
@@ -170,12 +170,12 @@ Lines ledger(const job::Plan& plan, const Look& look) {
   Lines lines = hang(title,
                      "the day on which each coat goes on, in " + month_name(LocalDay(date::local_days(legend.month / 1))) +
                          (coated.size() > 1 ? " unless said" : ""),
-                     look);
+                     style);
   for (std::size_t i = 0; i < blocks.size(); ++i) {
     if (i > 0) lines.emplace_back();
-    append(lines, block_lines(blocks[i], plan, legend, look));
+    append(lines, block_lines(blocks[i], plan, legend, style));
   }
-  append(lines, legend_lines(legend, plan, look));
+  append(lines, legend_lines(legend, plan, style));
   return lines;
 }
 

@@ -17,11 +17,11 @@ std::string whose(const job::Plan& plan, const job::Event& event) {
   return plan.pieces.at(*event.piece).name + (event.load.empty() ? "" : " / " + event.load);
 }
 
-Table rows(const job::Plan& plan, const std::vector<job::Move>& moved, std::size_t count) {
-  Table table{{{Text("was", Ink::faint)}, {Text("now", Ink::faint)}, {}, {}}, {}};
+TextTable rows(const job::Plan& plan, const std::vector<job::Move>& moved, std::size_t count) {
+  TextTable table{{{Text("was", Mark::faint)}, {Text("now", Mark::faint)}, {}, {}}, {}};
   for (std::size_t i = 0; i < count; ++i) {
     const job::Event& event = plan.events.at(moved[i].event);
-    table.rows.push_back({Text(instant_words(moved[i].was, plan.shop.zone), Ink::faint), instant_words(event.start, plan.shop.zone),
+    table.rows.push_back({Text(instant_text(moved[i].was, plan.shop.zone), Mark::faint), instant_text(event.start, plan.shop.zone),
                           event.name, whose(plan, event)});
   }
   return table;
@@ -39,23 +39,23 @@ std::string rest_words(const job::Changes& changes) {
   return words + ".";
 }
 
-Lines moves(const job::Plan& plan, const std::vector<job::Move>& moved, const Look& look) {
+Lines moves(const job::Plan& plan, const std::vector<job::Move>& moved, const TextStyle& style) {
   Lines lines;
   std::size_t shown = std::min(moved.size(), most_lines);
-  while (shown > 0 && layout(rows(plan, moved, shown), 2, look).size() > most_lines) --shown;
-  if (shown > 0) append(lines, layout(rows(plan, moved, shown), 2, look));
-  if (shown < moved.size()) append(lines, hang("  ", fmt::format("and {} more", moved.size() - shown), look));
+  while (shown > 0 && layout(rows(plan, moved, shown), 2, style).size() > most_lines) --shown;
+  if (shown > 0) append(lines, layout(rows(plan, moved, shown), 2, style));
+  if (shown < moved.size()) append(lines, hang("  ", fmt::format("and {} more", moved.size() - shown), style));
   return lines;
 }
 
-Lines moved(const job::Plan& plan, const Look& look) {
+Lines moved(const job::Plan& plan, const TextStyle& style) {
   if (!plan.changes) return {};
   const job::Changes& changes = *plan.changes;
   Lines lines =
-      hang(Text("Moved  ", Ink::strong),
-           changes.moved.empty() ? "nothing" : counted(changes.moved.size(), "step", "steps") + " against the earlier plan", look);
-  append(lines, moves(plan, changes.moved, look));
-  append(lines, hang("  ", rest_words(changes), look));
+      hang(Text("Moved  ", Mark::strong),
+           changes.moved.empty() ? "nothing" : counted(changes.moved.size(), "step", "steps") + " against the earlier plan", style);
+  append(lines, moves(plan, changes.moved, style));
+  append(lines, hang("  ", rest_words(changes), style));
   return lines;
 }
 

@@ -9,31 +9,31 @@ namespace {
 Text severity(job::Severity s) {
   switch (s) {
     case job::Severity::note:
-      return {"note", Ink::faint};
+      return {"note", Mark::faint};
     case job::Severity::warning:
-      return {"warning", Ink::heed};
+      return {"warning", Mark::caution};
     case job::Severity::error:
-      return {"error", Ink::bad};
+      return {"error", Mark::bad};
   }
   return {};
 }
 
 }  // namespace
 
-Lines findings(const std::vector<job::Finding>& all, const Look& look) {
+Lines findings(const std::vector<job::Finding>& all, const TextStyle& style) {
   if (all.empty()) return {};
-  Lines lines{Text("Findings", Ink::strong)};
+  Lines lines{Text("Findings", Mark::strong)};
   for (const job::Finding& finding : all) {
     const std::string subject = finding.subject.empty() ? "" : finding.subject + ": ";
-    append(lines, hang("  " + padded(severity(finding.severity), 9), subject + finding.message + place_words(finding.where), look));
+    append(lines, hang("  " + padded(severity(finding.severity), 9), subject + finding.message + place_words(finding.where), style));
   }
   return lines;
 }
 
-Lines cautions(const job::Plan& plan, const Look& look) {
+Lines cautions(const job::Plan& plan, const TextStyle& style) {
   if (plan.cautions.empty()) return {};
-  Lines lines{Text("Cautions", Ink::strong)};
-  for (const auto& [key, text] : plan.cautions) append(lines, hang(Text("  ! ", Ink::heed), text, look));
+  Lines lines{Text("Cautions", Mark::strong)};
+  for (const auto& [key, text] : plan.cautions) append(lines, hang(Text("  ! ", Mark::caution), text, style));
   return lines;
 }
 
@@ -48,19 +48,19 @@ std::string contradiction_words(const job::Plan& plan) {
   return plan.contradiction.size() == 1 ? "There is no plan. The reason:" : "There is no plan. These cannot all be so:";
 }
 
-Lines contradiction(const job::Plan& plan, const Look& look) {
+Lines contradiction(const job::Plan& plan, const TextStyle& style) {
   if (plan.status == job::Status::feasible) return {};
   const bool told = plan.status == job::Status::infeasible && !plan.contradiction.empty();
-  Lines lines = hang("", Text(contradiction_words(plan), told ? Ink::bad : Ink::plain), look);
+  Lines lines = hang("", Text(contradiction_words(plan), told ? Mark::bad : Mark::plain), style);
   if (!told) return lines;
-  for (const std::string& requirement : plan.contradiction) append(lines, hang("  - ", requirement, look));
+  for (const std::string& requirement : plan.contradiction) append(lines, hang("  - ", requirement, style));
   return lines;
 }
 
-Lines proposals(const job::Plan& plan, const Look& look) {
+Lines proposals(const job::Plan& plan, const TextStyle& style) {
   if (plan.proposals.empty()) return {};
-  Lines lines{Text(plan.status == job::Status::feasible ? "What would make it in time, or earlier" : "What would help", Ink::strong)};
-  for (const std::string& proposal : plan.proposals) append(lines, hang("  - ", proposal, look));
+  Lines lines{Text(plan.status == job::Status::feasible ? "What would make it in time, or earlier" : "What would help", Mark::strong)};
+  for (const std::string& proposal : plan.proposals) append(lines, hang("  - ", proposal, style));
   return lines;
 }
 

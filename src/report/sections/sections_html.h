@@ -2,6 +2,7 @@
 // The sections of the page, each added to its parent. Inside this room only.
 
 #include "job/advice.h"
+#include "job/air_forecast.h"
 #include "job/job.h"
 #include "job/wood_findings.h"
 #include "report/document/element.h"
@@ -24,7 +25,7 @@ struct Contents {
 
 void add_answers(Contents&, const job::Plan&, Units);
 void add_today(Contents&, const job::Plan&);
-void add_timeline(Contents&, const job::Job&, const job::Plan&, Units);
+void add_timeline(Contents&, const job::Job&, const job::Plan&, const job::AirForecast&, Units);
 void add_days(Contents&, const job::Plan&, Units);
 void add_purchase(Contents&, const job::Plan&, Units);
 void add_hand_over(Element parent, const job::Plan&, const OrderPart&);

@@ -34,7 +34,7 @@ PerHour per_hour(const job::Vapour& vapour) {
 }
 
 std::string per_hour_words(const PerHour& rate, Units units) {
-  return unbroken(volume_words(rate.solvent, units) + "/h") + ", " + unbroken(mass_words(rate.mass, units) + "/h");
+  return unbroken(volume_text(rate.solvent, units) + "/h") + ", " + unbroken(mass_words(rate.mass, units) + "/h");
 }
 
 std::string most_words(const job::Plan& plan, const job::MostVapour& most, Units units) {
@@ -46,7 +46,7 @@ std::string most_words(const job::Plan& plan, const job::MostVapour& most, Units
     all = {all.solvent + one.solvent, all.mass + one.mass};
   }
   return fmt::format("{} on {}, for {} of solvent: {}", unbroken(format_airflow(most.airflow, units)),
-                     instant_words(most.at, plan.shop.zone), per_hour_words(all, units), listed({names.begin(), names.end()}));
+                     instant_text(most.at, plan.shop.zone), per_hour_words(all, units), listed({names.begin(), names.end()}));
 }
 
 std::string shop_words(const shop::Ventilation& shop, Units units) {
@@ -81,14 +81,14 @@ std::string solvents_words(const job::Plan& plan) {
 std::string vapour_words(const job::Event& event, Units units) {
   if (!event.vapour) return "";
   const job::Vapour& vapour = *event.vapour;
-  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, no clearance", volume_words(vapour.solvent, units),
+  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, no clearance", volume_text(vapour.solvent, units),
                                   unbroken(mass_words(vapour.mass, units)), per_hour_words(per_hour(vapour), units),
                                   unbroken(format_airflow(vapour.airflow, units)));
   if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
   return words;
 }
 
-Facts vapour_facts(const job::Plan& plan, Units units) {
+LabelledFacts vapour_facts(const job::Plan& plan, Units units) {
   const auto most = plan.status == job::Status::feasible ? job::most_vapour(plan) : std::nullopt;
   if (!most) return {};
   return {{"most air", most_words(plan, *most, units)},
@@ -103,12 +103,12 @@ std::string vapour_caution() {
          "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged.";
 }
 
-Lines vapour(const job::Plan& plan, const Look& look) {
-  const Facts facts = vapour_facts(plan, look.units);
+Lines vapour(const job::Plan& plan, const TextStyle& style) {
+  const LabelledFacts facts = vapour_facts(plan, style.units);
   if (facts.empty()) return {};
-  Lines lines{Text("Solvent vapour", Ink::strong)};
-  for (const auto& [label, words] : facts) append(lines, labelled(label, 10, words, look));
-  append(lines, hang(Text("  ! ", Ink::heed), vapour_caution(), look));
+  Lines lines{Text("Solvent vapour", Mark::strong)};
+  for (const auto& [label, words] : facts) append(lines, labelled(label, 10, words, style));
+  append(lines, hang(Text("  ! ", Mark::caution), vapour_caution(), style));
   return lines;
 }
 

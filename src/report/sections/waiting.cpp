@@ -83,7 +83,7 @@ std::string on_loads(const std::vector<std::string>& loads) {
 
 std::string wait_words(const job::Plan& plan, const SharedWait& wait, LocalDay today) {
   return wait.first + on_loads(wait.loads) + (wait.dries ? " dries; " : " rests; ") + wait.next + " from " +
-         instant_words(wait.earliest, plan.shop.zone, today) + (wait.same_time ? "" : " on");
+         instant_text(wait.earliest, plan.shop.zone, today) + (wait.same_time ? "" : " on");
 }
 
 Minutes working_minutes(const job::Plan& plan, Instant from, Instant until) {

@@ -22,8 +22,8 @@ Metres size(Metres length) { return Metres(std::abs(length.value())); }
 
 class Page {
  public:
-  Page(const job::Job& job, const job::Plan& plan, const job::WoodFindings& wood, const Look& look)
-      : job_(job), plan_(plan), wood_(wood), look_(look) {}
+  Page(const job::Job& job, const job::Plan& plan, const job::WoodFindings& wood, const TextStyle& style)
+      : job_(job), plan_(plan), wood_(wood), style_(style) {}
 
   Lines run() {
     head();
@@ -36,36 +36,36 @@ class Page {
   }
 
  private:
-  void say(std::string_view before, const Text& text) { append(lines_, hang(Text(before), text, look_)); }
+  void say(std::string_view before, const Text& text) { append(lines_, hang(Text(before), text, style_)); }
   void title(const std::string& text) {
     lines_.emplace_back();
-    append(lines_, wrap(Text(text, Ink::strong), look_.columns));
+    append(lines_, wrap(Text(text, Mark::strong), style_.columns));
   }
 
-  std::string length(Metres l) const { return unbroken(format_length(l, look_.units)); }
-  std::string day(Instant t) const { return unbroken(date_words(local_day(t, plan_.shop.zone))); }
+  std::string length(Metres l) const { return unbroken(format_length(l, style_.units)); }
+  std::string day(Instant t) const { return unbroken(date_text(local_day(t, plan_.shop.zone))); }
 
   void head() {
-    append(lines_, wrap(Text(job_.order.name + ": its wood", Ink::strong), look_.columns));
-    append(lines_,
-           labelled("room", 10, wood_.room.empty() ? "not stated ('customer room'): the shop's air alone is followed" : wood_.room, look_));
+    append(lines_, wrap(Text(job_.order.name + ": its wood", Mark::strong), style_.columns));
+    append(lines_, labelled("room", 10, wood_.room.empty() ? "not stated ('customer room'): the shop's air alone is followed" : wood_.room,
+                            style_));
     if (!wood_.room.empty())
       append(lines_,
              labelled("there", 10, fmt::format("from {} to {}", day(wood_.moves_in), long_date(local_day(wood_.until, plan_.shop.zone))),
-                      look_));
-    for (const std::string& film : wood_.films) append(lines_, labelled(&film == &wood_.films.front() ? "films" : "", 10, film, look_));
+                      style_));
+    for (const std::string& film : wood_.films) append(lines_, labelled(&film == &wood_.films.front() ? "films" : "", 10, film, style_));
   }
 
   void ready() {
     title("Ready to coat?");
-    Table table{{{"part"}, {"moisture", Align::right}, {"by"}, {"shop's air", Align::right}, {"ready"}}, {}};
+    TextTable table{{{"part"}, {"moisture", Align::right}, {"by"}, {"shop's air", Align::right}, {"ready"}}, {}};
     for (const WoodPart& part : wood_.parts) {
       if (!part.skipped.empty()) continue;
       const job::WoodReady& ready = part.ready;
       table.rows.push_back({part.name, percent(ready.now), ready.measured ? "meter" : "its stay", percent(ready.shop), ready_words(ready)});
     }
     if (table.rows.empty()) say("  ", "no part is of solid wood");
-    if (!table.rows.empty()) append(lines_, layout(table, 2, look_));
+    if (!table.rows.empty()) append(lines_, layout(table, 2, style_));
     for (const WoodPart& part : wood_.parts) {
       if (!part.skipped.empty()) say("  ", part.name + ": left out, " + part.skipped);
     }
@@ -74,10 +74,10 @@ class Page {
   }
 
   Text ready_words(const job::WoodReady& ready) const {
-    if (ready.ready) return {ready.measured ? "yes" : "yes, if it lay here", Ink::good};
-    if (!ready.ready_at) return {"not within a year", Ink::bad};
+    if (ready.ready) return {ready.measured ? "yes" : "yes, if it lay here", Mark::good};
+    if (!ready.ready_at) return {"not within a year", Mark::bad};
     const std::string late = ready.ready_late ? day(*ready.ready_late) : "later than a year";
-    return {fmt::format("{} ({} to {})", day(*ready.ready_at), day(*ready.ready_early), late), Ink::heed};
+    return {fmt::format("{} ({} to {})", day(*ready.ready_at), day(*ready.ready_early), late), Mark::caution};
   }
 
   void readings_apart() {
@@ -102,7 +102,7 @@ class Page {
                           percent(*known->ready.room_dampest)));
     for (const WoodPart& part : wood_.parts) {
       if (part.skipped.empty() && !part.ready.suits_room())
-        say("  ", Text(part.name + " is outside that: it will move after it is delivered", Ink::heed));
+        say("  ", Text(part.name + " is outside that: it will move after it is delivered", Mark::caution));
     }
   }
 
@@ -118,19 +118,19 @@ class Page {
     const bool flat =
         std::all_of(board.cups.begin(), board.cups.end(), [](const job::Cupping& c) { return size(c.most) < too_small_to_see; });
     if (flat) return say("  ", fmt::format("Cups less than {} whichever way it is finished.", length(too_small_to_see)));
-    Table highest{{{"cup, free"},
-                   {"highest", Align::right},
-                   {"spread", Align::right},
-                   {"on", Align::right},
-                   {wood_.room.empty() ? "last" : "settled", Align::right}},
-                  {}};
+    TextTable highest{{{"cup, free"},
+                       {"highest", Align::right},
+                       {"spread", Align::right},
+                       {"on", Align::right},
+                       {wood_.room.empty() ? "last" : "settled", Align::right}},
+                      {}};
     for (const job::Cupping& cup : board.cups) {
       highest.rows.push_back({cup.way, length(cup.highest.cup), unbroken(length(size(cup.least)) + " to " + length(size(cup.most))),
                               day(cup.highest.at), length(cup.settled.cup)});
     }
-    append(lines_, layout(highest, 2, look_));
+    append(lines_, layout(highest, 2, style_));
     over_time(board);
-    if (!board.no_cup.empty()) say("  ", Text("These are " + board.no_cup + ".", Ink::heed));
+    if (!board.no_cup.empty()) say("  ", Text("These are " + board.no_cup + ".", Mark::caution));
     if (board.cup_limit) {
       const bool within = size(board.cups.front().most) <= *board.cup_limit;
       say("  ", Text(fmt::format("Its limit is {}: {}.", length(*board.cup_limit),
@@ -138,7 +138,7 @@ class Page {
                                  : size(board.cups.front().highest.cup) <= *board.cup_limit
                                      ? "kept at the middle of the spread, not over all of it"
                                      : "passed"),
-                     within ? Ink::good : Ink::heed));
+                     within ? Mark::good : Mark::caution));
     }
     one_face(board);
     say("  ",
@@ -150,7 +150,7 @@ class Page {
   /// Along the grain; two digits are more than is known of it.
   std::string pull(wood::NewtonsPerMetre force) const {
     constexpr double pound_per_foot = 14.5939;  // N/m
-    const bool us = look_.units == Units::us;
+    const bool us = style_.units == Units::us;
     const double amount = std::abs(force.value()) / (us ? pound_per_foot : 1);
     const double digit = amount < 10 ? 1 : std::pow(10, std::floor(std::log10(amount)) - 1);
     return fmt::format("{:.0f} {} a {}", std::round(amount / digit) * digit, us ? "lbf" : "N", us ? "foot" : "metre");
@@ -166,32 +166,32 @@ class Page {
   void over_time(const WoodBoard& board) {
     const std::size_t marks = std::min(wood_.marks.size(), board.cups.front().at_marks.size());
     if (marks < 2) return;
-    Table table{{{"after hand-over"}}, {}};
+    TextTable table{{{"after hand-over"}}, {}};
     for (std::size_t m = 0; m < marks; ++m) table.columns.push_back({m == 0 ? std::string("then") : wood_.marks[m].name, Align::right});
     for (const job::Cupping& cup : board.cups) {
       std::vector<Text> row{cup.way};
       for (std::size_t m = 0; m < marks; ++m) row.emplace_back(std::isnan(cup.at_marks[m].value()) ? "-" : length(cup.at_marks[m]));
       table.rows.push_back(std::move(row));
     }
-    append(lines_, layout(table, 2, look_));
+    append(lines_, layout(table, 2, style_));
   }
 
   void base(const WoodPart& part, const WoodBoard& board) {
     const piece::Part& of = job_.order.pieces[part.piece].piece.parts[part.part];
     if (board.seasons.empty()) {
-      if (!of.solid.fixings.empty()) say("  ", Text("Its fixings are not checked: no 'customer room' is stated.", Ink::heed));
+      if (!of.solid.fixings.empty()) say("  ", Text("Its fixings are not checked: no 'customer room' is stated.", Mark::caution));
       return;
     }
     say("  ", fmt::format("On its base, fixed at {} of moisture; coefficient {:.5f} for each 1 %{}:", percent(board.when_fixed),
                           board.coefficient, board.cut_said ? "" : ", as flat cut, which moves most, since no 'cut' is stated"));
-    Table seasons{{{""}, {"", Align::right}, {""}}, {}};
+    TextTable seasons{{{""}, {"", Align::right}, {""}}, {}};
     for (const job::SeasonWidth& season : board.seasons)
       seasons.rows.push_back({season.name, percent(season.equilibrium), change_words(season)});
-    append(lines_, layout(seasons, 4, look_));
+    append(lines_, layout(seasons, 4, style_));
     if (board.beyond_range)
       say("    ", Text("The room leaves the 6 to 14 % in which the coefficient holds: movements are told to the end of that range, and are "
                        "the least.",
-                       Ink::heed));
+                       Mark::caution));
     if (!board.at_edges) return;
     const Metres play = board.at_edges->needed();
     say("  ",
@@ -220,16 +220,16 @@ class Page {
     if (screwed) name += fmt::format(" {} on a shank of {}", length(fixing.measures.opening), length(fixing.measures.shank));
     if (fixing.kind == piece::FixingKind::button) name += fmt::format(" with {} to each side", length(fixing.measures.opening / 2));
     name += fmt::format(", {} off: ", length(fixing.measures.from_fixed_point));
-    if (!check.play) return Text(name + "no verdict, " + check.play.error(), Ink::heed);
+    if (!check.play) return Text(name + "no verdict, " + check.play.error(), Mark::caution);
     const std::string needed = fmt::format("{} needed", length(check.play->needed()));
     if (check.play->passes() && check.at_least)
-      return Text(name) + Text("no verdict: it passes to the end of the range, " + needed + " till there", Ink::heed);
+      return Text(name) + Text("no verdict: it passes to the end of the range, " + needed + " till there", Mark::caution);
     if (check.play->passes())
-      return Text(name) + Text("passes, " + needed, Ink::good) + Text(screwed ? ", " + length(check.play->room) + " to each side" : "");
+      return Text(name) + Text("passes, " + needed, Mark::good) + Text(screwed ? ", " + length(check.play->room) + " to each side" : "");
     std::string remedy;
     if (screwed) remedy = fmt::format("; a {} of {} passes", piece::word(fixing.kind), length(check.opening_needed));
     if (fixing.kind == piece::FixingKind::button) remedy = fmt::format("; {} to each side passes", length(check.opening_needed / 2));
-    return Text(name) + Text(fmt::format("short by {}{}", check.at_least ? "at least " : "", length(check.play->short_by())), Ink::bad) +
+    return Text(name) + Text(fmt::format("short by {}{}", check.at_least ? "at least " : "", length(check.play->short_by())), Mark::bad) +
            Text(remedy);
   }
 
@@ -252,22 +252,22 @@ class Page {
     if (wood_.hours_beyond_table > 0) {
       say("  ", Text(fmt::format("For {} the air is beyond the table with which equilibria were compared (from {} up, 5 to 95 % RH).",
                                  counted(static_cast<std::size_t>(wood_.hours_beyond_table), "hour", "hours"),
-                                 unbroken(format_temperature(Celsius(-1.1), look_.units))),
-                     Ink::heed));
+                                 unbroken(format_temperature(Celsius(-1.1), style_.units))),
+                     Mark::caution));
     }
   }
 
   const job::Job& job_;
   const job::Plan& plan_;
   const job::WoodFindings& wood_;
-  const Look& look_;
+  const TextStyle& style_;
   Lines lines_;
 };
 
 }  // namespace
 
-std::string wood_text(const job::Job& job, const job::Plan& plan, const job::WoodFindings& wood, const Look& look) {
-  return render(Page(job, plan, wood, look).run(), look.colour);
+std::string wood_text(const job::Job& job, const job::Plan& plan, const job::WoodFindings& wood, const TextStyle& style) {
+  return render(Page(job, plan, wood, style).run(), style.colour);
 }
 
 }  // namespace coatday::report

@@ -6,24 +6,19 @@
 
 namespace coatday::solver {
 
-namespace {
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-}  // namespace
-
-Bounds::Bounds(const Network& network, std::optional<Tags> only) : network_(&network), only_(std::move(only)) {
+Bounds::Bounds(const Network& network, std::optional<Tags> only) : network_(&network), only_(std::move(only)), branches_(network) {
   if (only_) std::sort(only_->begin(), only_->end());
   for (const Side side : {earliest_side, latest_side}) {
     value_[side].resize(at(network.size));
     reason_[side].resize(at(network.size));
     queued_[side].assign(at(network.size), 0);
   }
-  closed_.assign(network.ways.size(), -1);
   for (int a = 0; a < network.size; ++a) begin(a);
 }
 
 bool Bounds::counts(Tag tag) const { return tag < 0 || !only_ || std::binary_search(only_->begin(), only_->end(), tag); }
 
-// Where the calendar does not count, an activity may start at any time from the origin (or its own first allowed start) on.
+// Without its calendar, an activity may start at any time from the origin, or from its first allowed start if that is earlier.
 void Bounds::begin(int a) {
   const Activity& activity = network_->activity(a);
   const Time origin = network_->problem.origin;
@@ -31,23 +26,18 @@ void Bounds::begin(int a) {
   if (may_share(activity) && !activity.starts_shared.empty()) first = std::min(first, activity.starts_shared.front().begin);
   const Tag calendar = counts(activity.tag) ? activity.tag : -1;
   for (const Side side : {earliest_side, latest_side}) {
-    reason_[side][at(a)] = note({-1, -1, calendar});
+    reason_[side][at(a)] = events_.add({-1, -1, calendar});
     enqueue(side, a);
   }
   value_[earliest_side][at(a)] = snapped(earliest_side, a, first);
   begin_latest(a);
   if (earliest(a) > latest(a)) cross(a);
-  if (network_->fork[at(a)] >= 0) close_what_has_no_room(a);
-}
-
-int Bounds::note(const Event& event) {
-  events_.push_back(event);
-  return static_cast<int>(events_.size()) - 1;
+  if (network_->alternative[at(a)] >= 0) close_what_has_no_room(a);
 }
 
 void Bounds::cross(int a) {
   if (network_->certain(a)) crossed_ = a;
-  if (network_->fork[at(a)] >= 0) close(a, note({reason_[earliest_side][at(a)], -1, -1, reason_[latest_side][at(a)]}));
+  if (network_->alternative[at(a)] >= 0) close(a, events_.add({reason_[earliest_side][at(a)], -1, -1, reason_[latest_side][at(a)]}));
 }
 
 void Bounds::begin_latest(int a) {
@@ -75,10 +65,10 @@ Time Bounds::snapped(Side side, int a, Time t) const {
 void Bounds::set(Side side, int a, Time t, Tag tag, int source) {
   ++work_;
   const bool tighter = side == earliest_side ? t > earliest(a) : t < latest(a);
-  if (!tighter || gone(a)) return;
+  if (!tighter || branches_.gone(a)) return;
   const Time value = snapped(side, a, t);
   value_[side][at(a)] = value;
-  reason_[side][at(a)] = note({source, tag, value == t ? -1 : network_->activity(a).tag});
+  reason_[side][at(a)] = events_.add({source, tag, value == t ? -1 : network_->activity(a).tag});
   if (network_->activity(a).optional) return;
   if (earliest(a) > latest(a)) cross(a);
   enqueue(side, a);
@@ -94,7 +84,7 @@ void Bounds::start_by(int a, Time latest) { set(latest_side, a, latest, -1, -1);
 
 void Bounds::start_from(int a, Time earliest) { set(earliest_side, a, earliest, -1, -1); }
 
-// The two sides do not feed each other. Stage by stage, a cycle comes to rest (or leaves the horizon) before anything after it is looked at.
+// The two sides do not feed each other. Stages go one by one: a cycle comes to rest, or leaves the horizon, before the stages after it.
 bool Bounds::propagate(long most_work) {
   const long until = most_work > std::numeric_limits<long>::max() - work_ ? most_work : work_ + most_work;
   for (const Side side : {earliest_side, latest_side}) {
@@ -102,7 +92,7 @@ bool Bounds::propagate(long most_work) {
       const int a = queue_[side].top().activity;
       queue_[side].pop();
       queued_[side][at(a)] = 0;
-      if (!network_->activity(a).optional && !gone(a)) spread(side, a);
+      if (!network_->activity(a).optional && !branches_.gone(a)) spread(side, a);
     }
   }
   return crossed_ < 0;
@@ -122,10 +112,10 @@ void Bounds::spread(Side side, int a) {
 
 void Bounds::give(Side side, int to, Time value, Tag tag, int from) {
   if (network_->implies(to, from)) return set(side, to, value, tag, reason_[side][at(from)]);
-  give_by_ways(side, to, network_->fork[at(from)]);
+  give_by_branches(side, to, network_->alternative[at(from)]);
 }
 
-// What a lag makes of the bound at its other end.
+// The bound that a lag gives at its other end.
 Time Bounds::by(Side side, const MinimumLag& lag) const {
   if (side == earliest_side) return value_of(lag.bound, soonest(lag.from, earliest(lag.from.activity)));
   return latest_soonest(lag.from, lag.bound, latest(lag.to));
@@ -148,7 +138,7 @@ Time Bounds::last(const Point& point, Time start) const {
   return may_share(a) ? std::max(alone, value_of(a, point.edge, start, true)) : alone;
 }
 
-// The latest start within the bounds that keeps bound(point) <= value.
+// The latest start within the bounds with bound(point) <= value.
 Time Bounds::inverse(const Point& point, const Function& bound, bool shared, Time value) const {
   const Activity& a = network_->activity(point.activity);
   const Time low = earliest(point.activity), high = latest(point.activity);
@@ -167,20 +157,79 @@ Time Bounds::latest_last(const Point& point, const Function& bound, Time value) 
   return may_share(network_->activity(point.activity)) ? std::min(alone, inverse(point, bound, true, value)) : alone;
 }
 
-// The event and all that it rests on.
-std::vector<Bounds::Event> Bounds::grounds(int event) const {
-  std::vector<Event> result;
-  std::vector<char> seen(events_.size(), 0);
-  for (std::vector<int> left{event}; !left.empty();) {
-    int i = left.back();
-    left.pop_back();
-    for (; i >= 0 && seen[at(i)] == 0; i = events_[at(i)].source) {
-      seen[at(i)] = 1;
-      result.push_back(events_[at(i)]);
-      if (events_[at(i)].also >= 0) left.push_back(events_[at(i)].also);
+// Closes every branch with the activity. What follows from the other branches must be computed again.
+void Bounds::close(int a, int because) {
+  const int alternative = network_->alternative[at(a)];
+  const auto [news, any_open] = branches_.close(a, because);
+  if (!any_open && counts(network_->problem.alternatives[at(alternative)].tag)) crossed_ = a;
+  if (!news || !any_open) return;
+  for (const Branch& branch : network_->branches_of(alternative)) {
+    for (const int other : branch) {
+      enqueue(earliest_side, other);
+      enqueue(latest_side, other);
     }
   }
+}
+
+void Bounds::close_what_has_no_room(int a) {
+  const std::vector<Resource>& resources = network_->problem.resources;
+  const auto too_much = [&](const Demand& d) {
+    const Resource& r = resources[at(d.resource)];
+    return d.amount > r.capacity && counts(r.tag);
+  };
+  for (const Demand& demand : network_->demands[a]) {
+    if (too_much(demand)) return close(a, events_.add({-1, resources[at(demand.resource)].tag, -1}));
+  }
+  for (const int h : network_->holds[a]) {
+    const Hold& hold = network_->hold(h);
+    if (hold.first != a || !counts(hold.tag) || !std::all_of(hold.choices.begin(), hold.choices.end(), too_much)) continue;
+    int because = events_.add({-1, hold.tag, -1});
+    for (const Demand& choice : hold.choices) because = events_.add({because, resources[at(choice.resource)].tag, -1});
+    return close(a, because);
+  }
+}
+
+// The tightest bound that activities of the branch give.
+std::optional<Bounds::Pull> Bounds::strongest(Side side, int to, const Branch& branch) const {
+  const bool up = side == earliest_side;
+  std::optional<Pull> result;
+  const auto consider = [&](const auto& lag, int from) {
+    if (!counts(lag.tag) || !stands_in(from, branch)) return;
+    const Time value = by(side, lag);
+    if (!result || (up ? value > result->value : value < result->value)) result = Pull{value, lag.tag, from};
+  };
+  for (const int i : up ? network_->min_in[to] : network_->min_out[to]) {
+    const MinimumLag& lag = network_->min_lag(i);
+    consider(lag, up ? lag.from.activity : lag.to);
+  }
+  for (const int i : up ? network_->max_out[to] : network_->max_in[to]) {
+    const MaximumLag& lag = network_->max_lag(i);
+    if (network_->force[at(i)] == Force::hard) consider(lag, up ? lag.to : lag.from.activity);
+  }
   return result;
+}
+
+// The weakest of the bounds that the open branches give. Counts only branches in which `to` itself can take part.
+void Bounds::give_by_branches(Side side, int to, int alternative) {
+  const Tag tag = network_->problem.alternatives[at(alternative)].tag;
+  if (!counts(tag)) return;
+  std::vector<Pull> pulls;
+  std::optional<Time> weakest;
+  for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w) {
+    const Branch& branch = network_->branches[at(w)];
+    if (!open(w) || (network_->alternative[at(to)] == alternative && !stands_in(to, branch))) continue;
+    const std::optional<Pull> pull = strongest(side, to, branch);
+    if (!pull) return;
+    pulls.push_back(*pull);
+    weakest = !weakest ? pull->value : side == earliest_side ? std::min(*weakest, pull->value) : std::max(*weakest, pull->value);
+  }
+  if (!weakest || (side == earliest_side ? *weakest <= earliest(to) : *weakest >= latest(to))) return;
+  int because = -1;
+  for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w) {
+    if (!open(w)) because = events_.add({branches_.reason(w), -1, -1, because});
+  }
+  for (const Pull& pull : pulls) because = events_.add({reason_[side][at(pull.from)], pull.tag, -1, because});
+  set(side, to, *weakest, tag, because);
 }
 
 Tags Bounds::reasons() const {
@@ -193,20 +242,21 @@ Tags Bounds::reasons() const {
     result.push_back(tag);
   };
   const auto tell_up = [&](int to) {
-    std::vector<Event> up = grounds(to);
+    std::vector<BoundEvents::Event> up = events_.grounds(to);
     std::reverse(up.begin(), up.end());
-    for (const Event& event : up) {
+    for (const BoundEvents::Event& event : up) {
       tell(event.requirement);
       tell(event.calendar);
     }
   };
-  if (const int fork = network_->fork[at(crossed_)]; fork >= 0) {
-    for (int w = network_->first_way[at(fork)]; w < network_->first_way[at(fork) + 1]; ++w) tell_up(closed_[at(w)]);
-    tell(network_->problem.forks[at(fork)].tag);
+  if (const int alternative = network_->alternative[at(crossed_)]; alternative >= 0) {
+    for (int w = network_->first_branch[at(alternative)]; w < network_->first_branch[at(alternative) + 1]; ++w)
+      tell_up(branches_.reason(w));
+    tell(network_->problem.alternatives[at(alternative)].tag);
     return result;
   }
   tell_up(reason_[earliest_side][at(crossed_)]);
-  for (const Event& event : grounds(reason_[latest_side][at(crossed_)])) {
+  for (const BoundEvents::Event& event : events_.grounds(reason_[latest_side][at(crossed_)])) {
     tell(event.calendar);
     tell(event.requirement);
   }

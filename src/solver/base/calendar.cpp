@@ -6,12 +6,12 @@ namespace coatday::solver {
 
 Time next_allowed(const Intervals& intervals, Time t) {
   const auto next = std::upper_bound(intervals.begin(), intervals.end(), t, [](Time time, const Interval& i) { return time < i.end; });
-  return next == intervals.end() ? never : std::max(t, next->begin);
+  return next == intervals.end() ? unreachable : std::max(t, next->begin);
 }
 
 Time previous_allowed(const Intervals& intervals, Time t) {
   const auto next = std::upper_bound(intervals.begin(), intervals.end(), t, [](Time time, const Interval& i) { return time < i.begin; });
-  return next == intervals.begin() ? -never : std::min(t, std::prev(next)->end - 1);
+  return next == intervals.begin() ? -unreachable : std::min(t, std::prev(next)->end - 1);
 }
 
 Intervals merged(Intervals intervals) {

@@ -1,22 +1,24 @@
 #pragma once
-// What hangs together: union-find.
+// Union-find: sets that grow by joining.
 
 #include <numeric>
 #include <vector>
 
+#include "solver/base/index.h"
+
 namespace coatday::solver {
 
-class Groups {
+class DisjointSets {
  public:
-  explicit Groups(int size) : parent_(static_cast<std::size_t>(size)) { std::iota(parent_.begin(), parent_.end(), 0); }
+  explicit DisjointSets(int size) : parent_(at(size)) { std::iota(parent_.begin(), parent_.end(), 0); }
   int of(int i) {
-    while (at(i) != i) i = at(i) = at(at(i));
+    while (parent(i) != i) i = parent(i) = parent(parent(i));
     return i;
   }
-  void join(int a, int b) { at(of(a)) = of(b); }
+  void join(int a, int b) { parent(of(a)) = of(b); }
 
  private:
-  int& at(int i) { return parent_[static_cast<std::size_t>(i)]; }
+  int& parent(int i) { return parent_[at(i)]; }
   std::vector<int> parent_;
 };
 

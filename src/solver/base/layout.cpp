@@ -5,8 +5,6 @@
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 int segments(const Stretch& stretch) { return static_cast<int>(stretch.segments.size()); }
 
 }  // namespace
@@ -71,7 +69,7 @@ std::optional<Stretch> Layout::tightest(const Line& line, int amount, const std:
 }
 
 Time Layout::next_end(int resource, const Interval& time) const {
-  Time next = never;
+  Time next = unreachable;
   each_within(of(resource), time, [&](const Laid& laid) { next = std::min(next, laid.time.end); });
   return next;
 }
@@ -94,7 +92,7 @@ void Layout::lift(int resource, int hold, const Interval& time) {
 
 Interval held(const Hold& hold, const Schedule& schedule) {
   const auto run = [&](int a) -> const Assignment& { return schedule.activities[at(a)]; };
-  Time end = never;
+  Time end = unreachable;
   for (const int until : hold.until) {
     if (run(until).present) end = std::min(end, run(until).start);
   }

@@ -1,9 +1,10 @@
 #pragma once
-// What lies where on resources that are laid out in segments: in time and along the resource, rectangles that may not overlap.
+// Where holds lie on resources that are laid out in segments. In time and along the resource, holds are rectangles that may not overlap.
 
 #include <optional>
 #include <vector>
 
+#include "solver/base/index.h"
 #include "solver/base/problem.h"
 
 namespace coatday::solver {
@@ -12,14 +13,14 @@ class Layout {
  public:
   explicit Layout(const Problem&);
 
-  /// Whether the resource is laid out at all.
+  /// Whether the resource is laid out in segments.
   [[nodiscard]] bool covers(int resource) const { return of(resource).segment > 0; }
-  /// Where so much finds room all the time long: in the tightest gap, so that wide ones stay free.
+  /// A stretch for the demand that is free during the whole interval. Takes the tightest gap, so that wide gaps stay free.
   [[nodiscard]] std::optional<Stretch> room(const Demand&, const Interval&) const;
-  /// The first end, after the interval's begin, of what lies there within it; `never` where nothing does.
+  /// The first end, after the interval begins, of a hold that lies there during it; `unreachable` where no hold does.
   [[nodiscard]] Time next_end(int resource, const Interval&) const;
 
-  /// The stretch must be free; what lasts no time is not laid.
+  /// The stretch must be free. A hold that lasts no time is not laid.
   void lay(int resource, int hold, const Interval&, const Stretch&);
   void lift(int resource, int hold, const Interval&);
 
@@ -31,23 +32,23 @@ class Layout {
   };
   struct Line {
     int capacity = 0, segment = 0;
-    std::vector<Laid> laid;  ///< by begin
-    Time longest = 0;        ///< that anything ever lay
+    std::vector<Laid> laid;  ///< sorted by begin
+    Time longest = 0;        ///< the longest time for which anything lay here
   };
-  [[nodiscard]] const Line& of(int resource) const { return lines_[static_cast<std::size_t>(resource)]; }
+  [[nodiscard]] const Line& of(int resource) const { return lines_[at(resource)]; }
   template <typename Each>
   static void each_within(const Line&, const Interval&, const Each&);
   [[nodiscard]] static std::optional<Stretch> whole_segments(const Line&, int count, const std::vector<Interval>& taken);
   [[nodiscard]] static std::optional<Stretch> tightest(const Line&, int amount, const std::vector<Interval>& taken);
 
   std::vector<Line> lines_;              ///< by resource
-  mutable std::vector<Interval> taken_;  ///< of the last look, to spare the memory
+  mutable std::vector<Interval> taken_;  ///< work space of room(), kept to avoid allocations
 };
 
-/// While the hold's activity takes part: from its start to the earliest of `until` and the limit.
+/// The time of a hold, from the start of its first activity to the earliest of `until` and the limit. The first activity must take part.
 [[nodiscard]] Interval held(const Hold&, const Schedule&);
 
-/// Stretches for the holds of a schedule, each in turn as it begins; nothing where one finds no room.
+/// Stretches for the holds of a schedule, given out in the order in which the holds begin. Returns nothing if a hold finds no room.
 [[nodiscard]] std::optional<std::vector<Stretch>> lay_out(const Problem&, const Schedule&);
 
 }  // namespace coatday::solver

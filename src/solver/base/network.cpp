@@ -8,14 +8,14 @@
 
 namespace coatday::solver {
 
-using Entries = std::vector<Lists<int>::Entry>;
+using Entries = std::vector<GroupedLists<int>::Entry>;
 
 Network::Network(const Problem& given) : problem(given), size(static_cast<int>(given.activities.size())) {
   sort_lags();
   sort_holds();
   sort_resources();
   sort_families();
-  sort_ways();
+  sort_branches();
   find_order();
   find_kinds();
   stage = stages(*this);
@@ -60,12 +60,12 @@ void Network::sort_holds() {
 
 void Network::sort_resources() {
   Entries activities, holding;
-  std::vector<Lists<Demand>::Entry> totals;
+  std::vector<GroupedLists<Demand>::Entry> totals;
   for (int a = 0; a < size; ++a) {
     const std::size_t first = totals.size();
     for (const Demand& demand : activity(a).demands) {
       const auto same = std::find_if(totals.begin() + static_cast<std::ptrdiff_t>(first), totals.end(),
-                                     [&](const Lists<Demand>::Entry& e) { return e.item.resource == demand.resource; });
+                                     [&](const GroupedLists<Demand>::Entry& e) { return e.item.resource == demand.resource; });
       if (same != totals.end()) {
         same->item.amount += demand.amount;
       } else {
@@ -93,9 +93,9 @@ void Network::sort_families() {
   }
   families = {count, members};
 
-  std::vector<Lists<Carried>::Entry> spans;
+  std::vector<GroupedLists<Carried>::Entry> spans;
   for (int e = 0; e < static_cast<int>(problem.exclusions.size()); ++e) {
-    const Exclusion& exclusion = problem.exclusions[static_cast<std::size_t>(e)];
+    const Exclusion& exclusion = problem.exclusions[at(e)];
     for (const Span& span : exclusion.left) spans.push_back({span.activity, {e, false, &span}});
     for (const Span& span : exclusion.right) spans.push_back({span.activity, {e, true, &span}});
   }
@@ -119,85 +119,85 @@ void Network::find_kinds() {
   }
 }
 
-void Network::sort_ways() {
-  fork.assign(static_cast<std::size_t>(size), -1);
-  for (int f = 0; f < static_cast<int>(problem.forks.size()); ++f) {
-    const auto& all = problem.forks[static_cast<std::size_t>(f)].ways;
-    first_way.push_back(static_cast<int>(ways.size()));
+void Network::sort_branches() {
+  alternative.assign(at(size), -1);
+  for (int f = 0; f < static_cast<int>(problem.alternatives.size()); ++f) {
+    const auto& all = problem.alternatives[at(f)].branches;
+    first_branch.push_back(static_cast<int>(branches.size()));
     for (const std::vector<int>& activities : all) {
-      ways.push_back(activities);
-      std::sort(ways.back().begin(), ways.back().end());
+      branches.push_back(activities);
+      std::sort(branches.back().begin(), branches.back().end());
     }
     for (const std::vector<int>& activities : all) {
       for (const int a : activities) {
-        const bool in_all =
-            std::all_of(ways.end() - static_cast<std::ptrdiff_t>(all.size()), ways.end(), [a](const Way& w) { return stands_in(a, w); });
-        if (!in_all) fork[static_cast<std::size_t>(a)] = f;
+        const bool in_all = std::all_of(branches.end() - static_cast<std::ptrdiff_t>(all.size()), branches.end(),
+                                        [a](const Branch& w) { return stands_in(a, w); });
+        if (!in_all) alternative[at(a)] = f;
       }
     }
   }
-  first_way.push_back(static_cast<int>(ways.size()));
+  first_branch.push_back(static_cast<int>(branches.size()));
 }
 
-std::span<const Way> Network::ways_of(int f) const {
-  const auto first = static_cast<std::size_t>(first_way[static_cast<std::size_t>(f)]);
-  return std::span(ways).subspan(first, static_cast<std::size_t>(first_way[static_cast<std::size_t>(f) + 1]) - first);
+std::span<const Branch> Network::branches_of(int f) const {
+  const auto first = at(first_branch[at(f)]);
+  return std::span(branches).subspan(first, at(first_branch[at(f) + 1]) - first);
 }
 
 bool Network::implies(int i, int other) const {
   if (certain(other)) return true;
-  const int f = fork[static_cast<std::size_t>(i)];
-  if (f < 0 || f != fork[static_cast<std::size_t>(other)]) return false;
-  const std::span<const Way> all = ways_of(f);
-  return std::all_of(all.begin(), all.end(), [&](const Way& way) { return !stands_in(i, way) || stands_in(other, way); });
+  const int f = alternative[at(i)];
+  if (f < 0 || f != alternative[at(other)]) return false;
+  const std::span<const Branch> all = branches_of(f);
+  return std::all_of(all.begin(), all.end(), [&](const Branch& branch) { return !stands_in(i, branch) || stands_in(other, branch); });
 }
 
-bool stands_in(int activity, const Way& way) { return std::binary_search(way.begin(), way.end(), activity); }
+bool stands_in(int activity, const Branch& branch) { return std::binary_search(branch.begin(), branch.end(), activity); }
 
-// Kahn's algorithm; where lags form a cycle the lowest number goes first.
+// Kahn's algorithm. Where lags form a cycle, the lowest number goes first.
 void Network::find_order() {
-  rank.assign(static_cast<std::size_t>(size), -1);
-  std::vector<int> waiting(static_cast<std::size_t>(size), 0);
+  rank.assign(at(size), -1);
+  std::vector<int> waiting(at(size), 0);
   std::queue<int> next;
   int required = 0;
   for (int a = 0; a < size; ++a) {
     if (activity(a).optional) continue;
     ++required;
-    for (const int lag : min_in[a]) waiting[static_cast<std::size_t>(a)] += activity(min_lag(lag).from.activity).optional ? 0 : 1;
-    if (waiting[static_cast<std::size_t>(a)] == 0) next.push(a);
+    for (const int lag : min_in[a]) waiting[at(a)] += activity(min_lag(lag).from.activity).optional ? 0 : 1;
+    if (waiting[at(a)] == 0) next.push(a);
   }
   int scan = 0;
   while (static_cast<int>(order.size()) < required) {
     if (next.empty()) {
-      while (activity(scan).optional || rank[static_cast<std::size_t>(scan)] >= 0) ++scan;
+      while (activity(scan).optional || rank[at(scan)] >= 0) ++scan;
       next.push(scan);
     }
     const int a = next.front();
     next.pop();
-    if (rank[static_cast<std::size_t>(a)] >= 0) continue;
-    rank[static_cast<std::size_t>(a)] = static_cast<int>(order.size());
+    if (rank[at(a)] >= 0) continue;
+    rank[at(a)] = static_cast<int>(order.size());
     order.push_back(a);
     for (const int lag : min_out[a]) {
       const int to = min_lag(lag).to;
-      if (!activity(to).optional && --waiting[static_cast<std::size_t>(to)] == 0) next.push(to);
+      if (!activity(to).optional && --waiting[at(to)] == 0) next.push(to);
     }
   }
 }
 
 bool Network::precedence(const MinimumLag& lag) const {
-  const int from = rank[static_cast<std::size_t>(lag.from.activity)];
-  return from >= 0 && from < rank[static_cast<std::size_t>(lag.to)];
+  const int from = rank[at(lag.from.activity)];
+  return from >= 0 && from < rank[at(lag.to)];
 }
 
-int way_taken(const Fork& fork, const Schedule& schedule) {
-  const auto present = [&](int a) { return schedule.activities[static_cast<std::size_t>(a)].present; };
+int taken_branch(const Alternative& alternative, const Schedule& schedule) {
+  const auto present = [&](int a) { return schedule.activities[at(a)].present; };
   int taken = -1;
   std::size_t most = 0;
-  for (std::size_t w = 0; w < fork.ways.size(); ++w) {
-    const Way& way = fork.ways[w];
-    if (!std::all_of(way.begin(), way.end(), present) || (taken >= 0 && way.size() <= most)) continue;
+  for (std::size_t w = 0; w < alternative.branches.size(); ++w) {
+    const Branch& branch = alternative.branches[w];
+    if (!std::all_of(branch.begin(), branch.end(), present) || (taken >= 0 && branch.size() <= most)) continue;
     taken = static_cast<int>(w);
-    most = way.size();
+    most = branch.size();
   }
   return taken;
 }

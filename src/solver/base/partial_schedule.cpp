@@ -4,11 +4,7 @@
 
 namespace coatday::solver {
 
-namespace {
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-}  // namespace
-
-Partial::Partial(const Network& network)
+PartialSchedule::PartialSchedule(const Network& network)
     : network_(network),
       placed_(at(network.size), 0),
       runs_(at(network.size)),
@@ -22,9 +18,11 @@ Partial::Partial(const Network& network)
   ends_.resize(at(families));
 }
 
-Interval Partial::carried(const Span& span, Time start, Time end) { return {start - span.lead, span.tail ? span.tail->at(start) : end}; }
+Interval PartialSchedule::carried(const Span& span, Time start, Time end) {
+  return {start - span.lead, span.tail ? span.tail->at(start) : end};
+}
 
-void Partial::use(int a, int sign) {
+void PartialSchedule::use(int a, int sign) {
   const Assignment& run = runs_[at(a)];
   for (const Demand& demand : network_.demands[a]) use_[at(demand.resource)].add(run.start, run.end, sign * demand.amount);
   for (const Carried& c : network_.carried[a]) {
@@ -33,7 +31,7 @@ void Partial::use(int a, int sign) {
   }
 }
 
-void Partial::place(const Candidate& c) {
+void PartialSchedule::place(const Candidate& c) {
   placed_[at(c.activity)] = 1;
   runs_[at(c.activity)] = {c.start, c.end, true, c.shared};
   turns_[at(c.activity)] = ++turn_;
@@ -44,7 +42,7 @@ void Partial::place(const Candidate& c) {
   ends_[at(family)].insert(std::upper_bound(ends_[at(family)].begin(), ends_[at(family)].end(), entry), entry);
 }
 
-void Partial::remove(int a) {
+void PartialSchedule::remove(int a) {
   use(a, -1);
   placed_[at(a)] = 0;
   const int family = network_.activity(a).family;
@@ -53,7 +51,7 @@ void Partial::remove(int a) {
   ends_[at(family)].erase(std::lower_bound(ends_[at(family)].begin(), ends_[at(family)].end(), entry));
 }
 
-void Partial::reserve(int hold, Reserved what) {
+void PartialSchedule::reserve(int hold, Reserved what) {
   if (what.choice >= 0) {
     const Demand& demand = network_.hold(hold).choices[at(what.choice)];
     use_[at(demand.resource)].add(what.time.begin, what.time.end, demand.amount);
@@ -65,7 +63,7 @@ void Partial::reserve(int hold, Reserved what) {
   reserved_[at(hold)] = std::move(what);
 }
 
-Partial::Reserved Partial::lift(int hold) {
+PartialSchedule::Reserved PartialSchedule::lift(int hold) {
   Reserved was = std::move(reserved_[at(hold)]);
   reserved_[at(hold)] = {};
   if (was.choice < 0) return was;
@@ -75,7 +73,7 @@ Partial::Reserved Partial::lift(int hold) {
   return was;
 }
 
-bool Partial::sharing(int a, Time start) const {
+bool PartialSchedule::sharing(int a, Time start) const {
   const auto& ends = ends_[at(network_.activity(a).family)];
   auto next = std::lower_bound(ends.begin(), ends.end(), std::pair{start - network_.problem.sharing_gap, -1});
   while (next != ends.end() && next->second == a) ++next;

@@ -1,5 +1,5 @@
 #pragma once
-// A schedule in the making: what is placed, and what that uses.
+// A schedule in the making: which activities are placed, and what they use.
 
 #include <utility>
 
@@ -9,7 +9,7 @@
 
 namespace coatday::solver {
 
-/// A time at which an activity is tried.
+/// A time to try for an activity.
 struct Candidate {
   int activity = -1;
   Time start = 0;
@@ -17,15 +17,15 @@ struct Candidate {
   bool shared = false;
 };
 
-class Partial {
+class PartialSchedule {
  public:
   struct Reserved {
     int choice = -1;  ///< -1: nothing is reserved
     Interval time;
-    Stretch stretch;  ///< where the resource is laid out; found where there is none yet
+    Stretch stretch;  ///< where the resource is laid out; reserve() finds one if there is none yet
   };
 
-  explicit Partial(const Network&);
+  explicit PartialSchedule(const Network&);
 
   void place(const Candidate&);
   void remove(int activity);
@@ -33,24 +33,22 @@ class Partial {
   /// Gives back what is reserved for the hold.
   Reserved lift(int hold);
 
-  [[nodiscard]] bool placed(int activity) const { return placed_[static_cast<std::size_t>(activity)] != 0; }
-  [[nodiscard]] const Assignment& run(int activity) const { return runs_[static_cast<std::size_t>(activity)]; }
-  /// A count that grows with each placement: what was placed later has the higher one.
-  [[nodiscard]] int turn(int activity) const { return turns_[static_cast<std::size_t>(activity)]; }
-  [[nodiscard]] const Reserved& reserved(int hold) const { return reserved_[static_cast<std::size_t>(hold)]; }
-  [[nodiscard]] const Profile& use(int resource) const { return use_[static_cast<std::size_t>(resource)]; }
+  [[nodiscard]] bool placed(int activity) const { return placed_[at(activity)] != 0; }
+  [[nodiscard]] const Assignment& run(int activity) const { return runs_[at(activity)]; }
+  /// A count that grows with each placement: the later placement has the higher one.
+  [[nodiscard]] int turn(int activity) const { return turns_[at(activity)]; }
+  [[nodiscard]] const Reserved& reserved(int hold) const { return reserved_[at(hold)]; }
+  [[nodiscard]] const Profile& use(int resource) const { return use_[at(resource)]; }
   [[nodiscard]] const Layout& layout() const { return layout_; }
-  /// The time that the spans of one side of an exclusion cover.
-  [[nodiscard]] const Profile& covered(int exclusion, bool right) const {
-    return covered_[2 * static_cast<std::size_t>(exclusion) + (right ? 1 : 0)];
-  }
+  /// The time that the spans on one side of an exclusion cover.
+  [[nodiscard]] const Profile& covered(int exclusion, bool right) const { return covered_[2 * at(exclusion) + (right ? 1 : 0)]; }
   /// Ends and activities of the family's placed runs, sorted.
-  [[nodiscard]] const std::vector<std::pair<Time, int>>& ends(int family) const { return ends_[static_cast<std::size_t>(family)]; }
+  [[nodiscard]] const std::vector<std::pair<Time, int>>& ends(int family) const { return ends_[at(family)]; }
 
   [[nodiscard]] Time point(const Point& p) const { return p.edge == Edge::start ? run(p.activity).start : run(p.activity).end; }
-  /// The span as carried by an activity that runs so.
+  /// The interval of a span when its activity runs from `start` to `end`.
   [[nodiscard]] static Interval carried(const Span&, Time start, Time end);
-  /// Whether one of the family (other than the activity) ends in [start - sharing_gap, start].
+  /// Whether another activity of the family ends in [start - sharing_gap, start].
   [[nodiscard]] bool sharing(int activity, Time start) const;
 
  private:

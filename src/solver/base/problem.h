@@ -1,12 +1,12 @@
 #pragma once
-// A scheduling problem as pure mathematics: start times under minimum and maximum lags, resources and calendars. It knows no paint, no
-// wood and no date. Tags are the caller's words for its constraints: what explains a contradiction is a set of tags.
+// A scheduling problem as pure mathematics: start times under minimum and maximum lags, resources and calendars. It knows no paint, no wood
+// and no date. A tag is the caller's number for a requirement; a set of tags explains a contradiction.
 
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "solver/base/monotone.h"
+#include "solver/base/monotone_function.h"
 
 namespace coatday::solver {
 
@@ -18,13 +18,14 @@ struct Interval {  ///< [begin, end)
 };
 using Intervals = std::vector<Interval>;  ///< sorted, disjoint, not touching
 
-/// So much at all times (no activity may demand more, not even one of no length): people, places to dry. Working hours are in the activities' starts.
-/// One laid out in equal segments is there for holds: what one takes of it is a stretch of one segment, or several whole ones (the amount
-/// rounded up), the same all the time.
+/// People, or places to dry. `capacity` is there at all times, and no activity may demand more, not even one that lasts no time. The starts
+/// of activities know the working hours.
+/// A resource may be laid out in equal segments, for holds. A hold then takes a stretch of one segment, or several whole segments (the
+/// amount rounded up), and keeps it for its whole time.
 struct Resource {
   int capacity = 0;
   Tag tag = -1;
-  int segment = 0;  ///< length of one, divides the capacity; 0: only the total counts
+  int segment = 0;  ///< length of one segment, divides the capacity; 0: only the total counts
 };
 
 struct Demand {
@@ -32,9 +33,9 @@ struct Demand {
   int amount = 0;
 };
 
-/// Starts at a time in `starts` and ends at end(start) >= start, by the horizon. Demands hold during [start, end).
-/// With a family and an `end_shared` it may run shared: from a start in `starts_shared` until end_shared(start), when another present
-/// activity of its family ends in [start - sharing_gap, start]. It may run unshared even then.
+/// Starts at a time in `starts` and ends at end(start) >= start, by the horizon. Its demands last during [start, end).
+/// An activity with a family and an `end_shared` may share a set-up: it then runs from a start in `starts_shared` until end_shared(start).
+/// That needs another activity of the family that takes part and ends in [start - sharing_gap, start]. It may run unshared even then.
 struct Activity {
   Intervals starts;
   Function end;  ///< null: ends when it starts
@@ -42,9 +43,9 @@ struct Activity {
   Tag tag = -1;
   int family = -1;             ///< activities of one family may share a set-up
   Function end_shared;         ///< the end without set-up; null: never shared
-  Intervals starts_shared;     ///< allowed starts when shared; empty: as `starts`
-  bool optional = false;       ///< takes part only, and then always, as the remedy of a missed window
-  std::optional<Time> kept{};  ///< its start in an earlier schedule, to stay there where nothing is lost by it
+  Intervals starts_shared;     ///< allowed starts when shared; empty: the same as `starts`
+  bool optional = false;       ///< takes part exactly when it is the remedy of a missed window
+  std::optional<Time> kept{};  ///< its start in an earlier schedule; it should stay there if that costs nothing
 };
 
 enum class Edge { start, end };
@@ -53,8 +54,8 @@ struct Point {
   Edge edge = Edge::start;
 };
 
-/// start(to) >= bound(p), where p is the start or the end of from.activity (which is not `to`) by from.edge; a null bound is p itself.
-/// Holds where both take part.
+/// start(to) >= bound(p), where p is the start or end (`from.edge`) of another activity, from.activity. A null bound is p itself. Binds
+/// where both take part.
 struct MinimumLag {
   Point from;
   int to = 0;
@@ -62,8 +63,8 @@ struct MinimumLag {
   Tag tag = -1;
 };
 
-/// start(to) <= bound(p), p as above. Holds where both take part. With a remedy, missing it makes that optional activity take part instead
-/// (its own lags order it between the two). A remedy that is not optional takes part anyway: such a lag binds nothing.
+/// start(to) <= bound(p), with p as in MinimumLag. Binds where both take part. A lag with a remedy may be missed: its optional remedy then
+/// takes part, and the lags of the remedy order it between the two. A lag binds nothing if its remedy is not optional.
 struct MaximumLag {
   Point from;
   int to = 0;
@@ -72,50 +73,52 @@ struct MaximumLag {
   std::optional<int> remedy;
 };
 
-/// From start(first) until the earliest of the starts of `until` and limit(point `limit_from`), one of the choices is held, the same one throughout.
-/// Nothing is held where `first` takes no part. An `until` or a `limit_from` that takes no part sets no end; with no end at all it is held
-/// for ever; an end before start(first) holds nothing. A choice must be within its resource's capacity even if it is held for no time.
+/// One of the choices is held, the same one throughout, from start(first) until the earliest of the starts of `until` and
+/// limit(limit_from).
+/// Nothing is held if `first` takes no part. An `until` or `limit_from` that takes no part sets no end. A hold without an end lasts for
+/// ever, and a hold that ends before start(first) takes nothing. A choice must be within the capacity even if it is held for no time.
 struct Hold {
   int first = 0;
-  std::vector<int> until;  ///< none: until the limit alone
+  std::vector<int> until;  ///< empty: only the limit ends it
   Point limit_from;
-  Function limit;               ///< null: until one of `until` starts
-  std::vector<Demand> choices;  ///< any one of these
+  Function limit;               ///< null: only the starts of `until` end it
+  std::vector<Demand> choices;  ///< one of these is held
   Tag tag = -1;
 };
 
-/// An interval that an activity carries with it: [start - lead, tail(start)). Where it is empty it overlaps nothing.
+/// An interval that moves with its activity: [start - lead, tail(start)). An empty interval overlaps nothing.
 struct Span {
   int activity = 0;
-  Time lead = 0;  ///< begins so long before the start
+  Time lead = 0;  ///< it begins so long before the start
   Function tail;  ///< of the activity's start; null: until the activity's end
 };
 
-/// No span of the left may overlap a span of the right: dust and wet film, sparks and vapour. Two of one side may overlap, and a span
-/// never excludes another of the same activity.
+/// No span of the left may overlap a span of the right: dust and wet film, sparks and vapour. Spans on the same side may overlap. A span
+/// never excludes another span of the same activity.
 struct Exclusion {
   std::vector<Span> left, right;
   Tag tag = -1;
 };
 
-/// Just one of the ways is taken: its activities take part, those that stand only in other ways do not. No activity stands in two forks,
-/// and none in a fork is optional, a remedy or of a goal. A way may be empty.
-struct Fork {
-  std::vector<std::vector<int>> ways;
+/// A schedule takes exactly one of the branches. Its activities take part; those that are only in other branches do not. No activity is in
+/// two alternatives. None in an alternative is optional, a remedy or the activity of a goal. A branch may be empty.
+struct Alternative {
+  std::vector<std::vector<int>> branches;
   Tag tag = -1;
 };
 
-/// Lateness is weight * max(0, start(activity) - due). A due time is never a limit: a hard one is a maximum lag from a fixed activity.
+/// Lateness is weight * max(0, start(activity) - due). A due time is never a limit. For a hard limit, use a maximum lag from a fixed
+/// activity.
 struct Goal {
   int activity = 0;
-  Time due = never;
+  Time due = unreachable;
   double weight = 1;
   Tag tag = -1;
 };
 
 struct Problem {
-  Time origin = 0;   ///< nothing starts before it but what `starts` allows explicitly (so it limits no schedule)
-  Time horizon = 0;  ///< nothing may end after
+  Time origin = 0;   ///< nothing starts earlier unless `starts` allows it, so it limits no schedule
+  Time horizon = 0;  ///< nothing may end later
   Time sharing_gap = 0;
   std::vector<Resource> resources;
   std::vector<Activity> activities;
@@ -123,39 +126,28 @@ struct Problem {
   std::vector<MaximumLag> maximum_lags;
   std::vector<Hold> holds;
   std::vector<Exclusion> exclusions;
-  std::vector<Fork> forks;
+  std::vector<Alternative> alternatives;
   std::vector<Goal> goals;
 };
 
 struct Assignment {
   Time start = 0;
   Time end = 0;
-  bool present = true;  ///< false: it takes no part, as it is optional or another way is taken
+  bool present = true;  ///< false: it takes no part, as it is optional or in another branch
   bool shared = false;  ///< ran without set-up
 };
 
-/// Part of a resource that is laid out: [begin, begin + length) of each of some segments.
+/// A part of a resource that is laid out: [begin, begin + length) of each of its segments.
 struct Stretch {
-  std::vector<int> segments;  ///< from 0; several only where they are taken whole
+  std::vector<int> segments;  ///< from 0; several only if they are taken whole
   int begin = 0;
   int length = 0;
 };
 
 struct Schedule {
   std::vector<Assignment> activities;
-  std::vector<int> hold_choice;       ///< per hold, an index into its choices; -1 where its activity takes no part
-  std::vector<Stretch> hold_stretch;  ///< per hold; of no segments where nothing is laid out, or for no time. Empty: not laid out yet
+  std::vector<int> hold_choice;       ///< by hold: an index into its choices; -1 if its activity takes no part
+  std::vector<Stretch> hold_stretch;  ///< by hold; without segments if it needs none. Empty: not laid out yet
 };
-
-/// Smaller is better, in this order.
-struct Score {
-  double lateness = 0;  ///< weighted sum over the goals
-  Time ready = 0;       ///< the last goal's start; 0 without goals
-  int moved = 0;        ///< activities that take part and start elsewhere than at their kept start
-  double total = 0;     ///< the sum of the goals' starts
-  int setups = 0;       ///< activities with a family that ran unshared
-  auto operator<=>(const Score&) const = default;
-};
-[[nodiscard]] Score score(const Problem&, const Schedule&);
 
 }  // namespace coatday::solver

@@ -38,7 +38,7 @@ std::optional<Interval> Profile::first_above(int level, Time begin, Time end) co
     if (steps_[i].level <= level) continue;
     const Time from = steps_[i].from;
     while (i < steps_.size() && steps_[i].level > level) ++i;
-    return Interval{from, i < steps_.size() ? steps_[i].from : never};
+    return Interval{from, i < steps_.size() ? steps_[i].from : unreachable};
   }
   return std::nullopt;
 }
@@ -46,7 +46,7 @@ std::optional<Interval> Profile::first_above(int level, Time begin, Time end) co
 std::optional<Interval> Profile::last_above(int level, Time begin, Time end) const {
   if (begin >= end) return std::nullopt;
   for (std::size_t i = covering(end - 1); i > 0; --i) {
-    const Time until = i < steps_.size() ? steps_[i].from : never;
+    const Time until = i < steps_.size() ? steps_[i].from : unreachable;
     if (until <= begin) break;
     if (steps_[i - 1].level <= level) continue;
     std::size_t first = i - 1;

@@ -1,5 +1,5 @@
 #pragma once
-// What a search may spend, and what it may come back with.
+// What a search may spend, and what it returns.
 
 #include <atomic>
 #include <cstdint>
@@ -7,7 +7,7 @@
 #include <variant>
 #include <vector>
 
-#include "solver/base/problem.h"
+#include "solver/base/score.h"
 #include "solver/base/stopwatch.h"
 
 namespace coatday::solver {
@@ -20,27 +20,27 @@ struct Progress {
   bool proven = false;   ///< see Found
 };
 
-/// Without seconds and work it is a quick call: so many passes. With either, passes go on (and stronger bounds and searches with them) until
-/// one of the two is used up, the best is proven, or it is told to stop.
+/// Without `seconds` and `work` the call is quick: it makes so many passes. With either, passes go on, with stronger bounds and searches,
+/// until one of the two is used up, the best schedule is proven, or the caller sets `stop`.
 struct Limits {
-  int passes = 40;                     ///< constructive passes with perturbed priorities after the first one that succeeds
-  int unscheduling_per_activity = 60;  ///< patience of one pass
+  int passes = 40;                     ///< passes with varied priorities after the first that finds a schedule
+  int unscheduling_per_activity = 60;  ///< how often one pass takes activities out before it gives up
   std::uint64_t seed = 1;
-  double seconds = 0;  ///< by `clock`, a cut-off that makes the result depend on the machine; 0: none
+  double seconds = 0;  ///< a limit on `clock`; the result then depends on the machine. 0: none
   Clock clock = Clock::wall;
   long work = 0;                                  ///< passes and conflicts in all, the same on every machine; 0: none
-  std::function<void(const Progress&)> progress;  ///< called on each better schedule or bound once there is a schedule; null: never
-  const std::atomic<bool>* stop = nullptr;        ///< to be set from outside; null: never
+  std::function<void(const Progress&)> progress;  ///< called on each better schedule, then also on each better bound; null: never
+  const std::atomic<bool>* stop = nullptr;        ///< the caller may set it at any time; null: never
 };
 
 struct Found {
   Schedule schedule;
   Score score;
-  Time ready_bound = -never;  ///< no schedule is ready before; -never: none was worked out
-  bool proven = false;        ///< no schedule has less lateness, nor among those with as little an earlier ready time
+  Time ready_bound = -unreachable;  ///< no schedule is ready before; -unreachable: no bound is known
+  bool proven = false;              ///< no schedule has less lateness, or the same lateness and an earlier ready time
 };
 
-/// No schedule exists: these tags contradict each other, and no smaller set of them was found to. In the order of the reasoning.
+/// No schedule exists. These tags contradict each other, and the search found no smaller set that does. In the order of the reasoning.
 struct Contradiction {
   std::vector<Tag> tags;
   int activity = -1;  ///< where the bounds crossed
@@ -48,9 +48,9 @@ struct Contradiction {
 
 /// No schedule was found, and none was proven impossible.
 struct NotFound {
-  int activity = -1;          ///< the one that most often found no place
-  std::vector<Tag> blockers;  ///< what most often stood in its way
-  Time ready_bound = -never;  ///< no schedule is ready before
+  int activity = -1;                ///< the activity that most often found no place
+  std::vector<Tag> blockers;        ///< the tags that most often kept it from a place
+  Time ready_bound = -unreachable;  ///< no schedule is ready before
 };
 
 using Outcome = std::variant<Found, Contradiction, NotFound>;

@@ -1,6 +1,8 @@
+#include "solver/base/score.h"
+
 #include <algorithm>
 
-#include "solver/base/problem.h"
+#include "solver/base/index.h"
 
 namespace coatday::solver {
 
@@ -8,7 +10,7 @@ Score score(const Problem& problem, const Schedule& schedule) {
   Score result;
   bool first = true;
   for (const Goal& goal : problem.goals) {
-    const Assignment& reached = schedule.activities[static_cast<std::size_t>(goal.activity)];
+    const Assignment& reached = schedule.activities[at(goal.activity)];
     if (!reached.present) continue;
     result.lateness += goal.weight * std::max(0.0, static_cast<double>(reached.start) - goal.due);
     result.ready = first ? reached.start : std::max(result.ready, reached.start);

@@ -5,15 +5,13 @@
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-// Kosaraju's algorithm: the strongly connected components come out in topological order.
+// Kosaraju's algorithm: it finds the strongly connected components in topological order.
 class Components {
  public:
   explicit Components(const Network& network) : size_(network.size) {
-    std::vector<Lists<int>::Entry> ahead, back;
+    std::vector<GroupedLists<int>::Entry> ahead, back;
     const auto edge = [&](int from, int to) {
-      if (network.activity(from).optional) return;  // spreads nothing
+      if (network.activity(from).optional) return;  // it passes nothing on
       ahead.push_back({from, to});
       back.push_back({to, from});
     };
@@ -37,8 +35,8 @@ class Components {
   }
 
  private:
-  // Marks all that is reached from `root` and not marked yet, and appends it as it is left for good.
-  static void visit(const Lists<int>& next, int root, int mark, std::vector<int>& marks, std::vector<int>& left) {
+  // Marks everything that can be reached from `root` and has no mark yet, and appends each when all after it are done.
+  static void visit(const GroupedLists<int>& next, int root, int mark, std::vector<int>& marks, std::vector<int>& left) {
     if (marks[at(root)] >= 0) return;
     std::vector<std::pair<int, std::size_t>> path{{root, 0}};
     marks[at(root)] = mark;
@@ -57,7 +55,7 @@ class Components {
   }
 
   int size_;
-  Lists<int> ahead_, back_;
+  GroupedLists<int> ahead_, back_;
 };
 
 }  // namespace

@@ -1,5 +1,5 @@
 #pragma once
-// The order in which bounds spread: whatever feeds itself through a cycle of lags is one stage, and each stage feeds only later ones.
+// The order in which bounds spread. Activities on a cycle of lags form one stage, and each stage passes bounds only to later stages.
 
 #include <vector>
 
@@ -7,7 +7,7 @@ namespace coatday::solver {
 
 struct Network;
 
-/// By activity, the number of its stage: earliest starts spread from lower to higher numbers or within one, latest starts the other way.
+/// By activity, the number of its stage. Earliest starts spread to the same or a higher number, latest starts to the same or a lower one.
 [[nodiscard]] std::vector<int> stages(const Network&);
 
 }  // namespace coatday::solver

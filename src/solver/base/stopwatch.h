@@ -1,12 +1,13 @@
 #pragma once
-// The time a call has taken.
+// How long a call has taken.
 
 #include <chrono>
 #include <ctime>
 
 namespace coatday::solver {
 
-/// What a limit in seconds is of: what passes outside, or what the thread is given of a processor, which other load does not shorten.
+/// What seconds mean: time on the wall, or time that the thread spends on a processor. The load of other programs does not shorten the
+/// second.
 enum class Clock { wall, processor };
 
 class Stopwatch {

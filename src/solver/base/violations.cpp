@@ -1,10 +1,12 @@
-// The specification of a sound schedule, requirement by requirement, as plainly as it can be written. It must share nothing with the
-// search: what judges is not what proposes.
+// What a sound schedule is, requirement by requirement, as plainly as possible. This code and the search share no rules, so that a mistake
+// in one cannot hide a mistake in the other.
+
+#include "solver/base/violations.h"
 
 #include <algorithm>
 #include <map>
 
-#include "solver/base/violations.h"
+#include "solver/base/index.h"
 
 namespace coatday::solver {
 namespace {
@@ -25,15 +27,15 @@ class Checker {
     for (std::size_t i = 0; i < problem_.holds.size(); ++i) check_hold(static_cast<long>(i), problem_.holds[i], schedule_.hold_choice[i]);
     check_resources();
     check_layout();
-    for (std::size_t i = 0; i < problem_.forks.size(); ++i) check_fork(static_cast<long>(i), problem_.forks[i]);
+    for (std::size_t i = 0; i < problem_.alternatives.size(); ++i) check_alternative(static_cast<long>(i), problem_.alternatives[i]);
     for (std::size_t i = 0; i < problem_.exclusions.size(); ++i) check_exclusion(static_cast<long>(i), problem_.exclusions[i]);
     return std::move(found_);
   }
 
  private:
   [[nodiscard]] int count() const { return static_cast<int>(problem_.activities.size()); }
-  [[nodiscard]] const Activity& activity(int i) const { return problem_.activities[static_cast<std::size_t>(i)]; }
-  [[nodiscard]] const Assignment& run_of(int i) const { return schedule_.activities[static_cast<std::size_t>(i)]; }
+  [[nodiscard]] const Activity& activity(int i) const { return problem_.activities[at(i)]; }
+  [[nodiscard]] const Assignment& run_of(int i) const { return schedule_.activities[at(i)]; }
   [[nodiscard]] bool present(int i) const { return run_of(i).present; }
   [[nodiscard]] Time value(const Point& p) const { return p.edge == Edge::start ? run_of(p.activity).start : run_of(p.activity).end; }
   static Time apply(const Function& f, Time t) { return f ? f->at(t) : t; }
@@ -47,7 +49,7 @@ class Checker {
     const Assignment& run = run_of(i);
     const std::string name = "activity " + number(i);
     if (!run.present) {
-      if (!a.optional && !in_fork(i)) report(name + " takes no part, but it is not optional");
+      if (!a.optional && !in_alternative(i)) report(name + " takes no part, but it is not optional");
       return;
     }
     if (a.optional && !remedies_something(i)) report(name + " takes part, but no window that it remedies is missed");
@@ -62,21 +64,24 @@ class Checker {
     for (const auto& [resource, amount] : totals) check_amount(name, resource, amount);
   }
 
-  [[nodiscard]] static bool has(const std::vector<int>& way, int i) { return std::find(way.begin(), way.end(), i) != way.end(); }
+  [[nodiscard]] static bool has(const std::vector<int>& branch, int i) {
+    return std::find(branch.begin(), branch.end(), i) != branch.end();
+  }
 
-  [[nodiscard]] bool in_fork(int i) const {
-    return std::any_of(problem_.forks.begin(), problem_.forks.end(), [i](const Fork& fork) {
-      return std::any_of(fork.ways.begin(), fork.ways.end(), [i](const std::vector<int>& way) { return has(way, i); });
+  [[nodiscard]] bool in_alternative(int i) const {
+    return std::any_of(problem_.alternatives.begin(), problem_.alternatives.end(), [i](const Alternative& alternative) {
+      return std::any_of(alternative.branches.begin(), alternative.branches.end(),
+                         [i](const std::vector<int>& branch) { return has(branch, i); });
     });
   }
 
-  void check_fork(long index, const Fork& fork) {
-    const bool one = std::any_of(fork.ways.begin(), fork.ways.end(), [&](const std::vector<int>& taken) {
-      return std::all_of(fork.ways.begin(), fork.ways.end(), [&](const std::vector<int>& way) {
-        return std::all_of(way.begin(), way.end(), [&](int i) { return present(i) == has(taken, i); });
+  void check_alternative(long index, const Alternative& alternative) {
+    const bool one = std::any_of(alternative.branches.begin(), alternative.branches.end(), [&](const std::vector<int>& taken) {
+      return std::all_of(alternative.branches.begin(), alternative.branches.end(), [&](const std::vector<int>& branch) {
+        return std::all_of(branch.begin(), branch.end(), [&](int i) { return present(i) == has(taken, i); });
       });
     });
-    if (!one) report("fork " + number(index) + ": what takes part is none of its ways");
+    if (!one) report("alternative " + number(index) + ": the activities that take part are none of its branches");
   }
 
   [[nodiscard]] bool remedies_something(int i) const {
@@ -95,9 +100,9 @@ class Checker {
   }
 
   void check_amount(const std::string& who, int resource, int amount) {
-    const int capacity = problem_.resources[static_cast<std::size_t>(resource)].capacity;
+    const int capacity = problem_.resources[at(resource)].capacity;
     if (amount > capacity) {
-      report(who + " demands " + number(amount) + " of resource " + number(resource) + ", whose capacity is " + number(capacity));
+      report(who + " demands " + number(amount) + " of resource " + number(resource) + "; its capacity is " + number(capacity));
     }
   }
 
@@ -120,7 +125,7 @@ class Checker {
   }
 
   [[nodiscard]] Interval held(const Hold& hold) const {
-    Time end = never;
+    Time end = unreachable;
     for (const int until : hold.until) {
       if (present(until)) end = std::min(end, run_of(until).start);
     }
@@ -134,7 +139,7 @@ class Checker {
     if (!held_at_all && choice != -1) report(name + " has a choice, but activity " + number(hold.first) + " takes no part");
     if (!held_at_all) return;
     if (choice < 0 || choice >= static_cast<int>(hold.choices.size())) return report(name + " has no choice");
-    const Demand& chosen = hold.choices[static_cast<std::size_t>(choice)];
+    const Demand& chosen = hold.choices[at(choice)];
     check_amount(name, chosen.resource, chosen.amount);
   }
 
@@ -142,8 +147,8 @@ class Checker {
     std::vector<std::map<Time, long>> change(problem_.resources.size());
     const auto use = [&](const Demand& demand, Interval time) {
       if (time.begin >= time.end) return;
-      change[static_cast<std::size_t>(demand.resource)][time.begin] += demand.amount;
-      change[static_cast<std::size_t>(demand.resource)][time.end] -= demand.amount;
+      change[at(demand.resource)][time.begin] += demand.amount;
+      change[at(demand.resource)][time.end] -= demand.amount;
     };
     for (int i = 0; i < count(); ++i) {
       if (!present(i)) continue;
@@ -153,14 +158,14 @@ class Checker {
       const Hold& hold = problem_.holds[i];
       const int choice = schedule_.hold_choice[i];
       if (!present(hold.first) || choice < 0 || choice >= static_cast<int>(hold.choices.size())) continue;
-      use(hold.choices[static_cast<std::size_t>(choice)], held(hold));
+      use(hold.choices[at(choice)], held(hold));
     }
     for (std::size_t r = 0; r < change.size(); ++r) check_usage(static_cast<long>(r), problem_.resources[r].capacity, change[r]);
   }
 
-  /// The stretch is what the choice takes of its resource.
+  /// Whether the stretch has the size that the choice demands.
   void check_stretch(std::size_t i, const Demand& demand, const Stretch& stretch) {
-    const Resource& resource = problem_.resources[static_cast<std::size_t>(demand.resource)];
+    const Resource& resource = problem_.resources[at(demand.resource)];
     const int whole = (demand.amount + resource.segment - 1) / resource.segment;
     const bool right = static_cast<int>(stretch.segments.size()) == whole && stretch.begin >= 0 &&
                        stretch.length == (whole > 1 ? resource.segment : demand.amount) &&
@@ -187,9 +192,9 @@ class Checker {
       const Hold& hold = problem_.holds[i];
       const int choice = schedule_.hold_choice[i];
       if (!present(hold.first) || choice < 0 || choice >= static_cast<int>(hold.choices.size())) continue;
-      const Demand& demand = hold.choices[static_cast<std::size_t>(choice)];
+      const Demand& demand = hold.choices[at(choice)];
       const Interval time = held(hold);
-      if (problem_.resources[static_cast<std::size_t>(demand.resource)].segment <= 0 || time.begin >= time.end) continue;
+      if (problem_.resources[at(demand.resource)].segment <= 0 || time.begin >= time.end) continue;
       if (schedule_.hold_stretch.size() != problem_.holds.size()) return report("the schedule is not laid out");
       check_stretch(i, demand, schedule_.hold_stretch[i]);
       laid.push_back({i, demand.resource, time});

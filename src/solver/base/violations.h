@@ -1,5 +1,5 @@
 #pragma once
-// Judges a schedule, apart from all that makes one.
+// Checks a schedule. Shares no code with the search that makes it.
 
 #include <string>
 #include <vector>
@@ -8,8 +8,7 @@
 
 namespace coatday::solver {
 
-/// Every requirement that a schedule breaks, in words that name activities and constraints by number; empty when it is sound.
-/// Written apart from solve() and sharing nothing with it but the problem.
+/// Every requirement that the schedule breaks, as text that names activities and constraints by number. Empty for a sound schedule.
 [[nodiscard]] std::vector<std::string> violations(const Problem&, const Schedule&);
 
 }  // namespace coatday::solver

@@ -2,17 +2,17 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 std::uint64_t key(Literal l) {
-  return (static_cast<std::uint64_t>(static_cast<std::uint32_t>(l.side)) << 32U) | static_cast<std::uint32_t>(l.value);
+  return (static_cast<std::uint64_t>(static_cast<std::uint32_t>(l.bound_var)) << 32U) | static_cast<std::uint32_t>(l.value);
 }
 
 }  // namespace
 
-void Activity::bump(const Trail& trail, Literal given) {
-  const Literal l = trail.tight((given.side & 1) == 0 ? given : !given);
+void BoundActivity::bump(const Trail& trail, Literal given) {
+  const Literal l = trail.tight((given.bound_var & 1) == 0 ? given : !given);
   const auto [found, is_new] = index_.try_emplace(key(l), static_cast<int>(atoms_.size()));
   const int a = found->second;
   if (is_new) {
@@ -20,14 +20,14 @@ void Activity::bump(const Trail& trail, Literal given) {
     insert(a);
   }
   Atom& atom = atoms_[at(a)];
-  atom.standing += step_;
+  atom.score += step_;
   if (atom.place >= 0) rise(atom.place);
   if (step_ < 1e100) return;
-  for (Atom& each : atoms_) each.standing *= 1e-100;
+  for (Atom& each : atoms_) each.score *= 1e-100;
   step_ *= 1e-100;
 }
 
-std::optional<Literal> Activity::next(const Trail& trail) {
+std::optional<Literal> BoundActivity::next(const Trail& trail) {
   while (!heap_.empty()) {
     const int a = pop();
     passed_.push_back({a, trail.level()});
@@ -37,17 +37,17 @@ std::optional<Literal> Activity::next(const Trail& trail) {
   return std::nullopt;
 }
 
-void Activity::back(int level) {
+void BoundActivity::back(int level) {
   while (!passed_.empty() && passed_.back().level >= level) {
     if (atoms_[at(passed_.back().atom)].place < 0) insert(passed_.back().atom);
     passed_.pop_back();
   }
 }
 
-void Activity::shrink() {
+void BoundActivity::shrink() {
   std::vector<Atom> kept;
   for (const Atom& atom : atoms_) {
-    if (atom.standing > step_ * 1e-12) kept.push_back(atom);
+    if (atom.score > step_ * 1e-12) kept.push_back(atom);
   }
   atoms_ = std::move(kept);
   index_.clear();
@@ -59,18 +59,18 @@ void Activity::shrink() {
   }
 }
 
-void Activity::insert(int atom) {
+void BoundActivity::insert(int atom) {
   heap_.push_back(atom);
   atoms_[at(atom)].place = static_cast<int>(heap_.size()) - 1;
   rise(atoms_[at(atom)].place);
 }
 
-void Activity::put(int atom, int place) {
+void BoundActivity::put(int atom, int place) {
   heap_[at(place)] = atom;
   atoms_[at(atom)].place = place;
 }
 
-void Activity::rise(int place) {
+void BoundActivity::rise(int place) {
   const int atom = heap_[at(place)];
   while (place > 0 && above(atom, heap_[at((place - 1) / 2)])) {
     put(heap_[at((place - 1) / 2)], place);
@@ -79,7 +79,7 @@ void Activity::rise(int place) {
   put(atom, place);
 }
 
-void Activity::sink(int place) {
+void BoundActivity::sink(int place) {
   const int atom = heap_[at(place)];
   const int size = static_cast<int>(heap_.size());
   for (int child = 2 * place + 1; child < size; child = 2 * place + 1) {
@@ -91,7 +91,7 @@ void Activity::sink(int place) {
   put(atom, place);
 }
 
-int Activity::pop() {
+int BoundActivity::pop() {
   const int top = heap_.front();
   const int last = heap_.back();
   heap_.pop_back();
@@ -103,4 +103,4 @@ int Activity::pop() {
   return top;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,5 +1,5 @@
 #pragma once
-// Which bound to decide on: the one that took part in most of the recent conflicts.
+// Which bound to decide next: the one that took part in most of the recent conflicts.
 
 #include <optional>
 #include <unordered_map>
@@ -7,23 +7,23 @@
 
 #include "solver/clause_learning/trail.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-class Activity {
+class BoundActivity {
  public:
-  /// Raises the standing of a literal and of its opposite.
+  /// Raises the score of a literal and of its opposite.
   void bump(const Trail&, Literal);
   void decay() { step_ /= 0.95; }
-  /// The open literal (x >= v) that stands highest.
+  /// The open literal (x >= v) with the highest score.
   [[nodiscard]] std::optional<Literal> next(const Trail&);
   void back(int level);
-  /// Forgets what has not been met for long.
+  /// Forgets literals that have taken part in no conflict for long.
   void shrink();
 
  private:
   struct Atom {
     Literal literal;
-    double standing;
+    double score;
     int place;  ///< in the heap, or -1
   };
   struct Passed {
@@ -31,7 +31,7 @@ class Activity {
   };
   [[nodiscard]] bool above(int a, int b) const {
     const Atom &x = atoms_[at(a)], &y = atoms_[at(b)];
-    return x.standing != y.standing ? x.standing > y.standing : a < b;
+    return x.score != y.score ? x.score > y.score : a < b;
   }
   void insert(int atom);
   void rise(int place);
@@ -42,8 +42,8 @@ class Activity {
   std::vector<Atom> atoms_;
   std::unordered_map<std::uint64_t, int> index_;
   std::vector<int> heap_;
-  std::vector<Passed> passed_;  ///< taken from the heap, and at which level
+  std::vector<Passed> passed_;  ///< no longer in the heap, and since which level
   double step_ = 1;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

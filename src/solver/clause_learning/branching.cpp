@@ -2,7 +2,7 @@
 
 #include <tuple>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 Branching::Branching(const Model& model) : model_(model), questions_(at(model.runs())) {
   for (int i = 0; i < model.runs(); ++i) {
@@ -19,7 +19,7 @@ Branching::Branching(const Model& model) : model_(model), questions_(at(model.ru
 }
 
 void Branching::prefer(const Schedule& schedule) {
-  preferred_.resize(at(model_.engine.trail.variables()), -never);
+  preferred_.resize(at(model_.engine.trail.variables()), -unreachable);
   model_.values(schedule, preferred_);
 }
 
@@ -51,7 +51,7 @@ std::optional<Literal> Branching::earliest() const {
   return at_most(model_.run(best).start, trail.low(model_.run(best).start));
 }
 
-// A remedy waits until it is called for; which way to take is decided when one of it would be next.
+// A remedy waits until a window is missed. A branch is decided when one of its activities would be next.
 bool Branching::may_run(int a) const {
   const Var there = model_.run(a).present;
   if (there < 0) return true;
@@ -73,9 +73,9 @@ std::optional<Literal> Branching::any_open() const {
     if (const auto question = question_of(i)) return question;
   }
   for (Var x = 0; x < trail.variables(); ++x) {
-    if (!trail.fixed(x) && model_.matters(x)) return at_most(x, trail.low(x));
+    if (!trail.fixed(x) && model_.orders().matters(x)) return at_most(x, trail.low(x));
   }
   return std::nullopt;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,21 +1,22 @@
 #pragma once
-// What to decide next.
+// What the search decides next.
 
 #include "solver/clause_learning/bound_activity.h"
 #include "solver/clause_learning/model.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Branching {
  public:
   explicit Branching(const Model& model);
 
-  /// The earliest open start at its earliest, or what took part in recent conflicts as it was in the preferred schedule.
+  /// `earliest`: the open start that can come first, at its earliest. `active`: what took part in recent conflicts, as in the preferred
+  /// schedule.
   enum class Rule { earliest, active };
-  /// None when all that matters is fixed.
+  /// Returns nothing if everything that matters is fixed.
   [[nodiscard]] std::optional<Literal> next(Rule);
   void prefer(const Schedule&);
-  Activity activity;
+  BoundActivity activity;
 
  private:
   [[nodiscard]] std::optional<Literal> earliest() const;
@@ -24,8 +25,8 @@ class Branching {
   [[nodiscard]] std::optional<Literal> any_open() const;
 
   const Model& model_;
-  std::vector<std::vector<Var>> questions_;  ///< by activity: to be answered with its start
+  std::vector<std::vector<Var>> questions_;  ///< by activity: what must be decided before its start
   std::vector<Time> preferred_;              ///< by variable
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -2,12 +2,12 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-Clauses::Ref Clauses::add(std::span<const Literal> literals, bool learned, int levels) {
+Clauses::Ref Clauses::add(std::span<const Literal> literals, bool learned, int block_distance) {
   const auto ref = static_cast<Ref>(clauses_.size());
-  clauses_.push_back(
-      {static_cast<std::uint32_t>(literals_.size()), static_cast<std::uint32_t>(literals.size()), levels, learned ? step_ : 0, learned});
+  clauses_.push_back({static_cast<std::uint32_t>(literals_.size()), static_cast<std::uint32_t>(literals.size()), block_distance,
+                      learned ? step_ : 0, learned});
   literals_.insert(literals_.end(), literals.begin(), literals.end());
   learned_ += learned ? 1 : 0;
   watch(literals[0], ref, literals[1]);
@@ -15,12 +15,12 @@ Clauses::Ref Clauses::add(std::span<const Literal> literals, bool learned, int l
   return ref;
 }
 
-void Clauses::watch(Literal l, Ref ref, Literal blocker) { watches_[at(l.side ^ 1)].push_back({1 - l.value, ref, blocker}); }
+void Clauses::watch(Literal l, Ref ref, Literal blocker) { watches_[at(l.bound_var ^ 1)].push_back({1 - l.value, ref, blocker}); }
 
 bool Clauses::propagate(Trail& trail, const Entry& entry) {
-  const Side failed = entry.side ^ 1;
-  const Time before = entry.before, now = entry.value;  // the entry moves when the trail grows
-  std::vector<Watch>& list = watches_[at(entry.side)];
+  const BoundVar failed = entry.bound_var ^ 1;
+  const Time before = entry.before, now = entry.value;  // copied, as the entry moves when the trail grows
+  std::vector<Watch>& list = watches_[at(entry.bound_var)];
   std::size_t kept = 0;
   for (std::size_t i = 0; i < list.size(); ++i) {
     const Watch w = list[i];
@@ -28,7 +28,7 @@ bool Clauses::propagate(Trail& trail, const Entry& entry) {
     if (w.reached > now || w.reached <= before || trail.holds(w.blocker)) continue;
     Clause& clause = clauses_[w.clause];
     Literal* const lits = literals_.data() + clause.begin;
-    if (lits[0].side == failed) std::swap(lits[0], lits[1]);
+    if (lits[0].bound_var == failed) std::swap(lits[0], lits[1]);
     if (trail.holds(lits[0])) {
       list[kept - 1].blocker = lits[0];
       continue;
@@ -59,7 +59,7 @@ void Clauses::bump(Ref ref) {
 std::vector<char> Clauses::useless() const {
   std::vector<Ref> candidates;
   for (Ref r = 0; r < clauses_.size(); ++r) {
-    if (clauses_[r].learned && clauses_[r].levels > 2) candidates.push_back(r);
+    if (clauses_[r].learned && clauses_[r].block_distance > 2) candidates.push_back(r);
   }
   std::sort(candidates.begin(), candidates.end(), [&](Ref a, Ref b) {
     return clauses_[a].activity != clauses_[b].activity ? clauses_[a].activity < clauses_[b].activity : a < b;
@@ -94,4 +94,4 @@ void Clauses::reduce(const Trail& trail) {
   }
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

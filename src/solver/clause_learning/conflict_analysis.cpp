@@ -2,14 +2,14 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
-constexpr int deepest = 24;  // of the recursion that looks for what follows from the rest
+constexpr int deepest = 24;  // levels of the recursion in follows()
 
 }  // namespace
 
-const Lesson& Analysis::operator()() {
+const LearnedClause& ConflictAnalysis::operator()() {
   reset();
   Trail& trail = engine_.trail;
   because_.clear();
@@ -19,17 +19,17 @@ const Lesson& Analysis::operator()() {
     const int origin = trail.origin(l);
     if (origin >= 0) level = std::max(level, trail[origin].level);
   }
-  if (level == 0) return lesson_;
+  if (level == 0) return learned_;
   engine_.back(level);
   for (const Literal l : because_) need(l, level);
   for (int i = trail.length() - 1;; --i) {
-    const Side side = trail[i].side;
-    Needed& needed = needed_[at(side)];
+    const BoundVar bound_var = trail[i].bound_var;
+    Needed& needed = needed_[at(bound_var)];
     if (needed.origin != i) continue;
-    const Literal l{side, needed.value};
+    const Literal l{bound_var, needed.value};
     if (open_ == 1) {
       finish(l);
-      return lesson_;
+      return learned_;
     }
     needed.origin = -1;
     --open_;
@@ -40,25 +40,25 @@ const Lesson& Analysis::operator()() {
   }
 }
 
-void Analysis::reset() {
-  lesson_.clause.clear();
-  lesson_.met.clear();
-  lesson_.back_to = lesson_.levels = 0;
+void ConflictAnalysis::reset() {
+  learned_.clause.clear();
+  learned_.involved.clear();
+  learned_.backjump_level = learned_.block_distance = 0;
   needed_.resize(at(2 * engine_.trail.variables()));
-  for (const Side side : sides_) needed_[at(side)].origin = -1;
-  sides_.clear();
+  for (const BoundVar bound_var : bound_vars_) needed_[at(bound_var)].origin = -1;
+  bound_vars_.clear();
   open_ = 0;
 }
 
-void Analysis::need(Literal l, int level) {
+void ConflictAnalysis::need(Literal l, int level) {
   const Trail& trail = engine_.trail;
-  Needed& needed = needed_[at(l.side)];
+  Needed& needed = needed_[at(l.bound_var)];
   if (needed.origin >= 0 && needed.value >= l.value) return;
   const int origin = trail.origin(l);
   if (origin < 0 || trail[origin].level == 0) return;
-  lesson_.met.push_back(l);
+  learned_.involved.push_back(l);
   if (needed.origin < 0) {
-    sides_.push_back(l.side);
+    bound_vars_.push_back(l.bound_var);
   } else if (trail[needed.origin].level == level) {
     --open_;
   }
@@ -66,18 +66,18 @@ void Analysis::need(Literal l, int level) {
   open_ += trail[origin].level == level ? 1 : 0;
 }
 
-void Analysis::finish(Literal asserted) {
+void ConflictAnalysis::finish(Literal asserted) {
   const Trail& trail = engine_.trail;
   ++round_;
   known_.resize(std::max(known_.size(), at(trail.length())));
-  std::vector<Literal>& clause = lesson_.clause;
+  std::vector<Literal>& clause = learned_.clause;
   clause.push_back(!asserted);
-  std::sort(sides_.begin(), sides_.end());
-  sides_.erase(std::unique(sides_.begin(), sides_.end()), sides_.end());
-  for (const Side side : sides_) {
-    const Needed& needed = needed_[at(side)];
-    if (needed.origin < 0 || side == asserted.side) continue;
-    const Literal l{side, needed.value};
+  std::sort(bound_vars_.begin(), bound_vars_.end());
+  bound_vars_.erase(std::unique(bound_vars_.begin(), bound_vars_.end()), bound_vars_.end());
+  for (const BoundVar bound_var : bound_vars_) {
+    const Needed& needed = needed_[at(bound_var)];
+    if (needed.origin < 0 || bound_var == asserted.bound_var) continue;
+    const Literal l{bound_var, needed.value};
     if (trail[needed.origin].reason.kind != Reason::decision) {
       because_.clear();
       engine_.explain(needed.origin, l, because_);
@@ -86,28 +86,29 @@ void Analysis::finish(Literal asserted) {
     }
     clause.push_back(!l);
   }
-  std::vector<int> levels{trail[needed_[at(asserted.side)].origin].level};
+  std::vector<int> block_distance{trail[needed_[at(asserted.bound_var)].origin].level};
   for (std::size_t i = 1; i < clause.size(); ++i) {
     const int level = trail[trail.origin(!clause[i])].level;
-    levels.push_back(level);
-    if (level <= lesson_.back_to) continue;
-    lesson_.back_to = level;
+    block_distance.push_back(level);
+    if (level <= learned_.backjump_level) continue;
+    learned_.backjump_level = level;
     std::swap(clause[1], clause[i]);
   }
-  std::sort(levels.begin(), levels.end());
-  lesson_.levels = static_cast<int>(std::unique(levels.begin(), levels.end()) - levels.begin());
+  std::sort(block_distance.begin(), block_distance.end());
+  learned_.block_distance = static_cast<int>(std::unique(block_distance.begin(), block_distance.end()) - block_distance.begin());
 }
 
-// Whether the literal holds at the root, is needed anyway (for other reasons than the later entry that it is to explain), or follows from such.
-bool Analysis::follows(Literal l, int later, int depth) {
+// Whether the clause can do without the literal: it holds at the root, or an earlier entry needs it anyway, or it follows from such
+// literals.
+bool ConflictAnalysis::follows(Literal l, int later, int depth) {
   const Trail& trail = engine_.trail;
   const int origin = trail.origin(l);
   if (origin < 0 || trail[origin].level == 0) return true;
-  const Needed& needed = needed_[at(l.side)];
+  const Needed& needed = needed_[at(l.bound_var)];
   if (needed.origin >= 0 && needed.origin < later && needed.value >= l.value) return true;
   if (trail[origin].reason.kind == Reason::decision || depth >= deepest) return false;
   Known& known = known_[at(origin)];
-  if (known.round != round_) known = {round_, -2 * never, 2 * never};
+  if (known.round != round_) known = {round_, -2 * unreachable, 2 * unreachable};
   if (l.value <= known.follows) return true;
   if (l.value >= known.fails) return false;
   if (pool_.size() <= at(depth)) pool_.resize(at(depth + 1));
@@ -122,4 +123,4 @@ bool Analysis::follows(Literal l, int later, int depth) {
   return true;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,29 +1,29 @@
 #pragma once
-// Resources over time. A use certainly covers the times from its latest begin to its earliest end; where that and the others' together
-// exceed a capacity, what would add to it must go elsewhere. Every conclusion is explained by the uses that cover one point in time.
+// Resources over time (time-table reasoning). A use certainly covers the times from its latest begin to its earliest end. Another use that
+// does not fit beside this certain usage must lie elsewhere. Each conclusion is explained by the uses that cover one point in time.
 
 #include "solver/clause_learning/arcs.h"
 #include "solver/clause_learning/propagator.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-struct Ending {  ///< a use ends by f(x), unless that end is absent
+struct Ending {  ///< a use ends by f(x), unless this ending is absent
   Var x = 0;
   Mapping f;
-  int absent = -1;  ///< the variable that is `no` when it is; -1: never
+  int absent = -1;  ///< the variable that is `no` when the ending is absent; -1: it never is
 };
 
-/// From `begin` until the earliest of its endings (for ever without one) so much of each resource is used, if all conditions hold.
+/// Takes so much of each resource from `begin` until the earliest of its endings, or for ever without one, if all conditions hold.
 struct Use {
   Var begin = 0;
   std::vector<Ending> endings;
-  std::vector<Demand> demands;  ///< one a resource, positive
+  std::vector<Demand> demands;  ///< one for each resource, positive
   Conditions conditions;
 };
 
 class Cumulative final : public Propagator {
  public:
-  /// Of the times in [first, last), after which no use may begin.
+  /// For the times in [first, last). No use may begin after them.
   Cumulative(const std::vector<int>& capacities, std::vector<Use>, Time first, Time last);
 
   [[nodiscard]] const std::vector<Use>& uses() const { return uses_; }
@@ -34,22 +34,22 @@ class Cumulative final : public Propagator {
 
  private:
   struct State {
-    Time earliest = 0, latest = 0;     ///< begin
-    Time ends_after = 0, ends_by = 0;  ///< in [ends_after, ends_by]; of what is certain, and not cut at the last time
-    Time from = 0, to = 0;             ///< what of it the profile holds
+    Time earliest = 0, latest = 0;     ///< of the begin
+    Time ends_after = 0, ends_by = 0;  ///< of the end; not cut at the last time
+    Time from = 0, to = 0;             ///< the part of it that is in the profile
     bool certain = false, possible = true, touched = false;
   };
   struct Change {
     int use;
-    Time from, to;  ///< before
+    Time from, to;  ///< as they were before
   };
   struct Load {
     int capacity = 0;
     std::vector<int> level;    ///< by time
-    std::vector<int> uses;     ///< that demand it
-    std::vector<int> amounts;  ///< of each
-    Time from = 0, to = 0;     ///< what has changed
-    int peak = 0;              ///< the highest level there
+    std::vector<int> uses;     ///< that demand the resource
+    std::vector<int> amounts;  ///< of each of these uses
+    Time from = 0, to = 0;     ///< the times that have changed
+    int peak = 0;              ///< the highest level in that time
   };
 
   void read(const Trail&, int use);
@@ -65,7 +65,7 @@ class Cumulative final : public Propagator {
   void cover(const Trail&, int resource, int spare, int without, Time t);
   void because(const Trail&, int use, Time t);
   [[nodiscard]] static Literal ends_later(const Ending&, Time t);
-  [[nodiscard]] std::size_t slot(Time t) const { return static_cast<std::size_t>(t - first_); }
+  [[nodiscard]] std::size_t slot(Time t) const { return at(t - first_); }
 
   std::vector<Use> uses_;
   std::vector<State> states_;
@@ -77,4 +77,4 @@ class Cumulative final : public Propagator {
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <numeric>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
-// By insertion, as little has changed since the last time.
+// By insertion: little has changed since the last time.
 void sort(std::vector<int>& tasks, const std::vector<Time>& key) {
   for (std::size_t i = 1; i < tasks.size(); ++i) {
     const int task = tasks[i];
@@ -40,7 +40,8 @@ std::vector<Engine::Wake> Disjunctive::wakes() const {
   return result;
 }
 
-// Once all is fixed the resources say as much, so it may rest: the longer, the longer it has found nothing and the more it costs.
+// Resources check the same once everything is fixed, so this propagator may rest. It rests longer after many runs without a find, and with
+// many tasks.
 bool Disjunctive::propagate(Trail& trail) {
   if (rest_ > 0 && trail.level() > 1) {
     --rest_;
@@ -93,42 +94,42 @@ bool Disjunctive::find_edges(Trail& trail) {
     place_[at(task)] = p;
     work_.push_back({earliest_[at(task)], tasks_[at(task)].length});
   }
-  completion_.fill(work_);
+  tree_.fill(work_);
   for (int in = count; in > 0; --in) {
     const int last = by_end_[at(in - 1)];
     const Time by = latest_end_[at(last)];
-    if (completion_.all() > by) return overload(trail, in, by);
-    while (completion_.one_more() > by) {
-      const int p = completion_.who();
+    if (tree_.all() > by) return overload(trail, in, by);
+    while (tree_.one_more() > by) {
+      const int p = tree_.who();
       if (!come_after(trail, by_start_[at(p)], in, by)) return false;
-      completion_.remove(p);
+      tree_.remove(p);
     }
-    completion_.set_aside(place_[at(last)], earliest_[at(last)], tasks_[at(last)].length);
+    tree_.set_aside(place_[at(last)], earliest_[at(last)], tasks_[at(last)].length);
   }
   return true;
 }
 
 bool Disjunctive::overload(Trail& trail, int count, Time by) {
-  const int first = completion_.first_of_all();
-  const Time spare = completion_.all() - by - 1;
+  const int first = tree_.first_of_all();
+  const Time spare = tree_.all() - by - 1;
   reason_.clear();
   confine(count, first, earliest_[at(by_start_[at(first)])] - spare / 2, by + (spare - spare / 2));
   return trail.refute(reason_);
 }
 
-// Together with the set it cannot end by then, which the others do: it ends last, so it starts when they are done.
+// The set and the task together cannot end by `by`, but the set must. So the task ends last and starts after the set is done.
 bool Disjunctive::come_after(Trail& trail, int task, int count, Time by) {
-  const Literal after = starts_from(task, completion_.all());
+  const Literal after = starts_from(task, tree_.all());
   if (trail.holds(after)) return true;
-  const int first_with = completion_.first_of_one_more(), first_without = completion_.first_of_all();
-  const Time from = earliest_[at(by_start_[at(first_with)])] - (completion_.one_more() - by - 1);
+  const int first_with = tree_.first_of_one_more(), first_without = tree_.first_of_all();
+  const Time from = earliest_[at(by_start_[at(first_with)])] - (tree_.one_more() - by - 1);
   reason_.assign(1, starts_from(task, from));
   confine(count, first_with, from, by);
   confine(count, first_without, earliest_[at(by_start_[at(first_without)])], by);
   return trail.set(after, reason_);
 }
 
-// Those of the set from a place on start at `from` or later and end by `by`.
+// The tasks of the set from a place on start at `from` or later and end by `by`.
 void Disjunctive::confine(int count, int first_place, Time from, Time by) {
   for (int e = 0; e < count; ++e) {
     const int task = by_end_[at(e)];
@@ -138,4 +139,4 @@ void Disjunctive::confine(int count, int first_place, Time from, Time by) {
   }
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

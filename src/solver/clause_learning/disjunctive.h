@@ -1,11 +1,11 @@
 #pragma once
-// Tasks of which no two may overlap: they must fit between their bounds together, and whichever cannot end before the last of some others
-// comes after them all (edge finding).
+// Tasks that may not overlap. Together they must fit between their bounds. A task that cannot end before the last of some others comes
+// after all of them (edge finding).
 
 #include "solver/clause_learning/engine.h"
 #include "solver/clause_learning/theta_lambda_tree.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 struct Task {
   Var start = 0;
@@ -22,7 +22,7 @@ class Disjunctive final : public Propagator {
   bool find_edges(Trail&);
   void mirror();
   void read(const Trail&);
-  // Of the set of the first `count` tasks by their ends, all of which end by `by`.
+  // About the set of the first `count` tasks in order of their ends. All of them end by `by`.
   bool overload(Trail&, int count, Time by);
   bool come_after(Trail&, int task, int count, Time by);
   void confine(int count, int first_place, Time from, Time by);
@@ -32,14 +32,14 @@ class Disjunctive final : public Propagator {
   [[nodiscard]] Literal ends_by(int task, Time t) const;
 
   std::vector<Task> tasks_;
-  int idle_ = 0, rest_ = 0;  ///< runs that found nothing, less those that did; and runs to leave out
+  int idle_ = 0, rest_ = 0;  ///< runs without a find, halved by each find; and runs to skip
   bool mirrored_ = false;
   std::vector<Time> earliest_, latest_end_;
-  std::vector<int> by_start_, by_end_;  ///< tasks in order
-  std::vector<int> place_;              ///< by task: in by_start_
-  std::vector<Completion::Work> work_;
-  Completion completion_;
+  std::vector<int> by_start_, by_end_;  ///< tasks, sorted
+  std::vector<int> place_;              ///< by task: its place in by_start_
+  std::vector<ThetaLambdaTree::Work> work_;
+  ThetaLambdaTree tree_;
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

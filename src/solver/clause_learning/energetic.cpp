@@ -2,11 +2,11 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
 constexpr int longest_rest = 4000;
-constexpr std::size_t few = 100;  // jobs: for more it rests longer, as its time grows with their square
+constexpr std::size_t few = 100;  // jobs; with more it rests longer, as its time grows with their square
 
 }  // namespace
 
@@ -19,12 +19,12 @@ std::vector<Engine::Wake> Energetic::wakes() const {
   for (const Job& job : jobs_) {
     result.push_back({2 * job.task.start, 0});
     result.push_back({2 * job.task.start + 1, 0});
-    for (const Literal condition : job.conditions) result.push_back({condition.side, 0});
+    for (const Literal condition : job.conditions) result.push_back({condition.bound_var, 0});
   }
   return result;
 }
 
-// It costs much and on many problems says little: the longer it has found nothing, the longer it rests, but at the root.
+// It costs much and often concludes little. So it rests, and the longer the less it finds. It never rests at the root.
 bool Energetic::propagate(Trail& trail) {
   if (rest_ > 0 && trail.level() > 0 && !thorough_) {
     --rest_;
@@ -50,10 +50,10 @@ void Energetic::read(const Trail& trail) {
   }
 }
 
-// Where a stretch may best end: most work must be done by the latest end of some job. To leave nothing out, anywhere.
+// Good ends of stretches: most work must be done by the latest end of some job. In a thorough run, every time.
 std::vector<Time> Energetic::ends() const {
   std::vector<Time> result;
-  Time first = never, last = -never;
+  Time first = unreachable, last = -unreachable;
   for (const Window& w : windows_) {
     first = std::min(first, w.earliest + 1);
     last = std::max(last, w.latest + w.job->task.length);
@@ -68,8 +68,8 @@ std::vector<Time> Energetic::ends() const {
   return result;
 }
 
-// All stretches that end there, from short to long: their work grows by what each job adds until it has no more to do in them. The tightest
-// is looked at.
+// Goes through all stretches with this end, from short to long. Each job adds work until the stretch holds all that it must do there. Then
+// looks at the tightest stretch.
 bool Energetic::look_before(Trail& trail, Time end) {
   rises_.clear();
   for (const Window& w : windows_) {
@@ -111,13 +111,13 @@ bool Energetic::look_at(Trail& trail, const Stretch& stretch) {
   return std::all_of(windows_.begin(), windows_.end(), [&](const Window& w) { return filter(trail, w, stretch); });
 }
 
-// How long the job must run within the stretch, however it moves.
+// How long the job must run within the stretch, wherever it goes.
 Time Energetic::inside(const Window& w, const Stretch& s) {
   const Time length = w.job->task.length;
   return std::max<Time>(0, std::min({length, s.end - s.begin, w.earliest + length - s.begin, s.end - w.latest}));
 }
 
-// It can run there for so long at most: where it would for longer, it is to leave the stretch on the other side.
+// The spare capacity limits how long the job can run there. If it would run longer, it must leave the stretch on the other side.
 bool Energetic::filter(Trail& trail, const Window& w, const Stretch& s) {
   const Job& job = *w.job;
   const Time length = job.task.length;
@@ -138,7 +138,7 @@ bool Energetic::filter(Trail& trail, const Window& w, const Stretch& s) {
   return true;
 }
 
-// How long each must run there, with as much left out as the work is beyond what is needed: the latest to come about first.
+// Says how long each job must run within the stretch. Leaves out as much work as is not needed, first from the literals that came last.
 void Energetic::because(const Trail& trail, const Stretch& s, std::int64_t surplus, const Window* without) {
   struct Part {
     const Job* job;
@@ -177,4 +177,4 @@ Literal Energetic::starts_by(const Job& job, Time t) const {
   return mirrored_ ? at_least(job.task.start, -t - job.task.length) : at_most(job.task.start, t);
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

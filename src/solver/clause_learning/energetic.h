@@ -1,17 +1,17 @@
 #pragma once
-// Work against capacity: the jobs of a resource must not have to do more within any stretch of time than fits into it, and which cannot do so
-// much of its work there as it would from its earliest (latest) start goes after (before). What a job must do within a stretch: Baptiste, Le
-// Pape and Nuijten, "Satisfiability tests and time-bound adjustments for cumulative scheduling problems", Annals of Operations Research 92
-// (1999). Explained by how long each must run within it, as in Schutt, Feydy and Stuckey, "Explaining time-table-edge-finding propagation for
-// the cumulative resource constraint", CPAIOR 2013.
+// Work against capacity (energetic reasoning): within any stretch of time, the jobs of a resource must not have more work to do than fits.
+// A job that cannot do as much there as it would from its earliest start goes later; the same holds for its latest start. The work that a
+// job must do within a stretch: Baptiste, Le Pape and Nuijten, "Satisfiability tests and time-bound adjustments for cumulative scheduling
+// problems", Annals of Operations Research 92 (1999). The explanations say how long each job must run within the stretch: Schutt, Feydy and
+// Stuckey, "Explaining time-table-edge-finding propagation for the cumulative resource constraint", CPAIOR 2013.
 
 #include "solver/clause_learning/disjunctive.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Energetic final : public Propagator {
  public:
-  struct Job {  ///< of a task that takes part where all conditions hold
+  struct Job {  ///< takes part if all conditions hold
     Task task;
     int amount = 0;
     Conditions conditions;
@@ -28,7 +28,7 @@ class Energetic final : public Propagator {
   };
   struct Stretch {
     Time begin = 0, end = 0;
-    std::int64_t spare = 0;  ///< what its work leaves
+    std::int64_t spare = 0;  ///< the capacity that the work leaves
   };
   struct Rise {
     Time at;
@@ -48,12 +48,12 @@ class Energetic final : public Propagator {
 
   int capacity_;
   std::vector<Job> jobs_;
-  std::int64_t largest_ = 0;  ///< work of one
+  std::int64_t largest_ = 0;  ///< the most work of one job
   bool thorough_ = false, mirrored_ = false;
-  int idle_ = 0, rest_ = 0;  ///< grows while it finds nothing; and runs to leave out
+  int idle_ = 0, rest_ = 0;  ///< grows while nothing is found; and runs to skip
   std::vector<Window> windows_;
   std::vector<Rise> rises_;
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

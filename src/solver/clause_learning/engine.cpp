@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 Var Engine::add(Time low, Time high, const Intervals* allowed) {
   const Var x = trail.add(low, high, allowed);
@@ -26,7 +26,7 @@ void Engine::clause(std::vector<Literal> literals) {
 
 void Engine::add(std::unique_ptr<Propagator> propagator, const std::vector<Wake>& wakes) {
   const int index = static_cast<int>(propagators_.size());
-  for (const Wake& w : wakes) watching_[at(w.side)].push_back({index, w.item});
+  for (const Wake& w : wakes) watching_[at(w.bound_var)].push_back({index, w.item});
   propagators_.push_back(std::move(propagator));
   is_due_.push_back(1);
   due_.push_back(index);
@@ -35,13 +35,13 @@ void Engine::add(std::unique_ptr<Propagator> propagator, const std::vector<Wake>
 bool Engine::begin() { return sound_ && arcs.propagate_all(trail) && propagate(); }
 
 bool Engine::propagate() {
-  if (!settle()) return false;
+  if (!propagate_pending()) return false;
   while (!due_.empty()) {
-    const auto first = std::min_element(due_.begin(), due_.end());  // in the order in which they were added
+    const auto first = std::min_element(due_.begin(), due_.end());  // the one added first
     const int p = *first;
     due_.erase(first);
     is_due_[at(p)] = 0;
-    if (!propagators_[at(p)]->propagate(trail) || !settle()) return false;
+    if (!propagators_[at(p)]->propagate(trail) || !propagate_pending()) return false;
   }
   return true;
 }
@@ -50,18 +50,18 @@ void Engine::leave_nothing_out() {
   for (const auto& p : propagators_) p->leave_nothing_out();
 }
 
-bool Engine::settle() {
+bool Engine::propagate_pending() {
   while (next_ < trail.length()) {
     const Entry entry = trail[next_++];
-    const bool last = trail.bound(entry.side) == entry.value;  // else the arcs are followed when its last move comes up
-    if (last) wake(entry.side);
-    if ((last && !arcs.propagate(trail, entry.side)) || !clauses.propagate(trail, entry)) return false;
+    const bool last = trail.bound(entry.bound_var) == entry.value;  // if not, its last move follows the arcs
+    if (last) wake(entry.bound_var);
+    if ((last && !arcs.propagate(trail, entry.bound_var)) || !clauses.propagate(trail, entry)) return false;
   }
   return true;
 }
 
-void Engine::wake(Side side) {
-  for (const Watching& w : watching_[at(side)]) {
+void Engine::wake(BoundVar bound_var) {
+  for (const Watching& w : watching_[at(bound_var)]) {
     propagators_[at(w.propagator)]->wake(w.item);
     if (is_due_[at(w.propagator)] != 0) continue;
     is_due_[at(w.propagator)] = 1;
@@ -106,9 +106,9 @@ void Engine::explain_conflict(std::vector<Literal>& because) const {
   const std::size_t before = because.size();
   const Trail::Conflict& conflict = trail.conflict();
   if (conflict.implied) {
-    // The least value that would be too much is the easiest to explain.
-    const Side side = conflict.literal.side;
-    const Literal least = trail.loose({side, 1 - trail.bound(side ^ 1)});
+    // The least value that is too much is the easiest to explain.
+    const BoundVar bound_var = conflict.literal.bound_var;
+    const Literal least = trail.loose({bound_var, 1 - trail.bound(bound_var ^ 1)});
     add_reason(conflict.reason, least, because);
     because.push_back(!least);
   } else {
@@ -124,7 +124,7 @@ void Engine::add_reason(Reason reason, Literal l, std::vector<Literal>& because)
     case Reason::clause: {
       const std::span<const Literal> literals = clauses[reason.data];
       for (const Literal other : literals) {
-        if (other.side != l.side) because.push_back(!other);
+        if (other.bound_var != l.bound_var) because.push_back(!other);
       }
       break;
     }
@@ -139,4 +139,4 @@ void Engine::add_reason(Reason reason, Literal l, std::vector<Literal>& because)
   }
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

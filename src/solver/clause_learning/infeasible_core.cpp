@@ -4,31 +4,33 @@
 #include <limits>
 #include <set>
 
+#include "solver/base/index.h"
+
 namespace coatday::solver {
 namespace {
 
 using Tags = std::vector<Tag>;
 
-// Whether a schedule stays one when a remedy takes no part: not where it ends a hold or another may share its set-up.
+// Whether a schedule stays sound without its remedies. Not if a remedy ends a hold, or if another activity may share its set-up.
 bool remedies_may_go(const Problem& p) {
-  const auto optional = [&](int a) { return p.activities[static_cast<std::size_t>(a)].optional; };
+  const auto optional = [&](int a) { return p.activities[at(a)].optional; };
   return std::none_of(p.activities.begin(), p.activities.end(), [](const Activity& a) { return a.optional && a.family >= 0; }) &&
          std::none_of(p.holds.begin(), p.holds.end(), [&](const Hold& hold) {
            return std::any_of(hold.until.begin(), hold.until.end(), optional) || (hold.limit && optional(hold.limit_from.activity));
          });
 }
 
-// What takes part whichever way is taken.
-std::vector<int> in_all(const Fork& fork) {
-  std::vector<int> result = fork.ways.empty() ? std::vector<int>{} : fork.ways.front();
+// The activities that are in every branch.
+std::vector<int> in_all(const Alternative& alternative) {
+  std::vector<int> result = alternative.branches.empty() ? std::vector<int>{} : alternative.branches.front();
   std::erase_if(result, [&](int a) {
-    return std::any_of(fork.ways.begin(), fork.ways.end(),
-                       [a](const auto& way) { return std::find(way.begin(), way.end(), a) == way.end(); });
+    return std::any_of(alternative.branches.begin(), alternative.branches.end(),
+                       [a](const auto& branch) { return std::find(branch.begin(), branch.end(), a) == branch.end(); });
   });
   return result;
 }
 
-// Without the requirements that have a tag, but none of these.
+// The problem without the requirements that have a tag, but none of these tags.
 Problem relaxed(Problem p, const Tags& kept) {
   const auto dropped = [&](const auto& item) { return item.tag >= 0 && !std::binary_search(kept.begin(), kept.end(), item.tag); };
   for (Activity& a : p.activities) {
@@ -44,8 +46,8 @@ Problem relaxed(Problem p, const Tags& kept) {
   std::erase_if(p.maximum_lags, dropped);
   std::erase_if(p.holds, dropped);
   std::erase_if(p.exclusions, dropped);
-  for (Fork& fork : p.forks) {
-    if (dropped(fork)) fork.ways.push_back(in_all(fork));
+  for (Alternative& alternative : p.alternatives) {
+    if (dropped(alternative)) alternative.branches.push_back(in_all(alternative));
   }
   p.goals.clear();
   return p;
@@ -67,12 +69,12 @@ std::vector<Tag> tags_of(const Problem& p) {
   for (const MaximumLag& lag : p.maximum_lags) tags.insert(lag.tag);
   for (const Hold& hold : p.holds) tags.insert(hold.tag);
   for (const Exclusion& exclusion : p.exclusions) tags.insert(exclusion.tag);
-  for (const Fork& fork : p.forks) tags.insert(fork.tag);
+  for (const Alternative& alternative : p.alternatives) tags.insert(alternative.tag);
   tags.erase(tags.begin(), tags.lower_bound(0));
   return {tags.begin(), tags.end()};
 }
 
-std::optional<Tags> contradicting_tags(const Problem& problem, const SearchLimits& each, double seconds) {
+std::optional<Tags> infeasible_subset(const Problem& problem, const SearchLimits& each, double seconds) {
   const Stopwatch stopwatch(each.clock);
   const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.seconds() >= seconds); };
   if (!Search::supports(problem)) return std::nullopt;

@@ -1,5 +1,5 @@
 #pragma once
-// Which requirements contradict each other where bounds alone do not tell.
+// Which requirements contradict each other, where bounds alone do not show it.
 
 #include <optional>
 #include <vector>
@@ -8,13 +8,14 @@
 
 namespace coatday::solver {
 
-/// Every tag of the problem, once, in order.
+/// Every tag of the problem once, sorted.
 [[nodiscard]] std::vector<Tag> tags_of(const Problem&);
 
-/// Tags of a problem that has no schedule, such that those without them can all be left out and it still has none: an activity's calendar, a
-/// resource's capacity, a lag, hold or exclusion, a fork (without which none of its ways need be taken). Made small by leaving out what can be, each try under the limits. None where a schedule
-/// exists, the limits do not suffice, or an optional activity ends a hold or belongs to a family. After `seconds` in all (0: none), or when
-/// told to stop, what is left stays as it is.
-[[nodiscard]] std::optional<std::vector<Tag>> contradicting_tags(const Problem&, const SearchLimits& each, double seconds = 0);
+/// Tags that contradict each other: the problem has no schedule even without every requirement that has another tag. A requirement is an
+/// activity's calendar, a resource's capacity, a lag, a hold, an exclusion or an alternative (without it, none of the branches need be
+/// taken). Leaves out as many tags as it can, each try under the limits, until `seconds` in all are over (0: no limit) or the caller sets
+/// `stop`.
+/// Returns nothing if the problem has a schedule, or if the limits run out, or if an optional activity ends a hold or belongs to a family.
+[[nodiscard]] std::optional<std::vector<Tag>> infeasible_subset(const Problem&, const SearchLimits& each, double seconds = 0);
 
 }  // namespace coatday::solver

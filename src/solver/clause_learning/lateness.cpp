@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 std::vector<Engine::Wake> Lateness::wakes() const {
   std::vector<Engine::Wake> result{{2 * total_ + 1, 0}};
@@ -13,7 +13,7 @@ std::vector<Engine::Wake> Lateness::wakes() const {
   return result;
 }
 
-// At least so late.
+// The least lateness of the promise.
 std::int64_t Lateness::late(const Trail& trail, const Promise& p) {
   if (p.present >= 0 && !trail.holds(yes(p.present))) return 0;
   return std::int64_t{p.weight} * std::max<Time>(0, trail.low(p.start) - p.due);
@@ -22,7 +22,7 @@ std::int64_t Lateness::late(const Trail& trail, const Promise& p) {
 bool Lateness::propagate(Trail& trail) {
   std::int64_t sum = 0;
   for (const Promise& p : promises_) sum += late(trail, p);
-  const Literal total = at_least(total_, static_cast<Time>(std::min<std::int64_t>(sum, never)));
+  const Literal total = at_least(total_, static_cast<Time>(std::min<std::int64_t>(sum, unreachable)));
   if (!trail.holds(total)) {
     because(trail, nullptr, sum - total.value);
     if (!trail.set(total, reason_)) return false;
@@ -33,7 +33,7 @@ bool Lateness::propagate(Trail& trail) {
     const std::int64_t left = room + late(trail, p);
     const std::int64_t steps = left / p.weight;
     if (steps >= std::int64_t{trail.high(p.start)} - p.due) continue;
-    because(trail, &p, (steps + 1) * p.weight - left - 1);  // what may be left out of the reason
+    because(trail, &p, (steps + 1) * p.weight - left - 1);  // the last argument: what the reason may leave out
     if (p.present >= 0) reason_.push_back(yes(p.present));
     reason_.push_back(at_most(total_, trail.high(total_)));
     if (!trail.set(at_most(p.start, p.due + static_cast<Time>(steps)), reason_)) return false;
@@ -41,7 +41,7 @@ bool Lateness::propagate(Trail& trail) {
   return true;
 }
 
-// That the others are as late as they are, but for `spare`.
+// Explains why the other promises are as late as they are, less `spare`.
 void Lateness::because(const Trail& trail, const Promise* without, std::int64_t spare) {
   reason_.clear();
   for (const Promise& p : promises_) {
@@ -55,4 +55,4 @@ void Lateness::because(const Trail& trail, const Promise* without, std::int64_t 
   }
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,18 +1,18 @@
 #pragma once
-// The weighted sum of what is late.
+// The weighted sum of lateness.
 
 #include "solver/clause_learning/engine.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 struct Promise {
   Var start = 0;
   Time due = 0;
-  Time weight = 1;   ///< units of lateness a step
+  Time weight = 1;   ///< units of lateness for each step of time
   Var present = -1;  ///< -1: always
 };
 
-/// total >= the sum of weight * max(0, start - due) over what takes part.
+/// total >= the sum of weight * max(0, start - due) over the promises that take part.
 class Lateness final : public Propagator {
  public:
   Lateness(Var total, std::vector<Promise> promises) : total_(total), promises_(std::move(promises)) {}
@@ -28,4 +28,4 @@ class Lateness final : public Propagator {
   std::vector<Literal> reason_;
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

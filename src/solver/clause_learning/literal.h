@@ -1,16 +1,17 @@
 #pragma once
 // What the search decides, concludes and learns: bounds on integer variables.
 
-#include "solver/base/monotone.h"
+#include "solver/base/index.h"
+#include "solver/base/monotone_function.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
-using Var = int;   ///< a start, an end, or a yes-or-no question (0 or 1)
-using Side = int;  ///< 2x: how much x is at least; 2x + 1: how much -x is at least
+using Var = int;       ///< a start, an end, or a yes-or-no question (0 or 1)
+using BoundVar = int;  ///< 2x: a lower bound of x; 2x + 1: a lower bound of -x, so an upper bound of x
 
-/// The value of the side is at least so much.
+/// The bound variable is at least `value`.
 struct Literal {
-  Side side = 0;
+  BoundVar bound_var = 0;
   Time value = 0;
   bool operator==(const Literal&) const = default;
 };
@@ -19,8 +20,7 @@ struct Literal {
 [[nodiscard]] constexpr Literal at_most(Var x, Time v) { return {2 * x + 1, -v}; }
 [[nodiscard]] constexpr Literal yes(Var x) { return at_least(x, 1); }
 [[nodiscard]] constexpr Literal no(Var x) { return at_most(x, 0); }
-[[nodiscard]] constexpr Literal operator!(Literal l) { return {l.side ^ 1, 1 - l.value}; }
-[[nodiscard]] constexpr Var variable(Literal l) { return l.side >> 1; }
-[[nodiscard]] constexpr std::size_t at(int i) { return static_cast<std::size_t>(i); }
+[[nodiscard]] constexpr Literal operator!(Literal l) { return {l.bound_var ^ 1, 1 - l.value}; }
+[[nodiscard]] constexpr Var variable(Literal l) { return l.bound_var >> 1; }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,148 +1,20 @@
 #include "solver/clause_learning/model.h"
 
-#include <algorithm>
-
-#include "solver/base/calendar.h"
 #include "solver/base/network.h"
-#include "solver/clause_learning/domain.h"
+#include "solver/base/score.h"
+#include "solver/clause_learning/model_exclusions.h"
+#include "solver/clause_learning/model_lags.h"
+#include "solver/clause_learning/model_resources.h"
 
-namespace coatday::solver::learn {
-namespace {
+namespace coatday::solver::clause_learning {
 
-class Earlier final : public Monotone {
- public:
-  Earlier(Function one, Function other) : one_(std::move(one)), other_(std::move(other)) {}
-  [[nodiscard]] Time at(Time t) const override { return std::min(value_of(one_, t), value_of(other_, t)); }
-
- private:
-  Function one_, other_;
-};
-
-Function chain(const Function& outer, const Function& inner) { return !outer ? inner : !inner ? outer : compose(outer, inner); }
-
-// The part of the intervals up to a time.
-Intervals until(Intervals intervals, Time last) {
-  std::erase_if(intervals, [last](const Interval& i) { return i.begin > last; });
-  if (!intervals.empty()) intervals.back().end = std::min(intervals.back().end, last + 1);
-  return intervals;
+Model::Model(const Problem& problem) : variables_(problem, engine), orders_(variables_) {
+  add_lags(variables_);
+  add_partners(variables_);
+  choices_ = add_resources(variables_, orders_);
+  add_exclusions(variables_);
+  objective_ = add_goals(variables_);
 }
-
-// The allowed starts that end by the horizon.
-Intervals in_time(const Activity& a, bool shared, Time horizon) {
-  Intervals result = merged(starts_of(a, shared));
-  if (result.empty()) return result;
-  return until(result, latest_of(a, Edge::end, shared, horizon, result.front().begin, result.back().end - 1));
-}
-
-}  // namespace
-
-Model::Model(const Problem& problem) : problem_(problem) {
-  const int count = static_cast<int>(problem.activities.size());
-  add_forks();
-  for (int i = 0; i < count; ++i) add_activity(i);
-  for (int i = 0; i < count; ++i) add_ends(i);
-  add_lags();
-  for (int i = 0; i < count; ++i) add_partners(i);
-  add_resources();
-  for (const Exclusion& exclusion : problem.exclusions) add_exclusion(exclusion);
-  add_goals();
-}
-
-// Just one way; what stands in a single one takes part with it.
-void Model::add_forks() {
-  for (const Fork& fork : problem_.forks) {
-    std::vector<Var>& ways = ways_.emplace_back();
-    std::map<int, std::vector<Literal>> with;  // by activity: the ways in which it stands
-    std::vector<Literal> any;
-    for (const std::vector<int>& way : fork.ways) {
-      const Var taken = engine.ask();
-      for (const Var other : ways) engine.clause({no(taken), no(other)});
-      ways.push_back(taken);
-      any.push_back(yes(taken));
-      for (const int a : way) with[a].push_back(yes(taken));
-    }
-    engine.clause(any);
-    for (const auto& [activity, where] : with) {
-      if (where.size() == fork.ways.size()) continue;
-      const Var there = in_fork_[activity] = where.size() == 1 ? variable(where.front()) : engine.ask();
-      if (where.size() == 1) continue;
-      std::vector<Literal> one{no(there)};
-      one.insert(one.end(), where.begin(), where.end());
-      engine.clause(one);
-      for (const Literal way : where) engine.clause({!way, yes(there)});
-    }
-  }
-}
-
-void Model::add_activity(int i) {
-  const Activity& a = problem_.activities[at(i)];
-  Intervals domain = in_time(a, false, problem_.horizon);
-  if (may_share(a)) {
-    const Intervals shared = in_time(a, true, problem_.horizon);
-    domain.insert(domain.end(), shared.begin(), shared.end());
-    domain = merged(domain);
-  }
-  const bool possible = !domain.empty();
-  if (!possible) domain = {{0, 1}};
-  domains_.push_back(std::make_unique<Intervals>(std::move(domain)));
-  const Intervals& kept = *domains_.back();
-  Run run;
-  run.start = engine.add(kept.front().begin, kept.back().end - 1, &kept);
-  if (a.optional) run.present = engine.ask();
-  if (const auto there = in_fork_.find(i); there != in_fork_.end()) run.present = there->second;
-  if (may_share(a)) run.shared = engine.ask();
-  runs_.push_back(run);
-  if (possible) return;
-  engine.clause(run.present >= 0 ? std::vector{no(run.present)} : std::vector<Literal>{});
-}
-
-// With two ends to choose from, the end is a variable of its own.
-void Model::add_ends(int i) {
-  const Activity& a = problem_.activities[at(i)];
-  Run& run = runs_[at(i)];
-  if (run.shared < 0) return;
-  const Time low = engine.trail.low(run.start), high = engine.trail.high(run.start);
-  run.end = engine.add(std::min(end_of(a, low, false), end_of(a, low, true)), problem_.horizon);
-  if (engine.trail.low(run.end) > problem_.horizon)
-    return engine.clause(run.present >= 0 ? std::vector{no(run.present)} : std::vector<Literal>{});
-  const Conditions there = present({i});
-  for (const bool shared : {false, true}) {
-    const Mapping end(shared ? a.end_shared : a.end, low, high);
-    Conditions conditions = there;
-    conditions.push_back(shared ? yes(run.shared) : no(run.shared));
-    engine.arcs.minimum(run.start, end, run.end, conditions);
-    engine.arcs.maximum(run.start, end, run.end, conditions);
-    domains_.push_back(std::make_unique<Intervals>(merged(starts_of(a, shared))));
-    auto window = std::make_unique<Window>(run.start, domains_.back().get(), conditions);
-    const auto wakes = window->wakes();
-    engine.add(std::move(window), wakes);
-  }
-  const Function unshared = a.end ? a.end : shift(0);
-  engine.arcs.minimum(run.start, Mapping(std::make_shared<Earlier>(unshared, a.end_shared), low, high), run.end, there);
-  engine.arcs.maximum(run.start, Mapping(later_of(unshared, a.end_shared), low, high), run.end, there);
-}
-
-Model::Moment Model::moment(const Point& point, const Function& then) const {
-  const Run& r = run(point.activity);
-  if (point.edge == Edge::start) return {r.start, then};
-  if (r.end >= 0) return {r.end, then};
-  return {r.start, chain(then, problem_.activities[at(point.activity)].end)};
-}
-
-Mapping Model::mapping(const Moment& m) const { return {m.f, engine.trail.low(m.x), engine.trail.high(m.x)}; }
-
-Conditions Model::present(std::initializer_list<int> activities) const {
-  Conditions result;
-  for (const int i : activities) {
-    const Var there = run(i).present;
-    if (there >= 0 && std::find(result.begin(), result.end(), yes(there)) == result.end()) result.push_back(yes(there));
-  }
-  return result;
-}
-
-void Model::minimum(const Moment& m, Var y, Conditions conditions) { engine.arcs.minimum(m.x, mapping(m), y, std::move(conditions)); }
-
-void Model::maximum(const Moment& m, Var y, Conditions conditions) { engine.arcs.maximum(m.x, mapping(m), y, std::move(conditions)); }
 
 Schedule Model::schedule() const {
   const Trail& trail = engine.trail;
@@ -154,13 +26,13 @@ Schedule Model::schedule() const {
     if (a.present) {
       a.start = trail.low(r.start);
       a.shared = r.shared >= 0 && trail.low(r.shared) == 1;
-      a.end = end_of(problem_.activities[at(i)], a.start, a.shared);
+      a.end = end_of(problem().activities[at(i)], a.start, a.shared);
     }
     result.activities.push_back(a);
   }
-  for (std::size_t h = 0; h < problem_.holds.size(); ++h) {
+  for (std::size_t h = 0; h < problem().holds.size(); ++h) {
     int chosen = -1;
-    for (std::size_t c = 0; c < choices_[h].size() && result.activities[at(problem_.holds[h].first)].present; ++c) {
+    for (std::size_t c = 0; c < choices_[h].size() && result.activities[at(problem().holds[h].first)].present; ++c) {
       if (chosen < 0 && (choices_[h][c] < 0 || trail.low(choices_[h][c]) == 1)) chosen = static_cast<int>(c);
     }
     result.hold_choice.push_back(chosen);
@@ -178,20 +50,21 @@ void Model::values(const Schedule& schedule, std::vector<Time>& values) const {
     if (r.end >= 0) values[at(r.end)] = a.end;
     if (r.shared >= 0) values[at(r.shared)] = a.shared ? 1 : 0;
   }
-  for (std::size_t f = 0; f < ways_.size(); ++f) {
-    const int taken = way_taken(problem_.forks[f], schedule);
-    for (std::size_t w = 0; w < ways_[f].size(); ++w) values[at(ways_[f][w])] = taken == static_cast<int>(w) ? 1 : 0;
+  const std::vector<std::vector<Var>>& branches = variables_.branches();
+  for (std::size_t f = 0; f < branches.size(); ++f) {
+    const int taken = taken_branch(problem().alternatives[f], schedule);
+    for (std::size_t w = 0; w < branches[f].size(); ++w) values[at(branches[f][w])] = taken == static_cast<int>(w) ? 1 : 0;
   }
   for (std::size_t h = 0; h < choices_.size(); ++h) {
     for (std::size_t c = 0; c < choices_[h].size(); ++c) {
       if (choices_[h][c] >= 0) values[at(choices_[h][c])] = schedule.hold_choice[h] == static_cast<int>(c) ? 1 : 0;
     }
   }
-  for (const Order& order : orders_) {
+  for (const Order& order : orders_.all()) {
     const Time one = values[at(order.first)], other = values[at(order.second)];
     values[at(order.x)] = one < other ? 1 : 0;
   }
-  if (ready_ >= 0) values[at(ready_)] = score(problem_, schedule).ready;
+  if (objective_.ready >= 0) values[at(objective_.ready)] = score(problem(), schedule).ready;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,138 +1,63 @@
-// Lags, remedies of missed maximum lags, shared set-ups and exclusions.
+#include "solver/clause_learning/model_lags.h"
 
-#include <algorithm>
+namespace coatday::solver::clause_learning {
+namespace {
 
-#include "solver/base/network.h"
-#include "solver/clause_learning/domain.h"
-#include "solver/clause_learning/model.h"
-
-namespace coatday::solver::learn {
-
-void Model::add_lags() {
-  for (const MinimumLag& lag : problem_.minimum_lags) {
-    minimum(moment(lag.from, lag.bound), run(lag.to).start, present({lag.from.activity, lag.to}));
-  }
-  std::vector<std::vector<Literal>> missed(runs_.size());  // by remedy
-  for (const MaximumLag& lag : problem_.maximum_lags) {
-    if (!lag.remedy) {
-      maximum(moment(lag.from, lag.bound), run(lag.to).start, present({lag.from.activity, lag.to}));
-    } else if (problem_.activities[at(*lag.remedy)].optional) {
-      add_remedy(lag, missed);
-    }
-  }
-  for (int i = 0; i < runs(); ++i) {
-    if (!problem_.activities[at(i)].optional) continue;
-    std::vector<Literal>& any = missed[at(i)];
-    any.push_back(no(run(i).present));
-    engine.clause(any);
-  }
-}
-
-// Missed or kept; its remedy takes part just when one of those that it is for is missed.
-void Model::add_remedy(const MaximumLag& lag, std::vector<std::vector<Literal>>& missed) {
-  const Var miss = engine.ask();
+// The window is missed or kept. The remedy takes part exactly if one of its windows is missed.
+void add_remedy(ModelVariables& model, const MaximumLag& lag, std::vector<std::vector<Literal>>& missed) {
+  const Var miss = model.engine.ask();
   missed[at(*lag.remedy)].push_back(yes(miss));
-  Conditions kept = present({lag.from.activity, lag.to});
-  for (const Literal there : kept) engine.clause({no(miss), there});
+  Conditions kept = model.present({lag.from.activity, lag.to});
+  for (const Literal there : kept) model.engine.clause({no(miss), there});
   kept.push_back(no(miss));
-  maximum(moment(lag.from, lag.bound), run(lag.to).start, kept);
-  minimum(moment(lag.from, lag.bound ? compose(shift(1), lag.bound) : shift(1)), run(lag.to).start, {yes(miss)});
-  engine.clause({no(miss), yes(run(*lag.remedy).present)});
+  model.maximum(model.moment(lag.from, lag.bound), model.run(lag.to).start, kept);
+  model.minimum(model.moment(lag.from, lag.bound ? compose(shift(1), lag.bound) : shift(1)), model.run(lag.to).start, {yes(miss)});
+  model.engine.clause({no(miss), yes(model.run(*lag.remedy).present)});
 }
 
-// Whoever shares has a partner of the family that ends in time before it.
-void Model::add_partners(int i) {
-  const Run& r = run(i);
+void add_partners_of(ModelVariables& model, int i) {
+  const Run& r = model.run(i);
   if (r.shared < 0) return;
-  if (r.present >= 0) engine.clause({no(r.shared), yes(r.present)});
+  if (r.present >= 0) model.engine.clause({no(r.shared), yes(r.present)});
   std::vector<Literal> any{no(r.shared)};
-  for (int k = 0; k < runs(); ++k) {
-    if (k == i || problem_.activities[at(k)].family != problem_.activities[at(i)].family) continue;
-    const Interval ends = reach({k, 0, nullptr});  // [first end, last end]
-    if (ends.begin > engine.trail.high(r.start) || ends.end + problem_.sharing_gap < engine.trail.low(r.start)) continue;
-    const Var partner = engine.ask();
+  for (int k = 0; k < model.runs(); ++k) {
+    if (k == i || model.problem.activities[at(k)].family != model.problem.activities[at(i)].family) continue;
+    const Interval ends = model.reach({k, 0, nullptr});  // [first end, last end]
+    if (ends.begin > model.engine.trail.high(r.start) || ends.end + model.problem.sharing_gap < model.engine.trail.low(r.start)) continue;
+    const Var partner = model.engine.ask();
     any.push_back(yes(partner));
-    engine.clause({no(partner), yes(r.shared)});
-    for (const Literal there : present({k})) engine.clause({no(partner), there});
-    minimum(moment({k, Edge::end}), r.start, {yes(partner)});
-    maximum(moment({k, Edge::end}, shift(problem_.sharing_gap)), r.start, {yes(partner)});
+    model.engine.clause({no(partner), yes(r.shared)});
+    for (const Literal there : model.present({k})) model.engine.clause({no(partner), there});
+    model.minimum(model.moment({k, Edge::end}), r.start, {yes(partner)});
+    model.maximum(model.moment({k, Edge::end}, shift(model.problem.sharing_gap)), r.start, {yes(partner)});
   }
-  engine.clause(any);
+  model.engine.clause(any);
 }
 
-void Model::add_exclusion(const Exclusion& exclusion) {
-  for (const Span& left : exclusion.left) {
-    for (const Span& right : exclusion.right) {
-      if (left.activity != right.activity) exclude(left, right);
+}  // namespace
+
+void add_lags(ModelVariables& model) {
+  for (const MinimumLag& lag : model.problem.minimum_lags) {
+    model.minimum(model.moment(lag.from, lag.bound), model.run(lag.to).start, model.present({lag.from.activity, lag.to}));
+  }
+  std::vector<std::vector<Literal>> missed(at(model.runs()));  // by remedy
+  for (const MaximumLag& lag : model.problem.maximum_lags) {
+    if (!lag.remedy) {
+      model.maximum(model.moment(lag.from, lag.bound), model.run(lag.to).start, model.present({lag.from.activity, lag.to}));
+    } else if (model.problem.activities[at(*lag.remedy)].optional) {
+      add_remedy(model, lag, missed);
     }
   }
-}
-
-// The soonest and the latest end of a span, whatever its activity does.
-Interval Model::reach(const Span& span) const {
-  const Activity& a = problem_.activities[at(span.activity)];
-  const Run& r = run(span.activity);
-  const Time low = engine.trail.low(r.start), high = engine.trail.high(r.start);
-  if (span.tail) return {span.tail->at(low), span.tail->at(high)};
-  Interval result{end_of(a, low, false), end_of(a, high, false)};
-  if (r.shared < 0) return result;
-  return {std::min(result.begin, end_of(a, low, true)), std::max(result.end, end_of(a, high, true))};
-}
-
-// Whether the spans cannot overlap, as the one is always over before the other begins.
-bool Model::apart(const Span& first, const Span& second) const {
-  return reach(first).end <= engine.trail.low(run(second.activity).start) - second.lead;
-}
-
-// One ends before the other begins, unless one is empty or takes no part.
-void Model::exclude(const Span& left, const Span& right) {
-  if (apart(left, right) || apart(right, left)) return;
-  std::vector<Literal> any;
-  for (const Literal there : present({left.activity, right.activity})) any.push_back(!there);
-  for (const Span* span : {&left, &right}) {
-    if (const auto nothing = empty(*span)) any.push_back(*nothing);
+  for (int i = 0; i < model.runs(); ++i) {
+    if (!model.problem.activities[at(i)].optional) continue;
+    std::vector<Literal>& any = missed[at(i)];
+    any.push_back(no(model.run(i).present));
+    model.engine.clause(any);
   }
-  const auto before = [&](const Span& first, const Span& second) {
-    const Var order = engine.ask();
-    const Function lead = second.lead == 0 ? nullptr : shift(second.lead);
-    const Function tail = !first.tail ? lead : !lead ? first.tail : compose(lead, first.tail);
-    minimum(moment({first.activity, first.tail ? Edge::start : Edge::end}, tail), run(second.activity).start, {yes(order)});
-    any.push_back(yes(order));
-  };
-  before(left, right);
-  before(right, left);
-  engine.clause(any);
 }
 
-// A question whose `yes` makes the span empty; none where it never is.
-std::optional<Literal> Model::empty(const Span& span) {
-  const auto [found, is_new] = empty_.try_emplace(&span);
-  if (is_new) found->second = find_empty(span);
-  return found->second;
+void add_partners(ModelVariables& model) {
+  for (int i = 0; i < model.runs(); ++i) add_partners_of(model, i);
 }
 
-std::optional<Literal> Model::find_empty(const Span& span) {
-  const Activity& a = problem_.activities[at(span.activity)];
-  const Run& r = run(span.activity);
-  Intervals spans_nothing;
-  for (Time t = engine.trail.low(r.start); t <= engine.trail.high(r.start); ++t) {
-    const bool alone = (span.tail ? span.tail->at(t) : end_of(a, t, false)) <= t - span.lead;
-    const bool shared = !span.tail && r.shared >= 0 && end_of(a, t, true) <= t - span.lead;
-    if (!alone && !shared) continue;
-    if (!spans_nothing.empty() && spans_nothing.back().end == t) {
-      ++spans_nothing.back().end;
-    } else {
-      spans_nothing.push_back({t, t + 1});
-    }
-  }
-  if (spans_nothing.empty()) return std::nullopt;
-  const Var nothing = engine.ask();
-  domains_.push_back(std::make_unique<Intervals>(std::move(spans_nothing)));
-  auto window = std::make_unique<Window>(r.start, domains_.back().get(), Conditions{yes(nothing)});
-  const auto wakes = window->wakes();
-  engine.add(std::move(window), wakes);
-  if (!span.tail && r.end >= 0) maximum({r.start, shift(-span.lead)}, r.end, {yes(nothing)});
-  return yes(nothing);
-}
-
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -1,9 +1,9 @@
 #pragma once
-// A constraint that runs when the arcs and clauses have nothing more to say.
+// A constraint that runs when arcs and clauses conclude nothing more.
 
 #include "solver/clause_learning/trail.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 class Propagator {
  public:
@@ -12,15 +12,15 @@ class Propagator {
   Propagator& operator=(const Propagator&) = delete;
   virtual ~Propagator() = default;
 
-  /// A side that it watches has moved; `item` is what it was to be told then.
+  /// A bound variable that it watches has moved. `item` is what it asked to receive then.
   virtual void wake(int /*item*/) {}
-  /// Until it has nothing to say about what it was woken for; false on a conflict, which is then the trail's.
+  /// Concludes what follows from the moves since the last run. False on a conflict, which the trail then has.
   virtual bool propagate(Trail&) = 0;
-  /// A level begins; the levels above `level` are undone (and all that it was woken for since).
+  /// deepen(): a level begins. back(): the levels above `level` are undone, and with them all wakes since.
   virtual void deepen() {}
   virtual void back(int /*level*/) {}
-  /// For checks: from now on it must conclude all that any of its explanations says.
+  /// For checks: from now on it must conclude everything that its explanations allow.
   virtual void leave_nothing_out() {}
 };
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -12,16 +12,16 @@
 namespace coatday::solver {
 namespace {
 
-using learn::Literal;
-using learn::Solver;
-using learn::Var;
+using clause_learning::Literal;
+using clause_learning::Solver;
+using clause_learning::Var;
 
 constexpr double most_cells = 1 << 26;  // of the table of resources over time
-constexpr double most_pairs = 20'000;   // so many are told apart in a moment
-constexpr long most_moves = 1'000'000;  // of bounds, while trying out orders
-constexpr long quick = 100;             // conflicts for one look at a bound
+constexpr double most_pairs = 20'000;   // in families and exclusions
+constexpr long most_moves = 1'000'000;  // of bounds, while probing orders
+constexpr long quick = 100;             // conflicts to look at one bound
 
-// Pairs of which either goes first: of one family, or kept apart.
+// The number of pairs in which either may go first: within a family, or by an exclusion.
 double pairs(const Problem& problem) {
   std::map<int, double> families;
   for (const Activity& a : problem.activities) {
@@ -41,7 +41,7 @@ class Search::Inside {
 
   SearchResult improve(const std::optional<Score>& best, const Schedule* hint, const SearchLimits& limits, const Neighbourhood& near);
   void ready_from(Time t) {
-    if (solver_.model.ready() >= 0) solver_.require(learn::at_least(solver_.model.ready(), t));
+    if (solver_.model.objective().ready >= 0) solver_.require(clause_learning::at_least(solver_.model.objective().ready, t));
   }
   void on_learned(std::function<void(const std::vector<StartBound>&)>);
   Solver& solver() { return solver_; }
@@ -55,12 +55,12 @@ class Search::Inside {
   bool accept(Stage);
   void report_bounds();
   [[nodiscard]] bool stopped() const;
-  [[nodiscard]] long left() const { return limits_.conflicts > 0 ? limits_.conflicts - result_.conflicts : never; }
+  [[nodiscard]] long left() const { return limits_.conflicts > 0 ? limits_.conflicts - result_.conflicts : unreachable; }
 
   const Problem& problem_;
   Solver solver_;
   bool tightened_ = false;
-  bool broken_ = false;  ///< it has found what is no schedule: its proofs are worth nothing
+  bool broken_ = false;  ///< it has found an unsound schedule: its proofs are worth nothing
   SearchLimits limits_;
   Stopwatch stopwatch_{Clock::wall};
   std::optional<Score> best_;
@@ -79,27 +79,27 @@ SearchResult Search::Inside::improve(const std::optional<Score>& best, const Sch
   if (near.empty() && !tightened_) tighten();
   if (!best_) exhausted = run(Stage::any, near, left());
   if (best_) {
-    const bool least = solver_.model.lateness() < 0 || run(Stage::lateness, near, left() / 2);
-    exhausted = (solver_.model.ready() < 0 || run(Stage::ready, near, left())) && least;
+    const bool least = solver_.model.objective().lateness < 0 || run(Stage::lateness, near, left() / 2);
+    exhausted = (solver_.model.objective().ready < 0 || run(Stage::ready, near, left())) && least;
   }
   report_bounds();
   result_.exhausted = exhausted && !broken_;
   return std::move(result_);
 }
 
-// Raises the bound on the ready time: so much sooner leads to a contradiction at once.
+// Raises the bound on the ready time by halving: each step must be refuted with few conflicts.
 void Search::Inside::tighten() {
   tightened_ = true;
-  if (solver_.model.ready() < 0 || solver_.dead()) return;
-  const learn::Trail& trail = solver_.model.engine.trail;
-  const Var ready = solver_.model.ready();
+  if (solver_.model.objective().ready < 0 || solver_.dead()) return;
+  const clause_learning::Trail& trail = solver_.model.engine.trail;
+  const Var ready = solver_.model.objective().ready;
   solver_.probe(most_moves, [this] { return stopped(); });
   Time high = best_ ? best_->ready : trail.high(ready);
   while (!solver_.dead() && trail.low(ready) < high && !stopped()) {
     const Time middle = trail.low(ready) + (high - trail.low(ready)) / 2;
     const long before = solver_.conflicts();
-    const auto answer =
-        solver_.solve({learn::at_most(ready, middle)}, Solver::Aim::prove, std::min(quick, left() / 20), [this] { return stopped(); });
+    const auto answer = solver_.solve({clause_learning::at_most(ready, middle)}, Solver::Aim::prove, std::min(quick, left() / 20),
+                                      [this] { return stopped(); });
     result_.conflicts += solver_.conflicts() - before;
     if (answer == Solver::Answer::none) {
       ready_from(middle + 1);
@@ -109,7 +109,7 @@ void Search::Inside::tighten() {
   }
 }
 
-// Better and better schedules of a stage; true when there is none left.
+// Finds better and better schedules of a stage. True when none is left.
 bool Search::Inside::run(Stage stage, const std::vector<Literal>& near, long conflicts) {
   const long last = result_.conflicts + conflicts;
   const auto aim = best_ && near.empty() ? Solver::Aim::prove : Solver::Aim::find;
@@ -126,14 +126,14 @@ bool Search::Inside::run(Stage stage, const std::vector<Literal>& near, long con
 
 std::vector<Literal> Search::Inside::assumptions(Stage stage, const std::vector<Literal>& near) const {
   std::vector<Literal> result;
-  const learn::Model& model = solver_.model;
-  if (stage != Stage::any && model.lateness() >= 0) {
-    const double units = best_->lateness / model.lateness_unit();
-    const double most = model.exact_lateness() ? std::round(units) : std::ceil(units);
+  const clause_learning::Model& model = solver_.model;
+  if (stage != Stage::any && model.objective().lateness >= 0) {
+    const double units = best_->lateness / model.objective().lateness_unit;
+    const double most = model.objective().exact_lateness ? std::round(units) : std::ceil(units);
     const double less = stage == Stage::lateness ? most - 1 : most;
-    result.push_back(learn::at_most(model.lateness(), static_cast<Time>(std::min<double>(less, never))));
+    result.push_back(clause_learning::at_most(model.objective().lateness, static_cast<Time>(std::min<double>(less, unreachable))));
   }
-  if (stage == Stage::ready) result.push_back(learn::at_most(model.ready(), best_->ready - 1));
+  if (stage == Stage::ready) result.push_back(clause_learning::at_most(model.objective().ready, best_->ready - 1));
   result.insert(result.end(), near.begin(), near.end());
   return result;
 }
@@ -141,11 +141,12 @@ std::vector<Literal> Search::Inside::assumptions(Stage stage, const std::vector<
 std::vector<Literal> Search::Inside::near(const Neighbourhood& neighbourhood) {
   std::vector<Literal> result;
   for (const auto& [activity, within] : neighbourhood.starts) {
-    result.push_back(learn::at_least(solver_.model.run(activity).start, within.begin));
-    result.push_back(learn::at_most(solver_.model.run(activity).start, within.end - 1));
+    result.push_back(clause_learning::at_least(solver_.model.run(activity).start, within.begin));
+    result.push_back(clause_learning::at_most(solver_.model.run(activity).start, within.end - 1));
   }
-  for (const auto& [fork, way] : neighbourhood.ways) result.push_back(learn::yes(solver_.model.way(fork, way)));
-  for (const auto& [before, after] : neighbourhood.orders) result.push_back(solver_.model.precedence(before, after));
+  for (const auto& [alternative, branch] : neighbourhood.branches)
+    result.push_back(clause_learning::yes(solver_.model.branch(alternative, branch)));
+  for (const auto& [before, after] : neighbourhood.orders) result.push_back(solver_.model.orders().precedence(before, after));
   return result;
 }
 
@@ -167,11 +168,12 @@ bool Search::Inside::accept(Stage stage) {
 }
 
 void Search::Inside::report_bounds() {
-  const learn::Model& model = solver_.model;
+  const clause_learning::Model& model = solver_.model;
   if (broken_) return;
   result_.infeasible = solver_.dead();
-  if (model.ready() >= 0) result_.ready_bound = solver_.dead() ? never : model.engine.trail.low(model.ready());
-  if (model.lateness() >= 0) result_.lateness_bound = model.engine.trail.low(model.lateness()) * model.lateness_unit();
+  if (model.objective().ready >= 0) result_.ready_bound = solver_.dead() ? unreachable : model.engine.trail.low(model.objective().ready);
+  if (model.objective().lateness >= 0)
+    result_.lateness_bound = model.engine.trail.low(model.objective().lateness) * model.objective().lateness_unit;
 }
 
 bool Search::Inside::stopped() const {
@@ -180,14 +182,14 @@ bool Search::Inside::stopped() const {
 }
 
 void Search::Inside::on_learned(std::function<void(const std::vector<StartBound>&)> tell) {
-  std::vector<int> activity_of(learn::at(solver_.model.engine.trail.variables()), -1);
-  for (int i = 0; i < solver_.model.runs(); ++i) activity_of[learn::at(solver_.model.run(i).start)] = i;
+  std::vector<int> activity_of(at(solver_.model.engine.trail.variables()), -1);
+  for (int i = 0; i < solver_.model.runs(); ++i) activity_of[at(solver_.model.run(i).start)] = i;
   solver_.on_learned = [tell = std::move(tell), activity_of = std::move(activity_of)](const std::vector<Literal>& clause) {
     std::vector<StartBound> bounds;
     for (const Literal l : clause) {
-      const std::size_t x = learn::at(learn::variable(l));
+      const std::size_t x = at(clause_learning::variable(l));
       if (x >= activity_of.size() || activity_of[x] < 0) return;
-      const bool up = (l.side & 1) == 0;
+      const bool up = (l.bound_var & 1) == 0;
       bounds.push_back({activity_of[x], up, up ? l.value : -l.value});
     }
     tell(bounds);
@@ -198,14 +200,14 @@ Search::Search(const Problem& problem) : inside_(std::make_unique<Inside>(proble
 Search::~Search() = default;
 
 bool Search::supports(const Problem& problem) {
-  Time first = never;
+  Time first = unreachable;
   for (const Activity& a : problem.activities) {
     if (!a.starts.empty()) first = std::min(first, a.starts.front().begin);
   }
   const double cells = static_cast<double>(problem.resources.size()) * (static_cast<double>(problem.horizon) - first + 1);
   const bool weights = std::all_of(problem.goals.begin(), problem.goals.end(), [](const Goal& g) { return g.weight >= 0; });
-  const bool required = std::any_of(problem.goals.begin(), problem.goals.end(),
-                                    [&](const Goal& g) { return !problem.activities[learn::at(g.activity)].optional; });
+  const bool required =
+      std::any_of(problem.goals.begin(), problem.goals.end(), [&](const Goal& g) { return !problem.activities[at(g.activity)].optional; });
   return cells <= most_cells && pairs(problem) <= most_pairs && weights && (required || problem.goals.empty());
 }
 
@@ -218,6 +220,6 @@ void Search::ready_from(Time t) { inside_->ready_from(t); }
 
 void Search::on_learned(std::function<void(const std::vector<StartBound>&)> tell) { inside_->on_learned(std::move(tell)); }
 
-learn::Solver& Search::solver() { return inside_->solver(); }
+clause_learning::Solver& Search::solver() { return inside_->solver(); }
 
 }  // namespace coatday::solver

@@ -1,6 +1,6 @@
 #pragma once
-// The exact search: lazy clause generation over bounds. Every requirement of problem.h is modelled exactly, so what it proves is proven of
-// the problem: Schutt, Feydy, Stuckey and Wallace, "Solving RCPSP/max by lazy clause generation", Journal of Scheduling 16 (2013).
+// The exact search: lazy clause generation over bounds. It models every requirement of problem.h exactly, so that its proofs hold for the
+// problem: Schutt, Feydy, Stuckey and Wallace, "Solving RCPSP/max by lazy clause generation", Journal of Scheduling 16 (2013).
 
 #include <atomic>
 #include <functional>
@@ -9,10 +9,10 @@
 #include <utility>
 #include <vector>
 
-#include "solver/base/problem.h"
+#include "solver/base/score.h"
 #include "solver/base/stopwatch.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 class Solver;
 }
 
@@ -20,28 +20,28 @@ namespace coatday::solver {
 
 struct SearchLimits {
   long conflicts = 0;                       ///< 0: none
-  double seconds = 0;                       ///< by `clock`, a cut-off that makes the result depend on the machine; 0: none
-  const std::atomic<bool>* stop = nullptr;  ///< to be set from outside; null: never
+  double seconds = 0;                       ///< a limit on `clock`; the result then depends on the machine. 0: none
+  const std::atomic<bool>* stop = nullptr;  ///< the caller may set it at any time; null: never
   Clock clock = Clock::wall;
 };
 
-/// Restricts a search to the schedules near one.
+/// Restricts a search to schedules near a known one.
 struct Neighbourhood {
-  std::vector<std::pair<int, Interval>> starts;  ///< of an activity: only in here
-  std::vector<std::pair<int, int>> orders;       ///< the one ends before the other starts, where both take part
-  std::vector<std::pair<int, int>> ways;         ///< of a fork: this one is taken
+  std::vector<std::pair<int, Interval>> starts;  ///< the activity starts within the interval
+  std::vector<std::pair<int, int>> orders;       ///< the first ends before the second starts, if both take part
+  std::vector<std::pair<int, int>> branches;     ///< of the alternative, this branch is taken
 };
 
 struct SearchResult {
-  std::optional<Schedule> schedule;  ///< better than what was to be improved; no violations
-  bool exhausted = false;            ///< no better one exists (in the neighbourhood) than it, or than what was to be improved
+  std::optional<Schedule> schedule;  ///< better than the best that the caller gave; it has no violations
+  bool exhausted = false;            ///< no better schedule than this or the given best exists in the neighbourhood
   bool infeasible = false;           ///< no schedule exists at all
-  double lateness_bound = 0;         ///< proven of every schedule, with neighbourhoods or without
-  Time ready_bound = -never;         ///< likewise
+  double lateness_bound = 0;         ///< proven for every schedule, also outside the neighbourhood
+  Time ready_bound = -unreachable;   ///< the same
   long conflicts = 0;
 };
 
-/// Deterministic but for `seconds` and `stop`. What one call learns serves the next. The problem must outlive it.
+/// Deterministic, except for `seconds` and `stop`. Later calls use what earlier calls learned. The problem must outlive it.
 class Search {
  public:
   explicit Search(const Problem&);
@@ -49,28 +49,27 @@ class Search {
   Search& operator=(const Search&) = delete;
   ~Search();
 
-  /// Whether the problem is within the search's means: weights of goals are not negative, not all goals are optional, the table of
-  /// resources over time fits in memory, and the pairs of one family or of an exclusion are not too many to tell apart one by one.
+  /// Whether the search can handle the problem. No goal may have a negative weight, and some goal must not be optional. The table of
+  /// resources over time must fit into memory. There must not be too many pairs within a family or an exclusion, as each needs a question.
   [[nodiscard]] static bool supports(const Problem&);
 
-  /// Looks for schedules better by lateness, then by the ready time, than `best` (than none: for any), and for the best of them until a
-  /// limit is met. `hint` is a schedule to look near first; it need not be sound.
+  /// Looks for schedules that are better than `best` by lateness, then by ready time (without `best`: for any schedule). Goes on to the
+  /// best one until a limit is reached. `hint` is a schedule to look near first; it need not be sound.
   [[nodiscard]] SearchResult improve(const std::optional<Score>& best, const Schedule* hint, const SearchLimits&,
                                      const Neighbourhood& = {});
 
-  /// A bound on the ready time that the caller has proven.
+  /// Takes over a bound on the ready time that the caller has proven.
   void ready_from(Time);
 
-  /// For tests: called with the starts' bounds of each clause learned over starts alone: one of (activity, at least?, value) holds in
-  /// every schedule.
+  /// For tests: receives each clause that was learned over starts alone. One of its (activity, at least?, value) holds in every schedule.
   struct StartBound {
     int activity;
     bool at_least;
     Time value;
   };
   void on_learned(std::function<void(const std::vector<StartBound>&)>);
-  /// For checks: what it searches with.
-  [[nodiscard]] learn::Solver& solver();
+  /// For checks: the solver inside.
+  [[nodiscard]] clause_learning::Solver& solver();
 
  private:
   class Inside;

@@ -1,9 +1,9 @@
 #include "solver/clause_learning/solver.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
-constexpr long warm_up = 500;       // conflicts by the earliest start before activity says something
+constexpr long warm_up = 500;       // conflicts by the earliest start, before activity means something
 constexpr long restart_unit = 100;  // conflicts
 constexpr long clock_each = 64;     // conflicts between two looks at the clock
 
@@ -29,7 +29,7 @@ void Solver::require(Literal l) {
 }
 
 void Solver::probe(long moves, const std::function<bool()>& stop) {
-  for (const Order& order : model.orders()) {
+  for (const Order& order : model.orders().all()) {
     if (moves <= 0 || stop()) return;
     if (!dead_ && !model.engine.trail.fixed(order.x)) moves -= try_out(yes(order.x));
     if (!dead_ && !model.engine.trail.fixed(order.x)) moves -= try_out(no(order.x));
@@ -74,26 +74,26 @@ Solver::Answer Solver::solve(const std::vector<Literal>& assumptions, Aim aim, l
 void Solver::learn() {
   ++conflicts_;
   Engine& engine = model.engine;
-  const Lesson& lesson = analysis_();
-  if (on_learned) on_learned(lesson.clause);
-  if (lesson.clause.empty()) {
+  const LearnedClause& learned = analysis_();
+  if (on_learned) on_learned(learned.clause);
+  if (learned.clause.empty()) {
     dead_ = true;
     return;
   }
-  for (const Literal l : lesson.met) branching.activity.bump(engine.trail, l);
+  for (const Literal l : learned.involved) branching.activity.bump(engine.trail, l);
   branching.activity.decay();
   engine.clauses.decay();
-  engine.back(lesson.back_to);
-  branching.activity.back(lesson.back_to);
-  if (lesson.clause.size() == 1) {
-    dead_ = !engine.trail.set(lesson.clause[0], Reason{});
+  engine.back(learned.backjump_level);
+  branching.activity.back(learned.backjump_level);
+  if (learned.clause.size() == 1) {
+    dead_ = !engine.trail.set(learned.clause[0], Reason{});
   } else {
-    const Clauses::Ref ref = engine.clauses.add(lesson.clause, true, lesson.levels);
-    engine.trail.set(lesson.clause[0], {Reason::clause, ref});
+    const Clauses::Ref ref = engine.clauses.add(learned.clause, true, learned.block_distance);
+    engine.trail.set(learned.clause[0], {Reason::clause, ref});
   }
 }
 
-// To the root; false where nothing holds there.
+// Goes back to the root. False if that proves that no schedule exists.
 bool Solver::restart(Aim aim) {
   ++restarts_;
   next_restart_ = conflicts_ + restart_unit * luby(restarts_);
@@ -111,7 +111,7 @@ bool Solver::restart(Aim aim) {
   return true;
 }
 
-// One decision further.
+// Makes one decision.
 std::optional<Solver::Answer> Solver::advance(const std::vector<Literal>& assumptions) {
   Engine& engine = model.engine;
   const std::size_t level = at(engine.trail.level());
@@ -136,4 +136,4 @@ std::optional<Solver::Answer> Solver::advance(const std::vector<Literal>& assump
   return Answer::found;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

@@ -2,16 +2,16 @@
 
 #include <algorithm>
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 namespace {
 
-constexpr Time least = -never;
+constexpr Time least = -unreachable;
 
 Time sum(Time end, Time length) { return end <= least ? least : end + length; }
 
 }  // namespace
 
-void Completion::fill(const std::vector<Work>& all) {
+void ThetaLambdaTree::fill(const std::vector<Work>& all) {
   leaves_ = 1;
   while (leaves_ < static_cast<int>(all.size())) leaves_ *= 2;
   nodes_.assign(at(2 * leaves_), {0, least, 0, least});
@@ -22,25 +22,25 @@ void Completion::fill(const std::vector<Work>& all) {
   for (int i = leaves_ - 1; i > 0; --i) join(i);
 }
 
-void Completion::remove(int place) { put(place, {0, least, 0, least}); }
+void ThetaLambdaTree::remove(int place) { put(place, {0, least, 0, least}); }
 
-void Completion::set_aside(int place, Time earliest, Time length) { put(place, {0, least, length, earliest + length}); }
+void ThetaLambdaTree::set_aside(int place, Time earliest, Time length) { put(place, {0, least, length, earliest + length}); }
 
-void Completion::put(int place, Node node) {
+void ThetaLambdaTree::put(int place, Node node) {
   int i = leaves_ + place;
   nodes_[at(i)] = node;
   for (i /= 2; i > 0; i /= 2) join(i);
 }
 
-void Completion::join(int i) {
+void ThetaLambdaTree::join(int i) {
   const Node &l = nodes_[at(2 * i)], &r = nodes_[at(2 * i + 1)];
   nodes_[at(i)] = {l.sum + r.sum, std::max(r.end, sum(l.end, r.sum)), std::max(l.sum_more + r.sum, l.sum + r.sum_more),
                    std::max({r.end_more, sum(l.end, r.sum_more), sum(l.end_more, r.sum)})};
 }
 
-int Completion::who() const {
+int ThetaLambdaTree::who() const {
   int i = 1;
-  bool by_sum = false;  // what is looked for is who makes sum_more, or who makes end_more, what it is
+  bool by_sum = false;  // whether to look for the candidate behind sum_more, or behind end_more
   while (i < leaves_) {
     const Node &l = nodes_[at(2 * i)], &r = nodes_[at(2 * i + 1)], &n = nodes_[at(i)];
     if (by_sum) {
@@ -57,7 +57,7 @@ int Completion::who() const {
   return i - leaves_;
 }
 
-int Completion::first(bool more) const {
+int ThetaLambdaTree::first(bool more) const {
   int i = 1;
   while (i < leaves_) {
     const Node &l = nodes_[at(2 * i)], &r = nodes_[at(2 * i + 1)], &n = nodes_[at(i)];
@@ -75,4 +75,4 @@ int Completion::first(bool more) const {
   return i - leaves_;
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

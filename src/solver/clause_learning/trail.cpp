@@ -2,7 +2,7 @@
 
 #include "solver/base/calendar.h"
 
-namespace coatday::solver::learn {
+namespace coatday::solver::clause_learning {
 
 Var Trail::add(Time low, Time high, const Intervals* allowed) {
   bounds_.push_back(low);
@@ -15,13 +15,13 @@ Var Trail::add(Time low, Time high, const Intervals* allowed) {
 Literal Trail::tight(Literal l) const {
   const Intervals* allowed = allowed_[at(variable(l))];
   if (allowed == nullptr) return l;
-  return {l.side, (l.side & 1) == 0 ? next_allowed(*allowed, l.value) : -previous_allowed(*allowed, -l.value)};
+  return {l.bound_var, (l.bound_var & 1) == 0 ? next_allowed(*allowed, l.value) : -previous_allowed(*allowed, -l.value)};
 }
 
 Literal Trail::loose(Literal l) const {
   const Intervals* allowed = allowed_[at(variable(l))];
   if (allowed == nullptr) return l;
-  return {l.side, (l.side & 1) == 0 ? previous_allowed(*allowed, l.value - 1) + 1 : 1 - next_allowed(*allowed, 1 - l.value)};
+  return {l.bound_var, (l.bound_var & 1) == 0 ? previous_allowed(*allowed, l.value - 1) + 1 : 1 - next_allowed(*allowed, 1 - l.value)};
 }
 
 bool Trail::set(Literal given, Reason reason) {
@@ -33,9 +33,9 @@ bool Trail::set(Literal given, Reason reason) {
     conflict_.reason = reason;
     return false;
   }
-  Time& bound = bounds_[at(l.side)];
-  int& last = last_[at(l.side)];
-  entries_.push_back({l.side, l.value, bound, last, level(), moves(l.side), reason});
+  Time& bound = bounds_[at(l.bound_var)];
+  int& last = last_[at(l.bound_var)];
+  entries_.push_back({l.bound_var, l.value, bound, last, level(), moves(l.bound_var), reason});
   bound = l.value;
   last = length() - 1;
   return true;
@@ -51,7 +51,7 @@ bool Trail::set(Literal l, std::span<const Literal> because) {
 
 std::span<const Literal> Trail::stored(Reason reason) const {
   const std::size_t begin = reason.data;
-  return {stored_.data() + begin + 1, static_cast<std::size_t>(stored_[begin].value)};
+  return {stored_.data() + begin + 1, at(stored_[begin].value)};
 }
 
 bool Trail::refute(std::span<const Literal> together) {
@@ -65,8 +65,8 @@ void Trail::back(int to) {
   const Mark mark = marks_[at(to)];
   while (length() > mark.length) {
     const Entry& e = entries_.back();
-    bounds_[at(e.side)] = e.before;
-    last_[at(e.side)] = e.previous;
+    bounds_[at(e.bound_var)] = e.before;
+    last_[at(e.bound_var)] = e.previous;
     entries_.pop_back();
   }
   stored_.resize(mark.stored);
@@ -74,9 +74,9 @@ void Trail::back(int to) {
 }
 
 void Trail::forget() {
-  for (const Entry& e : entries_) last_[at(e.side)] = -1;
+  for (const Entry& e : entries_) last_[at(e.bound_var)] = -1;
   entries_.clear();
   stored_.clear();
 }
 
-}  // namespace coatday::solver::learn
+}  // namespace coatday::solver::clause_learning

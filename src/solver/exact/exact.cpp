@@ -7,7 +7,7 @@ namespace {
 
 constexpr long conflicts_of_a_part = 500;
 constexpr double smallest = 8;
-constexpr long most_work = 2'000'000;  // on bounds
+constexpr long most_work = 2'000'000;  // moves of bounds
 constexpr double heavy = 4e8;
 constexpr double light_a_second = 6e6;
 
@@ -20,23 +20,22 @@ Intervals within(const Intervals& starts, Time first, Time last) {
   return result;
 }
 
-// Bounds of all schedules that are as good as the best one. A later one might be less late, unless it cannot be.
+// Bounds of all schedules that are as good as the best. If the best could be less late, then also a later one could be better.
 Bounds bounds_of_better(const Problem& problem, Bounds bounds, const Incumbent& incumbent) {
   if (!incumbent.best() || incumbent.best()->score.lateness > incumbent.lateness_bound()) return bounds;
   Bounds tighter = bounds;
   for (const Goal& goal : problem.goals) {
-    if (!problem.activities[static_cast<std::size_t>(goal.activity)].optional)
-      tighter.start_by(goal.activity, incumbent.best()->score.ready);
+    if (!problem.activities[at(goal.activity)].optional) tighter.start_by(goal.activity, incumbent.best()->score.ready);
   }
   return tighter.propagate(most_work) ? tighter : bounds;
 }
 
-// The problem with no other starts and no longer horizon than the bounds leave: the smaller, the less the search has to look at.
+// The problem with only the starts and the horizon that the bounds allow. The search looks at each time, so this makes it faster.
 Problem within(const Problem& problem, const Bounds& bounds) {
   Problem result = problem;
   Time last = 0;
   for (int a = 0; a < static_cast<int>(problem.activities.size()); ++a) {
-    Activity& activity = result.activities[static_cast<std::size_t>(a)];
+    Activity& activity = result.activities[at(a)];
     last = std::max(last, activity.optional ? problem.horizon : bounds.last_end(a));
     if (activity.optional || may_share(activity)) continue;
     activity.starts = within(activity.starts, bounds.earliest(a), bounds.latest(a));
@@ -97,7 +96,7 @@ bool Exact::whole(long conflicts) {
       search_.improve(best ? std::optional(best->score) : std::nullopt, best ? &best->schedule : nullptr, limits(conflicts));
   take(result);
   if (result.infeasible) infeasible_ = true;
-  astray_ = astray_ || (result.conflicts == 0 && !result.schedule && !result.exhausted);  // what it finds cannot be laid out
+  astray_ = astray_ || (result.conflicts == 0 && !result.schedule && !result.exhausted);  // it found a schedule that cannot be laid out
   if (result.exhausted && incumbent_.best() && !astray_) incumbent_.exhausted();
   return !over();
 }

@@ -1,5 +1,5 @@
 #pragma once
-// The exact search within a call's limits: on the whole problem, and on parts of the best schedule with the rest kept in order.
+// The exact search within a call's limits: on the whole problem, and on parts of the best schedule while the rest keeps its order.
 
 #include "solver/base/bounds.h"
 #include "solver/clause_learning/search.h"
@@ -11,17 +11,17 @@ namespace coatday::solver {
 
 class Exact {
  public:
-  /// Whether it is set up in a small part of the limits: that takes time by lags and by the length of what they may span.
+  /// Whether building the search takes only a small part of the limits. It takes longer with more lags and longer ranges of starts.
   [[nodiscard]] static bool light(const Problem&, const Bounds&, const Incumbent&, const Limits&);
 
-  /// The bounds are of every schedule.
+  /// The bounds must hold for every schedule.
   Exact(const Network&, const Bounds&, Budget&, Incumbent&);
 
-  /// So many conflicts on the whole problem. False: nothing is left to find.
+  /// Spends so many conflicts on the whole problem. False: nothing is left to find.
   bool whole(long conflicts);
-  /// So many conflicts for a first schedule, in which what cycles of lags tie together is done in turn.
+  /// Spends so many conflicts on a first schedule in which activities on cycles of lags run group by group.
   void in_turn(long conflicts);
-  /// So many neighbourhoods of the best schedule (there must be one). Whether any of them bettered it.
+  /// Searches so many neighbourhoods of the best schedule. There must be one. Returns whether any of them improved it.
   bool parts(int count);
   [[nodiscard]] bool infeasible() const { return infeasible_; }
   [[nodiscard]] bool over() const { return infeasible_ || incumbent_.proven(); }
@@ -37,9 +37,9 @@ class Exact {
   Neighbours neighbours_;
   Problem problem_;  ///< without what the bounds and the best schedule rule out
   Search search_;
-  double size_ = 20;  ///< of a neighbourhood: grows while they are exhausted, shrinks while they are not
+  double size_ = 20;  ///< of a neighbourhood: grows if the search exhausts it, shrinks if not
   bool infeasible_ = false;
-  bool astray_ = false;  ///< it found a schedule that could not be laid out: it says no more of the whole
+  bool astray_ = false;  ///< a schedule could not be laid out, so the search proves no more about the whole
 };
 
 }  // namespace coatday::solver

@@ -6,9 +6,7 @@
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-constexpr int closest = 3;  // orders kept for each activity and resource: with those that end last before it starts
+constexpr int closest = 3;  // each activity keeps its order with so many that end before it, on each resource
 
 // The activities that take part, by start.
 std::vector<int> by_start(const Schedule& schedule) {
@@ -31,7 +29,7 @@ Neighbourhood Neighbours::choose(const Schedule& schedule, int size) {
   const double kind = random_.unit();
   const Free free = kind < 0.5 ? by_time(schedule, size) : kind < 0.8 ? by_lags(schedule, size) : by_resource(schedule, size);
   Neighbourhood result;
-  keep_ways(schedule, free, result);
+  keep_branches(schedule, free, result);
   keep_orders(schedule, free, result);
   return result;
 }
@@ -62,7 +60,7 @@ Neighbours::Free Neighbours::by_time(const Schedule& schedule, int size) {
   return free;
 }
 
-// What lags tie to some activity, nearest first, and what runs beside it.
+// Activities that lags tie to some activity, nearest first, and activities that run beside them.
 Neighbours::Free Neighbours::by_lags(const Schedule& schedule, int size) {
   Free free(at(network_.size), 0);
   std::vector<int> reached{static_cast<int>(random_.below(at(network_.size)))};
@@ -89,7 +87,7 @@ Neighbours::Free Neighbours::by_lags(const Schedule& schedule, int size) {
   return free;
 }
 
-// The users of one resource in a stretch of time.
+// Users of one resource within a stretch of time.
 Neighbours::Free Neighbours::by_resource(const Schedule& schedule, int size) {
   if (network_.problem.resources.empty()) return by_time(schedule, size);
   const int resource = static_cast<int>(random_.below(network_.problem.resources.size()));
@@ -105,13 +103,13 @@ Neighbours::Free Neighbours::by_resource(const Schedule& schedule, int size) {
   return free;
 }
 
-void Neighbours::keep_ways(const Schedule& schedule, const Free& free, Neighbourhood& result) const {
-  for (int f = 0; f < static_cast<int>(network_.problem.forks.size()); ++f) {
-    const auto ways = network_.ways_of(f);
-    const bool kept = std::none_of(ways.begin(), ways.end(), [&](const Way& way) {
-      return std::any_of(way.begin(), way.end(), [&](int a) { return free[at(a)] != 0; });
+void Neighbours::keep_branches(const Schedule& schedule, const Free& free, Neighbourhood& result) const {
+  for (int f = 0; f < static_cast<int>(network_.problem.alternatives.size()); ++f) {
+    const auto branches = network_.branches_of(f);
+    const bool kept = std::none_of(branches.begin(), branches.end(), [&](const Branch& branch) {
+      return std::any_of(branch.begin(), branch.end(), [&](int a) { return free[at(a)] != 0; });
     });
-    if (kept) result.ways.emplace_back(f, way_taken(network_.problem.forks[at(f)], schedule));
+    if (kept) result.branches.emplace_back(f, taken_branch(network_.problem.alternatives[at(f)], schedule));
   }
 }
 

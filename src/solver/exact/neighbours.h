@@ -1,5 +1,5 @@
 #pragma once
-// Parts of a schedule to be done anew while the rest keeps its order.
+// Parts of a schedule to search again while the rest keeps its order.
 
 #include <vector>
 
@@ -13,11 +13,11 @@ class Neighbours {
  public:
   Neighbours(const Network&, Random&);
 
-  /// About `size` activities free, chosen at random by a stretch of time, by lags or by a resource.
+  /// Frees about `size` activities: at random by a stretch of time, by lags or by a resource.
   [[nodiscard]] Neighbourhood choose(const Schedule&, int size);
-  /// Where there is no schedule yet: what cycles of lags tie together stays together, one such group after the other. Each is a small problem
-  /// then. Franck, Neumann and Schwindt, "Truncated branch-and-bound, schedule-construction, and schedule-improvement procedures for
-  /// resource-constrained project scheduling", OR Spektrum 23 (2001), schedule such groups ahead of the rest.
+  /// For a first schedule: runs the activities of each cycle of lags as one group, group after group. Each group is then a small problem.
+  /// Franck, Neumann and Schwindt, "Truncated branch-and-bound, schedule-construction, and schedule-improvement procedures for
+  /// resource-constrained project scheduling", OR Spektrum 23 (2001), also schedule such groups before the rest.
   [[nodiscard]] Neighbourhood in_turn() const;
 
  private:
@@ -25,7 +25,7 @@ class Neighbours {
   [[nodiscard]] Free by_time(const Schedule&, int size);
   [[nodiscard]] Free by_lags(const Schedule&, int size);
   [[nodiscard]] Free by_resource(const Schedule&, int size);
-  void keep_ways(const Schedule&, const Free&, Neighbourhood&) const;
+  void keep_branches(const Schedule&, const Free&, Neighbourhood&) const;
   void keep_orders(const Schedule&, const Free&, Neighbourhood&) const;
 
   const Network& network_;

@@ -11,20 +11,20 @@ class Budget {
  public:
   explicit Budget(const Limits& limits) : limits_(limits), stopwatch_(limits.clock) { share(1); }
 
-  /// Whether the call has more than its quick passes.
+  /// Whether the call may do more than its quick passes.
   [[nodiscard]] bool extended() const { return limits_.seconds > 0 || limits_.work > 0; }
   void count(long work = 1) { work_ += work; }
   [[nodiscard]] long work() const { return work_; }
   [[nodiscard]] bool spent() const { return (limits_.work > 0 && work_ >= limits_.work) || cut_off(); }
-  /// Whether the clock or the caller ends the call at once.
+  /// Whether the clock or the caller ends the call now.
   [[nodiscard]] bool cut_off() const { return stopped() || (limits_.seconds > 0 && seconds() >= limits_.seconds); }
   [[nodiscard]] bool stopped() const { return limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed); }
-  /// Sets aside such a part of what is left, for whoever asks share_spent().
+  /// Sets aside such a part of the rest. share_spent() says when it is used up.
   void share(double part) {
     if (limits_.work > 0) share_work_ = work_ + static_cast<long>(part * static_cast<double>(limits_.work - work_));
     if (limits_.seconds > 0) share_seconds_ = seconds() + part * (limits_.seconds - seconds());
   }
-  /// The same, but no more than such a part of what has been used up.
+  /// The same, but at most such a part of what is used up already.
   void share(double part, double of_spent) {
     share(part);
     share_work_ = std::min(share_work_, work_ + static_cast<long>(of_spent * static_cast<double>(work_)));

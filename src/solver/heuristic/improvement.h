@@ -1,10 +1,10 @@
 #pragma once
-// The passes of solve(): each rule as it is, then varied, then variations of the best schedule found.
+// The passes of solve(): each rule alone, then each varied, then variations of the best schedule.
 
 #include <optional>
 
-#include "solver/heuristic/construct.h"
 #include "solver/heuristic/incumbent.h"
+#include "solver/heuristic/pass.h"
 #include "solver/heuristic/priority.h"
 
 namespace coatday::solver {
@@ -12,30 +12,30 @@ namespace coatday::solver {
 class Improvement {
  public:
   Improvement(const Network&, const Bounds&, Budget&, Incumbent&);
-  /// Passes until there is a schedule; then for the rest of the limits. Each also ends with the budget's share or after so many passes, and may
-  /// be called again.
-  void find(int most = never);
-  void improve(int most = never);
-  [[nodiscard]] const Troubles& troubles() const { return troubles_; }
+  /// Passes until there is a schedule; with one, passes that look for a better one. Both stop when the budget's share is used up or after
+  /// so many passes. Both may be called again.
+  void find(int most = unreachable);
+  void improve(int most = unreachable);
+  [[nodiscard]] const FailureCounts& failure_counts() const { return failure_counts_; }
 
  private:
   enum class Rule { by_urgency, by_job, in_time, in_turn };
   [[nodiscard]] bool may_go_on(int pass, int most) const;
-  Directions directions(int pass);
+  PassSettings settings(int pass);
   [[nodiscard]] int passes() const;
   [[nodiscard]] bool many_jobs() const;
   [[nodiscard]] Rule plain_rule(int pass) const;
   Rule any_rule();
-  Directions by_rule(int pass);
-  Directions by_best();
-  void vary_turns(Directions&);
+  PassSettings by_rule(int pass);
+  PassSettings by_best();
+  void vary_turns(PassSettings&);
   void shake(Keys&, double by);
   void shake_window(Keys&);
   void move_jobs(Keys&);
-  void try_once(Directions);
-  void justify(Directions, Schedule);
-  std::optional<Schedule> pass(const Directions&);
-  void remember(const Schedule&, const Directions&);
+  void try_once(PassSettings);
+  void justify(PassSettings, Schedule);
+  std::optional<Schedule> pass(const PassSettings&);
+  void remember(const Schedule&, const PassSettings&);
   [[nodiscard]] bool unbeatable() const;
 
   const Network& network_;
@@ -46,14 +46,14 @@ class Improvement {
   Keys urgency_;
   std::vector<int> job_;
   int job_count_ = 0;
-  double breadth_ = 1;  ///< of the urgencies
-  Keys boost_;          ///< how often a pass was given up at the activity
-  Troubles troubles_;
-  Directions best_directions_;  ///< of the best schedule, its starts as keys
-  Score remembered_;            ///< its score
-  double spread_ = 1;           ///< of its starts
-  int tried_ = 0;               ///< passes for a first schedule
-  int since_proven_ = 0;        ///< passes
+  double breadth_ = 1;  ///< largest less smallest urgency
+  Keys boost_;          ///< by activity: how often a pass gave up there
+  FailureCounts failure_counts_;
+  PassSettings best_settings_;  ///< of the best schedule, with its starts as keys
+  Score remembered_;            ///< the score of that schedule
+  double spread_ = 1;           ///< last less first of its starts
+  int tried_ = 0;               ///< passes made for a first schedule
+  int since_proven_ = 0;        ///< passes since the best was proven
 };
 
 }  // namespace coatday::solver

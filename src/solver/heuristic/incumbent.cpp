@@ -14,7 +14,7 @@ bool Incumbent::offer(Schedule schedule, const Score& score) {
     if (!stretches) return false;
     schedule.hold_stretch = std::move(*stretches);
   }
-  if (!violations(network_.problem, schedule).empty()) return false;  // never show what the checker objects to
+  if (!violations(network_.problem, schedule).empty()) return false;  // the judge must agree before anybody sees it
   const bool shorter = !best_ || score.lateness < best_->score.lateness || score.ready < best_->score.ready;
   best_ = Found{std::move(schedule), score, ready_bound_, false};
   if (shorter) exhausted_ = false;

@@ -1,5 +1,5 @@
 #pragma once
-// The best schedule so far, and what is known to bound it.
+// The best schedule so far, and what bounds it.
 
 #include <optional>
 
@@ -12,11 +12,11 @@ class Incumbent {
  public:
   Incumbent(const Network& network, Budget& budget) : network_(network), budget_(budget) {}
 
-  /// Takes the schedule if it is better and sound, laid out if it is not yet. Whether it did.
+  /// Takes the schedule if it is better and sound. Lays it out first if necessary. Returns whether it took it.
   bool offer(Schedule, const Score&);
-  /// No schedule is ready before, none less late.
+  /// No schedule is ready earlier or has less lateness than this.
   void bound(Time ready, double lateness);
-  /// The exact search found that nothing is better in lateness and ready time.
+  /// The exact search proved that nothing is better in lateness and ready time.
   void exhausted();
 
   [[nodiscard]] const std::optional<Found>& best() const { return best_; }
@@ -31,7 +31,7 @@ class Incumbent {
   const Network& network_;
   Budget& budget_;
   std::optional<Found> best_;
-  Time ready_bound_ = -never;
+  Time ready_bound_ = -unreachable;
   double lateness_bound_ = 0;
   bool exhausted_ = false;
 };

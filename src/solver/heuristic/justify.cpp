@@ -8,8 +8,6 @@
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 class Justifier {
  public:
   Justifier(const Network& network, const Bounds& bounds, const Schedule& schedule) : network_(network), bounds_(bounds), placed_(network) {
@@ -50,7 +48,7 @@ class Justifier {
       t = previous_allowed(starts, t);
       if (t <= was.start) break;
       const Time blocked = blocked_from(a, t, end_of(activity, t, was.shared));
-      if (blocked >= never) return t;
+      if (blocked >= unreachable) return t;
       t = latest_of(was.shared ? activity.end_shared : activity.end, blocked, was.start, t - 1);
     }
     return was.start;
@@ -74,9 +72,9 @@ class Justifier {
     return t;
   }
 
-  // Where some resource is used too much in [start, end): the beginning of the first such stretch.
+  // Where the first stretch of [start, end) begins in which some resource has too little left; `unreachable` if there is none.
   [[nodiscard]] Time blocked_from(int a, Time start, Time end) const {
-    Time first = never;
+    Time first = unreachable;
     for (const Demand& demand : network_.demands[a]) {
       const int spare = network_.problem.resources[at(demand.resource)].capacity - demand.amount;
       if (const auto blocked = placed_.use(demand.resource).first_above(spare, start, end)) first = std::min(first, blocked->begin);
@@ -86,7 +84,7 @@ class Justifier {
 
   const Network& network_;
   const Bounds& bounds_;
-  Partial placed_;
+  PartialSchedule placed_;
   Keys starts_;
   std::vector<int> fixed_;
 };

@@ -1,13 +1,13 @@
 #pragma once
-// Justification: every activity as late as the rest of a schedule lets it be. In that order, a pass often finds a shorter one.
+// Justification: moves every activity as late as the rest of a schedule allows. A pass in that order often finds a shorter schedule.
 
 #include "solver/base/bounds.h"
 #include "solver/heuristic/priority.h"
 
 namespace coatday::solver {
 
-/// By activity, its start when all are moved late, the last first, without moving a goal. Holds, exclusions and shared set-ups are not looked
-/// at: these are keys for a pass, no schedule.
+/// By activity, its start when all move late, the last first, and no goal moves. The result is no schedule but keys for a pass: it ignores
+/// holds, exclusions and shared set-ups.
 [[nodiscard]] Keys justified(const Network&, const Bounds&, const Schedule&);
 
 }  // namespace coatday::solver

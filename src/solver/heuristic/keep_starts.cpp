@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "solver/base/calendar.h"
-#include "solver/heuristic/alternatives.h"
-#include "solver/heuristic/construct.h"
+#include "solver/heuristic/branch_passes.h"
 #include "solver/heuristic/incumbent.h"
+#include "solver/heuristic/pass.h"
 #include "solver/heuristic/priority.h"
 #include "solver/heuristic/restore_starts.h"
 
@@ -14,9 +14,7 @@ namespace {
 
 constexpr int most_passes = 16;
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-// Bounds of the schedules in which no goal is later than it may be without loss.
+// Bounds of the schedules that are as good: no goal starts later than it can without loss.
 Bounds as_good(const Network& network, const Found& found) {
   const Bounds all = [&network] {
     Bounds bounds(network);
@@ -34,16 +32,16 @@ Bounds as_good(const Network& network, const Found& found) {
 class Keeper {
  public:
   Keeper(const Network& network, const Bounds& bounds, const Limits& limits, const Budget& budget, Incumbent& incumbent)
-      : network_(network), bounds_(bounds), limits_(limits), budget_(budget), incumbent_(incumbent), apart_(at(network.size), 0) {
+      : network_(network), bounds_(bounds), limits_(limits), budget_(budget), incumbent_(incumbent), must_move_(at(network.size), 0) {
     for (int a = 0; a < network.size; ++a) {
-      if (kept(a) && !may_stay(a)) apart_[at(a)] = 1;
+      if (kept(a) && !may_stay(a)) must_move_[at(a)] = 1;
     }
   }
 
   void run() {
-    settle();
+    restore();
     for (int pass = 0; pass < most_passes && incumbent_.best()->score.moved > 0 && !budget_.cut_off(); ++pass) try_once(pass);
-    settle();
+    restore();
   }
 
  private:
@@ -56,22 +54,22 @@ class Keeper {
   }
 
   void try_once(int pass) {
-    Constructed made = construct(network_, bounds_, directions(pass), budget_, troubles_);
+    const PassResult made = Pass(network_, bounds_, settings(pass), budget_, failure_counts_).run();
     if (!made.schedule) return;
-    for (int a = 0; a < network_.size; ++a) {  // what had to move once gives way from now on
+    for (int a = 0; a < network_.size; ++a) {  // an activity that had to move once goes last from now on
       const Assignment& run = made.schedule->activities[at(a)];
-      if (kept(a) && run.present && run.start != *kept(a)) apart_[at(a)] = 1;
+      if (kept(a) && run.present && run.start != *kept(a)) must_move_[at(a)] = 1;
     }
-    Settled settled(network_, bounds_, *made.schedule);
-    const Schedule schedule = settled.run();
+    RestoreStarts restore(network_, bounds_, *made.schedule);
+    const Schedule schedule = restore.run();
     incumbent_.offer(schedule, score(network_.problem, schedule));
   }
 
-  // What can stay goes first; what moves, last or in its old turn.
-  [[nodiscard]] Directions directions(int pass) const {
+  // Activities that can stay go first. Those that must move go last, or in their old turn.
+  [[nodiscard]] PassSettings settings(int pass) const {
     const Schedule& best = incumbent_.best()->schedule;
-    Directions d;
-    d.keep = true;
+    PassSettings d;
+    d.prefer_kept = true;
     d.generous = pass % 2 == 1;
     d.patience_each = limits_.unscheduling_per_activity;
     d.patience_all = limits_.unscheduling_per_activity + 8 * network_.size;
@@ -79,16 +77,16 @@ class Keeper {
     for (int a = 0; a < network_.size; ++a) {
       const Assignment& run = best.activities[at(a)];
       const double start = kept(a) ? *kept(a) : run.present ? run.start : bounds_.earliest(a);
-      d.key.push_back(start + (last && (apart_[at(a)] != 0 || !kept(a)) ? static_cast<double>(network_.problem.horizon) : 0));
+      d.key.push_back(start + (last && (must_move_[at(a)] != 0 || !kept(a)) ? static_cast<double>(network_.problem.horizon) : 0));
     }
     d.firmness.assign(network_.problem.maximum_lags.size(), pass % 8 < 4 ? 0 : 3);
     follow_precedence(network_, d.key);
     return d;
   }
 
-  void settle() {
-    Settled settled(network_, bounds_, incumbent_.best()->schedule);
-    const Schedule schedule = settled.run();
+  void restore() {
+    RestoreStarts restore(network_, bounds_, incumbent_.best()->schedule);
+    const Schedule schedule = restore.run();
     incumbent_.offer(schedule, score(network_.problem, schedule));
   }
 
@@ -97,20 +95,20 @@ class Keeper {
   const Limits& limits_;
   const Budget& budget_;
   Incumbent& incumbent_;
-  Troubles troubles_;
-  std::vector<char> apart_;  // by activity: cannot stay
+  FailureCounts failure_counts_;
+  std::vector<char> must_move_;  // by activity: it cannot stay
 };
 
 }  // namespace
 
-bool keeps(const Problem& problem) {
+bool has_kept_starts(const Problem& problem) {
   return std::any_of(problem.activities.begin(), problem.activities.end(), [](const Activity& a) { return a.kept.has_value(); });
 }
 
-// The ways of forks stay as they are: another way is another activity.
-void keep(const Problem& given, const Limits& limits, Found& found) {
-  const Problem problem = taking(given, ways_taken(given, found.schedule));
-  Limits quick = limits;  // what is left to do takes passes, not seconds
+// Keeps the branches: another branch means other activities.
+void keep_starts(const Problem& given, const Limits& limits, Found& found) {
+  const Problem problem = with_branches(given, taken_branches(given, found.schedule));
+  Limits quick = limits;  // the rest takes passes, not seconds
   quick.seconds = 0;
   quick.work = 0;
   quick.progress = nullptr;

@@ -1,15 +1,15 @@
 #pragma once
-// Planning anew: what need not move stays where it was.
+// Planning again: activities keep their old start unless something forces them to move.
 
 #include "solver/base/result.h"
 
 namespace coatday::solver {
 
 /// Whether any activity has a kept start.
-[[nodiscard]] bool keeps(const Problem&);
+[[nodiscard]] bool has_kept_starts(const Problem&);
 
-/// Betters a sound schedule in Score::moved: passes that place each activity at its kept start where it can be there, then single moves back
-/// (settle.h). Never more lateness, never a later ready time. What `found` says of bounds and proof stays true.
-void keep(const Problem&, const Limits&, Found& found);
+/// Lowers Score::moved of a sound schedule. Passes place each activity at its kept start if it can be there; then RestoreStarts moves
+/// single ones back. Lateness and ready time never get worse. The bounds and the proof in `found` stay true.
+void keep_starts(const Problem&, const Limits&, Found& found);
 
 }  // namespace coatday::solver

@@ -4,74 +4,23 @@
 
 namespace coatday::solver {
 
-Pass::Pass(const Network& network, const Bounds& bounds, const Directions& directions, const Budget& budget, Troubles& troubles)
+Pass::Pass(const Network& network, const Bounds& bounds, const PassSettings& settings, const Budget& budget, FailureCounts& failure_counts)
     : network_(network),
-      bounds_(bounds),
-      directions_(directions),
+      settings_(settings),
       budget_(budget),
-      troubles_(troubles),
-      partial_(network),
-      fitter_(network, partial_, outlook_),
-      seen_(at(network.kinds)),
-      waiting_(at(network.size), 0),
-      remedy_used_(network.problem.maximum_lags.size(), 0),
-      firmness_(directions.firmness),
-      failures_(at(network.size), 0) {
-  outlook_.generous = directions.generous;
-  outlook_.release.resize(at(network.size));
-  for (int a = 0; a < network.size; ++a) outlook_.release[at(a)] = bounds.earliest(a);
-  for (const MinimumLag& lag : network.problem.minimum_lags) {
-    if (network.precedence(lag)) ++waiting_[at(lag.to)];
-  }
-}
+      state_(network, bounds, settings),
+      partial_(state_.partial),
+      fit_(state_.fit),
+      queue_(state_),
+      repair_(state_, queue_, failure_counts) {}
 
-bool Pass::before(int a, int b) const {
-  const double one = directions_.key[at(a)], other = directions_.key[at(b)];
-  return one != other ? one < other : network_.rank[at(a)] < network_.rank[at(b)];
-}
-
-void Pass::push(int a) {
-  if (network_.activity(a).optional || partial_.placed(a) || waiting_[at(a)] > 0) return;
-  push({a, directions_.in_time ? lower_bound(a, false) : 0});
-}
-
-void Pass::push(const Waiting& waiting) {
-  heap_.push_back(waiting);
-  std::push_heap(heap_.begin(), heap_.end(), [this](const Waiting& x, const Waiting& y) { return before(y, x); });
-}
-
-Pass::Waiting Pass::pop() {
-  std::pop_heap(heap_.begin(), heap_.end(), [this](const Waiting& x, const Waiting& y) { return before(y, x); });
-  const Waiting waiting = heap_.back();
-  heap_.pop_back();
-  return waiting;
-}
-
-// Something that was reserved is free from t on: what waits for its like may start sooner than it seemed.
-void Pass::wake(Time t) {
-  seen_.assign(seen_.size(), {});
-  bool sooner = false;
-  for (Waiting& waiting : heap_) {
-    if (waiting.soonest <= t || !begins_hold(waiting.activity)) continue;
-    const Time soonest = std::max(t, lower_bound(waiting.activity, false));
-    sooner = sooner || soonest < waiting.soonest;
-    waiting.soonest = std::min(waiting.soonest, soonest);
-  }
-  if (sooner) std::make_heap(heap_.begin(), heap_.end(), [this](const Waiting& x, const Waiting& y) { return before(y, x); });
-}
-
-bool Pass::begins_hold(int a) const {
-  const auto holds = network_.holds[a];
-  return std::any_of(holds.begin(), holds.end(), [&](int h) { return network_.hold(h).first == a; });
-}
-
-// In a pass in time: whether another could start before it, now that more is placed. It then waits on.
-bool Pass::yields(Waiting waiting) {
-  if (!directions_.in_time || heap_.empty()) return false;
-  Seen& seen = seen_[at(network_.kind[at(waiting.activity)])];
-  if (waiting.soonest >= seen.from && waiting.soonest < seen.soonest) {  // nor could this one
+// In a pass in time: whether another activity could start before this one, now that more is placed. This one then goes back to the queue.
+bool Pass::yields(PassQueue::Waiting waiting) {
+  if (!settings_.in_time || queue_.empty()) return false;
+  PassQueue::Seen& seen = queue_.seen(waiting.activity);
+  if (waiting.soonest >= seen.from && waiting.soonest < seen.soonest) {  // another of its kind could not start there either
     waiting.soonest = seen.soonest;
-    push(waiting);
+    queue_.push(waiting);
     return true;
   }
   const Lifted lifted = lift_holds(waiting.activity);
@@ -80,29 +29,29 @@ bool Pass::yields(Waiting waiting) {
   if (!proposal.candidate || proposal.candidate->start <= waiting.soonest) return false;
   seen = {waiting.soonest, proposal.candidate->start};
   waiting.soonest = proposal.candidate->start;
-  if (before(waiting, heap_.front())) return false;
-  push(waiting);
+  if (queue_.before(waiting, queue_.front())) return false;
+  queue_.push(waiting);
   return true;
 }
 
-Constructed Pass::run() {
-  for (const int a : network_.order) push(a);
+PassResult Pass::run() {
+  for (const int a : network_.order) queue_.push(a);
   do {
-    while (!heap_.empty()) {
-      const Waiting next = pop();
+    while (!queue_.empty()) {
+      const PassQueue::Waiting next = queue_.pop();
       const int a = next.activity;
-      if (partial_.placed(a) || waiting_[at(a)] > 0 || yields(next)) continue;
-      if ((directions_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return {std::nullopt, stuck_};
+      if (partial_.placed(a) || state_.unplaced_predecessors[at(a)] > 0 || yields(next)) continue;
+      if ((settings_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return {std::nullopt, repair_.stuck()};
     }
-    if (all_failures_ > directions_.patience_all) return {std::nullopt, stuck_};
-  } while (!settle_holds());
+    if (repair_.out_of_patience()) return {std::nullopt, repair_.stuck()};
+  } while (!confirm_holds());
   return {result(), -1};
 }
 
-// Places the activity, or takes out what is in its way so that it comes up again. False: the pass is to be given up.
+// Places the activity, or takes out what is in its way and puts it back into the queue. False: the pass must be given up.
 bool Pass::attempt(int a) {
-  drop_remedies(a);
-  Time from = -never;
+  repair_.drop_remedies(a);
+  Time from = -unreachable;
   while (true) {
     const Lifted lifted = lift_holds(a);
     const Proposal proposal = propose(a, from);
@@ -113,12 +62,13 @@ bool Pass::attempt(int a) {
       continue;
     }
     put_back(lifted);
-    if (!proposal.sound()) return resolve(a, proposal);
+    if (!proposal.sound()) return repair_.resolve(a, proposal);
     if (!use_remedies(a, proposal.windows)) return false;
-    const bool ready = std::all_of(proposal.windows.begin(), proposal.windows.end(),
-                                   [this](int lag) { return !remedy_used_[at(lag)] || partial_.placed(*network_.max_lag(lag).remedy); });
-    if (ready && (network_.activity(a).optional || waiting_[at(a)] == 0)) continue;
-    push(a);
+    const bool ready = std::all_of(proposal.windows.begin(), proposal.windows.end(), [this](int lag) {
+      return !state_.remedy_used[at(lag)] || partial_.placed(*network_.max_lag(lag).remedy);
+    });
+    if (ready && (network_.activity(a).optional || state_.unplaced_predecessors[at(a)] == 0)) continue;
+    queue_.push(a);
     return true;
   }
 }
@@ -126,14 +76,14 @@ bool Pass::attempt(int a) {
 bool Pass::use_remedies(int a, const std::vector<int>& windows) {
   for (const int lag : windows) {
     if (network_.max_lag(lag).to != a || !partial_.placed(network_.max_lag(lag).from.activity)) continue;
-    remedy_used_[at(lag)] = 1;
+    state_.remedy_used[at(lag)] = 1;
     const int remedy = *network_.max_lag(lag).remedy;
     if (!partial_.placed(remedy) && !attempt(remedy)) return false;
   }
   return true;
 }
 
-Pass::Proposal Pass::propose(int a, Time from) {
+Proposal Pass::propose(int a, Time from) {
   if (auto kept = propose_kept(a, from)) return std::move(*kept);
   Proposal alone = propose(a, false, from);
   const Activity& activity = network_.activity(a);
@@ -144,59 +94,37 @@ Pass::Proposal Pass::propose(int a, Time from) {
   return shared.candidate->end <= alone.candidate->end ? shared : alone;
 }
 
-Pass::Proposal Pass::propose(int a, bool shared, Time from) {
+Proposal Pass::propose(int a, bool shared, Time from) {
   Proposal proposal;
-  proposal.candidate = fitter_.earliest(a, shared, std::max(from, lower_bound(a, shared)), proposal.why);
+  proposal.candidate = fit_.earliest(a, shared, std::max(from, state_.lower_bound(a, shared)), proposal.why);
   if (proposal.candidate) examine(proposal);
   return proposal;
 }
 
-// At its kept start, if that breaks nothing.
-std::optional<Pass::Proposal> Pass::propose_kept(int a, Time from) {
+// A place at the kept start, if that breaks nothing.
+std::optional<Proposal> Pass::propose_kept(int a, Time from) {
   const Activity& activity = network_.activity(a);
-  if (!directions_.keep || !activity.kept || *activity.kept < from) return std::nullopt;
+  if (!settings_.prefer_kept || !activity.kept || *activity.kept < from) return std::nullopt;
   for (const bool shared : {true, false}) {
-    if (*activity.kept < lower_bound(a, shared) || (shared && (!may_share(activity) || partial_.ends(activity.family).empty()))) continue;
+    if (*activity.kept < state_.lower_bound(a, shared) || (shared && (!may_share(activity) || partial_.ends(activity.family).empty())))
+      continue;
     Proposal there = propose(a, shared, *activity.kept);
     if (there.sound() && there.windows.empty() && there.candidate->start == *activity.kept) return there;
   }
   return std::nullopt;
 }
 
-Time Pass::lower_bound(int a, bool shared) const {
-  Time t = outlook_.release[at(a)];
-  for (const int i : network_.min_in[a]) {
-    const MinimumLag& lag = network_.min_lag(i);
-    if (partial_.placed(lag.from.activity)) t = std::max(t, value_of(lag.bound, partial_.point(lag.from)));
-  }
-  for (const int i : network_.max_in[a]) {
-    if (!remedy_used_[at(i)]) continue;  // a remedy takes part only where the window is missed
-    const MaximumLag& lag = network_.max_lag(i);
-    if (partial_.placed(lag.from.activity)) t = std::max(t, value_of(lag.bound, partial_.point(lag.from)) + 1);
-  }
-  const Activity& activity = network_.activity(a);
-  for (const int i : network_.max_out[a]) {
-    const MaximumLag& lag = network_.max_lag(i);
-    if (network_.force[at(i)] == Force::none || remedy_used_[at(i)] || !partial_.placed(lag.to)) continue;
-    const Time low = bounds_.earliest(a), high = std::max(low, bounds_.latest(a));
-    const Time reach = latest_of(lag.bound, partial_.run(lag.to).start - 1, value_of(activity, lag.from.edge, low, shared),
-                                 value_of(activity, lag.from.edge, high, shared));
-    t = std::max(t, latest_of(activity, lag.from.edge, shared, reach, low, high) + 1);
-  }
-  return t;
-}
-
-// What the candidate would break.
+// Finds what the candidate would break.
 void Pass::examine(Proposal& proposal) {
   const Candidate& c = *proposal.candidate;
   const int a = c.activity;
   const auto point = [&](Edge edge) { return edge == Edge::start ? c.start : c.end; };
-  proposal.late = c.start > bounds_.latest(a);
+  proposal.late = c.start > state_.bounds.latest(a);
   for (const int i : network_.max_in[a]) {
     const MaximumLag& lag = network_.max_lag(i);
-    if (network_.force[at(i)] == Force::none || remedy_used_[at(i)] || !partial_.placed(lag.from.activity)) continue;
+    if (network_.force[at(i)] == Force::none || state_.remedy_used[at(i)] || !partial_.placed(lag.from.activity)) continue;
     if (c.start <= value_of(lag.bound, partial_.point(lag.from))) continue;
-    const bool keep = network_.force[at(i)] == Force::hard || firmness_[at(i)] > 0;
+    const bool keep = network_.force[at(i)] == Force::hard || state_.firmness[at(i)] > 0;
     (keep ? proposal.missed : proposal.windows).push_back(i);
   }
   for (const int i : network_.min_out[a]) {
@@ -206,7 +134,7 @@ void Pass::examine(Proposal& proposal) {
   }
   for (const int i : network_.max_out[a]) {
     const MaximumLag& lag = network_.max_lag(i);
-    if (network_.force[at(i)] == Force::none || remedy_used_[at(i)] || !partial_.placed(lag.to)) continue;
+    if (network_.force[at(i)] == Force::none || state_.remedy_used[at(i)] || !partial_.placed(lag.to)) continue;
     if (partial_.run(lag.to).start > value_of(lag.bound, point(lag.from.edge))) proposal.outrun.push_back(i);
   }
 }
@@ -223,19 +151,19 @@ void Pass::put_back(const Lifted& lifted) {
   for (const auto& [hold, reserved] : lifted) partial_.reserve(hold, reserved);
 }
 
-// The proposal looked at each demand by itself; together they may still be too much.
+// The proposal looked at each demand alone. Together they may still be too much.
 bool Pass::commit(const Candidate& c, const Lifted& lifted) {
   partial_.place(c);
   std::vector<int> done;
-  Time freed = never;
+  Time freed = unreachable;
   bool fits = true;
   for (const int h : network_.holds[c.activity]) {
     const Hold& hold = network_.hold(h);
     if (!partial_.placed(hold.first)) continue;
-    const Interval time = fitter_.held(hold, c);
+    const Interval time = fit_.held(hold, c);
     const auto was = std::find_if(lifted.begin(), lifted.end(), [h](const auto& entry) { return entry.first == h; });
-    const bool keeps = was != lifted.end() && fitter_.fits(hold.choices[at(was->second.choice)], time);
-    const int choice = keeps ? was->second.choice : fitter_.choose(hold, time);
+    const bool keeps = was != lifted.end() && fit_.fits(hold.choices[at(was->second.choice)], time);
+    const int choice = keeps ? was->second.choice : fit_.choose(hold, time);
     fits = choice >= 0;
     if (!fits) break;
     partial_.reserve(h, {choice, time, {}});
@@ -247,30 +175,28 @@ bool Pass::commit(const Candidate& c, const Lifted& lifted) {
     partial_.remove(c.activity);
     return false;
   }
-  if (directions_.in_time && freed < never) wake(freed);
+  if (settings_.in_time && freed < unreachable) queue_.wake(freed);
   for (const int i : network_.min_out[c.activity]) {
     const MinimumLag& lag = network_.min_lag(i);
-    if (network_.precedence(lag) && --waiting_[at(lag.to)] == 0) push(lag.to);
+    if (network_.precedence(lag) && --state_.unplaced_predecessors[at(lag.to)] == 0) queue_.push(lag.to);
   }
   return true;
 }
 
-// Holds were reserved with what was known at the time; now all is known. False: something had to be taken out.
-bool Pass::settle_holds() {
+// Holds were reserved before everything was known. Reserves them again. False: something had to be taken out.
+bool Pass::confirm_holds() {
   for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
     const Hold& hold = network_.hold(h);
     if (!partial_.placed(hold.first)) continue;
-    const Interval time = fitter_.held(hold, {});
-    const Partial::Reserved was = partial_.lift(h);
-    const bool keeps = was.choice >= 0 && fitter_.fits(hold.choices[at(was.choice)], time);
-    const int choice = keeps ? was.choice : fitter_.choose(hold, time);
+    const Interval time = fit_.held(hold, {});
+    const PartialSchedule::Reserved was = partial_.lift(h);
+    const bool keeps = was.choice >= 0 && fit_.fits(hold.choices[at(was.choice)], time);
+    const int choice = keeps ? was.choice : fit_.choose(hold, time);
     if (choice >= 0) {
       partial_.reserve(h, {choice, time, {}});
       continue;
     }
-    ++all_failures_;
-    stuck_ = hold.first;
-    unschedule(hold.first);
+    repair_.take_out(hold.first);
     return false;
   }
   return true;
@@ -286,11 +212,6 @@ Schedule Pass::result() const {
     schedule.hold_stretch.push_back(partial_.reserved(h).stretch);
   }
   return schedule;
-}
-
-Constructed construct(const Network& network, const Bounds& bounds, const Directions& directions, const Budget& budget,
-                      Troubles& troubles) {
-  return Pass(network, bounds, directions, budget, troubles).run();
 }
 
 }  // namespace coatday::solver

@@ -8,9 +8,8 @@
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-// The latest start of lag.from that keeps `to` at or before `latest`; as far before the earliest start as the lag is missed by.
+// The latest start of lag.from that lets `to` start by `latest`. If none does, as far before the earliest start as the lag would be missed
+// by.
 double pulled_back(const Network& network, const Bounds& bounds, const MinimumLag& lag, double latest) {
   const int from = lag.from.activity;
   const Activity& activity = network.activity(from);
@@ -25,12 +24,12 @@ double pulled_back(const Network& network, const Bounds& bounds, const MinimumLa
 }  // namespace
 
 Keys urgency(const Network& network, const Bounds& bounds) {
-  Time all_reached = -never;
+  Time all_reached = -unreachable;
   for (const Goal& goal : network.problem.goals) all_reached = std::max(all_reached, bounds.earliest(goal.activity));
   Keys latest(at(network.size));
   for (int a = 0; a < network.size; ++a) latest[at(a)] = bounds.latest(a);
   for (const Goal& goal : network.problem.goals) {
-    const Time due = goal.due < never ? goal.due : std::max(all_reached, bounds.earliest(goal.activity));
+    const Time due = goal.due < unreachable ? goal.due : std::max(all_reached, bounds.earliest(goal.activity));
     latest[at(goal.activity)] = std::min<double>(latest[at(goal.activity)], due);
   }
   for (auto a = network.order.rbegin(); a != network.order.rend(); ++a) {
@@ -43,13 +42,13 @@ Keys urgency(const Network& network, const Bounds& bounds) {
 }
 
 std::vector<int> jobs(const Network& network, const Keys& urgency) {
-  Groups groups(network.size);
+  DisjointSets sets(network.size);
   const auto movable = [&](int a) {
     const Intervals& starts = network.activity(a).starts;
     return !starts.empty() && starts.back().end - starts.front().begin > 1;
   };
   const auto join = [&](int a, int b) {
-    if (movable(a) && movable(b)) groups.join(a, b);  // an instant fixed in the calendar ties nothing together
+    if (movable(a) && movable(b)) sets.join(a, b);  // an activity that cannot move ties nothing together
   };
   for (const MinimumLag& lag : network.problem.minimum_lags) join(lag.from.activity, lag.to);
   for (const MaximumLag& lag : network.problem.maximum_lags) join(lag.from.activity, lag.to);
@@ -63,7 +62,7 @@ std::vector<int> jobs(const Network& network, const Keys& urgency) {
   std::vector<int> number(urgency.size(), -1), result(urgency.size());
   int count = 0;
   for (const int a : by_urgency) {
-    int& job = number[at(groups.of(a))];
+    int& job = number[at(sets.of(a))];
     if (job < 0) job = count++;
     result[at(a)] = job;
   }

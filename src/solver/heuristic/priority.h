@@ -1,5 +1,5 @@
 #pragma once
-// Which activity goes first.
+// Keys that say which activity goes first.
 
 #include <cstdint>
 #include <random>
@@ -10,17 +10,17 @@ namespace coatday::solver {
 
 using Keys = std::vector<double>;
 
-/// The latest starts that would still meet the due times (goals without one: the earliest time by which all goals could be reached), by
-/// minimum lags alone. The smaller, the more urgent; they may lie before the earliest starts.
+/// By activity, the latest start that meets the due times by minimum lags alone. A goal without a due time takes the earliest time by which
+/// all goals can be reached. A smaller key is more urgent; keys may lie before the earliest starts.
 [[nodiscard]] Keys urgency(const Network&, const Bounds&);
 
-/// By activity, the number of its job: all that hangs together by lags and holds. The job with the most urgent activity is number 0.
+/// By activity, the number of its job. Lags and holds tie the activities of a job together. Job 0 has the most urgent activity.
 [[nodiscard]] std::vector<int> jobs(const Network&, const Keys& urgency);
 
-/// Lowers keys so that none is above that of a successor.
+/// Lowers keys so that no activity has a larger key than a successor.
 void follow_precedence(const Network&, Keys&);
 
-/// The same numbers everywhere: the standard's distributions differ between libraries, its engines do not.
+/// Gives the same numbers everywhere: engines are the same in all standard libraries, distributions are not.
 class Random {
  public:
   explicit Random(std::uint64_t seed) : engine_(seed) {}

@@ -7,26 +7,24 @@ namespace {
 
 constexpr int most_sweeps = 20;
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 }  // namespace
 
-Settled::Settled(const Network& network, const Bounds& bounds, const Schedule& schedule)
-    : network_(network), bounds_(bounds), schedule_(schedule), partial_(network), fitter_(network, partial_, outlook_) {
-  outlook_.release.resize(at(network.size));
+RestoreStarts::RestoreStarts(const Network& network, const Bounds& bounds, const Schedule& schedule)
+    : network_(network), bounds_(bounds), schedule_(schedule), partial_(network), fit_(network, partial_, lookahead_) {
+  lookahead_.release.resize(at(network.size));
   for (int a = 0; a < network.size; ++a) {
-    outlook_.release[at(a)] = bounds.earliest(a);
+    lookahead_.release[at(a)] = bounds.earliest(a);
     const Assignment& run = schedule.activities[at(a)];
     if (run.present) partial_.place({a, run.start, run.end, run.shared});
   }
   for (int h = 0; h < static_cast<int>(network.problem.holds.size()); ++h) {
     const Hold& hold = network.hold(h);
     if (!partial_.placed(hold.first)) continue;
-    partial_.reserve(h, {schedule.hold_choice[at(h)], fitter_.held(hold, {}), schedule.hold_stretch[at(h)]});
+    partial_.reserve(h, {schedule.hold_choice[at(h)], fit_.held(hold, {}), schedule.hold_stretch[at(h)]});
   }
 }
 
-Schedule Settled::run() {
+Schedule RestoreStarts::run() {
   std::vector<int> order;
   for (int a = 0; a < network_.size; ++a) {
     if (network_.activity(a).kept && partial_.placed(a)) order.push_back(a);
@@ -49,30 +47,30 @@ Schedule Settled::run() {
   return schedule_;
 }
 
-bool Settled::sweep(const std::vector<int>& order) {
+bool RestoreStarts::sweep(const std::vector<int>& order) {
   bool moved = false;
   for (const int a : order) moved = move(a) || moved;
   return moved;
 }
 
-bool Settled::move(int a) {
+bool RestoreStarts::move(int a) {
   const Activity& activity = network_.activity(a);
   const Time kept = *activity.kept;
   if (partial_.run(a).start == kept || kept > bounds_.latest(a)) return false;
   return (may_share(activity) && move(a, true)) || move(a, false);
 }
 
-// To its kept start, or not at all.
-bool Settled::move(int a, bool shared) {
+// Moves the activity to its kept start, or not at all.
+bool RestoreStarts::move(int a, bool shared) {
   const Assignment was = partial_.run(a);
   const Time kept = *network_.activity(a).kept;
-  std::vector<std::pair<int, Partial::Reserved>> lifted;
+  std::vector<std::pair<int, PartialSchedule::Reserved>> lifted;
   for (const int h : network_.holds[a]) {
     if (partial_.reserved(h).choice >= 0) lifted.emplace_back(h, partial_.lift(h));
   }
   partial_.remove(a);
-  Misfit why;
-  const std::optional<Candidate> there = fitter_.earliest(a, shared, kept, why);
+  NoRoom why;
+  const std::optional<Candidate> there = fit_.earliest(a, shared, kept, why);
   if (there && there->start == kept && lags_hold(*there, was)) {
     partial_.place(*there);
     if (all_share(network_.activity(a).family) && take_places(a)) return true;
@@ -83,8 +81,8 @@ bool Settled::move(int a, bool shared) {
   return false;
 }
 
-// What has a remedy keeps its window or misses it as before.
-bool Settled::lags_hold(const Candidate& c, const Assignment& was) const {
+// Whether the lags still hold. A window with a remedy must stay kept, or missed, as before.
+bool RestoreStarts::lags_hold(const Candidate& c, const Assignment& was) const {
   const int a = c.activity;
   const auto of = [](const Candidate& run, Edge edge) { return edge == Edge::start ? run.start : run.end; };
   const Candidate before{a, was.start, was.end, was.shared};
@@ -112,14 +110,14 @@ bool Settled::lags_hold(const Candidate& c, const Assignment& was) const {
   return true;
 }
 
-// All places that depend on it, as they are now held. False, and none of them, where one is not free.
-bool Settled::take_places(int a) {
+// Reserves all holds of the activity as they now are. If one finds no place, reserves none and returns false.
+bool RestoreStarts::take_places(int a) {
   std::vector<int> done;
   for (const int h : network_.holds[a]) {
     const Hold& hold = network_.hold(h);
     if (!partial_.placed(hold.first)) continue;
-    const Interval time = fitter_.held(hold, {});
-    const int choice = fitter_.choose(hold, time);
+    const Interval time = fit_.held(hold, {});
+    const int choice = fit_.choose(hold, time);
     if (choice < 0) {
       for (const int other : done) partial_.lift(other);
       return false;
@@ -130,8 +128,8 @@ bool Settled::take_places(int a) {
   return true;
 }
 
-// Whether everything of the family that runs without set-up still may.
-bool Settled::all_share(int family) const {
+// Whether every activity of the family that shares a set-up may still share it.
+bool RestoreStarts::all_share(int family) const {
   if (family < 0) return true;
   const auto members = network_.families[family];
   return std::all_of(members.begin(), members.end(), [this](int a) {

@@ -1,16 +1,16 @@
 #pragma once
-// Moving activities of a schedule back to their kept starts, one at a time, where everything else stays as it is.
+// Moves activities of a schedule back to their kept starts, one at a time. Everything else stays as it is.
 
 #include "solver/base/bounds.h"
 #include "solver/heuristic/earliest_fit.h"
 
 namespace coatday::solver {
 
-class Settled {
+class RestoreStarts {
  public:
-  /// The schedule is sound and laid out; nothing moves beyond the bounds.
-  Settled(const Network&, const Bounds&, const Schedule&);
-  /// In turns from the first to the last and back, until nothing moves any more.
+  /// The schedule must be sound and laid out. Nothing moves beyond the bounds.
+  RestoreStarts(const Network&, const Bounds&, const Schedule&);
+  /// Goes from the first activity to the last and back, until nothing moves any more.
   [[nodiscard]] Schedule run();
 
  private:
@@ -24,9 +24,9 @@ class Settled {
   const Network& network_;
   const Bounds& bounds_;
   Schedule schedule_;
-  Partial partial_;
-  Outlook outlook_;
-  Fitter fitter_;
+  PartialSchedule partial_;
+  Lookahead lookahead_;
+  EarliestFit fit_;
 };
 
 }  // namespace coatday::solver

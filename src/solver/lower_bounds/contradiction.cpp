@@ -5,7 +5,7 @@
 namespace coatday::solver {
 namespace {
 
-constexpr long patience = 20'000'000;  // bound evaluations
+constexpr long patience = 20'000'000;  // moves of bounds
 
 void tell(Tags& tags, Tag tag) {
   if (tag >= 0 && std::find(tags.begin(), tags.end(), tag) == tags.end()) tags.push_back(tag);
@@ -15,14 +15,14 @@ void tell(Tags& tags, Tag tag) {
 
 std::optional<Contradiction> over_capacity(const Network& network) {
   const std::vector<Resource>& resources = network.problem.resources;
-  const auto fits = [&](const Demand& d) { return d.amount <= resources[static_cast<std::size_t>(d.resource)].capacity; };
+  const auto fits = [&](const Demand& d) { return d.amount <= resources[at(d.resource)].capacity; };
   for (int a = 0; a < network.size; ++a) {
     if (!network.certain(a)) continue;
     for (const Demand& demand : network.demands[a]) {
       if (fits(demand)) continue;
       Contradiction result{{}, a};
       tell(result.tags, network.activity(a).tag);
-      tell(result.tags, resources[static_cast<std::size_t>(demand.resource)].tag);
+      tell(result.tags, resources[at(demand.resource)].tag);
       return result;
     }
   }
@@ -30,13 +30,13 @@ std::optional<Contradiction> over_capacity(const Network& network) {
     if (!network.certain(hold.first) || std::any_of(hold.choices.begin(), hold.choices.end(), fits)) continue;
     Contradiction result{{}, hold.first};
     tell(result.tags, hold.tag);
-    for (const Demand& choice : hold.choices) tell(result.tags, resources[static_cast<std::size_t>(choice.resource)].tag);
+    for (const Demand& choice : hold.choices) tell(result.tags, resources[at(choice.resource)].tag);
     return result;
   }
   return std::nullopt;
 }
 
-// Leaves out ever smaller runs of tags that are not yet known to be needed; a single one without which the bounds no longer cross is needed.
+// Leaves out runs of tags, shorter and shorter ones. A single tag is needed if the bounds do not cross without it.
 Contradiction explain(const Network& network, const Bounds& crossed) {
   Contradiction result{crossed.reasons(), crossed.crossed()};
   Tags needed;

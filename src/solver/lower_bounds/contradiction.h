@@ -1,5 +1,5 @@
 #pragma once
-// Why no schedule exists.
+// Why no schedule exists, by bounds alone.
 
 #include <optional>
 
@@ -8,11 +8,11 @@
 
 namespace coatday::solver {
 
-/// A required activity or hold that asks for more than there is.
+/// Finds a certain activity or hold that demands more than there is.
 [[nodiscard]] std::optional<Contradiction> over_capacity(const Network&);
 
-/// From bounds that crossed: the tags on the way there, less those that can be left out and the bounds still cross. Tries them one by one
-/// until a fixed amount of work is spent.
+/// Tags that make the bounds cross. Starts from the reasons of the crossing and leaves out tags while the bounds still cross, until a fixed
+/// amount of work is done.
 [[nodiscard]] Contradiction explain(const Network&, const Bounds& crossed);
 
 }  // namespace coatday::solver

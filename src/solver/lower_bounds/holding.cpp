@@ -4,7 +4,7 @@
 
 #include "solver/base/calendar.h"
 #include "solver/base/disjoint_sets.h"
-#include "solver/base/time_separation.h"
+#include "solver/base/distance_matrix.h"
 
 namespace coatday::solver {
 namespace {
@@ -19,15 +19,15 @@ Time soonest(const Network& network, const Point& point, Time start) {
 
 std::vector<Pool> pools(const Network& network) {
   const int resources = static_cast<int>(network.problem.resources.size());
-  Groups groups(resources);
+  DisjointSets sets(resources);
   for (const Hold& hold : network.problem.holds) {
-    for (const Demand& choice : hold.choices) groups.join(choice.resource, hold.choices.front().resource);
+    for (const Demand& choice : hold.choices) sets.join(choice.resource, hold.choices.front().resource);
   }
-  std::vector<Pool> all(static_cast<std::size_t>(resources));
-  const auto pool_of = [&](int resource) -> Pool& { return all[static_cast<std::size_t>(groups.of(resource))]; };
+  std::vector<Pool> all(at(resources));
+  const auto pool_of = [&](int resource) -> Pool& { return all[at(sets.of(resource))]; };
   for (int r = 0; r < resources; ++r) {
     pool_of(r).resources.push_back(r);
-    pool_of(r).capacity += network.problem.resources[static_cast<std::size_t>(r)].capacity;
+    pool_of(r).capacity += network.problem.resources[at(r)].capacity;
   }
   for (int h = 0; h < static_cast<int>(network.problem.holds.size()); ++h) {
     if (!network.hold(h).choices.empty()) pool_of(network.hold(h).choices.front().resource).holds.push_back(h);
@@ -44,7 +44,7 @@ int least_amount(const Hold& hold) {
 
 Time shortest_hold(const Network& network, const Bounds& bounds, const Hold& hold, bool thorough) {
   const int stretches = thorough ? 2048 : 512;
-  Time length = 10 * std::max<Time>(1, network.problem.horizon);  // for ever
+  Time length = 10 * std::max<Time>(1, network.problem.horizon);  // longer than any schedule
   if (hold.limit && hold.limit_from.activity == hold.first) {
     length = std::min(length, least_reach(network, bounds, hold.limit_from, hold.limit, stretches));
   } else if (hold.limit) {
@@ -62,7 +62,7 @@ Time shortest_hold(const Network& network, const Bounds& bounds, const Hold& hol
 }
 
 Time soonest_release(const Network& network, const Bounds& bounds, const Hold& hold, Time start) {
-  Time release = never;
+  Time release = unreachable;
   if (hold.limit && hold.limit_from.activity == hold.first) {
     release = value_of(hold.limit, soonest(network, hold.limit_from, start));
   } else if (hold.limit) {

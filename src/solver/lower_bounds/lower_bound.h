@@ -1,5 +1,5 @@
 #pragma once
-// What no schedule can be better than, by refutation: the smallest ready time that lags, orders and work against capacity do not refute.
+// A lower bound by refutation: the smallest ready time that lags, orders and work against capacity do not refute.
 
 #include "solver/base/bounds.h"
 #include "solver/lower_bounds/pairs.h"
@@ -12,13 +12,13 @@ class LowerBound {
  public:
   enum class Effort { quick, thorough };
 
-  /// The bounds are to be propagated and not crossed.
+  /// The bounds must be propagated and not crossed.
   LowerBound(const Network&, const Bounds&, Effort);
 
   [[nodiscard]] bool impossible() const { return impossible_; }
-  /// No schedule is ready before; `never` where none is possible, -never where no goal is sure to take part.
+  /// No schedule is ready before. `unreachable` if no schedule exists, -unreachable if no goal is certain to take part.
   [[nodiscard]] Time ready() const;
-  /// The bounds, tightened.
+  /// The bounds, tightened by the orders of pairs.
   [[nodiscard]] const Bounds& bounds() const { return bounds_; }
 
  private:
@@ -26,7 +26,7 @@ class LowerBound {
 
   const Network& network_;
   Bounds bounds_;
-  std::vector<int> goals_;  ///< that take part in every schedule
+  std::vector<int> goals_;  ///< those that take part in every schedule
   std::vector<Time> runs_;
   Pairs pairs_;
   Workload workload_;

@@ -6,18 +6,16 @@
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
 constexpr long most_deciding = 200'000'000;  // elementary steps
 
 }  // namespace
 
-Pairs::Pairs(const Network& network, const Bounds& bounds, const std::vector<Time>& runs, std::optional<Separation> separation,
+Pairs::Pairs(const Network& network, const Bounds& bounds, const std::vector<Time>& runs, std::optional<DistanceMatrix> distances,
              std::size_t most)
-    : network_(network), separation_(std::move(separation)), run_(runs) {
+    : network_(network), distances_(std::move(distances)), run_(runs) {
   if (most > 0) find_pairs(bounds, most);
-  if (separation_) {
-    possible_ = separation_->consistent();
+  if (distances_) {
+    possible_ = distances_->consistent();
     if (possible_) decide();
   }
 }
@@ -25,7 +23,7 @@ Pairs::Pairs(const Network& network, const Bounds& bounds, const std::vector<Tim
 void Pairs::find_pairs(const Bounds& bounds, std::size_t most) {
   for (int a = 0; a < network_.size; ++a) {
     for (int b = a + 1; b < network_.size && run_[at(a)] > 0; ++b) {
-      if (run_[at(b)] == 0 || bounds.latest(a) >= never || bounds.last_end(a) <= bounds.earliest(b) ||
+      if (run_[at(b)] == 0 || bounds.latest(a) >= unreachable || bounds.last_end(a) <= bounds.earliest(b) ||
           bounds.last_end(b) <= bounds.earliest(a))
         continue;
       if (!exclude_each_other(a, b)) continue;
@@ -42,7 +40,7 @@ bool Pairs::exclude_each_other(int a, int b) const {
       if (same && one.amount + other.amount > network_.problem.resources[at(one.resource)].capacity) return true;
     }
   }
-  // Spans that cover the run itself.
+  // Two spans that cover their runs and are on opposite sides.
   for (const Carried& one : network_.carried[a]) {
     for (const Carried& other : network_.carried[b]) {
       if (one.exclusion != other.exclusion || one.right == other.right) continue;
@@ -52,14 +50,14 @@ bool Pairs::exclude_each_other(int a, int b) const {
   return false;
 }
 
-// What lags decide, until they decide no more (or it takes too long).
+// Finds the orders that lags decide, until there are no more or it takes too long.
 void Pairs::decide() {
   long steps = 0;
   for (bool changed = true; changed && possible_ && steps < most_deciding;) {
     changed = false;
     for (Pair& pair : pairs_) {
-      const bool ab = pair.ab && separation_->at(pair.b, pair.a) + run_[at(pair.a)] <= 0;
-      const bool ba = pair.ba && separation_->at(pair.a, pair.b) + run_[at(pair.b)] <= 0;
+      const bool ab = pair.ab && distances_->at(pair.b, pair.a) + run_[at(pair.a)] <= 0;
+      const bool ba = pair.ba && distances_->at(pair.a, pair.b) + run_[at(pair.b)] <= 0;
       if (ab == pair.ab && ba == pair.ba) continue;
       pair.ab = ab;
       pair.ba = ba;
@@ -68,8 +66,8 @@ void Pairs::decide() {
         return;
       }
       const int first = ab ? pair.a : pair.b, second = ab ? pair.b : pair.a;
-      if (separation_->at(first, second) >= run_[at(first)]) continue;
-      possible_ = separation_->add(first, second, run_[at(first)]);
+      if (distances_->at(first, second) >= run_[at(first)]) continue;
+      possible_ = distances_->add(first, second, run_[at(first)]);
       if (!possible_) return;
       changed = true;
       steps += static_cast<long>(network_.size) * network_.size;
@@ -115,20 +113,20 @@ bool Pairs::sweep(Bounds& bounds, bool& changed) const {
 }
 
 std::vector<std::vector<int>> Pairs::cliques() const {
-  if (pairs_.empty() && !separation_) return {};
+  if (pairs_.empty() && !distances_) return {};
   const std::size_t n = at(network_.size);
-  std::vector<char> apart(n * n, 0);
-  const auto set = [&](int a, int b) { apart[at(a) * n + at(b)] = apart[at(b) * n + at(a)] = 1; };
+  std::vector<char> disjoint(n * n, 0);
+  const auto set = [&](int a, int b) { disjoint[at(a) * n + at(b)] = disjoint[at(b) * n + at(a)] = 1; };
   for (const Pair& pair : pairs_) set(pair.a, pair.b);
-  for (int a = 0; separation_ && a < network_.size; ++a) {
+  for (int a = 0; distances_ && a < network_.size; ++a) {
     for (int b = 0; b < network_.size; ++b) {
-      if (a != b && run_[at(a)] > 0 && run_[at(b)] > 0 && separation_->at(a, b) >= run_[at(a)]) set(a, b);
+      if (a != b && run_[at(a)] > 0 && run_[at(b)] > 0 && distances_->at(a, b) >= run_[at(a)]) set(a, b);
     }
   }
-  std::vector<std::pair<std::int64_t, int>> by_weight;  // what might be in a clique with it, heaviest first
+  std::vector<std::pair<std::int64_t, int>> by_weight;  // total length of all that may run only one at a time with it, heaviest first
   for (int a = 0; a < network_.size; ++a) {
     std::int64_t weight = run_[at(a)];
-    for (int b = 0; b < network_.size; ++b) weight += apart[at(a) * n + at(b)] != 0 ? run_[at(b)] : 0;
+    for (int b = 0; b < network_.size; ++b) weight += disjoint[at(a) * n + at(b)] != 0 ? run_[at(b)] : 0;
     if (run_[at(a)] > 0) by_weight.emplace_back(-weight, a);
   }
   std::sort(by_weight.begin(), by_weight.end());
@@ -140,7 +138,7 @@ std::vector<std::vector<int>> Pairs::cliques() const {
     std::vector<int> members{seed};
     for (const auto& [other_weight, a] : by_weight) {
       const std::size_t row = at(a) * n;
-      if (std::all_of(members.begin(), members.end(), [&](int m) { return apart[row + at(m)] != 0; })) members.push_back(a);
+      if (std::all_of(members.begin(), members.end(), [&](int m) { return disjoint[row + at(m)] != 0; })) members.push_back(a);
     }
     if (members.size() < 3) continue;
     for (const int a : members) ++covered[at(a)];

@@ -1,23 +1,23 @@
 #pragma once
-// Two activities that may not run at the same time: one goes before the other.
+// Pairs of activities that may not run at the same time: one goes before the other.
 
 #include <optional>
 #include <vector>
 
 #include "solver/base/bounds.h"
-#include "solver/base/time_separation.h"
+#include "solver/base/distance_matrix.h"
 
 namespace coatday::solver {
 
 class Pairs {
  public:
-  /// With a separation, lags decide orders too, and what they decide is added to it. `runs`: see shortest_runs(); they must outlive it. No more
-  /// than `most` pairs are looked at.
-  Pairs(const Network&, const Bounds&, const std::vector<Time>& runs, std::optional<Separation>, std::size_t most);
+  /// With distances, lags decide orders too, and each decided order goes into the distances. `runs` comes from shortest_runs(). Looks at no
+  /// more than `most` pairs.
+  Pairs(const Network&, const Bounds&, const std::vector<Time>& runs, std::optional<DistanceMatrix>, std::size_t most);
 
-  /// Tightens propagated bounds by all orders that they or the lags decide, within so much of the bounds' work; false where some pair has none.
+  /// Tightens propagated bounds by all orders that the bounds or lags decide, within so much work. False if a pair has no order left.
   [[nodiscard]] bool tighten(Bounds&, long most_work) const;
-  /// Sets of activities no two of which may run at the same time, none of them within another; the longest together first.
+  /// Sets of activities that may only run one at a time. None of the sets is part of another; long sets come first.
   [[nodiscard]] std::vector<std::vector<int>> cliques() const;
 
  private:
@@ -31,8 +31,8 @@ class Pairs {
   [[nodiscard]] bool sweep(Bounds&, bool& changed) const;
 
   const Network& network_;
-  std::optional<Separation> separation_;
-  std::vector<Time> run_;  ///< by activity, the shortest; 0 where it may overlap anything
+  std::optional<DistanceMatrix> distances_;
+  std::vector<Time> run_;  ///< by activity, the shortest; 0: it may overlap anything
   std::vector<Pair> pairs_;
   bool possible_ = true;
 };

@@ -11,7 +11,7 @@ constexpr std::size_t most_looks = 400'000;
 
 }  // namespace
 
-// The longer the holds that are counted, the further apart the instants; the shorter, the more holds are counted.
+// With long holds the instants are far apart; with shorter ones, more holds count. So there are several series.
 Rounds::Rounds(const Network& network, const Bounds& bounds, bool thorough) : network_(network) {
   for (const Pool& pool : pools(network)) {
     std::vector<Kept> kept;
@@ -40,19 +40,19 @@ void Rounds::add_series(const Bounds& bounds, const Pool& pool, std::vector<Kept
   series_.push_back(std::move(series));
 }
 
-// Each instant is the last at which the soonest of them to end is held, of all that begin after the instant before.
+// Each instant is the last at which every hold is still held that began after the instant before.
 void Rounds::find_instants(const Bounds& bounds, Series& series) const {
-  Time last = never;
+  Time last = unreachable;
   for (const Kept& kept : series.kept) last = std::min(last, bounds.earliest(kept.activity) - 1);
   for (std::size_t looks = 0; looks < most_looks; looks += series.kept.size()) {
-    Time next = never;
+    Time next = unreachable;
     for (const Kept& kept : series.kept) {
       const Time start = next_start(network_.activity(kept.activity), std::max(last + 1, bounds.earliest(kept.activity)));
       if (start > bounds.latest(kept.activity) || start >= next) continue;
       const Time release = soonest_release(network_, bounds, network_.hold(kept.hold), start);
       next = std::min(next, std::max(release, start + kept.length) - 1);
     }
-    if (next >= never) {
+    if (next >= unreachable) {
       series.complete = true;
       return;
     }
@@ -65,7 +65,7 @@ bool Rounds::too_many(const Bounds& bounds) const {
   return std::any_of(series_.begin(), series_.end(), [&](const Series& series) { return too_many(bounds, series); });
 }
 
-// All that must begin by some time, for every such time.
+// For every time: counts all holds that must begin by then.
 bool Rounds::too_many(const Bounds& bounds, const Series& series) {
   std::vector<std::pair<Time, int>> begun_by;
   for (const Kept& kept : series.kept) begun_by.emplace_back(bounds.latest(kept.activity), kept.amount);
@@ -73,7 +73,7 @@ bool Rounds::too_many(const Bounds& bounds, const Series& series) {
   std::int64_t amount = 0;
   for (const auto& [by, more] : begun_by) {
     amount += more;
-    // The first instant at or after the last start is the last that counts.
+    // The first instant at or after that time is the last that counts.
     const auto last = std::lower_bound(series.instants.begin(), series.instants.end(), by);
     if (last == series.instants.end() && !series.complete) return false;
     const std::int64_t rounds = (last - series.instants.begin()) + (last == series.instants.end() ? 0 : 1);

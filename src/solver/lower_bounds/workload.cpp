@@ -2,15 +2,12 @@
 
 #include <algorithm>
 
-#include "solver/base/calendar.h"
 #include "solver/lower_bounds/holding.h"
 
 namespace coatday::solver {
 namespace {
 
-std::size_t at(int i) { return static_cast<std::size_t>(i); }
-
-// Keeps about `most` of the values, the last one among them.
+// About `most` of the values, the last one always.
 std::vector<Time> sample(std::vector<Time> values, std::size_t most) {
   std::sort(values.begin(), values.end());
   values.erase(std::unique(values.begin(), values.end()), values.end());
@@ -20,7 +17,7 @@ std::vector<Time> sample(std::vector<Time> values, std::size_t most) {
   return result;
 }
 
-// The time in which the activity may run.
+// Adds the times in which the activity may run.
 void add_running(const Network& network, const Bounds& bounds, int a, Intervals& open) {
   const Activity& activity = network.activity(a);
   for (const bool shared : {false, true}) {
@@ -34,21 +31,6 @@ void add_running(const Network& network, const Bounds& bounds, int a, Intervals&
 }
 
 }  // namespace
-
-Opening::Opening(Intervals intervals) : intervals_(merged(std::move(intervals))) {
-  std::int64_t before = 0;
-  for (const Interval& i : intervals_) {
-    before_.push_back(before);
-    before += i.end - i.begin;
-  }
-}
-
-std::int64_t Opening::until(Time t) const {
-  const auto next = std::upper_bound(intervals_.begin(), intervals_.end(), t, [](Time time, const Interval& i) { return time < i.begin; });
-  if (next == intervals_.begin()) return 0;
-  const auto last = std::prev(next);
-  return before_[static_cast<std::size_t>(last - intervals_.begin())] + std::min(t, last->end) - last->begin;
-}
 
 struct Workload::Window {
   Time release, soonest_end, latest, deadline;
@@ -66,7 +48,7 @@ Workload::Workload(const Network& network, const Bounds& bounds, const std::vect
   if (!network.problem.holds.empty()) add_pools(bounds);
 }
 
-// What counts together, so that no choice matters.
+// Counts the resources of a pool together, so that the choices of holds do not matter.
 void Workload::add_pools(const Bounds& bounds) {
   for (const Pool& pool : pools(network_)) {
     std::vector<Job> jobs;
@@ -102,7 +84,7 @@ void Workload::add_load(const Bounds& bounds, int capacity, std::vector<Job> job
       open.push_back({bounds.earliest(job.activity), bounds.latest(job.activity) + job.length});
     }
   }
-  loads_.push_back({capacity, Opening(std::move(open)), std::move(jobs)});
+  loads_.push_back({capacity, OpenTime(std::move(open)), std::move(jobs)});
 }
 
 void Workload::add_clique(const Bounds& bounds, const std::vector<int>& members) {
@@ -133,7 +115,7 @@ std::vector<Workload::Window> Workload::windows(const Bounds& bounds, const Load
   return result;
 }
 
-// Jobs wholly within [release, deadline), for a sample of deadlines and all releases.
+// Counts jobs wholly within [release, deadline), for a sample of deadlines and for all releases.
 bool Workload::within_deadlines(const std::vector<Window>& windows, const Load& load) const {
   std::vector<Time> deadlines;
   for (const Window& window : windows) deadlines.push_back(window.deadline);
@@ -142,13 +124,13 @@ bool Workload::within_deadlines(const std::vector<Window>& windows, const Load& 
     for (const Window& window : windows) {
       if (window.deadline > deadline) continue;
       work += window.work();
-      if (work > load.capacity * load.opening.between(window.release, deadline)) return true;
+      if (work > load.capacity * load.open_time.between(window.release, deadline)) return true;
     }
   }
   return false;
 }
 
-// What of each job must lie within [begin, end), for a sample of both.
+// Counts the part of each job that must lie within [begin, end), for a sample of both.
 bool Workload::within_stretches(const std::vector<Window>& windows, const Load& load) const {
   std::vector<Time> begins, ends;
   for (const Window& window : windows) {
@@ -167,7 +149,7 @@ bool Workload::within_stretches(const std::vector<Window>& windows, const Load& 
         const Time inside = std::min({w.job->length, w.soonest_end - begin, end - w.latest, end - begin});
         if (inside > 0) work += std::int64_t{inside} * w.job->amount;
       }
-      if (work > load.capacity * load.opening.between(begin, end)) return true;
+      if (work > load.capacity * load.open_time.between(begin, end)) return true;
     }
   }
   return false;

@@ -1,27 +1,14 @@
 #pragma once
-// Work against capacity: what must lie within a stretch of time may not be more than fits into it.
+// Work against capacity: the work that must lie within a stretch of time must fit into it.
 
 #include <vector>
 
 #include "solver/base/bounds.h"
-#include "solver/base/time_separation.h"
+#include "solver/lower_bounds/open_time.h"
 
 namespace coatday::solver {
 
-/// The time in which any of some activities may run, with the time before each interval added up.
-class Opening {
- public:
-  explicit Opening(Intervals);
-  [[nodiscard]] std::int64_t between(Time begin, Time end) const { return begin < end ? until(end) - until(begin) : 0; }
-
- private:
-  [[nodiscard]] std::int64_t until(Time) const;
-
-  Intervals intervals_;
-  std::vector<std::int64_t> before_;
-};
-
-/// An activity's run, or a hold that begins with it: at least so long, and so much of it.
+/// The run of an activity, or a hold that begins with it: its least length and its amount.
 struct Job {
   int activity = 0;
   Time length = 0;
@@ -29,20 +16,21 @@ struct Job {
   bool hold = false;
 };
 
-/// What can be done only so much at a time, and what is to be done there.
+/// Jobs that share a capacity.
 struct Load {
   int capacity = 0;
-  Opening opening;
+  OpenTime open_time;
   std::vector<Job> jobs;
 };
 
 class Workload {
  public:
-  /// Every resource, and resources together between which holds may choose. `runs`: see shortest_runs(); they must outlive it.
+  /// Takes every resource, and every pool of resources between which holds may choose. `runs` comes from shortest_runs() and must outlive
+  /// it.
   Workload(const Network&, const Bounds&, const std::vector<Time>& runs, bool thorough);
-  /// Activities no two of which may run at the same time.
+  /// Adds activities that may only run one at a time.
   void add_clique(const Bounds&, const std::vector<int>& members);
-  /// Whether within these bounds some load is more than fits.
+  /// Whether some load does not fit within these bounds.
   [[nodiscard]] bool too_much(const Bounds&) const;
 
  private:

@@ -43,7 +43,7 @@ def longest_paths(instance):
 
 
 def clashing_pairs(instance, path):
-    """Pairs that some resource keeps apart and whose order the lags leave open."""
+    """Pairs that some resource keeps apart, in an order that the lags leave open."""
     size = instance.durations
     for i in range(len(size)):
         for j in range(i):

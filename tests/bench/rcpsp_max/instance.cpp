@@ -194,7 +194,7 @@ Problem problem_of(const Instance& instance) {
     }
     ++tag;
   }
-  problem.goals.push_back({count - 1, never, 1, -1});
+  problem.goals.push_back({count - 1, unreachable, 1, -1});
   return problem;
 }
 

@@ -17,7 +17,7 @@ struct Arc {  ///< start(to) - start(from) >= lag
   Time lag = 0;
 };
 
-/// Activity 0 is the source and starts at 0; the last one is the sink, whose start is the makespan.
+/// Activity 0 is the source and starts at 0; the last one is the sink, and its start is the makespan.
 struct Instance {
   std::vector<Time> durations;
   std::vector<std::vector<int>> demands;  ///< by activity, one amount a resource
