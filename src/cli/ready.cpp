@@ -75,7 +75,7 @@ job::Request request_of(const Arguments& arguments, const Environment& environme
 
 tl::expected<planner::FinishedPlan, Outcome> finish(job::Job& job, const Arguments& arguments, const Environment& environment,
                                                     AdviceDepth depth) {
-  job.air = job::remembered(std::move(job.air));
+  job.air = job::cached_air(std::move(job.air));
   job::Request request = request_of(arguments, environment, job, depth);
   if (!arguments.keep.empty()) {
     auto earlier = input::read_earlier_plan(arguments.keep, environment.read);
