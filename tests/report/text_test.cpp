@@ -3,6 +3,7 @@
 #include <rapidcheck/gtest.h>
 
 #include "report/document/unicode.h"
+#include "report/papers/finishes.h"
 #include "report/papers/report.h"
 #include "tests/report/golden.h"
 #include "tests/report/sample_plan.h"

@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "checker/check.h"
-#include "finish/catalogue.h"
 #include "job/advice.h"
 #include "job/plan.h"
 #include "report/document/lines.h"
@@ -34,19 +33,5 @@ namespace coatday::report {
 
 /// The take-off: every face with its area, by part, with the sums. `pieces` are their names.
 [[nodiscard]] std::string area_text(const std::vector<job::FaceEntry>&, const std::vector<std::string>& pieces, const TextStyle&);
-
-[[nodiscard]] std::string finishes_text(const finish::Catalogue&, const TextStyle&);
-[[nodiscard]] std::string finish_text(const finish::Product&, const TextStyle&);
-
-/// Each stage's time in this air with both sides, where why_not_at() has nothing to say.
-[[nodiscard]] std::string finish_at_text(const finish::Product&, const climate::Air&, const TextStyle&);
-[[nodiscard]] std::string finish_at_json(const finish::Product&, const climate::Air&);
-/// Why the finish has no times in this air: which limit, and the range.
-[[nodiscard]] std::optional<std::string> why_not_at(const finish::Product&, const climate::Air&, Units);
-/// Dry to recoat, for all.
-[[nodiscard]] std::string finishes_at_text(const finish::Catalogue&, const climate::Air&, const TextStyle&);
-
-[[nodiscard]] std::string schedules_text(const finish::Catalogue&, const TextStyle&);
-[[nodiscard]] std::string schedule_text(const finish::Schedule&, const finish::Catalogue&, const TextStyle&);
 
 }  // namespace coatday::report
