@@ -7,6 +7,9 @@
 #include "cli/version.h"
 #include "cli/view.h"
 #include "job/air_forecast.h"
+#include "report/document/render_text.h"
+#include "report/files/air_fit_table.h"
+#include "report/files/air_table.h"
 #include "report/papers/air.h"
 #include "report/papers/air_fit.h"
 
@@ -71,10 +74,10 @@ int status_of(const climate::RoomFit& fit) { return fit.time_constant || fit.moi
 Outcome air_text(const View& view) {
   if (view.log) {
     const climate::RoomFit fit = room_fit(view);
-    return {status_of(fit), report::fit_text(view.job(), *view.log, fit, view.style), ""};
+    return {status_of(fit), report::render_text(report::air_fit(view.job(), *view.log, fit, view.style.units), view.style), ""};
   }
   const auto air = forecast(view);
-  return air ? answer(view, report::air_text(view.job(), view.job().catalogue, *air, view.style)) : air.error();
+  return air ? answer(view, report::air(view.job(), view.job().catalogue, *air, view.style.units)) : air.error();
 }
 
 Outcome air_json(const View& view) {

@@ -1,8 +1,8 @@
+#include "report/papers/area.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
 #include "report/files/tables.h"
-#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -13,7 +13,7 @@ Args pieces_of(const View& view) {
   return pieces;
 }
 
-Outcome area_text(const View& view) { return answer(view, report::area_text(planner::take_off(view.job()), pieces_of(view), view.style)); }
+Outcome area_text(const View& view) { return answer(view, report::area(planner::take_off(view.job()), pieces_of(view), texts(view))); }
 Outcome area_csv(const View& view) { return answer(view, report::area_csv(planner::take_off(view.job()), pieces_of(view))); }
 
 }  // namespace

@@ -3,11 +3,15 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
+#include "report/document/render_text.h"
 
 namespace coatday::cli {
 namespace {
 
-Outcome card_text(const View& view) { return answer(view, report::card_text(view.plan(), view.job(), view.style)); }
+Outcome card_text(const View& view) {
+  const report::TextStyle on_paper{view.style.units, false, view.style.columns};
+  return answer(view, report::render_text(report::card(view.plan(), view.job(), texts(view)), on_paper));
+}
 
 }  // namespace
 

@@ -3,6 +3,7 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
+#include "report/document/render_html.h"
 #include "report/figures/time_scale.h"
 
 namespace coatday::cli {

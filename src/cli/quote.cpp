@@ -4,6 +4,7 @@
 #include "cli/options.h"
 #include "cli/version.h"
 #include "cli/view.h"
+#include "report/files/json_quote.h"
 
 namespace coatday::cli {
 namespace {
@@ -13,7 +14,7 @@ constexpr const char* set_help =
 
 Outcome quote_text(const View& view) {
   const shop::Rates& rates = view.files.rates;
-  return answer(view, report::quote_text(view.plan(), job::quote(view.plan(), rates), rates, view.order(), view.style));
+  return answer(view, report::quote(view.plan(), job::quote(view.plan(), rates), rates, view.order(), texts(view)));
 }
 Outcome quote_json(const View& view) {
   const shop::Rates& rates = view.files.rates;

@@ -3,11 +3,14 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
+#include "report/document/render_pages.h"
 
 namespace coatday::cli {
 namespace {
 
-Outcome sheet_text(const View& view) { return answer(view, report::sheet_text(view.plan(), view.order(), view.style)); }
+Outcome sheet_text(const View& view) {
+  return answer(view, report::render_pages(report::sheet(view.plan(), view.order(), texts(view)), view.style));
+}
 
 }  // namespace
 

@@ -9,7 +9,9 @@
 #include "climate/log.h"
 #include "input/open.h"
 #include "planner/planner.h"
+#include "report/document/document.h"
 #include "report/document/lines.h"
+#include "report/words.h"
 
 namespace coatday::cli {
 
@@ -32,6 +34,9 @@ struct View {
 
 /// The text for standard output, with the exit status that the plan gives.
 [[nodiscard]] Outcome answer(const View&, std::string text);
+[[nodiscard]] Outcome answer(const View&, const report::Document&);
+/// Units and zone for a paper.
+[[nodiscard]] report::Texts texts(const View&);
 /// The reasons why there is no plan, as people read them.
 [[nodiscard]] std::string reasons(const View&);
 

@@ -1,7 +1,7 @@
+#include "report/papers/why.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
-#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {
@@ -17,9 +17,9 @@ Outcome no_such_event(const View& view) {
 
 Outcome why_text(const View& view) {
   if (!view.is_planned()) return answer(view, reasons(view));
-  if (view.arguments.name.empty()) return answer(view, report::events_text(view.plan(), view.style));
-  const auto text = report::why_text(view.plan(), view.arguments.name, view.style);
-  return text ? answer(view, *text) : no_such_event(view);
+  if (view.arguments.name.empty()) return answer(view, report::events(view.plan(), texts(view)));
+  const auto why = report::why(view.plan(), view.arguments.name, texts(view));
+  return why ? answer(view, *why) : no_such_event(view);
 }
 
 }  // namespace

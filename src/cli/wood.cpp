@@ -1,9 +1,13 @@
-#include "report/wood.h"
+#include "report/papers/wood.h"
 
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/version.h"
 #include "cli/view.h"
+#include "report/document/render_text.h"
+#include "report/files/json_wood.h"
+#include "report/papers/report.h"
+#include "report/papers/wood_at.h"
 
 namespace coatday::cli {
 namespace {
@@ -56,7 +60,7 @@ Outcome wood_text(const View& view) {
     return answer(view, report::wood_text(view.job(), view.plan(), planner::wood_findings(view.job(), *view.finished), view.style));
   }
   const auto refused = no_wood_at(view);
-  return refused ? *refused : answer(view, report::wood_at_text(*view.arguments.at, moved_board(view), view.style));
+  return refused ? *refused : answer(view, report::wood_at(*view.arguments.at, moved_board(view), view.style.units));
 }
 
 Outcome wood_json(const View& view) {

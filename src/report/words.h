@@ -65,4 +65,7 @@ struct Texts {
   [[nodiscard]] std::string length(Metres l) const { return unbroken(format_length(l, units)); }
 };
 
+/// In the zone of the plan's shop.
+[[nodiscard]] inline Texts texts_of(const job::Plan& plan, Units units) { return {units, plan.shop.zone}; }
+
 }  // namespace coatday::report

@@ -11,7 +11,7 @@ namespace {
 TEST(Care, OilTellsOfClothsThatCatchFire) {
   finish::Product oil;
   oil.role = finish::Role::oil;
-  const auto words = care_words(oil);
+  const auto words = care_text(oil);
   EXPECT_TRUE(std::any_of(words.begin(), words.end(), [](const std::string& w) {
     return w.starts_with("! ") && w.find("catch fire") != std::string::npos && w.find("Local rules") != std::string::npos;
   }));
@@ -24,7 +24,7 @@ TEST(Care, EveryClassHasItsWords) {
       finish::Product product;
       product.role = role;
       product.mechanism = static_cast<finish::Mechanism>(m);
-      EXPECT_GE(care_words(product).size(), 2U);
+      EXPECT_GE(care_text(product).size(), 2U);
     }
   }
 }

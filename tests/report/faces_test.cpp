@@ -4,16 +4,19 @@
 
 #include <algorithm>
 
+#include "report/document/render_text.h"
 #include "report/papers/report.h"
+#include "report/sections/both_faces.h"
+#include "report/sections/cautions.h"
 #include "report/sections/ledger.h"
-#include "report/sections/sections.h"
+#include "report/sections/ledger_blocks.h"
 #include "report/words.h"
 #include "tests/report/sample_plan.h"
 
 namespace coatday::report {
 namespace {
 
-std::string words(const std::vector<std::size_t>& faces) { return face_words(sample::table(), faces); }
+std::string words(const std::vector<std::size_t>& faces) { return face_text(sample::table(), faces); }
 
 // Faces 0 to 5 are the top's: face, underside, front edge, back edge, left end, right end; 6 and 7 the legs'.
 TEST(FaceWords, AllOfAPart) { EXPECT_EQ(words({0, 1, 2, 3, 4, 5}), "top all round"); }
@@ -30,23 +33,23 @@ TEST(FaceWords, SameFacesOfSeveralParts) {
   plan.faces[7].part = plan.faces[6].part = "shelf";
   plan.faces[6].face = "face";
   plan.faces[7].face = "underside";
-  EXPECT_EQ(face_words(plan, {0, 6}), "top and shelf face");
+  EXPECT_EQ(face_text(plan, {0, 6}), "top and shelf face");
 }
 TEST(FaceWords, PieceIsNamedWhereThereAreSeveral) {
   job::Plan plan = sample::table();
   plan.pieces.push_back({"stool", "stool", "", {}, {}, {}, {}, {}});
-  EXPECT_EQ(face_words(plan, {1}), "library table / top underside");
+  EXPECT_EQ(face_text(plan, {1}), "library table / top underside");
 }
 
 TEST(BothFaces, Equal) {
   const FaceVerdict verdict = both_faces(sample::table());
   EXPECT_TRUE(verdict.equal);
-  EXPECT_EQ(verdict.words, "equal on both wooden parts, but for 1 exception with its reason below");
+  EXPECT_EQ(verdict.text, "equal on both wooden parts, but for 1 exception with its reason below");
 }
 TEST(BothFaces, OneLeftBehind) {
   const FaceVerdict verdict = both_faces(sample::with_hole());
   EXPECT_FALSE(verdict.equal);
-  EXPECT_EQ(verdict.words, "NOT EQUAL: film coats of top (face 2, underside 1)");
+  EXPECT_EQ(verdict.text, "NOT EQUAL: film coats of top (face 2, underside 1)");
 }
 TEST(BothFaces, ProductsAreNotInterchangeable) {
   job::Plan plan = sample::table();
@@ -71,6 +74,8 @@ TEST(Ledger, AMaskedFaceIsNotLeftBehind) {
   plan.faces[1].area = SquareMetres(0);  // the underside that misses a coat
   EXPECT_LT(holes(), before);
 }
+
+std::string text_of(const std::optional<Section>& section) { return render(section_lines(section.value(), {}), false); }
 
 TEST(Ledger, RowsWithTheSameDaysAreOne) {
   const auto blocks = ledger_blocks(sample::table());
@@ -111,7 +116,7 @@ TEST(Ledger, ManyCoatsAreSplitOverBlocksOfLines) {
     event.faces = {0, 1, 2, 3, 4, 5};
     plan.events.push_back(event);
   }
-  const std::string text = render(ledger(plan, {}), false);
+  const std::string text = text_of(ledger(plan, {Units::metric, plan.shop.zone}));
   EXPECT_NE(text.find("and then"), std::string::npos);
   EXPECT_NE(text.find("15"), std::string::npos);
 }
@@ -119,7 +124,7 @@ TEST(Ledger, ManyCoatsAreSplitOverBlocksOfLines) {
 TEST(Ledger, MonthIsSaidWhenItChanges) {
   job::Plan plan = sample::table();
   plan.events[8].start += date::days(20);
-  EXPECT_NE(render(ledger(plan, {}), false).find("4 Feb"), std::string::npos);
+  EXPECT_NE(text_of(ledger(plan, {Units::metric, plan.shop.zone})).find("4 Feb"), std::string::npos);
 }
 
 TEST(Slack, InWords) {
@@ -132,8 +137,10 @@ TEST(Slack, InWords) {
 }
 
 TEST(Caution, ShortAsFarAsItsFirstStop) {
-  EXPECT_EQ(short_caution("Sanding dust: extraction and a mask."), "Sanding dust");
-  EXPECT_EQ(short_caution("Keep dry."), "Keep dry");
+  job::Plan plan;
+  plan.cautions = {{"dust", "Sanding dust: extraction and a mask."}, {"dry", "Keep dry."}};
+  EXPECT_EQ(short_caution(plan, "dust"), "Sanding dust");
+  EXPECT_EQ(short_caution(plan, "dry"), "Keep dry");
 }
 
 }  // namespace

@@ -43,9 +43,10 @@ TEST(Section, LeadHangsBesideTheTitle) {
   EXPECT_EQ(render_text(Document{{}, {}, {section}}, columns(20)), "Faces\n  the day on which\n  each coat goes on\n");
 }
 
-TEST(Section, NestedOnesFollowATitleAndStandApartWithoutOne) {
+TEST(Section, NestedOnesStandApartButForOneOfALineBelowATitle) {
   const Section a{"a", "A", {}, {Paragraph{"one"}}}, b{"b", "B", {}, {Paragraph{"two"}}};
-  EXPECT_EQ(rendered(Section{"all", "All", {}, {a, b}}, 80), "Table\n\nAll\nA\n  one\nB\n  two\n");
+  EXPECT_EQ(rendered(Section{"all", "All", {}, {a, b}}, 80), "Table\n\nAll\nA\n  one\n\nB\n  two\n");
+  EXPECT_EQ(rendered(Section{"all", "All", {}, {a, Section{"c", "C", "three"}}}, 80), "Table\n\nAll\nA\n  one\nC  three\n");
   EXPECT_EQ(rendered(Section{"all", {}, {}, {a, b}}, 80), "Table\nA\n  one\n\nB\n  two\n");
 }
 
@@ -63,6 +64,10 @@ TEST(Facts, LabelsShareAColumn) {
             "Table\n\nTitle\n  buy             2 cans of oil, about 20\n                  and more\n  a longer label  none\n");
   EXPECT_EQ(rendered(titled(Facts{{{"buy", "two cans of oil, and no more than that"}}}), 40),
             "Table\n\nTitle\n  buy       two cans of oil, and no more\n            than that\n");
+}
+
+TEST(Facts, WhatIsWrittenInByHandGetsLines) {
+  EXPECT_EQ(rendered(titled(Facts{{{"notes"}}}), 16), "Table\n\nTitle\n  notes   ______\n\n          ______\n\n");
 }
 
 TEST(List, PointsCautionsAndBoxes) {
@@ -143,6 +148,22 @@ TEST(Steps, OnANarrowTerminalTheSubjectStandsBelow) {
             "                 ! No flame; Wear gloves\n"
             "  night:       clear 1 dries\n"
             "               oil dries\n");
+}
+
+TEST(Steps, WithBlanksTheyAreAForm) {
+  Steps::Step coat{
+      "coat", at(9, 30), at(10, 0), "clear 1", "top", {}, {"next: turn"}, {"No flame"}, {"from ______ to ______", "______ % RH"}};
+  EXPECT_EQ(rendered(titled(Steps{{}, {coat}}), 60),
+            "Table\n\nTitle\n[ ]  09:30-10:00  clear 1              from ______ to ______\n"
+            "                  top                            ______ % RH\n"
+            "                  next: turn\n"
+            "                  ! No flame\n\n");
+}
+
+TEST(Section, ALineToCutAlong) {
+  Section section = titled(Paragraph{"one"});
+  section.cut_off = true;
+  EXPECT_EQ(rendered(section, 9), "Table\n\n---------\nTitle\n  one\n");
 }
 
 TEST(Figure, ATerminalSaysSomethingInstead) {

@@ -5,6 +5,7 @@
 
 #include <sstream>
 
+#include "report/document/render_pages.h"
 #include "tests/report/sample_plan.h"
 
 namespace coatday::report {
@@ -17,6 +18,10 @@ std::vector<std::string> pages(const std::string& text) {
   return all;
 }
 
+std::string sheet_of(const job::Plan& plan, const std::string& order) {
+  return render_pages(sheet(plan, order, texts_of(plan, Units::metric)), {Units::metric, true, 80});
+}
+
 bool holds(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
 TEST(Sheet, EveryPageFitsThePaper) {
@@ -24,7 +29,7 @@ TEST(Sheet, EveryPageFitsThePaper) {
   const job::Event one = plan.events.front();
   for (int i = 0; i < 40; ++i) plan.events.insert(plan.events.begin(), one);
   for (const job::Plan& p : {sample::table(), sample::hostile("\f\x1b[2J<b>\xe6\x9c\xa8"), plan}) {
-    const std::vector<std::string> all = pages(sheet_text(p, "Library table, \f walnut", {Units::metric, true, 80}));
+    const std::vector<std::string> all = pages(sheet_of(p, "Library table, \f walnut"));
     ASSERT_FALSE(all.empty());
     for (std::size_t i = 0; i < all.size(); ++i) {
       std::istringstream lines(all[i]);
@@ -44,7 +49,7 @@ TEST(Sheet, APageADayWithWork) {
     const std::string date = long_date(day_of(plan.shop.zone.to_local(event.start)));
     if (dates.empty() || dates.back() != date) dates.push_back(date);
   }
-  const std::vector<std::string> all = pages(sheet_text(plan, "table", {}));
+  const std::vector<std::string> all = pages(sheet_of(plan, "table"));
   ASSERT_EQ(all.size(), dates.size());
   for (std::size_t i = 0; i < all.size(); ++i) EXPECT_TRUE(holds(all[i], dates[i])) << all[i];
 }
@@ -52,7 +57,7 @@ TEST(Sheet, APageADayWithWork) {
 TEST(Sheet, EveryStepHasItsBoxAndWhatIsDoneIsTicked) {
   job::Plan plan = sample::table();
   plan.events[1].done = true;
-  const std::string text = sheet_text(plan, "table", {});
+  const std::string text = sheet_of(plan, "table");
   std::size_t open = 0, ticked = 0;
   for (std::size_t at = 0; (at = text.find("\n[ ]  ", at)) != std::string::npos; ++at) ++open;
   for (std::size_t at = 0; (at = text.find("\n[x]  ", at)) != std::string::npos; ++at) ++ticked;
@@ -72,10 +77,10 @@ TEST(Sheet, TwoPartsAreMixedByVolume) {
   finish::Product& product = plan.products.at(coat->product);
   product.two_part = finish::TwoPart{4, 1, Hours(0)};
   product.pot_life = Hours(2);
-  EXPECT_TRUE(holds(sheet_text(plan, "table", {}), "mix 4 : 1 by volume, 96 ml and 24 ml, in 2 batches")) << sheet_text(plan, "table", {});
+  EXPECT_TRUE(holds(sheet_of(plan, "table"), "mix 4 : 1 by volume, 96 ml and 24 ml, in 2 batches")) << sheet_of(plan, "table");
 }
 
-TEST(Sheet, NothingPlannedIsNoPage) { EXPECT_EQ(sheet_text(sample::impossible(), "table", {}), ""); }
+TEST(Sheet, NothingPlannedIsNoPage) { EXPECT_EQ(sheet_of(sample::impossible(), "table"), ""); }
 
 }  // namespace
 }  // namespace coatday::report

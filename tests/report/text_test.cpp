@@ -2,9 +2,12 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "report/document/render_text.h"
 #include "report/document/unicode.h"
+#include "report/papers/area.h"
 #include "report/papers/finishes.h"
 #include "report/papers/report.h"
+#include "report/papers/why.h"
 #include "tests/report/golden.h"
 #include "tests/report/sample_plan.h"
 
@@ -32,13 +35,14 @@ bool only_line_breaks_and_signs(std::string_view text) {
 
 /// Every report that there is about a plan.
 std::vector<std::string> reports(const job::Plan& plan, const std::string& name, const TextStyle& style) {
+  const Texts texts = texts_of(plan, style.units);
   std::vector<std::string> all{plan_text(plan, name, style),
                                buy_text(plan, name, style),
                                findings_text(plan.findings, name, style),
-                               events_text(plan, style),
-                               area_text(plan.faces, {plan.pieces[0].name}, style),
+                               render_text(events(plan, texts), style),
+                               render_text(area(plan.faces, {plan.pieces[0].name}, texts), style),
                                breaches_text({{name, name}}, style)};
-  for (const job::Event& event : plan.events) all.push_back(why_text(plan, event.id, style).value());
+  for (const job::Event& event : plan.events) all.push_back(render_text(why(plan, event.id, texts).value(), style));
   finish::Catalogue catalogue;
   catalogue.products = plan.products;
   for (const auto& [id, product] : plan.products) all.push_back(finish_text(product, style));
@@ -53,11 +57,14 @@ TEST(PlanText, InUsUnits) {
 TEST(PlanText, WithAHole) { golden::expect_golden("report/golden/with_hole.txt", plan_text(sample::with_hole(), order, {})); }
 TEST(PlanText, Impossible) { golden::expect_golden("report/golden/impossible.txt", plan_text(sample::impossible(), order, {})); }
 TEST(WhyText, CoatInItsWindow) {
-  golden::expect_golden("report/golden/why.txt", why_text(sample::table(), "table/top/clear-2", {}).value());
+  golden::expect_golden("report/golden/why.txt",
+                        render_text(why(sample::table(), "table/top/clear-2", texts_of(sample::table(), Units::metric)).value(), {}));
 }
-TEST(WhyText, NoSuchEvent) { EXPECT_FALSE(why_text(sample::table(), "table/top/clear-9", {}).has_value()); }
+TEST(WhyText, NoSuchEvent) { EXPECT_FALSE(why(sample::table(), "table/top/clear-9", {}).has_value()); }
 TEST(BuyText, Table) { golden::expect_golden("report/golden/buy.txt", buy_text(sample::table(), order, {})); }
-TEST(AreaText, Table) { golden::expect_golden("report/golden/area.txt", area_text(sample::table().faces, {"library table"}, {})); }
+TEST(AreaText, Table) {
+  golden::expect_golden("report/golden/area.txt", render_text(area(sample::table().faces, {"library table"}, {}), {}));
+}
 TEST(FinishText, Clear) { golden::expect_golden("report/golden/finish.txt", finish_text(sample::table().products.at("clear"), {})); }
 
 TEST(PlanText, FirstScreenAnswersFourQuestions) {

@@ -1,9 +1,10 @@
 // Waiting is as visible as work.
 #include <gtest/gtest.h>
 
-#include "report/sections/day_list.h"
+#include "report/document/render_text.h"
+#include "report/sections/days.h"
 #include "report/sections/event_facts.h"
-#include "report/sections/sections.h"
+#include "report/sections/waiting.h"
 #include "tests/report/sample_plan.h"
 
 namespace coatday::report {
@@ -15,8 +16,10 @@ std::string plain(std::string words) {
   for (std::size_t at = words.find(hard); at != std::string::npos; at = words.find(hard)) words.replace(at, hard.size(), " ");
   return words;
 }
-std::string night(const job::Plan& plan, Instant from) { return plain(joined(night_words(plan, from), "\n")); }
-std::string idle(const job::Plan& plan, Instant from, Instant until) { return plain(idle_words(plan, from, until)); }
+std::string night(const job::Plan& plan, Instant from) { return plain(joined(night_text(plan, from), "\n")); }
+std::string idle(const job::Plan& plan, Instant from, Instant until) { return plain(idle_text(plan, from, until)); }
+
+std::string text_of(const job::Plan& plan) { return render(section_lines(days(plan, {Units::metric, plan.shop.zone}).value(), {}), false); }
 
 TEST(Night, WhatDriesAndForWhat) {
   EXPECT_EQ(night(sample::table(), sample::at(11, 13, 30)), "oil stain on top dries; clear coat 1 from Tue 12 Jan 13:10");
@@ -52,7 +55,7 @@ TEST(Idle, BreaksAndMomentsAreNotWaiting) {
 }
 
 TEST(Days, QuietDaysAreOneLine) {
-  const std::string text = render(days(sample::table(), {}), false);
+  const std::string text = text_of(sample::table());
   EXPECT_NE(text.find("Wed 13 Jan - Thu 14 Jan  no work on this order; 12-20 °C, 32-45 % RH"), std::string::npos) << text;
   EXPECT_NE(text.find("Sat 16 Jan - Sun 17 Jan  closed; 12-20 °C, 32-45 % RH; drying goes on"), std::string::npos) << text;
 }
@@ -63,7 +66,7 @@ TEST(Days, DaysBeforeThePlanBeginsAreNotClosedByThat) {
   std::erase_if(plan.working, [&](const shop::WorkingTime& shift) { return shift.begin < plan.from; });
   plan.shop.week = {{date::Monday, std::chrono::hours(8), std::chrono::hours(17)},
                     {date::Wednesday, std::chrono::hours(8), std::chrono::hours(17)}};
-  const std::string text = render(days(plan, {}), false);
+  const std::string text = text_of(plan);
   EXPECT_NE(text.find("Wed 13 Jan  no work on this order"), std::string::npos) << text;
   EXPECT_NE(text.find("Thu 14 Jan  closed"), std::string::npos) << text;
 }

@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <initializer_list>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -22,6 +23,8 @@ struct Span {
   Mark mark = Mark::plain;
   bool name = false;      ///< somebody typed it: a page keeps its direction apart
   std::string link = {};  ///< the id of what it points to on the page
+  std::string id = {};    ///< its own, by which links find it; in a list of boxes its box is kept by it
+  std::string full = {};  ///< longer words for a page, which has the room
 };
 
 /// A text of one or more spans. Any string is one.
@@ -31,7 +34,7 @@ class Phrase {
   Phrase(std::string text, Mark mark = Mark::plain) : Phrase(Span{std::move(text), mark}) {}  // NOLINT: a string is a phrase
   Phrase(const char* text, Mark mark = Mark::plain) : Phrase(std::string(text), mark) {}      // NOLINT
   Phrase(Span span) {                                                                         // NOLINT
-    if (!span.text.empty()) spans_.push_back(std::move(span));
+    if (!span.text.empty() || !span.full.empty()) spans_.push_back(std::move(span));
   }
 
   Phrase& operator+=(const Phrase& more) {
@@ -51,48 +54,60 @@ class Phrase {
 /// A name that somebody typed.
 [[nodiscard]] inline Phrase typed(std::string text, Mark mark = Mark::plain) { return Span{std::move(text), mark, true}; }
 
+/// Short words for a terminal, longer ones for a page.
+[[nodiscard]] inline Phrase on_page(std::string text, std::string full, Mark mark = Mark::plain) {
+  return Span{.text = std::move(text), .mark = mark, .full = std::move(full)};
+}
+
 struct Paragraph {
   Phrase text;
+  Phrase head = {};  ///< a sign or a word, with the blanks that follow it: the text hangs beside it
 };
 
 /// Labels, each with what it says.
 struct Facts {
   struct Fact {
-    Phrase label;  ///< empty: goes on with the fact above
-    Phrase value;
-    Phrase more = {};  ///< less important; a terminal shows it after a comma
+    Phrase label = {};  ///< empty: goes on with the fact above
+    Phrase value = {};  ///< empty: there is room to write it in by hand
+    Phrase more = {};   ///< less important; a terminal shows it after a comma
   };
-  std::vector<Fact> facts;
+  std::vector<Fact> facts = {};
   bool headline = false;  ///< the answers that a page shows large
 };
 
 struct List {
   enum class Kind { points, cautions, boxes };
   Kind kind = Kind::points;
-  std::vector<Phrase> items;
+  std::vector<Phrase> items = {};
 };
+
+/// A page has its columns beside each other; or it shows a cell with its title below the column before, or above the rows that follow.
+enum class OnPage { column, below, above };
 
 struct Column {
   Phrase title = {};
   Align align = Align::left;
   bool narrow = false;  ///< as narrow as its title in two lines; where a terminal has no room for all of these, a second table follows
+  OnPage on_page = OnPage::column;
 };
 
 struct Table {
   struct Row {
-    std::vector<Phrase> cells;         ///< as many as there are columns, or none
+    std::vector<Phrase> cells = {};    ///< as many as there are columns, or none
     std::vector<Phrase> details = {};  ///< stand below the cells
     std::string key = {};              ///< gives the row a box to tick on the page
   };
   struct Group {
-    Phrase title;
-    std::vector<Row> rows;
+    Phrase title = {};
+    std::vector<Row> rows = {};
   };
-  std::string kind;     ///< the page's style for it
-  std::string caption;  ///< of the page alone: a terminal shows the section's title
-  std::vector<Column> columns;
+  std::string kind = {};     ///< the page's style for it
+  std::string caption = {};  ///< of the page alone: a terminal shows the section's title
+  std::vector<Column> columns = {};
   std::vector<Group> groups = {};
-  std::size_t most_lines = 0;  ///< on a terminal; it counts the rows that are left out. 0: all of them
+  std::string box = {};           ///< the title of the boxes, where rows have some
+  std::vector<Phrase> sums = {};  ///< a last row, on a page alone
+  std::size_t most_lines = 0;     ///< on a terminal; it counts the rows that are left out. 0: all of them
 };
 
 /// The work of a day. A wait is a step without a key; a wait without a length is what goes on after work.
@@ -105,6 +120,7 @@ struct Steps {
     Phrase how = {};                    ///< "brush, 4.5 fl oz, 1 person"
     std::vector<Phrase> details = {};   ///< empty ones are left out
     std::vector<Phrase> cautions = {};  ///< short, each with a link to its full text
+    std::vector<Phrase> blanks = {};    ///< what is written in by hand; the step then has a box to tick
     bool coat = false, done = false;
   };
   Zone zone;
@@ -125,12 +141,19 @@ using Block = std::variant<Paragraph, Facts, List, Table, Steps, Figure, Section
 
 /// A part of the paper. Without a title it only gathers its blocks.
 struct Section {
-  std::string id;
-  Phrase title;
+  /// A page marks it while it lasts.
+  struct Time {
+    Instant from, until;
+  };
+  std::string id = {};
+  Phrase title = {};
   Phrase lead = {};  ///< stands beside the title
   std::vector<Block> blocks = {};
   Media media = Media::both;
   Media title_in = Media::both;  ///< text: a page shows the blocks without the title; page: a terminal does
+  std::string kind = {};         ///< the page's style for it
+  std::optional<Time> lasts = {};
+  bool cut_off = false;  ///< there is a line above it to cut along
 };
 
 struct Document {
@@ -138,5 +161,14 @@ struct Document {
   Phrase subtitle = {};
   std::vector<Section> sections = {};
 };
+
+/// Those that have something to say.
+[[nodiscard]] inline std::vector<Section> present(std::initializer_list<std::optional<Section>> sections) {
+  std::vector<Section> found;
+  for (const auto& section : sections) {
+    if (section) found.push_back(*section);
+  }
+  return found;
+}
 
 }  // namespace coatday::report

@@ -51,7 +51,7 @@
       item.append(step.querySelector("time").cloneNode(true), what);
       list.append(item);
     }
-    if (!list.children.length) list.append(Object.assign(document.createElement("p"), { textContent: day.querySelector(".air").textContent }));
+    if (!list.children.length) list.append(Object.assign(document.createElement("p"), { textContent: day.querySelector(".lead").textContent }));
     box.append(list);
     return box;
   };

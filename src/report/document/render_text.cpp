@@ -17,11 +17,18 @@ constexpr Indent below_title{2, 2};
 constexpr Indent without_title{0, 2};
 constexpr Indent alone{0, 0};  // there is no title on the whole paper
 
+// Two lines to write on, with room between them.
+Lines blank_lines(const Text& head, const TextStyle& style) {
+  const Text blank(std::string(static_cast<std::size_t>(std::max(0, style.columns - head.width())), '_'));
+  return {head + blank, {}, spaces(head.width()) + blank, {}};
+}
+
+// Labels take an even number of columns, so that papers with labels of much the same length look alike.
 Lines facts_lines(const Facts& facts, int indent, const TextStyle& style) {
-  constexpr int narrowest = 10;
-  int width = narrowest;
+  constexpr int least_width = 10;
+  int width = least_width;
   for (const Facts::Fact& fact : facts.facts) width = std::max(width, text_of(fact.label).width() + 2);
-  width = std::min(width, style.columns / 2);
+  width = std::min(width + width % 2, style.columns / 2);
   Lines lines;
   for (const Facts::Fact& fact : facts.facts) {
     Lines labels = wrap(text_of(fact.label, Mark::faint), std::max(1, width - 2));
@@ -29,7 +36,8 @@ Lines facts_lines(const Facts& facts, int indent, const TextStyle& style) {
     labels.pop_back();
     for (const Text& label : labels) lines.push_back(spaces(indent) + label);
     const Text more = fact.more.empty() ? Text() : ", " + text_of(fact.more);
-    append(lines, hang(spaces(indent) + padded(last, width), text_of(fact.value) + more, style));
+    append(lines, fact.value.empty() ? blank_lines(spaces(indent) + padded(last, width), style)
+                                     : hang(spaces(indent) + padded(last, width), text_of(fact.value) + more, style));
   }
   return lines;
 }
@@ -54,12 +62,13 @@ Lines list_lines(const List& list, int indent, const TextStyle& style) {
 
 bool shows_title(const Section& section) { return !section.title.empty() && section.title_in != Media::page; }
 
-// The lead stands beside the title where there is room for it.
+// The lead stands beside the title where there is room for it; a title that ends with a colon runs on into it.
 Lines heading_lines(const Section& section, const TextStyle& style) {
   constexpr int narrowest_lead = 16;
   const Text title = text_of(section.title, Mark::strong);
   if (section.lead.empty()) return wrap(title, style.columns);
-  if (style.columns - title.width() - 2 >= narrowest_lead) return hang(title + "  ", text_of(section.lead), style);
+  const bool runs_on = std::prev(section.title.end())->text.ends_with(':');
+  if (style.columns - title.width() - 2 >= narrowest_lead) return hang(title + (runs_on ? " " : "  "), text_of(section.lead), style);
   Lines lines = wrap(title, style.columns);
   append(lines, hang(spaces(2), text_of(section.lead), style));
   return lines;
@@ -68,7 +77,8 @@ Lines heading_lines(const Section& section, const TextStyle& style) {
 Lines section_lines(const Section& section, Indent indent, const TextStyle& style);
 
 Lines block_lines(const Block& block, Indent indent, const TextStyle& style) {
-  if (const auto* paragraph = std::get_if<Paragraph>(&block)) return hang(spaces(indent.paragraphs), text_of(paragraph->text), style);
+  if (const auto* paragraph = std::get_if<Paragraph>(&block))
+    return hang(spaces(indent.paragraphs) + text_of(paragraph->head), text_of(paragraph->text), style);
   if (const auto* facts = std::get_if<Facts>(&block)) return facts_lines(*facts, indent.blocks, style);
   if (const auto* list = std::get_if<List>(&block)) return list_lines(*list, indent.blocks, style);
   if (const auto* table = std::get_if<Table>(&block)) return table_lines(*table, indent.blocks, style);
@@ -78,16 +88,18 @@ Lines block_lines(const Block& block, Indent indent, const TextStyle& style) {
   return instead.empty() ? Lines{} : hang(spaces(indent.paragraphs), text_of(instead), style);
 }
 
-// A section that only gathers others leaves a line between them; so do tables that follow each other.
+// There is an empty line between sections with titles, but for one of a line within a titled one; and between tables that follow each other.
 bool stands_apart(const Block& block, const Block& before, bool titled) {
-  if (std::holds_alternative<Section>(block)) return !titled;
+  if (const auto* section = std::get_if<Section>(&block)) return shows_title(*section) && (!titled || !section->blocks.empty());
   return std::holds_alternative<Table>(block) && std::holds_alternative<Table>(before);
 }
 
 Lines section_lines(const Section& section, Indent indent, const TextStyle& style) {
   if (section.media == Media::page) return {};
   const bool titled = shows_title(section);
-  Lines lines = titled ? heading_lines(section, style) : Lines{};
+  Lines lines;
+  if (section.cut_off) lines.emplace_back(std::string(static_cast<std::size_t>(style.columns), '-'));
+  if (titled) append(lines, heading_lines(section, style));
   const Block* before = nullptr;
   for (const Block& block : section.blocks) {
     const Lines more = block_lines(block, titled ? below_title : indent, style);
@@ -111,6 +123,8 @@ Lines title_lines(const Document& document, const TextStyle& style) {
 }
 
 }  // namespace
+
+Lines block_lines(const Block& block, const TextStyle& style) { return block_lines(block, alone, style); }
 
 Lines section_lines(const Section& section, const TextStyle& style) { return section_lines(section, without_title, style); }
 

@@ -11,6 +11,8 @@ constexpr int title_column = 15;
 constexpr int title_width = 22;
 constexpr int detail_column = 17;
 constexpr int narrowest_subject = 20;
+constexpr int form_column = 18;  // after box and hours
+constexpr int blank_width = 22;  // what is written in by hand, at the right
 
 Text hours_of(const Steps::Step& step, const Zone& zone) {
   const std::string length = format_hours_minutes(ceil_minutes(step.end - step.begin));
@@ -51,7 +53,31 @@ Lines heading_lines(const Steps::Step& step, const Zone& zone, const TextStyle& 
   return lines;
 }
 
+// A box, hours and title, with what is written in by hand at the right; the rest stands below.
+Lines form_lines(const Steps::Step& step, const Zone& zone, const TextStyle& style) {
+  const auto clock = [&zone](Instant t) { return clock_time(zone.to_local(t)); };
+  const std::string hours = clock(step.begin) + "-" + clock(step.end);
+  const int narrow = style.columns - form_column - blank_width - 1;
+  Lines body = wrap(text_of(step.title), narrow);
+  if (!step.subject.empty()) append(body, wrap(text_of(step.subject), narrow));
+  Lines lines;
+  for (std::size_t i = 0; i < std::max(body.size(), step.blanks.size()); ++i) {
+    Text line = i == 0 ? padded(Text(step.done ? "[x]  " : "[ ]  ") + hours, form_column) : spaces(form_column);
+    if (i < body.size()) line += body[i];
+    if (i < step.blanks.size())
+      line = padded(line, style.columns - blank_width) + padded(text_of(step.blanks[i]), blank_width, Align::right);
+    lines.push_back(line);
+  }
+  for (const Phrase& detail : step.details) {
+    if (!detail.empty()) append(lines, hang(spaces(form_column), text_of(detail), style));
+  }
+  if (!step.cautions.empty()) append(lines, hang(spaces(form_column), caution_text(step.cautions), style));
+  lines.emplace_back();
+  return lines;
+}
+
 Lines step_lines(const Steps::Step& step, const Zone& zone, const TextStyle& style) {
+  if (!step.blanks.empty()) return form_lines(step, zone, style);
   Lines lines = heading_lines(step, zone, style);
   for (const Phrase& detail : step.details) {
     if (!detail.empty()) append(lines, hang(spaces(detail_column), text_of(detail), style));

@@ -1,14 +1,15 @@
-// The pieces, part by part, from their own sizes: every face shaded by the coats that it gets.
+#include "report/figures/drawing.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <cmath>
 #include <set>
 
+#include "report/document/element.h"
+#include "report/figures/sizes.h"
 #include "report/figures/views.h"
 #include "report/sections/faces.h"
-#include "report/sections/sections_html.h"
-#include "report/words.h"
 
 namespace coatday::report::page {
 namespace {
@@ -28,7 +29,7 @@ std::optional<Coats> coats_of(const job::Plan& plan, std::size_t piece, const st
   return found;
 }
 
-std::string coat_words(const std::optional<Coats>& coats) {
+std::string coat_text(const std::optional<Coats>& coats) {
   if (!coats) return "not coated";
   if (coats->count > 0) return counted(static_cast<std::size_t>(coats->count), "coat", "coats");
   return coats->declared ? "no coat, as declared" : "BARE";
@@ -69,7 +70,7 @@ void draw_figure(Element svg, const Patch& patch, const std::optional<Coats>& co
 void draw_view(Element parent, const job::Plan& plan, std::size_t piece, const piece::Part& part, const View& view) {
   Element figure = parent.add("div", {{"class", "view"}});
   std::vector<std::string> told;
-  for (const Patch& patch : view.patches) told.push_back(patch.face + ": " + coat_words(coats_of(plan, piece, part.id, patch.face)));
+  for (const Patch& patch : view.patches) told.push_back(patch.face + ": " + coat_text(coats_of(plan, piece, part.id, patch.face)));
   const std::string width = number(std::ceil(view.width)), height = number(std::ceil(view.height));
   Element svg = figure.add("svg", {{"class", "part"},
                                    {"width", width},
@@ -98,7 +99,7 @@ std::string part_coats(const job::Plan& plan, std::size_t piece, const piece::Pa
     most = std::max(most, coats->count);
   }
   for (const auto& [name, coats] : faces) {
-    if (coats.count != most) words.push_back(name + ": " + coat_words(coats));
+    if (coats.count != most) words.push_back(name + ": " + coat_text(coats));
   }
   const std::string all = counted(static_cast<std::size_t>(most), "film coat", "film coats");
   return words.empty() ? all + " on every face" : all + "; but " + listed(words);
@@ -118,20 +119,18 @@ void draw_part(Element parent, const job::Plan& plan, std::size_t piece, const p
   Element caption = figure.add("figcaption", {});
   caption.add("b", {}).name(part.name);
   if (part.count > 1) caption.text(fmt::format(" × {}", part.count));
-  caption.add("span", {}, size_words(part.shape, units) + ", " + part.species.value_or("steel"));
+  caption.add("span", {}, size_text(part.shape, units) + ", " + part.species.value_or("steel"));
   caption.add("span", {}, part_coats(plan, piece, part));
 }
 
-std::string legend_words(const std::string& kind) {
+std::string legend_text(const std::string& kind) {
   if (kind == "masked") return "masked";
   if (kind == "bare") return "BARE";
   if (kind == "declared") return "no coat, as declared";
   return kind.substr(1) + (kind == "c1" ? " film coat" : " film coats");
 }
 
-}  // namespace
-
-void add_coats_legend(Element parent, const job::Plan& plan) {
+void draw_legend(Element parent, const job::Plan& plan) {
   std::set<std::string> kinds;
   for (const job::FaceEntry& face : plan.faces) {
     const bool declared = face.exception && !face.exception->reason.empty();
@@ -142,18 +141,36 @@ void add_coats_legend(Element parent, const job::Plan& plan) {
     Element item = list.add("li", {});
     Element svg = item.add("svg", {{"width", "26"}, {"height", "14"}, {"class", "part"}, {"aria-hidden", "true"}});
     svg.add("path", {{"class", kind}, {"d", "M1 1h24v12h-24z"}});
-    item.text(legend_words(kind));
+    item.text(legend_text(kind));
   }
   list.add("li", {}, "edges and ends are folded out, and drawn no thinner than can be seen");
 }
 
-void add_drawing(Element parent, const job::Job& job, const job::Plan& plan, std::size_t piece, Units units) {
+void draw_piece(Element parent, const job::Job& job, const job::Plan& plan, std::size_t piece, Units units) {
   constexpr double widest = 280;  // pixels: a phone's width, and two beside each other on paper
   const piece::Piece& drawn = job.order.pieces.at(piece).piece;
   Metres longest{0.1};
   for (const piece::Part& part : drawn.parts) longest = std::max(longest, longest_of(part.shape));
   Element parts = parent.add("div", {{"class", "parts"}});
   for (const piece::Part& part : drawn.parts) draw_part(parts, plan, piece, part, {widest / longest.value()}, units);
+}
+
+}  // namespace
+
+Section drawings(const job::Job& job, const job::Plan& plan, const Texts& texts, const ChosenPieces& chosen) {
+  Section section{"pieces", "Pieces"};
+  section.media = Media::page;
+  section.blocks.emplace_back(Figure{"", [&plan](Element parent) { draw_legend(parent, plan); }});
+  for (std::size_t piece = 0; piece < job.order.pieces.size(); ++piece) {
+    if (!chosen.has(piece)) continue;
+    Section one;
+    const Units units = texts.units;
+    one.blocks.emplace_back(Figure{"", [&job, &plan, piece, units](Element parent) { draw_piece(parent, job, plan, piece, units); }});
+    if (job.order.pieces.size() > 1) one.title = typed(job.order.pieces[piece].piece.name);
+    one.kind = "piece";
+    section.blocks.emplace_back(std::move(one));
+  }
+  return section;
 }
 
 }  // namespace coatday::report::page

@@ -1,9 +1,12 @@
-#include "report/sections/sections_html.h"
+#include "report/figures/patterns.h"
+
+#include "report/document/element.h"
 
 namespace coatday::report::page {
 
-// Patterns are told apart without colour.
-void add_patterns(Element body) {
+namespace {
+
+void draw_patterns(Element body) {
   Element svg = body.add("svg", {{"width", "0"}, {"height", "0"}, {"class", "patterns"}, {"aria-hidden", "true"}});
   Element defs = svg.add("defs", {});
   const auto pattern = [&defs](const char* id, const char* size) {
@@ -22,6 +25,15 @@ void add_patterns(Element body) {
   bare.add("path", {{"class", "bare-line"}, {"d", "M-2 2l4-4M0 8l8-8M6 10l4-4"}});
   Element declared = pattern("declared", "6");
   declared.add("path", {{"class", "declared-line"}, {"d", "M0 6l6-6"}});
+}
+
+}  // namespace
+
+Section patterns() {
+  Section section;
+  section.media = Media::page;
+  section.blocks.emplace_back(Figure{"", draw_patterns});
+  return section;
 }
 
 }  // namespace coatday::report::page

@@ -1,6 +1,4 @@
-#include <fmt/core.h>
-
-#include "report/figures/views.h"
+#include "report/figures/sizes.h"
 
 namespace coatday::report::page {
 namespace {
@@ -24,7 +22,7 @@ std::string words(const piece::FreeArea& f, Units u) { return by({f.length, f.wi
 
 }  // namespace
 
-std::string size_words(const piece::Shape& shape, Units units) {
+std::string size_text(const piece::Shape& shape, Units units) {
   return std::visit([units](const auto& s) { return words(s, units); }, shape);
 }
 

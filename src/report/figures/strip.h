@@ -55,9 +55,4 @@ class Strip {
   int down_ = 0;
 };
 
-/// The heads of the days, nights and closed days, temperature, humidity, and when each finish may go on.
-void draw_air(Strip&, const Chart&);
-/// The faces, other work, and what may be done with each piece.
-void draw_faces(Strip&, const Chart&);
-
 }  // namespace coatday::report::page

@@ -1,11 +1,11 @@
-// The upper part of a week: days, nights, the shop's air, and what may go on in it.
+#include "report/figures/strip_air.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <cmath>
 
 #include "report/document/lines.h"
-#include "report/figures/strip.h"
 #include "report/words.h"
 
 namespace coatday::report::page {

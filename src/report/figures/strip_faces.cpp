@@ -1,10 +1,10 @@
-// The lower part of a week: what becomes of every face, other work, and what may be done with each piece.
+#include "report/figures/strip_faces.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <array>
 
-#include "report/figures/strip.h"
 #include "report/words.h"
 
 namespace coatday::report::page {

@@ -103,7 +103,7 @@ std::vector<Row> rows_of(const job::Plan& plan) {
     }
     for (const auto& [events, faces] : groups) {
       const bool coated = std::any_of(events.begin(), events.end(), [](const job::Event* e) { return job::is_coat(e->kind); });
-      const std::string words = face_words(plan.faces, part.faces, faces) + (coated ? "" : ": no coat");
+      const std::string words = face_text(plan.faces, part.faces, faces) + (coated ? "" : ": no coat");
       rows.push_back({part.first->piece, part.first->part, words, stretches_of(events, plan.until)});
     }
   }

@@ -1,14 +1,13 @@
-// The timeline: a legend, and week after week the air and the faces.
+#include "report/figures/timeline_section.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <array>
+#include <memory>
 
-#include "job/air_forecast.h"
-#include "report/figures/strip.h"
-#include "report/page/waits.h"
-#include "report/sections/sections_html.h"
-#include "report/words.h"
+#include "report/figures/strip_air.h"
+#include "report/figures/strip_faces.h"
 
 namespace coatday::report::page {
 namespace {
@@ -19,7 +18,7 @@ struct Sign {
   int y, height;
 };
 
-void add_legend(Element section) {
+void draw_signs(Element section) {
   constexpr std::array signs{Sign{"on", "applied", 0, 12},
                              Sign{"wet", "wet: no dust", 0, 12},
                              Sign{"dry", "dries: not yet", 0, 12},
@@ -54,26 +53,47 @@ void measure(Chart& chart, const std::vector<Week>& weeks) {
   chart.humidity = damp.value_or(job::Range{});
 }
 
-std::string week_words(const Week& week) { return date_text(week.monday) + " – " + date_text(week.monday + date::days(6)); }
+Phrase dates(const Week& first, const Week& last) {
+  return Phrase(date_text(first.monday) + " – " + date_text(last.monday + date::days(6)));
+}
 
-void add_week(Element section, const Chart& chart, const Week& week, std::size_t index) {
-  Element frame = section.add("div", {{"class", "frame"}});
-  frame.add("h3", {}, week_words(week));
-  Element figure = frame.add("div", {{"class", "strip"},
-                                     {"data-from", fmt::format("{}", week.from.time_since_epoch().count())},
-                                     {"data-until", fmt::format("{}", week.until.time_since_epoch().count())}});
+void draw_week(Element parent, const Chart& chart, const Week& week, std::size_t index) {
+  Element figure = parent.add("div", {{"class", "strip"},
+                                      {"data-from", fmt::format("{}", week.from.time_since_epoch().count())},
+                                      {"data-until", fmt::format("{}", week.until.time_since_epoch().count())}});
   Strip strip(figure, week);
   const std::string title = fmt::format("week-{}", index), more = title + "-more";
   strip.drawing().set("aria-labelledby", title).set("aria-describedby", more);
-  strip.drawing().add("title", {{"id", title}}, "The week " + week_words(week));
+  strip.drawing().add("title", {{"id", title}}, "The week " + date_text(week.monday) + " – " + date_text(week.monday + date::days(6)));
   strip.drawing().add("desc", {{"id", more}}, "Air of the shop, and what becomes of every face; in words under Day by day.");
   draw_air(strip, chart);
   draw_faces(strip, chart);
   strip.finish();
-  const std::vector<std::string> waits = waits_in(chart.plan, week);
-  if (waits.empty()) return;
-  Element list = frame.add("ul", {{"class", "waits"}});
-  for (const std::string& words : waits) list.add("li", {}, words);
+}
+
+// Why days pass on which the shop is open and nothing is put on.
+List waits_in(const job::Plan& plan, const Week& week, const Texts& texts) {
+  List list;
+  for (const job::Wait& wait : plan.waits) {
+    const Instant day = texts.zone.to_instant(LocalTime(wait.day));
+    if (day < week.from || day >= week.until) continue;
+    const job::Event& next = plan.events.at(wait.step);
+    std::string text = date_text(wait.day) + ": " + next.name + (next.whose.empty() ? "" : " on " + next.whose) + " waits until " +
+                       texts.instant(next.start) + ": " + wait.reason;
+    if (!wait.air_fits)
+      text += "; that day's air does not fit " + product_name(plan, next.product) + (wait.air.empty() ? "" : ": " + wait.air);
+    list.items.emplace_back(text);
+  }
+  return list;
+}
+
+Section week_section(const std::shared_ptr<const Chart>& chart, const Week& week, std::size_t index, const Texts& texts) {
+  Section section;
+  section.title = dates(week, week);
+  section.kind = "frame";
+  section.blocks.emplace_back(Figure{"", [chart, week, index](Element parent) { draw_week(parent, *chart, week, index); }});
+  section.blocks.emplace_back(waits_in(chart->plan, week, texts));
+  return section;
 }
 
 // Nothing is done in it, and nothing becomes possible: what is on cures.
@@ -92,31 +112,37 @@ bool quiet(const Chart& chart, const Week& week) {
          std::none_of(chart.rows.begin(), chart.rows.end(), changes);
 }
 
-void add_quiet_weeks(Element section, const job::Plan& plan, const Week& first, const Week& last) {
-  section.add("h3", {}, date_text(first.monday) + " – " + date_text(last.monday + date::days(6)));
+Section quiet_weeks(const job::Plan& plan, const Week& first, const Week& last, const Texts& texts) {
   std::vector<std::string> promises;
   for (const job::PieceResult& piece : plan.pieces) {
     if (piece.due && *piece.due >= first.from && *piece.due < last.until)
-      promises.push_back(piece.name + " is promised for " + instant_text(*piece.due, plan.shop.zone));
+      promises.push_back(piece.name + " is promised for " + texts.instant(*piece.due));
   }
-  section.add("p", {}, "nothing to do: what is on cures" + (promises.empty() ? "" : "; " + listed(promises))).set("class", "how");
+  Section section;
+  section.title = dates(first, last);
+  section.lead = "nothing to do: what is on cures" + (promises.empty() ? "" : "; " + listed(promises));
+  section.kind = "frame";
+  return section;
 }
 
 }  // namespace
 
-void add_timeline(Contents& contents, const job::Job& job, const job::Plan& plan, const job::AirForecast& air, Units units) {
+std::optional<Section> timeline(const job::Plan& plan, const job::AirForecast& air, const Texts& texts) {
   const std::vector<Week> weeks = weeks_of(plan);
-  if (weeks.empty()) return;
-  Chart chart{plan, air, units, rows_of(plan)};
-  measure(chart, weeks);
-  Element section = contents.section("timeline", "Timeline");
-  add_legend(section);
+  if (weeks.empty()) return std::nullopt;
+  Chart measured{plan, air, texts.units, rows_of(plan)};
+  measure(measured, weeks);
+  const auto chart = std::make_shared<const Chart>(std::move(measured));
+  Section section{"timeline", "Timeline"};
+  section.media = Media::page;
+  section.blocks.emplace_back(Figure{"", draw_signs});
   for (std::size_t i = 0; i < weeks.size(); ++i) {
     const std::size_t first = i;
-    while (i < weeks.size() && quiet(chart, weeks[i])) ++i;
-    if (i > first) add_quiet_weeks(section, plan, weeks[first], weeks[i - 1]);
-    if (i < weeks.size()) add_week(section, chart, weeks[i], i + 1);
+    while (i < weeks.size() && quiet(*chart, weeks[i])) ++i;
+    if (i > first) section.blocks.emplace_back(quiet_weeks(plan, weeks[first], weeks[i - 1], texts));
+    if (i < weeks.size()) section.blocks.emplace_back(week_section(chart, weeks[i], i + 1, texts));
   }
+  return section;
 }
 
 }  // namespace coatday::report::page

@@ -44,7 +44,4 @@ struct DrawingScale {
 /// The longest line of its views, in metres, for one scale over several parts.
 [[nodiscard]] Metres longest_of(const piece::Shape&);
 
-/// "1676 x 762 x 29 mm" in the reader's units.
-[[nodiscard]] std::string size_words(const piece::Shape&, Units);
-
 }  // namespace coatday::report::page

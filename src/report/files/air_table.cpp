@@ -1,9 +1,9 @@
-// The shop's air for other programs: JSON and a table.
+#include "report/files/air_table.h"
+
 #include <fmt/core.h>
 
 #include "report/files/csv.h"
 #include "report/files/json_parts.h"
-#include "report/papers/air.h"
 
 namespace coatday::report {
 namespace {
@@ -25,18 +25,18 @@ Json days_json(const job::Job& job, const job::AirForecast& all) {
   return days;
 }
 
-Json hours_json(const std::set<Hours>& bodies) {
+Json bodies_json(const std::set<Hours>& bodies) {
   Json all = Json::array();
   for (const Hours body : bodies) all.push_back(body.count());
   return all;
 }
 
 /// With the time constants of all that a coat is judged at, beside the room.
-Json finish_json(const job::FinishHours& finish) {
+Json finish_hours_json(const job::FinishHours& finish) {
   return {{"finish", finish.use.product},
           {"can_h", finish.can.count()},
-          {"wood_h", hours_json(finish.use.wood)},
-          {"steel_h", hours_json(finish.use.steel)}};
+          {"wood_h", bodies_json(finish.use.wood)},
+          {"steel_h", bodies_json(finish.use.steel)}};
 }
 
 Json row_json(const job::Job& job, const job::AirForecast& all, std::size_t r) {
@@ -68,7 +68,7 @@ std::string air_json(const job::Job& job, const job::AirForecast& all, std::stri
            {"timezone", job.shop.zone.name()},
            {"air", job.shop.air_description}};
   Json& finishes = out["finishes"] = Json::array();
-  for (const job::FinishHours& finish : all.finishes) finishes.push_back(finish_json(finish));
+  for (const job::FinishHours& finish : all.finishes) finishes.push_back(finish_hours_json(finish));
   Json& notes = out["notes"] = Json::array();
   for (const job::AirNote& note : job.air_notes) notes.push_back({{"file", note.file}, {"message", note.message}});
   out["days"] = days_json(job, all);

@@ -1,5 +1,5 @@
 #pragma once
-// Tables for spreadsheets, after RFC 4180. Inside this room only.
+// Tables for spreadsheets, after RFC 4180.
 
 #include <string>
 #include <string_view>

@@ -1,5 +1,5 @@
+#include "report/files/json_quote.h"
 #include "report/files/json_parts.h"
-#include "report/papers/quote.h"
 
 namespace coatday::report {
 namespace {

@@ -1,7 +1,8 @@
+#include "report/files/json_wood.h"
+
 #include <cmath>
 
 #include "report/files/json_parts.h"
-#include "report/wood.h"
 
 namespace coatday::report {
 namespace {

@@ -5,9 +5,6 @@
 
 #include <algorithm>
 
-#include "report/document/table.h"
-#include "report/words.h"
-
 namespace coatday::report {
 namespace {
 
@@ -35,19 +32,17 @@ std::string damp(const AirDay& day, Units units) {
   return words;
 }
 
-Lines days_table(const AirForecast& all, const TextStyle& style) {
-  bool any_damp = false;
-  for (const AirDay& day : all.days) any_damp = any_damp || day.saturated > Hours(0);
-  const auto title = [](const char* words) { return TextColumn{Text(words, Mark::faint), Align::left}; };
-  TextTable table{{title(""), title("open"), title("closed"), title("RH"), title("dew point")}, {}};
-  if (any_damp) table.columns.push_back(title("at 100 % RH"));
+Table days_of(const AirForecast& all, Units units) {
+  Table table{"air", "The air of each day", {{}, {"open"}, {"closed"}, {"RH"}, {"dew point"}}, {{}}};
+  const bool any_damp = std::any_of(all.days.begin(), all.days.end(), [](const AirDay& day) { return day.saturated > Hours(0); });
+  if (any_damp) table.columns.push_back({"at 100 % RH"});
   for (const AirDay& day : all.days) {
-    std::vector<Text> row{date_text(day.day), day.open ? degrees(*day.open, style.units) : "-",
-                          day.closed ? degrees(*day.closed, style.units) : "-", percent(day.humidity), degrees(day.dew_point, style.units)};
-    if (any_damp) row.emplace_back(damp(day, style.units), Mark::caution);
-    table.rows.push_back(std::move(row));
+    Table::Row row{{date_text(day.day), day.open ? degrees(*day.open, units) : "-", day.closed ? degrees(*day.closed, units) : "-",
+                    percent(day.humidity), degrees(day.dew_point, units)}};
+    if (any_damp) row.cells.emplace_back(damp(day, units), Mark::caution);
+    table.groups.front().rows.push_back(std::move(row));
   }
-  return layout(table, 2, style);
+  return table;
 }
 
 /// "logger until Wed 4 Nov 14:00; then weather file".
@@ -72,7 +67,7 @@ struct Sign {
 
 /// The signs of a day, one for each half hour of the wall clock. Where summer time begins, some stay blank; where it ends, two hours share
 /// theirs and a coat may go on in both or not at all.
-Text strip(const job::Job& job, const AirForecast& all, const FinishHours& finish, const AirDay& day) {
+Phrase strip(const job::Job& job, const AirForecast& all, const FinishHours& finish, const AirDay& day) {
   std::vector<Sign> signs(half_hours);
   for (std::size_t r = day.first; r < day.last; ++r) {
     const auto clock = job.shop.zone.to_local(all.air.rows()[r].from) - day.day;
@@ -81,11 +76,11 @@ Text strip(const job::Job& job, const AirForecast& all, const FinishHours& finis
     sign.may = sign.may && finish.may[r];
     sign.working = sign.working || all.working[r];
   }
-  Text text;
+  Phrase text;
   for (const Sign& s : signs) {
     const char sign = !s.known ? ' ' : s.may ? (s.working ? '#' : '-') : s.working ? 'x' : '.';
     const Mark mark = !s.working ? Mark::faint : s.may ? Mark::good : Mark::bad;
-    text += Text(std::string(1, sign), mark);
+    text += Phrase(unbroken(std::string(1, sign)), mark);
   }
   return text;
 }
@@ -102,18 +97,18 @@ std::string at_work(const AirForecast& all, const FinishHours& finish, const Air
   return may == open ? "all " + format_span(open) : format_span(may);
 }
 
-Lines finish_block(const job::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, const FinishHours& finish,
-                   const TextStyle& style) {
+Section finish_section(const job::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, const FinishHours& finish) {
   const finish::Product* product = catalogue.product(finish.use.product);
-  Lines lines = hang(Text("  " + finish.use.product, Mark::strong) + "  ", product == nullptr ? "" : product->name, style);
-  lines.push_back(spaces(14) + Text("0     3     6     9     12    15    18    21    24  at work", Mark::faint));
-  for (const AirDay& day : all.days) {
-    lines.push_back(Text("  ") + padded(date_text(day.day), 12) + strip(job, all, finish, day) +
-                    Text("    " + unbroken(at_work(all, finish, day))));
-  }
+  Table table{"hours",
+              "When it may go on, by half hours",
+              {{}, {unbroken("0     3     6     9     12    15    18    21    24")}, {unbroken("at work")}},
+              {{}}};
+  for (const AirDay& day : all.days)
+    table.groups.front().rows.push_back({{date_text(day.day), strip(job, all, finish, day), unbroken(at_work(all, finish, day))}});
+  Section section{"finish-" + finish.use.product, finish.use.product, product == nullptr ? "" : product->name, {std::move(table)}};
   if (!finish.limit_exceeded.empty())
-    append(lines, hang("  ", "Not on " + instant_text(finish.hindered, job.shop.zone) + ": " + finish.limit_exceeded + ".", style));
-  return lines;
+    section.blocks.emplace_back(Paragraph{"Not on " + instant_text(finish.hindered, job.shop.zone) + ": " + finish.limit_exceeded + "."});
+  return section;
 }
 
 std::string judged_at(const AirForecast& all) {
@@ -123,35 +118,34 @@ std::string judged_at(const AirForecast& all) {
   return "Judged in the room, and at the can, which lags behind the room's air; so do wood and steel: name an order, and they count.";
 }
 
+Facts about_air(const job::Job& job, const AirForecast& all) {
+  Facts facts{{{"air", job.shop.air_description}, {"rests on", rests_on(job, all)}}};
+  for (const job::AirNote& note : job.air_notes) facts.facts.push_back({"note", note.file + ": " + note.message});
+  return facts;
+}
+
 }  // namespace
 
-std::string air_text(const job::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, const TextStyle& style) {
-  Lines page = wrap(Text(job.shop.name, Mark::strong) + "  air from " + unbroken(long_date(all.days.front().day)), style.columns);
-  append(page, hang(Text("  air       ", Mark::faint), job.shop.air_description, style));
-  append(page, hang(Text("  rests on  ", Mark::faint), rests_on(job, all), style));
-  for (const job::AirNote& note : job.air_notes)
-    append(page, hang(Text("  note      ", Mark::faint), note.file + ": " + note.message, style));
-  page.emplace_back();
-  append(page, days_table(all, style));
-  page.emplace_back();
+Document air(const job::Job& job, const finish::Catalogue& catalogue, const AirForecast& all, Units units) {
+  Document document{typed(job.shop.name) + Phrase("  air from " + unbroken(long_date(all.days.front().day)), Mark::faint)};
+  document.sections = {{"air", {}, {}, {about_air(job, all)}}, {"days", {}, {}, {days_of(all, units)}}};
   if (all.finishes.empty()) {
-    append(page, hang("",
-                      "When a finish may go on is told for those of an order that is named after the shop, those on the shelf and "
-                      "the shop's own; or name some: --finish water-clear. The command 'finishes' lists them.",
-                      style));
-    return render(page, style.colour);
+    document.sections.push_back(
+        {"finishes",
+         {},
+         {},
+         {Paragraph{"When a finish may go on is told for those of an order that is named after the shop, those on the shelf and the shop's "
+                    "own; or name some: --finish water-clear. The command 'finishes' lists them."}}});
+    return document;
   }
-  page.emplace_back("When each may go on", Mark::strong);
-  append(page, hang("  ",
-                    "by half hours: # yes, at work; - yes, but nobody is at work; x no, at work; . no. A coat needs all the half hours "
-                    "that it takes. " +
-                        judged_at(all),
-                    style));
-  for (const FinishHours& finish : all.finishes) {
-    page.emplace_back();
-    append(page, finish_block(job, catalogue, all, finish, style));
-  }
-  return render(page, style.colour);
+  document.sections.push_back({"finishes",
+                               "When each may go on",
+                               {},
+                               {Paragraph{"by half hours: # yes, at work; - yes, but nobody is at work; x no, at work; . no. A coat needs "
+                                          "all the half hours that it takes. " +
+                                          judged_at(all)}}});
+  for (const FinishHours& finish : all.finishes) document.sections.push_back(finish_section(job, catalogue, all, finish));
+  return document;
 }
 
 }  // namespace coatday::report

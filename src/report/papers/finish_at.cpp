@@ -12,7 +12,7 @@
 namespace coatday::report {
 namespace {
 
-std::string air_text(const climate::Air& air, Units units) {
+std::string in_words(const climate::Air& air, Units units) {
   return format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity);
 }
 
@@ -40,8 +40,8 @@ void add_refusals(Lines& lines, const finish::StageTimes& at, const TextStyle& s
   }
 }
 
-Table stages_table(const finish::StageTimes& at) {
-  Table table;
+TextTable stages_table(const finish::StageTimes& at) {
+  TextTable table;
   for (const char* title : {"stage, from application", "early side", "expected", "late side"})
     table.columns.push_back({Text(title, Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
@@ -100,7 +100,7 @@ std::string window_text(const finish::StageTimes& at) {
 
 std::string finish_at_text(const finish::Product& product, const climate::Air& air, const TextStyle& style) {
   const finish::StageTimes at = finish::times_in(product, air, style.units);
-  Lines lines = wrap(Text(product.name, Mark::strong) + " (" + product.id + ") at " + unbroken(air_text(air, style.units)), style.columns);
+  Lines lines = wrap(Text(product.name, Mark::strong) + " (" + product.id + ") at " + unbroken(in_words(air, style.units)), style.columns);
   append(lines, layout(stages_table(at), 2, style));
   const std::string window = window_text(at);
   if (!window.empty()) append(lines, hang("  ", window, style));
@@ -119,19 +119,19 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
 std::optional<std::string> why_not_at(const finish::Product& product, const climate::Air& air, Units units) {
   const finish::StageTimes at = finish::times_in(product, air, units);
   if (at.may_not_go_on) {
-    return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, air_text(air, units), *at.may_not_go_on,
+    return fmt::format("'{}' may not go on at {}: {}; it goes on {}", product.id, in_words(air, units), *at.may_not_go_on,
                        goes_on_at(product.limits, units));
   }
   if (at.any()) return std::nullopt;
   for (const auto& reason : at.refused.values) {
-    if (reason) return fmt::format("nothing is known of '{}' at {}: {}", product.id, air_text(air, units), *reason);
+    if (reason) return fmt::format("nothing is known of '{}' at {}: {}", product.id, in_words(air, units), *reason);
   }
   return fmt::format("the record of '{}' has no times", product.id);
 }
 
 std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const TextStyle& style) {
-  Lines lines = wrap("dry to recoat, from application, at " + unbroken(air_text(air, style.units)), style.columns);
-  Table table;
+  Lines lines = wrap("dry to recoat, from application, at " + unbroken(in_words(air, style.units)), style.columns);
+  TextTable table;
   for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Mark::faint)});
   Lines refused;
   for (const auto& [id, product] : catalogue.products) {

@@ -2,12 +2,12 @@
 // A plan as one HTML file: for the shop's wall, a phone and a desk. Nothing in it is fetched, and it reads without its script.
 
 #include <string>
-#include <string_view>
 
 #include "job/advice.h"
 #include "job/air_forecast.h"
 #include "job/job.h"
 #include "job/wood_findings.h"
+#include "quantity/text.h"
 
 namespace coatday::report {
 
@@ -20,8 +20,5 @@ struct Beside {
 
 /// Of one order or several. The plan is of the job; where there is none it says why.
 [[nodiscard]] std::string plan_page(const job::Job&, const job::Plan&, const Beside&, Units);
-
-/// Stands near the beginning of every page.
-inline constexpr std::string_view page_mark = "<meta name=\"generator\" content=\"coatday\">";
 
 }  // namespace coatday::report

@@ -21,17 +21,10 @@ namespace coatday::report {
 /// The checker's verdict on a plan of our own.
 [[nodiscard]] std::string breaches_text(const std::vector<checker::Breach>&, const TextStyle&);
 
-/// Why an event starts when it does; nothing when the plan has no such event.
-[[nodiscard]] std::optional<std::string> why_text(const job::Plan&, const std::string& event, const TextStyle&);
 /// A plan, and the plan with what is set: ready dates, cost, heat, and which coats moved.
 [[nodiscard]] std::string what_if_text(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set,
                                        const std::string& order, const TextStyle&);
 /// Which single change helps a plan that waits for air, the most helpful first.
 [[nodiscard]] std::string advice_text(const job::Plan&, const job::Advice&, const std::string& order, const TextStyle&);
-/// The events by their ids.
-[[nodiscard]] std::string events_text(const job::Plan&, const TextStyle&);
-
-/// The take-off: every face with its area, by part, with the sums. `pieces` are their names.
-[[nodiscard]] std::string area_text(const std::vector<job::FaceEntry>&, const std::vector<std::string>& pieces, const TextStyle&);
 
 }  // namespace coatday::report

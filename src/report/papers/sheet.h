@@ -4,11 +4,12 @@
 #include <string>
 
 #include "job/plan.h"
-#include "report/document/lines.h"
+#include "report/document/document.h"
+#include "report/words.h"
 
 namespace coatday::report {
 
-/// A page a day on which there is work, a form feed between pages; a day that is too long goes on on the next. Never in colour.
-[[nodiscard]] std::string sheet_text(const job::Plan&, const std::string& order, const TextStyle&);
+/// A section for each day with work: for render_pages.
+[[nodiscard]] Document sheet(const job::Plan&, const std::string& order, const Texts&);
 
 }  // namespace coatday::report

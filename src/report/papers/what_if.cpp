@@ -5,10 +5,16 @@
 #include <map>
 
 #include "job/compare.h"
+#include "report/document/render_text.h"
 #include "report/document/table.h"
+#include "report/document/table_lines.h"
 #include "report/papers/report.h"
 #include "report/sections/advice.h"
-#include "report/sections/sections.h"
+#include "report/sections/findings.h"
+#include "report/sections/moved.h"
+#include "report/sections/no_plan.h"
+#include "report/sections/purchase.h"
+#include "report/sections/summary.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -77,7 +83,7 @@ using Shopping = std::map<std::string, std::string>;  // product, and part -> ca
 Shopping shopping(const job::Plan& plan, Units units) {
   Shopping all;
   for (const job::Purchase& row : plan.purchase) {
-    if (!row.buy.empty()) all[product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part)] = cans_words(row.buy, units);
+    if (!row.buy.empty()) all[product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part)] = cans_text(row.buy, units);
   }
   return all;
 }
@@ -132,7 +138,7 @@ Lines heat(const job::Comparison& found, const job::Plan& after, const TextStyle
 
 Lines coats(const job::Comparison& found, const job::Plan& after, const TextStyle& style) {
   Lines lines = hang(Text("Moved  ", Mark::strong), found.moved.empty() ? "no coat" : counted(found.moved.size(), "coat", "coats"), style);
-  append(lines, moves(after, found.moved, style));
+  append(lines, table_lines(moves(after, found.moved, {style.units, after.shop.zone}), 2, style));
   std::string rest = counted(found.stayed, "coat stays", "coats stay") + " as planned before";
   if (found.added > 0) rest += "; " + counted(found.added, "is new", "are new");
   if (found.gone > 0) rest += "; " + counted(found.gone, "is gone", "are gone");
@@ -140,20 +146,19 @@ Lines coats(const job::Comparison& found, const job::Plan& after, const TextStyl
   return lines;
 }
 
-void no_plan(Lines& page, const job::Plan& plan, const char* which, const TextStyle& style) {
+void add_no_plan(Lines& page, const job::Plan& plan, const char* which, const TextStyle& style) {
   if (plan.status == job::Status::feasible) return;
   page.emplace_back();
   page.emplace_back(which, Mark::strong);
-  append(page, contradiction(plan, style));
-  append(page, proposals(plan, style));
-  append(page, findings(plan.findings, style));
+  for (const Section& section : present({report::no_plan(plan), proposals(plan), findings(plan.findings)}))
+    append(page, section_lines(section, style));
 }
 
 }  // namespace
 
 std::string what_if_text(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set, const std::string& order,
                          const TextStyle& style) {
-  Lines page = change_title(order, after, style);
+  Lines page = wrap(Text(order, Mark::strong) + "  " + from_text(after, {style.units, after.shop.zone}), style.columns);
   for (const std::string& text : set) append(page, hang(Text("  what if   ", Mark::faint), text, style));
   page.emplace_back();
   const Both both{before, after};
@@ -167,10 +172,10 @@ std::string what_if_text(const job::Plan& before, const job::Plan& after, const 
     append(page, heat(found, after, style));
     page.emplace_back();
     append(page, coats(found, after, style));
-    if (found.warmer > 0) append(page, heat_caution(style));
+    if (found.warmer > 0) append(page, section_lines(heat_caution(), style));
   }
-  no_plan(page, before, "As it is", style);
-  no_plan(page, after, "Changed", style);
+  add_no_plan(page, before, "As it is", style);
+  add_no_plan(page, after, "Changed", style);
   return render(page, style.colour);
 }
 

@@ -1,32 +1,29 @@
+#include "report/papers/why.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 
-#include "report/document/table.h"
-#include "report/papers/report.h"
 #include "report/sections/faces.h"
-#include "report/sections/sections.h"
 #include "report/words.h"
 
 namespace coatday::report {
 namespace {
-
-constexpr int label_width = 12;
 
 std::string event_text(const job::Plan& plan, const std::string& id) {
   const job::Event* event = find_event(plan, id);
   return event == nullptr ? id : event->name + " (" + id + ")";
 }
 
-Text after_text(const job::Plan& plan, const job::AfterEvent& wait, Instant start) {
-  Text text(instant_text(wait.earliest, plan.shop.zone) + " at the earliest: " + event_text(plan, wait.event));
+Phrase after_text(const job::Plan& plan, const job::AfterEvent& wait, Instant start) {
+  Phrase text(instant_text(wait.earliest, plan.shop.zone) + " at the earliest: " + event_text(plan, wait.event));
   if (!wait.reason.empty()) text += ", " + wait.reason;
-  if (wait.earliest == start) text += Text("; this decides", Mark::strong);
+  if (wait.earliest == start) text += Phrase("; this decides", Mark::strong);
   return text;
 }
 
-Text before_text(const job::Plan& plan, const job::BeforeEvent& limit) {
-  Text text(instant_text(limit.latest, plan.shop.zone) + " at the latest: " + event_text(plan, limit.event));
+Phrase before_text(const job::Plan& plan, const job::BeforeEvent& limit) {
+  Phrase text(instant_text(limit.latest, plan.shop.zone) + " at the latest: " + event_text(plan, limit.event));
   if (!limit.reason.empty()) text += ", " + limit.reason;
   return text;
 }
@@ -40,56 +37,62 @@ std::string film_text(const job::Event& event, const finish::Product& product, U
   return words + ": judgement";
 }
 
-Lines air_lines(const job::Plan& plan, const job::Event& event, const TextStyle& style) {
-  const auto air = air_text(plan.air, event.start, std::max(event.end, event.start + Minutes(1)), style.units);
-  if (!air) return {};
+std::string air_fact(const job::Plan& plan, const job::Event& event, const Texts& texts) {
+  const auto air = report::air_text(plan.air, event.start, std::max(event.end, event.start + Minutes(1)), texts.units);
+  if (!air) return "";
   const Celsius dew_point = plan.air.at(std::max(event.start, plan.air.begin())).dew_point;
-  const auto surface = surface_text(plan, event, style.units);
-  const std::string dew = ", dew point " + unbroken(format_temperature(dew_point, style.units));
-  return labelled("air", label_width, *air + dew + (surface ? "; " + *surface : ""), style);
+  const auto surface = surface_text(plan, event, texts.units);
+  return *air + ", dew point " + unbroken(format_temperature(dew_point, texts.units)) + (surface ? "; " + *surface : "");
 }
 
-Lines stage_lines(const job::Plan& plan, const job::Event& event, const TextStyle& style) {
-  TextTable table{
-      {{Text("stage", Mark::faint)}, {Text("early side", Mark::faint)}, {Text("expected", Mark::faint)}, {Text("late side", Mark::faint)}},
-      {}};
+Facts facts_of(const job::Plan& plan, const job::Event& event, const Texts& texts) {
+  Facts facts;
+  const auto add = [&facts](const char* label, const Phrase& value) {
+    if (!value.empty()) facts.facts.push_back({label, value});
+  };
+  add("id", event.id);
+  add("from", texts.instant(event.start) + " to " + texts.instant(event.end, local_day(event.start, texts.zone)));
+  add("why", event.why.empty() ? "no reason was kept" : event.why);
+  for (const job::AfterEvent& wait : event.after) add("not before", after_text(plan, wait, event.start));
+  for (const job::BeforeEvent& limit : event.before) add("not after", before_text(plan, limit));
+  add("air", air_fact(plan, event, texts));
+  if (const auto product = plan.products.find(event.product); product != plan.products.end()) {
+    if (event.wet_film) add("film", film_text(event, product->second, texts.units));
+    add("room", pace_text(product->second.rate_factors));
+  }
+  add("note", event.note);
+  return facts;
+}
+
+Table stages_of(const job::Event& event, const Texts& texts) {
+  Table table{"stages", "When each stage is reached", {{"stage"}, {"early side"}, {"expected"}, {"late side"}}, {{}}};
+  const auto cell = [&texts](const std::optional<Instant>& t) { return t ? texts.instant(*t) : std::string("-"); };
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
     if (!event.stages[stage] && !event.late_stages[stage]) continue;
-    const auto cell = [&plan](const std::optional<Instant>& t) { return t ? instant_text(*t, plan.shop.zone) : std::string("-"); };
-    table.rows.push_back({stage_text(stage), cell(event.early_stages[stage]), cell(event.stages[stage]), cell(event.late_stages[stage])});
+    table.groups.front().rows.push_back(
+        {{stage_text(stage), cell(event.early_stages[stage]), cell(event.stages[stage]), cell(event.late_stages[stage])}});
   }
-  return table.rows.empty() ? Lines{} : layout(table, 2, style);
+  return table;
 }
 
 }  // namespace
 
-std::optional<std::string> why_text(const job::Plan& plan, const std::string& id, const TextStyle& style) {
+std::optional<Document> why(const job::Plan& plan, const std::string& id, const Texts& texts) {
   const job::Event* event = find_event(plan, id);
   if (event == nullptr) return std::nullopt;
-  const std::string subject = event->faces.empty() ? event->load : face_words(plan, event->faces);
-  Lines lines = hang("", Text(event->name, Mark::strong) + (subject.empty() ? "" : ", " + subject), style);
-  const auto entry = [&](const char* label, const Text& body) { append(lines, labelled(label, label_width, body, style)); };
-  entry("id", event->id);
-  entry("from", instant_text(event->start, plan.shop.zone) + " to " +
-                    instant_text(event->end, plan.shop.zone, local_day(event->start, plan.shop.zone)));
-  entry("why", event->why.empty() ? "no reason was kept" : event->why);
-  for (const job::AfterEvent& wait : event->after) entry("not before", after_text(plan, wait, event->start));
-  for (const job::BeforeEvent& limit : event->before) entry("not after", before_text(plan, limit));
-  append(lines, air_lines(plan, *event, style));
-  if (const auto product = plan.products.find(event->product); product != plan.products.end()) {
-    if (event->wet_film) entry("film", film_text(*event, product->second, style.units));
-    if (const std::string pace = pace_text(product->second.pace); !pace.empty()) entry("room", pace);
-  }
-  if (!event->note.empty()) entry("note", event->note);
-  append(lines, stage_lines(plan, *event, style));
-  return render(lines, style.colour);
+  const std::string subject = event->faces.empty() ? event->load : face_text(plan, event->faces);
+  Document document{typed(event->name) + Phrase(subject.empty() ? "" : ", " + subject, Mark::faint)};
+  Section section{"why", {}, {}, {facts_of(plan, *event, texts)}};
+  if (Table stages = stages_of(*event, texts); !stages.groups.front().rows.empty()) section.blocks.emplace_back(std::move(stages));
+  document.sections.push_back(std::move(section));
+  return document;
 }
 
-std::string events_text(const job::Plan& plan, const TextStyle& style) {
-  TextTable table{{{Text("start", Mark::faint)}, {Text("event", Mark::faint)}, {Text("name", Mark::faint)}}, {}};
-  for (const job::Event& event : plan.events) table.rows.push_back({instant_text(event.start, plan.shop.zone), event.id, event.name});
-  return render(layout(table, 0, style), style.colour);
+Document events(const job::Plan& plan, const Texts& texts) {
+  Table table{"events", "The steps by their ids", {{"start"}, {"event"}, {"name"}}, {{}}};
+  for (const job::Event& event : plan.events) table.groups.front().rows.push_back({{texts.instant(event.start), event.id, event.name}});
+  return {{}, {}, {Section{"events", {}, {}, {table}}}};
 }
 
 }  // namespace coatday::report

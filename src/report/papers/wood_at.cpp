@@ -1,17 +1,16 @@
+#include "report/papers/wood_at.h"
+
 #include <fmt/core.h>
 
 #include <cmath>
 #include <nlohmann/json.hpp>
-
-#include "report/wood.h"
-#include "report/words.h"
 
 namespace coatday::report {
 namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string air_text(const climate::Air& air, Units units) {
+std::string words_of(const climate::Air& air, Units units) {
   return unbroken(format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity));
 }
 
@@ -41,13 +40,25 @@ Json air_json(const climate::Air& air) {
           {"emc_percent", 100 * wood::equilibrium_moisture(air).value()}};
 }
 
+Section board_section(const MovedBoard& board, const climate::Air& air, Units units) {
+  const Movement moved = movement_of(board, air);
+  const Metres change = moved.change.value();
+  const auto length = [units](Metres l) { return unbroken(format_length(l, units)); };
+  const std::string title =
+      fmt::format("{}, {}, {} wide at {}", board.species->name, cut_text(board.cut), length(board.width), words_of(board.from, units));
+  const std::string movement =
+      fmt::format("{} by {} to {}, from {} to {} of moisture, all the way through", change < Metres(0) ? "shrinks" : "grows",
+                  length(Metres(std::abs(change.value()))), length(board.width + change), percent(moved.from), percent(moved.to));
+  return {"board", title, {}, {Paragraph{movement}, Paragraph{fmt::format("coefficient {:.5f} for each 1 %", moved.coefficient)}}};
+}
+
 }  // namespace
 
 std::optional<std::string> no_wood_at(const climate::Air& air, const std::optional<MovedBoard>& board, Units units) {
   for (const climate::Air& each : {air, board ? board->from : air}) {
     if (wood::in_moisture_table(each)) continue;
     return fmt::format("no moisture content at {}: the table of equilibria was compared from {} up and from 5 % to 95 % RH",
-                       air_text(each, units), format_temperature(Celsius(-1.1), units));
+                       words_of(each, units), format_temperature(Celsius(-1.1), units));
   }
   if (!board) return std::nullopt;
   const Movement moved = movement_of(*board, air);
@@ -55,28 +66,12 @@ std::optional<std::string> no_wood_at(const climate::Air& air, const std::option
   return fmt::format("no movement from {} to {}: {}", percent(moved.from), percent(moved.to), moved.change.error());
 }
 
-std::string wood_at_text(const climate::Air& air, const std::optional<MovedBoard>& board, const TextStyle& style) {
+Document wood_at(const climate::Air& air, const std::optional<MovedBoard>& board, Units units) {
   const MoistureContent to = wood::equilibrium_moisture(air);
-  Lines lines =
-      wrap(Text("wood at " + air_text(air, style.units) + " settles at " + percent(to) + " of moisture", Mark::strong), style.columns);
-  append(lines, hang("  ", "a piece of it within about 1 % either way (common practice, no source)", style));
-  if (board) {
-    const Movement moved = movement_of(*board, air);
-    const Metres change = moved.change.value();
-    const std::string width = unbroken(format_length(board->width, style.units));
-    append(lines, wrap(Text(fmt::format("{}, {}, {} wide at {}", board->species->name, cut_text(board->cut), width,
-                                        air_text(board->from, style.units)),
-                            Mark::strong),
-                       style.columns));
-    const std::string verb = change < Metres(0) ? "shrinks" : "grows";
-    append(lines, hang("  ",
-                       fmt::format("{} by {} to {}, from {} to {} of moisture, all the way through", verb,
-                                   unbroken(format_length(Metres(std::abs(change.value())), style.units)),
-                                   unbroken(format_length(board->width + change, style.units)), percent(moved.from), percent(to)),
-                       style));
-    append(lines, hang("  ", fmt::format("coefficient {:.5f} for each 1 %", moved.coefficient), style));
-  }
-  return render(lines, style.colour);
+  Document document{"wood at " + words_of(air, units) + " settles at " + percent(to) + " of moisture"};
+  document.sections.push_back({"air", {}, {}, {Paragraph{"a piece of it within about 1 % either way (common practice, no source)"}}});
+  if (board) document.sections.push_back(board_section(*board, air, units));
+  return document;
 }
 
 std::string wood_at_json(const climate::Air& air, const std::optional<MovedBoard>& board) {

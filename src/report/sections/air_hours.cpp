@@ -1,18 +1,16 @@
-// Which hours of the plan rest on which source of air.
-#include <fmt/core.h>
+#include "report/sections/air_hours.h"
 
-#include "report/sections/sections.h"
 #include "report/words.h"
 
 namespace coatday::report {
 
 std::string air_hours(const job::Plan& plan) {
   constexpr std::size_t most = 8;
-  struct Span {
+  struct Source {
     climate::Origin origin;
     Instant until;
   };
-  std::vector<Span> spans;
+  std::vector<Source> spans;
   for (const climate::AirRow& row : plan.air.rows()) {
     const Instant end = row.from + climate::AirSeries::step;
     if (end <= plan.from || row.from >= plan.until) continue;

@@ -1,11 +1,11 @@
-// Whether every wooden part gets the same film on opposite faces, counted from the events themselves.
+#include "report/sections/both_faces.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <map>
 
 #include "report/sections/faces.h"
-#include "report/sections/sections.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -36,7 +36,7 @@ bool excused(const job::Plan& plan, std::size_t face) {
 std::string shortfall(const job::Plan& plan, const std::vector<FilmCoats>& coats, std::size_t face) {
   const job::FaceEntry& entry = plan.faces[face];
   const job::FaceEntry& other = plan.faces[*entry.opposite];
-  return fmt::format("{} ({} {}, {} {})", part_words(plan, entry), entry.face, total(coats[face]), other.face,
+  return fmt::format("{} ({} {}, {} {})", part_text(plan, entry), entry.face, total(coats[face]), other.face,
                      total(coats[*entry.opposite]));
 }
 

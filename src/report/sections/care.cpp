@@ -27,7 +27,7 @@ std::vector<std::string> of_class(const finish::Product& top) {
 
 }  // namespace
 
-std::vector<std::string> care_words(const finish::Product& top) {
+std::vector<std::string> care_text(const finish::Product& top) {
   std::vector<std::string> all{"Dust it with a soft, dry cloth; for more, one that is just damp, and a dry one after it."};
   for (std::string& words : of_class(top)) all.push_back(std::move(words));
   return all;

@@ -1,5 +1,5 @@
 #pragma once
-// How a finish is lived with, in words for people who bought the piece. Inside this room only.
+// How a finish is lived with, in words for people who bought the piece.
 
 #include <string>
 #include <vector>
@@ -9,6 +9,6 @@
 namespace coatday::report {
 
 /// For what lies on top. Common practice, no source; the label of the finish overrules it.
-[[nodiscard]] std::vector<std::string> care_words(const finish::Product& top);
+[[nodiscard]] std::vector<std::string> care_text(const finish::Product& top);
 
 }  // namespace coatday::report

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "report/sections/waiting.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -63,7 +64,7 @@ std::vector<DaySpan> day_spans(const std::vector<Day>& days) {
   return spans;
 }
 
-std::string hours_words(const job::Plan& plan, const Day& day, const Day* next, Units units) {
+std::string hours_text(const job::Plan& plan, const Day& day, const Day* next, Units units) {
   const WorkingSpan work = working_span(day);
   const auto clock = [&plan](Instant t) { return clock_time(plan.shop.zone.to_local(t)); };
   std::string words = fmt::format("{}-{}", clock(work.from), clock(work.until));
@@ -72,7 +73,7 @@ std::string hours_words(const job::Plan& plan, const Day& day, const Day* next, 
   return words;
 }
 
-std::string quiet_words(const job::Plan& plan, const Day& first, const Day& last, Units units) {
+std::string quiet_text(const job::Plan& plan, const Day& first, const Day& last, Units units) {
   std::string words = first.closed() ? "closed" : "no work on this order";
   if (const auto air = air_text(plan.air, first.midnight, last.next_midnight, units)) words += "; " + *air;
   if (anything_dries(plan, first.midnight, last.next_midnight)) words += "; drying goes on";

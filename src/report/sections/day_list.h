@@ -1,5 +1,5 @@
 #pragma once
-// The plan's events day by day, days without any included. Inside this room only.
+// The plan's events day by day, days without any included.
 
 #include <string>
 #include <vector>
@@ -27,16 +27,10 @@ struct DaySpan {
 [[nodiscard]] std::vector<DaySpan> day_spans(const std::vector<Day>&);
 
 /// "08:00-17:00 at 68 °F, 25-33 % RH; night 59-68 °F, 20-31 % RH" of a day with events.
-[[nodiscard]] std::string hours_words(const job::Plan&, const Day&, const Day* next, Units);
+[[nodiscard]] std::string hours_text(const job::Plan&, const Day&, const Day* next, Units);
 /// "closed; 57-68 °F, 18-30 % RH; drying goes on" of days without.
-[[nodiscard]] std::string quiet_words(const job::Plan&, const Day& first, const Day& last, Units);
+[[nodiscard]] std::string quiet_text(const job::Plan&, const Day& first, const Day& last, Units);
 /// The moment until which somebody is busy or away, before the day's first event.
 [[nodiscard]] Instant day_begins(const job::Plan&, const Day&);
-
-/// Nothing is done from `from` until `until`, though there is somebody to do it: what is waited for. Empty where it is not worth telling.
-[[nodiscard]] std::string idle_words(const job::Plan&, Instant from, Instant until);
-/// What dries from `from` on, with what it waits for.
-[[nodiscard]] std::vector<std::string> night_words(const job::Plan&, Instant from);
-[[nodiscard]] bool anything_dries(const job::Plan&, Instant from, Instant until);
 
 }  // namespace coatday::report

@@ -1,65 +1,72 @@
+#include "report/sections/days.h"
+
+#include <algorithm>
+
+#include "report/sections/cautions.h"
 #include "report/sections/day_list.h"
-#include "report/sections/sections.h"
-#include "report/words.h"
+#include "report/sections/event_facts.h"
+#include "report/sections/waiting.h"
 
 namespace coatday::report {
 namespace {
 
-constexpr int body_column = 15;
+using Step = Steps::Step;
 
-Lines idle_lines(const job::Plan& plan, Instant from, Instant until, const TextStyle& style) {
-  const std::string words = idle_words(plan, from, until);
-  if (words.empty()) return {};
-  const Text head = "  " + Text(clock_time(plan.shop.zone.to_local(from))) +
-                    padded(format_hours_minutes(ceil_minutes(until - from)), 6, Align::right) + "  " + Text("wait: ", Mark::faint);
-  return hang(head, words, style);
+Step step_of(const job::Plan& plan, const job::Event& event, const Texts& texts) {
+  const EventFacts facts = event_facts(plan, event, texts.units);
+  Step step{event.id, event.start, event.end, typed(event.name), facts.subject, facts.how};
+  const Phrase next = facts.next.empty() ? Phrase() : Phrase("next: ", Mark::faint) + facts.next;
+  step.details = {facts.ends, typed(event.note), facts.surface, Phrase(facts.wet, Mark::strong),
+                  next,       facts.last,        facts.resting, facts.vapour};
+  for (const std::string& key : event.cautions) step.cautions.push_back(caution_at_step(plan, key));
+  step.coat = job::is_coat(event.kind);
+  step.done = event.done;
+  return step;
 }
 
-Lines night_lines(const job::Plan& plan, Instant from, const TextStyle& style) {
-  Lines lines;
-  for (const std::string& words : night_words(plan, from)) {
-    const Text head = "  " + padded(Text(lines.empty() ? "night:" : "", Mark::faint), body_column - 2);
-    append(lines, hang(head, words, style));
-  }
-  return lines;
-}
-
-Lines work_lines(const job::Plan& plan, const Day& day, const TextStyle& style) {
-  Lines lines;
+Steps steps_of(const job::Plan& plan, const Day& day, const Texts& texts) {
+  Steps steps{texts.zone};
   Instant busy_until = day_begins(plan, day);
   for (const job::Event* event : day.events) {
-    if (event->start > busy_until) append(lines, idle_lines(plan, busy_until, event->start, style));
-    append(lines, event_lines(plan, *event, style));
+    const std::string idle = event->start > busy_until ? idle_text(plan, busy_until, event->start) : "";
+    if (!idle.empty()) steps.steps.push_back(Step{"", busy_until, event->start, "wait", idle});
+    steps.steps.push_back(step_of(plan, *event, texts));
     busy_until = std::max(busy_until, event->end);
   }
-  append(lines, night_lines(plan, busy_until, style));
-  return lines;
+  for (const std::string& words : night_text(plan, busy_until))
+    steps.steps.push_back(Step{"", busy_until, busy_until, on_page("night", "Overnight"), words});
+  return steps;
 }
 
-Text date_span(LocalDay first, LocalDay last) {
-  if (first == last) return {date_text(first), Mark::strong};
-  return Text(date_text(first), Mark::strong) + Text(unbroken(" - "), Mark::strong) + Text(date_text(last), Mark::strong);
+Section day_section(const Day& first, const Day& last) {
+  Section section;
+  section.title = Phrase(date_text(first.date), Mark::strong);
+  if (first.date != last.date) section.title += on_page(unbroken(" - "), " – ", Mark::strong) + Phrase(date_text(last.date), Mark::strong);
+  section.kind = !first.events.empty() ? "day" : first.closed() ? "day quiet closed" : "day quiet";
+  section.lasts = Section::Time{first.midnight, last.next_midnight};
+  return section;
 }
 
 }  // namespace
 
-Lines days(const job::Plan& plan, const TextStyle& style) {
+std::optional<Section> days(const job::Plan& plan, const Texts& texts) {
   const std::vector<Day> all = day_list(plan);
-  Lines lines;
+  if (all.empty()) return std::nullopt;
+  Section section{"days", "Day by day"};
+  section.title_in = Media::page;
   for (const DaySpan& span : day_spans(all)) {
-    if (!lines.empty()) lines.emplace_back();
     const Day& first = all[span.first];
     const Day& last = all[span.last];
-    const Text date = date_span(first.date, last.date) + "  ";
+    Section day = day_section(first, last);
     if (first.events.empty()) {
-      append(lines, hang(date, quiet_words(plan, first, last, style.units), style));
-      continue;
+      day.lead = quiet_text(plan, first, last, texts.units);
+    } else {
+      day.lead = hours_text(plan, first, span.last + 1 < all.size() ? &all[span.last + 1] : nullptr, texts.units);
+      day.blocks.emplace_back(steps_of(plan, first, texts));
     }
-    const Day* next = span.last + 1 < all.size() ? &all[span.last + 1] : nullptr;
-    append(lines, hang(date, hours_words(plan, first, next, style.units), style));
-    append(lines, work_lines(plan, first, style));
+    section.blocks.emplace_back(std::move(day));
   }
-  return lines;
+  return section;
 }
 
 }  // namespace coatday::report

@@ -1,4 +1,3 @@
-// What is said of a step, fact by fact.
 #include "report/sections/event_facts.h"
 
 #include <fmt/core.h>
@@ -6,15 +5,16 @@
 #include <algorithm>
 
 #include "quantity/text.h"
+#include "report/sections/cautions.h"
 #include "report/sections/faces.h"
-#include "report/sections/sections.h"
+#include "report/sections/vapour.h"
 #include "report/words.h"
 
 namespace coatday::report {
 namespace {
 
 std::string subject(const job::Plan& plan, const job::Event& event) {
-  if (!event.faces.empty() && event.kind != job::EventKind::turn) return face_words(plan, event.faces);
+  if (!event.faces.empty() && event.kind != job::EventKind::turn) return face_text(plan, event.faces);
   const bool several = plan.pieces.size() > 1 && event.piece;
   if (event.load.empty()) return several ? plan.pieces[*event.piece].name : "";
   return several ? plan.pieces[*event.piece].name + " / " + event.load : event.load;
@@ -70,7 +70,7 @@ std::vector<Next> followers(const job::Plan& plan, const job::Event& event) {
   return found;
 }
 
-std::string next_words(const job::Plan& plan, const job::Event& event) {
+std::string next_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> texts;
   for (const Next& next : followers(plan, event)) {
@@ -87,7 +87,7 @@ struct Run {
   Instant until;
   std::string stretch;  // of the only place
 
-  [[nodiscard]] std::string words() const {
+  [[nodiscard]] std::string text() const {
     if (first != last) return fmt::format("{} {}-{}", name, first, last);
     return joined({first == 0 ? name : fmt::format("{} {}", name, first), stretch}, stretch.empty() ? "" : " ");
   }
@@ -119,16 +119,16 @@ std::vector<Run> runs_of(const job::Plan& plan, const job::Event& event) {
   return runs;
 }
 
-std::string resting_words(const job::Plan& plan, const job::Event& event) {
+std::string resting_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> places;
-  for (const Run& run : runs_of(plan, event)) places.push_back(run.words() + " until " + instant_text(run.until, plan.shop.zone, today));
+  for (const Run& run : runs_of(plan, event)) places.push_back(run.text() + " until " + instant_text(run.until, plan.shop.zone, today));
   if (!places.empty()) return "dries on " + listed(places);
   if (!event.support || !job::is_coat(event.kind)) return "";
   return *event.support == piece::Support::laid ? "dries as it lies" : "dries on " + std::string(word(*event.support));
 }
 
-std::string wet_words(const job::Plan& plan, const job::Event& event) {
+std::string wet_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> facts;
   if (event.wipe_by) facts.push_back("wipe off by " + instant_text(*event.wipe_by, plan.shop.zone, today));
@@ -138,7 +138,7 @@ std::string wet_words(const job::Plan& plan, const job::Event& event) {
 }
 
 // The last coat has no next step: what is waited for then is the hand.
-std::string last_words(const job::Plan& plan, const job::Event& event) {
+std::string last_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> facts;
   for (const finish::Stage stage : {finish::Stage::handle, finish::Stage::pack}) {
@@ -147,7 +147,7 @@ std::string last_words(const job::Plan& plan, const job::Event& event) {
   return joined(facts, ", ");
 }
 
-std::string ends_words(const job::Plan& plan, const job::Event& event) {
+std::string ends_text(const job::Plan& plan, const job::Event& event) {
   const bool same_day = local_day(event.end, plan.shop.zone) == local_day(event.start, plan.shop.zone);
   return same_day ? "" : "ends " + instant_text(event.end, plan.shop.zone);
 }
@@ -158,17 +158,14 @@ EventFacts event_facts(const job::Plan& plan, const job::Event& event, Units uni
   EventFacts facts;
   facts.subject = subject(plan, event);
   facts.how = how(event, units);
-  facts.ends = ends_words(plan, event);
+  facts.ends = ends_text(plan, event);
   facts.surface = surface_text(plan, event, units).value_or("");
-  facts.wet = wet_words(plan, event);
-  facts.next = next_words(plan, event);
-  if (facts.next.empty() && job::is_coat(event.kind)) facts.last = last_words(plan, event);
-  facts.resting = resting_words(plan, event);
-  facts.vapour = vapour_words(event, units);
-  for (const std::string& key : event.cautions) {
-    const auto found = plan.cautions.find(key);
-    facts.cautions.push_back(found == plan.cautions.end() ? key : short_caution(found->second));
-  }
+  facts.wet = wet_text(plan, event);
+  facts.next = next_text(plan, event);
+  if (facts.next.empty() && job::is_coat(event.kind)) facts.last = last_text(plan, event);
+  facts.resting = resting_text(plan, event);
+  facts.vapour = vapour_text(event, units);
+  for (const std::string& key : event.cautions) facts.cautions.push_back(short_caution(plan, key));
   return facts;
 }
 
@@ -178,14 +175,6 @@ std::string joined(const std::vector<std::string>& facts, std::string_view betwe
     if (!out.empty()) out += between;
     out += fact;
   }
-  return out;
-}
-
-std::string short_caution(const std::string& text) {
-  std::size_t end = text.size();
-  for (const char* stop : {". ", ": ", "; "}) end = std::min(end, text.find(stop));
-  std::string out = text.substr(0, end);
-  if (out.ends_with('.')) out.pop_back();
   return out;
 }
 

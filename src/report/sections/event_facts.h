@@ -1,5 +1,5 @@
 #pragma once
-// What is said of a step, fact by fact; what does not apply is empty. Inside this room only.
+// What is said of a step, fact by fact; what does not apply is empty.
 
 #include <string>
 #include <string_view>

@@ -54,7 +54,7 @@ std::vector<PartFaces> parts_of(const std::vector<job::FaceEntry>& entries) {
   return parts;
 }
 
-std::string face_words(const std::vector<job::FaceEntry>& entries, const Indices& part, const Indices& chosen) {
+std::string face_text(const std::vector<job::FaceEntry>& entries, const Indices& part, const Indices& chosen) {
   Indices missing;
   std::copy_if(part.begin(), part.end(), std::back_inserter(missing), [&](std::size_t i) { return !holds(chosen, i); });
   if (part.size() == 1) return entries[part.front()].face;
@@ -71,11 +71,11 @@ std::string face_words(const std::vector<job::FaceEntry>& entries, const Indices
   return listed(words);
 }
 
-std::string part_words(const job::Plan& plan, const job::FaceEntry& entry) {
+std::string part_text(const job::Plan& plan, const job::FaceEntry& entry) {
   return plan.pieces.size() > 1 ? plan.pieces[entry.piece].name + " / " + entry.part : entry.part;
 }
 
-std::string face_words(const job::Plan& plan, const Indices& chosen) {
+std::string face_text(const job::Plan& plan, const Indices& chosen) {
   struct Group {
     std::string faces;
     std::vector<std::string> parts;
@@ -86,11 +86,11 @@ std::string face_words(const job::Plan& plan, const Indices& chosen) {
     Indices mine;
     std::copy_if(part.faces.begin(), part.faces.end(), std::back_inserter(mine), [&](std::size_t i) { return holds(chosen, i); });
     if (mine.empty()) continue;
-    const std::string faces = face_words(plan.faces, part.faces, mine);
+    const std::string faces = face_text(plan.faces, part.faces, mine);
     auto found = std::find_if(groups.begin(), groups.end(), [&faces](const Group& group) { return group.faces == faces; });
     const bool again = found != groups.end() && found->piece == part.first->piece;
     if (found == groups.end()) found = groups.insert(found, {faces, {}, 0});
-    found->parts.push_back(again ? part.first->part : part_words(plan, *part.first));
+    found->parts.push_back(again ? part.first->part : part_text(plan, *part.first));
     found->piece = part.first->piece;
   }
   std::string out;

@@ -19,11 +19,11 @@ struct PartFaces {
 [[nodiscard]] std::vector<PartFaces> parts_of(const std::vector<job::FaceEntry>&);
 
 /// "all round", "edges and left end", "all round but the underside": some faces of one part.
-[[nodiscard]] std::string face_words(const std::vector<job::FaceEntry>&, const std::vector<std::size_t>& all_of_part,
-                                     const std::vector<std::size_t>& chosen);
+[[nodiscard]] std::string face_text(const std::vector<job::FaceEntry>&, const std::vector<std::size_t>& all_of_part,
+                                    const std::vector<std::size_t>& chosen);
 /// "top underside and back edge; leg x4 all round". Names the piece where there are several.
-[[nodiscard]] std::string face_words(const job::Plan&, const std::vector<std::size_t>& chosen);
+[[nodiscard]] std::string face_text(const job::Plan&, const std::vector<std::size_t>& chosen);
 /// "top", or "low shelf / top" where there are several pieces.
-[[nodiscard]] std::string part_words(const job::Plan&, const job::FaceEntry&);
+[[nodiscard]] std::string part_text(const job::Plan&, const job::FaceEntry&);
 
 }  // namespace coatday::report

@@ -1,26 +1,43 @@
-#include <algorithm>
+#include "report/sections/hand_over.h"
 
-#include "report/document/table.h"
-#include "report/sections/sections.h"
-#include "report/words.h"
+#include <algorithm>
 
 namespace coatday::report {
 namespace {
+
+constexpr std::array sides{&job::PieceResult::ready_early, &job::PieceResult::ready, &job::PieceResult::ready_late};
 
 bool same(const job::HandOver& a, const job::HandOver& b) {
   return std::all_of(hand_over_moments.begin(), hand_over_moments.end(), [&](const auto& m) { return a.*m.second == b.*m.second; });
 }
 
-std::string cell(const std::optional<Instant>& t, const Zone& zone) { return t ? instant_text(*t, zone) : "-"; }
+bool same(const job::PieceResult& a, const job::PieceResult& b) {
+  return a.due == b.due && std::all_of(sides.begin(), sides.end(), [&](const auto side) { return same(a.*side, b.*side); });
+}
 
-TextTable dates(const job::PieceResult& piece, const Zone& zone) {
-  TextTable table{{{}, {Text("early side", Mark::faint)}, {Text("expected", Mark::faint)}, {Text("late side", Mark::faint)}}, {}};
-  for (const auto& [name, moment] : hand_over_moments) {
-    const bool waits_for_hands = moment == &job::HandOver::deliver;
-    table.rows.push_back({Text(unbroken(name)), Text(waits_for_hands ? "" : cell(piece.ready_early.*moment, zone)),
-                          Text(cell(piece.ready.*moment, zone)), Text(cell(piece.ready_late.*moment, zone))});
+// A page may break the line before the hour.
+Phrase moment(const std::optional<Instant>& t, Mark mark, const Texts& texts) {
+  if (!t) return on_page("-", "–");
+  return on_page(texts.instant(*t), texts.date(*t) + " " + clock_time(texts.zone.to_local(*t)), mark);
+}
+
+Table::Row promise(const job::PieceResult& piece, const Texts& texts) {
+  Phrase words = "promised " + texts.instant(*piece.due);
+  if (piece.slack)
+    words += ": " + Phrase(slack_text(*piece.slack), piece.slack->count() < 0 ? Mark::bad : Mark::good) + " on the late side";
+  return {{}, {words}};
+}
+
+Table::Group dates(const job::PieceResult& piece, const std::string& names, const Texts& texts) {
+  Table::Group group{typed(names), {}};
+  for (const auto& [name, moment_of] : hand_over_moments) {
+    const bool waits_for_hands = moment_of == &job::HandOver::deliver;
+    const Phrase early = waits_for_hands ? on_page("", "–") : moment(piece.ready_early.*moment_of, Mark::faint, texts);
+    group.rows.push_back({{unbroken(name), early, moment(piece.ready.*moment_of, Mark::plain, texts),
+                           moment(piece.ready_late.*moment_of, Mark::strong, texts)}});
   }
-  return table;
+  if (piece.due) group.rows.push_back(promise(piece, texts));
+  return group;
 }
 
 bool has_gap(const job::PieceResult& piece) {
@@ -28,39 +45,27 @@ bool has_gap(const job::PieceResult& piece) {
                      [&](const auto& m) { return !(piece.ready.*m.second && piece.ready_late.*m.second); });
 }
 
-Lines promise(const job::PieceResult& piece, const Zone& zone, const TextStyle& style) {
-  if (!piece.due) return {};
-  Text words("promised " + instant_text(*piece.due, zone));
-  if (piece.slack) words += ": " + Text(slack_text(*piece.slack), piece.slack->count() < 0 ? Mark::bad : Mark::good) + " on the late side";
-  return hang("    ", words, style);
-}
-
 }  // namespace
 
-Lines hand_over(const job::Plan& plan, const TextStyle& style) {
-  if (plan.pieces.empty() || plan.status != job::Status::feasible) return {};
-  Lines lines = hang(Text("Hand-over", Mark::strong) + "  ", "what may be done with it, from when; give the customer the late side", style);
-  std::vector<bool> told(plan.pieces.size(), false);
+std::optional<Section> hand_over(const job::Plan& plan, const Texts& texts, const ChosenPieces& chosen) {
+  if (plan.pieces.empty() || plan.status != job::Status::feasible) return std::nullopt;
+  Table table{"dates", "", {{}, {"early side"}, {"expected"}, {"late side"}}};
+  std::vector<bool> shown(plan.pieces.size(), false);
   bool gap = false;
   for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
-    if (told[i]) continue;
-    const job::PieceResult& piece = plan.pieces[i];
+    if (shown[i] || !chosen.has(i)) continue;
     std::vector<std::string> names;
     for (std::size_t j = i; j < plan.pieces.size(); ++j) {
-      const job::PieceResult& other = plan.pieces[j];
-      if (told[j] || piece.due != other.due || !same(piece.ready, other.ready) || !same(piece.ready_late, other.ready_late) ||
-          !same(piece.ready_early, other.ready_early))
-        continue;
-      told[j] = true;
-      names.push_back(other.name);
+      if (shown[j] || !chosen.has(j) || !same(plan.pieces[i], plan.pieces[j])) continue;
+      shown[j] = true;
+      names.push_back(plan.pieces[j].name);
     }
-    append(lines, hang("  ", listed(names), style));
-    append(lines, layout(dates(piece, plan.shop.zone), 4, style));
-    append(lines, promise(piece, plan.shop.zone, style));
-    gap = gap || has_gap(piece);
+    table.groups.push_back(dates(plan.pieces[i], listed(names), texts));
+    gap = gap || has_gap(plan.pieces[i]);
   }
-  if (gap) append(lines, hang("  -  ", "not reached in this shop's air, or the product has no such stage", style));
-  return lines;
+  Section section{"hand-over", "Hand-over", "what may be done with it, from when; give the customer the late side", {table}};
+  if (gap) section.blocks.emplace_back(Paragraph{"not reached in this shop's air, or the product has no such stage", on_page("-  ", "–")});
+  return section;
 }
 
 }  // namespace coatday::report

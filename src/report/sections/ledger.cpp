@@ -5,40 +5,36 @@
 #include <algorithm>
 #include <map>
 
-#include "report/document/table.h"
 #include "report/sections/faces.h"
-#include "report/sections/sections.h"
-#include "report/words.h"
+#include "report/sections/ledger_blocks.h"
 
 namespace coatday::report {
 namespace {
 
-constexpr int indent = 2;
-
 using Month = date::year_month;
 
-/// What the signs in the cells need by way of explanation.
+/// What the signs in the cells need by way of explanation on a terminal.
 struct Legend {
   Month month;  ///< of days without one
   bool hole = false;
   bool no_colour = false;
-  std::vector<const LedgerRow*> exceptions;
+  std::vector<const LedgerRow*> exceptions = {};
 };
 
 std::string month_name(LocalDay day) { return short_date(day).substr(short_date(day).rfind(' ') + 1); }
 
-Month month_of(Instant t, const job::Plan& plan) {
-  const year_month_day day(local_day(t, plan.shop.zone));
+Month month_of(Instant t, const Texts& texts) {
+  const year_month_day day(local_day(t, texts.zone));
   return day.year() / day.month();
 }
 
 /// Months in which coats go on, with how many.
-std::map<Month, int> months(const std::vector<LedgerBlock>& blocks, const job::Plan& plan) {
+std::map<Month, int> months(const std::vector<LedgerBlock>& blocks, const Texts& texts) {
   std::map<Month, int> all;
   for (const LedgerBlock& block : blocks) {
     for (const LedgerRow& row : block.rows) {
       for (const auto& coat : row.coats) {
-        if (coat) ++all[month_of(*coat, plan)];
+        if (coat) ++all[month_of(*coat, texts)];
       }
     }
   }
@@ -51,132 +47,94 @@ Month usual_month(const std::map<Month, int>& months) {
   return std::max_element(months.begin(), months.end(), fewer)->first;
 }
 
-std::string mark(std::size_t index) { return std::string(1, static_cast<char>('a' + static_cast<int>(index % 26))); }
+std::string sign(std::size_t index) { return std::string(1, static_cast<char>('a' + static_cast<int>(index % 26))); }
 
-Text day_cell(Instant t, const job::Plan& plan, Month usual) {
-  const LocalDay day = local_day(t, plan.shop.zone);
+Phrase day_cell(Instant t, Month usual, const Texts& texts) {
+  const LocalDay day = local_day(t, texts.zone);
   const std::string number = fmt::format("{}", static_cast<unsigned>(year_month_day(day).day()));
-  return month_of(t, plan) == usual ? number : unbroken(number + " " + month_name(day));
+  const std::string full = unbroken(number + " " + month_name(day));
+  return on_page(month_of(t, texts) == usual ? number : full, full);
 }
 
-Text cell(const LedgerRow& row, std::size_t column, const LedgerBlock& block, const job::Plan& plan, Legend& legend) {
-  if (row.coats[column]) return day_cell(*row.coats[column], plan, legend.month);
+Phrase cell(const LedgerRow& row, std::size_t column, const LedgerBlock& block, Legend& legend, const Texts& texts) {
+  if (row.coats[column]) return day_cell(*row.coats[column], legend.month, texts);
   if (!block.columns[column].film) {
     legend.no_colour = true;
-    return {".", Mark::faint};
+    return on_page(".", "no colour", Mark::faint);
   }
   if (row.exception == nullptr) {
     legend.hole = true;
-    return {"--", Mark::bad};
+    return on_page("--", "NONE", Mark::bad);
   }
   auto found = std::find(legend.exceptions.begin(), legend.exceptions.end(), &row);
   if (found == legend.exceptions.end()) found = legend.exceptions.insert(found, &row);
-  return {"--" + mark(static_cast<std::size_t>(found - legend.exceptions.begin())), Mark::caution};
+  return on_page("--" + sign(static_cast<std::size_t>(found - legend.exceptions.begin())), "none: " + row.exception->reason, Mark::caution);
 }
 
-// A column is as narrow as its title in two lines allows.
-int title_width(const LedgerColumn& column) {
-  constexpr int narrowest = 6;  // "28 Feb"
-  constexpr int widest = 12;
-  const Text title(column.name);
-  for (int width = narrowest; width < widest; ++width) {
-    if (wrap(title, width).size() <= 2 && longest_word(title) <= width) return width;
-  }
-  return widest;
-}
+// A part's name stands at its first row, and on a page above its rows.
+Column part_column() { return {"part", Align::left, false, OnPage::above}; }
 
-TextTable head_columns() { return {{{Text("part", Mark::faint)}, {Text("faces", Mark::faint)}}, {}}; }
-
-TextTable part_table(const LedgerBlock& block, const job::Plan& plan) {
-  TextTable table = head_columns();
+Table table_of(const LedgerBlock& block, const job::Plan& plan, const ChosenPieces& chosen, Legend& legend, const Texts& texts) {
+  Table table{"ledger", "", {part_column(), {"faces"}}, {{}}};
+  for (const LedgerColumn& column : block.columns) table.columns.push_back({column.name, Align::left, true});
   const job::FaceEntry* last = nullptr;
   for (const LedgerRow& row : block.rows) {
-    table.rows.push_back({row.part == last ? Text() : Text(part_words(plan, *row.part)), Text(row.faces)});
+    if (!chosen.has(row.part->piece)) continue;
+    Table::Row line{{row.part == last ? Phrase() : typed(part_text(plan, *row.part)), typed(row.faces)}};
     last = row.part;
+    for (std::size_t c = 0; c < block.columns.size(); ++c) line.cells.push_back(cell(row, c, block, legend, texts));
+    table.groups[0].rows.push_back(std::move(line));
   }
   return table;
 }
 
-// As many coats as fit beside the faces, from `first`.
-std::size_t columns_that_fit(const LedgerBlock& block, std::size_t first, int room) {
-  std::size_t count = 0;
-  int used = 0;
-  while (first + count < block.columns.size()) {
-    used += title_width(block.columns[first + count]) + column_gap;
-    if (count > 0 && used > room) break;
-    ++count;
-  }
-  return count;
-}
-
-Lines block_lines(const LedgerBlock& block, const job::Plan& plan, Legend& legend, const TextStyle& style) {
-  const TextTable parts = part_table(block, plan);
-  const std::vector<int> natural = natural_widths(parts);
-  const int part_width = std::min(natural[0], style.columns / 4);
-  const int face_width = std::min(natural[1], style.columns * 3 / 10);
-  const int room = style.columns - indent - part_width - face_width - column_gap;
-  Lines lines;
-  for (std::size_t first = 0; first < block.columns.size();) {
-    const std::size_t count = columns_that_fit(block, first, room);
-    if (first > 0) append(lines, {"", Text("  and then", Mark::faint)});
-    TextTable table = parts;
-    std::vector<int> widths{part_width, face_width};
-    for (std::size_t c = first; c < first + count; ++c) {
-      table.columns.push_back({Text(block.columns[c].name, Mark::faint)});
-      widths.push_back(title_width(block.columns[c]));
-      for (std::size_t r = 0; r < block.rows.size(); ++r) table.rows[r].push_back(cell(block.rows[r], c, block, plan, legend));
-    }
-    append(lines, layout(table, widths, indent, style));
-    first += count;
-  }
-  return lines;
+Phrase coats(const job::FaceEntry& face) {
+  if (masked(face)) return {"masked", Mark::faint};
+  const std::string count = fmt::format("{}", face.coats);
+  if (face.coats > 0) return count;
+  if (face.exception && !face.exception->reason.empty()) return on_page(count, "none: " + face.exception->reason, Mark::caution);
+  return on_page(count, "NONE", Mark::bad);
 }
 
 // Without a plan there are no days: what is meant to go on instead.
-Lines planned_coats(const job::Plan& plan, const TextStyle& style) {
-  TextTable table{{{Text("part", Mark::faint)}, {Text("face", Mark::faint)}, {Text("film coats", Mark::faint), Align::right}}, {}};
-  for (const job::FaceEntry& face : plan.faces)
-    table.rows.push_back({part_words(plan, face), face.face, masked(face) ? "masked" : fmt::format("{}", face.coats)});
-  return layout(table, indent, style);
+Section planned_coats(const job::Plan& plan, const ChosenPieces& chosen) {
+  Table table{"ledger", "", {part_column(), {"face"}, {"film coats", Align::right}}, {{}}};
+  for (const job::FaceEntry& face : plan.faces) {
+    if (chosen.has(face.piece)) table.groups[0].rows.push_back({{typed(part_text(plan, face)), typed(face.face), coats(face)}});
+  }
+  return Section{"faces", "Faces", "as the schedule has them", {table}};
 }
 
-Lines legend_lines(const Legend& legend, const job::Plan& plan, const TextStyle& style) {
-  Lines lines;
-  if (legend.hole) append(lines, hang(Text("  --  ", Mark::bad), "no coat: this face is left behind", style));
-  if (legend.no_colour) append(lines, hang(Text("  .   ", Mark::faint), "no colour here; it adds no film", style));
+Section legend_of(const Legend& legend, const job::Plan& plan) {
+  Section section;
+  section.media = Media::text;
+  const auto add = [&](Phrase sign, Phrase words) { section.blocks.emplace_back(Paragraph{std::move(words), std::move(sign)}); };
+  if (legend.hole) add({"--  ", Mark::bad}, "no coat: this face is left behind");
+  if (legend.no_colour) add({".   ", Mark::faint}, "no colour here; it adds no film");
   for (std::size_t i = 0; i < legend.exceptions.size(); ++i) {
     const LedgerRow& row = *legend.exceptions[i];
-    const std::string words = part_words(plan, *row.part) + " " + row.faces + ": " + row.exception->reason;
-    append(lines, hang(Text("  --" + mark(i) + " ", Mark::caution), words, style));
+    add({"--" + sign(i) + " ", Mark::caution}, part_text(plan, *row.part) + " " + row.faces + ": " + row.exception->reason);
   }
-  return lines;
+  return section;
 }
 
 }  // namespace
 
-Lines ledger(const job::Plan& plan, const TextStyle& style) {
-  if (plan.faces.empty()) return {};
+std::optional<Section> ledger(const job::Plan& plan, const Texts& texts, const ChosenPieces& chosen) {
+  if (plan.faces.empty()) return std::nullopt;
   const std::vector<LedgerBlock> blocks = ledger_blocks(plan);
-  const bool planned = std::any_of(blocks.begin(), blocks.end(), [](const LedgerBlock& b) { return !b.columns.empty(); });
-  const std::map<Month, int> coated = months(blocks, plan);
-  const Text title = Text("Faces", Mark::strong) + "  ";
-  if (!planned || coated.empty()) {
-    Lines lines = hang(title, "as the schedule has them", style);
-    append(lines, planned_coats(plan, style));
-    return lines;
+  const std::map<Month, int> coated = months(blocks, texts);
+  if (coated.empty()) return planned_coats(plan, chosen);
+  Legend legend{usual_month(coated)};
+  const std::string full = "the day on which each coat goes on";
+  const std::string in_month = full + ", in " + month_name(LocalDay(date::local_days(legend.month / 1)));
+  Section section{"faces", "Faces", on_page(in_month + (coated.size() > 1 ? " unless said" : ""), full)};
+  for (const LedgerBlock& block : blocks) {
+    Table table = table_of(block, plan, chosen, legend, texts);
+    if (!table.groups[0].rows.empty()) section.blocks.emplace_back(std::move(table));
   }
-  Legend legend;
-  legend.month = usual_month(coated);
-  Lines lines = hang(title,
-                     "the day on which each coat goes on, in " + month_name(LocalDay(date::local_days(legend.month / 1))) +
-                         (coated.size() > 1 ? " unless said" : ""),
-                     style);
-  for (std::size_t i = 0; i < blocks.size(); ++i) {
-    if (i > 0) lines.emplace_back();
-    append(lines, block_lines(blocks[i], plan, legend, style));
-  }
-  append(lines, legend_lines(legend, plan, style));
-  return lines;
+  section.blocks.emplace_back(legend_of(legend, plan));
+  return section;
 }
 
 }  // namespace coatday::report

@@ -1,38 +1,16 @@
 #pragma once
-// The face ledger as data: which coat goes to which face. Inside this room only.
+// Which coat goes on which face on which day. What is missing is a hole that is seen.
 
 #include <optional>
-#include <string>
-#include <vector>
 
 #include "job/plan.h"
+#include "report/document/document.h"
+#include "report/sections/chosen_pieces.h"
+#include "report/words.h"
 
 namespace coatday::report {
 
-/// A film or colour coat of a schedule.
-struct LedgerColumn {
-  std::string step;
-  std::string product;
-  std::string name;
-  bool film = false;
-
-  [[nodiscard]] bool same(const LedgerColumn& o) const { return step == o.step && product == o.product; }
-};
-
-/// Faces of one part that get the same coats on the same days.
-struct LedgerRow {
-  const job::FaceEntry* part = nullptr;
-  std::string faces;                          ///< "edges and ends"
-  std::vector<std::optional<Instant>> coats;  ///< by column; none: a hole
-  const piece::Exception* exception = nullptr;
-};
-
-/// Parts that are finished alike.
-struct LedgerBlock {
-  std::vector<LedgerColumn> columns;
-  std::vector<LedgerRow> rows;
-};
-
-[[nodiscard]] std::vector<LedgerBlock> ledger_blocks(const job::Plan&);
+/// Without a plan: the coats that the schedule has.
+[[nodiscard]] std::optional<Section> ledger(const job::Plan&, const Texts&, const ChosenPieces& = {});
 
 }  // namespace coatday::report

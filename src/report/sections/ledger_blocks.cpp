@@ -1,7 +1,8 @@
+#include "report/sections/ledger_blocks.h"
+
 #include <algorithm>
 
 #include "report/sections/faces.h"
-#include "report/sections/ledger.h"
 
 namespace coatday::report {
 namespace {
@@ -78,7 +79,7 @@ void add_rows(const job::Plan& plan, const PartFaces& part, LedgerBlock& block) 
     }
     faces[at].push_back(face);
   }
-  for (std::size_t i = 0; i < faces.size(); ++i) block.rows[first + i].faces = face_words(plan.faces, part.faces, faces[i]);
+  for (std::size_t i = 0; i < faces.size(); ++i) block.rows[first + i].faces = face_text(plan.faces, part.faces, faces[i]);
 }
 
 }  // namespace

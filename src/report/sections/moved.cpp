@@ -1,62 +1,44 @@
-// A plan beside the earlier one: what moved, from when to when.
-#include <fmt/core.h>
-
-#include <algorithm>
-
-#include "report/document/table.h"
-#include "report/sections/sections.h"
-#include "report/words.h"
+#include "report/sections/moved.h"
 
 namespace coatday::report {
 namespace {
 
-constexpr std::size_t most_lines = 20;  // with what stands around them, no more than a screen
-
-std::string whose(const job::Plan& plan, const job::Event& event) {
+std::string load_name(const job::Plan& plan, const job::Event& event) {
   if (plan.pieces.size() < 2 || !event.piece) return event.load;
   return plan.pieces.at(*event.piece).name + (event.load.empty() ? "" : " / " + event.load);
 }
 
-TextTable rows(const job::Plan& plan, const std::vector<job::Move>& moved, std::size_t count) {
-  TextTable table{{{Text("was", Mark::faint)}, {Text("now", Mark::faint)}, {}, {}}, {}};
-  for (std::size_t i = 0; i < count; ++i) {
-    const job::Event& event = plan.events.at(moved[i].event);
-    table.rows.push_back({Text(instant_text(moved[i].was, plan.shop.zone), Mark::faint), instant_text(event.start, plan.shop.zone),
-                          event.name, whose(plan, event)});
+std::string rest_text(const job::Changes& changes) {
+  std::string text = counted(changes.stayed, "step stays", "steps stay") + " where " + (changes.stayed == 1 ? "it was" : "they were");
+  if (changes.added > 0) text += "; " + counted(changes.added, "is new", "are new");
+  if (changes.unknown > 0) {
+    text += "; " + counted(changes.unknown, "step", "steps") + " of the earlier plan " + (changes.unknown == 1 ? "is" : "are") +
+            " not in this one";
   }
-  return table;
+  return text + ".";
 }
 
 }  // namespace
 
-std::string rest_words(const job::Changes& changes) {
-  std::string words = counted(changes.stayed, "step stays", "steps stay") + " where " + (changes.stayed == 1 ? "it was" : "they were");
-  if (changes.added > 0) words += "; " + counted(changes.added, "is new", "are new");
-  if (changes.unknown > 0) {
-    words += "; " + counted(changes.unknown, "step", "steps") + " of the earlier plan " + (changes.unknown == 1 ? "is" : "are") +
-             " not in this one";
+Table moves(const job::Plan& plan, const std::vector<job::Move>& moved, const Texts& texts) {
+  Table table{"moves", "", {{"was"}, {"now"}, {}, {}}, {{}}};
+  table.most_lines = 20;  // with what stands around them, no more than a screen
+  for (const job::Move& move : moved) {
+    const job::Event& event = plan.events.at(move.event);
+    table.groups[0].rows.push_back(
+        {{Phrase(texts.instant(move.was), Mark::faint), texts.instant(event.start), typed(event.name), typed(load_name(plan, event))}});
   }
-  return words + ".";
+  return table;
 }
 
-Lines moves(const job::Plan& plan, const std::vector<job::Move>& moved, const TextStyle& style) {
-  Lines lines;
-  std::size_t shown = std::min(moved.size(), most_lines);
-  while (shown > 0 && layout(rows(plan, moved, shown), 2, style).size() > most_lines) --shown;
-  if (shown > 0) append(lines, layout(rows(plan, moved, shown), 2, style));
-  if (shown < moved.size()) append(lines, hang("  ", fmt::format("and {} more", moved.size() - shown), style));
-  return lines;
-}
-
-Lines moved(const job::Plan& plan, const TextStyle& style) {
-  if (!plan.changes) return {};
+std::optional<Section> moved(const job::Plan& plan, const Texts& texts) {
+  if (!plan.changes) return std::nullopt;
   const job::Changes& changes = *plan.changes;
-  Lines lines =
-      hang(Text("Moved  ", Mark::strong),
-           changes.moved.empty() ? "nothing" : counted(changes.moved.size(), "step", "steps") + " against the earlier plan", style);
-  append(lines, moves(plan, changes.moved, style));
-  append(lines, hang("  ", rest_words(changes), style));
-  return lines;
+  const bool none = changes.moved.empty();
+  Section section{"moved", "Moved", none ? "nothing" : counted(changes.moved.size(), "step", "steps") + " against the earlier plan"};
+  if (!none) section.blocks.emplace_back(moves(plan, changes.moved, texts));
+  section.blocks.emplace_back(Paragraph{rest_text(changes)});
+  return section;
 }
 
 }  // namespace coatday::report

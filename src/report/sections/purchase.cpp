@@ -1,55 +1,80 @@
+#include "report/sections/purchase.h"
+
 #include <fmt/core.h>
 
-#include <algorithm>
-
-#include "report/document/table.h"
-#include "report/sections/sections.h"
-#include "report/words.h"
+#include "job/compare.h"
 
 namespace coatday::report {
 namespace {
 
-std::string cans(const job::Purchase& row, const TextStyle& style) {
-  std::vector<std::string> items;
-  for (const job::Bought& can : row.buy) items.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_text(can.size, style.units));
-  return items.empty() ? "-" : listed(items);
+Phrase cost(const job::Plan& plan, const job::Purchase& row) {
+  const std::string money = row.cost ? money_text(row.cost, plan.shop.currency) : row.buy.empty() ? "-" : "no price";
+  return row.buy.empty() ? on_page(money, "–") : Phrase(money);
 }
 
-TextTable products(const job::Plan& plan, const TextStyle& style) {
+std::vector<Phrase> sums(const job::Plan& plan) {
+  const auto [sum, unpriced] = job::cost_of(plan);
+  if (sum.value() <= 0) return {};
+  const std::string words = unpriced > 0 ? fmt::format("together, {} without a price", unpriced) : "together";
+  return {words, {}, {}, {}, {}, money_text(sum, plan.shop.currency)};
+}
+
+Table products(const job::Plan& plan, const Texts& texts) {
   const bool priced = !plan.shop.currency.empty();
-  TextTable table;
-  for (const char* title : {"", "need", "on shelf", "buy", "left over"}) {
-    const bool number = std::string_view(title) != "" && std::string_view(title) != "buy";
-    table.columns.push_back({Text(title, Mark::faint), number ? Align::right : Align::left});
-  }
-  if (priced) table.columns.push_back({Text("cost", Mark::faint), Align::right});
+  Table table{"buy",
+              "",
+              {{on_page("", "what")},
+               {"need", Align::right, false, OnPage::below},
+               {"on shelf", Align::right, false, OnPage::below},
+               {"buy"},
+               {"left over", Align::right, false, OnPage::below}},
+              {{}}};
+  table.box = "got";
+  if (priced) table.columns.push_back({"cost", Align::right});
   for (const job::Purchase& row : plan.purchase) {
-    const std::string name = product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part);
-    table.rows.push_back({name, volume_text(row.need, style.units), volume_text(row.on_hand, style.units), cans(row, style),
-                          volume_text(row.left_over, style.units)});
-    if (priced) table.rows.back().push_back(row.cost ? money_text(row.cost, plan.shop.currency) : row.buy.empty() ? "-" : "no price");
+    const Phrase cans = row.buy.empty() ? on_page("-", "nothing") : Phrase(cans_text(row.buy, texts.units));
+    Table::Row line{
+        {typed(purchase_name(plan, row)), texts.volume(row.need), texts.volume(row.on_hand), cans, texts.volume(row.left_over)}};
+    if (priced) line.cells.push_back(cost(plan, row));
+    if (!row.buy.empty()) line.key = "bought/" + row.product + (row.part.empty() ? "" : "/" + row.part);
+    table.groups[0].rows.push_back(std::move(line));
+  }
+  if (priced) table.sums = sums(plan);
+  return table;
+}
+
+Table sundries(const job::Plan& plan) {
+  Table table{"buy", "", {{on_page("", "how many")}, {on_page("", "what")}, {{}, Align::left, false, OnPage::below}}, {{}}};
+  table.box = "got";
+  const std::string* rule = nullptr;
+  for (const job::Sundry& item : plan.sundries) {
+    const std::string amount = fmt::format("{}", item.count) + (item.unit.empty() ? "" : " " + item.unit);
+    const bool again = rule != nullptr && *rule == item.source;
+    rule = &item.source;
+    table.groups[0].rows.push_back(
+        {{unbroken(amount), item.name, again ? Phrase() : Phrase(item.source, Mark::faint)}, {}, "bought/" + item.name});
   }
   return table;
 }
 
 }  // namespace
 
-Lines purchase(const job::Plan& plan, const TextStyle& style) {
-  if (plan.purchase.empty() && plan.sundries.empty()) return {};
-  Lines lines = hang(Text("Buy  ", Mark::strong), "need: what the coats take, and what stays in brush, cloth or gun each time", style);
-  if (!plan.purchase.empty()) append(lines, layout(products(plan, style), 2, style));
-  if (plan.sundries.empty()) return lines;
-  append(lines, {"", Text("Also", Mark::strong)});
-  TextTable table{{{}, {}, {}}, {}};
-  const std::string* rule = nullptr;
-  for (const job::Sundry& item : plan.sundries) {
-    const std::string amount = fmt::format("{}", item.count) + (item.unit.empty() ? "" : " " + item.unit);
-    const bool told = rule != nullptr && *rule == item.source;
-    rule = &item.source;
-    table.rows.push_back({unbroken(amount), item.name, Text(told ? "" : item.source, Mark::faint)});
-  }
-  append(lines, layout(table, 2, style));
-  return lines;
+std::optional<Section> purchase(const job::Plan& plan, const Texts& texts) {
+  if (plan.purchase.empty() && plan.sundries.empty()) return std::nullopt;
+  Section section{"buy", "Buy", "need: what the coats take, and what stays in brush, cloth or gun each time"};
+  if (!plan.purchase.empty()) section.blocks.emplace_back(products(plan, texts));
+  if (!plan.sundries.empty()) section.blocks.emplace_back(Section{"", "Also", {}, {sundries(plan)}});
+  return section;
+}
+
+std::string cans_text(const std::vector<job::Bought>& cans, Units units) {
+  std::vector<std::string> sizes;
+  for (const job::Bought& can : cans) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_text(can.size, units));
+  return listed(sizes);
+}
+
+std::string purchase_name(const job::Plan& plan, const job::Purchase& row) {
+  return product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part);
 }
 
 }  // namespace coatday::report

@@ -1,109 +1,93 @@
-// The first screen: when is it ready, is that in time, what must be bought, is any face left behind.
+#include "report/sections/summary.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
 
 #include "job/compare.h"
-#include "report/sections/sections.h"
-#include "report/words.h"
+#include "report/sections/air_hours.h"
+#include "report/sections/both_faces.h"
+#include "report/sections/purchase.h"
 
 namespace coatday::report {
 namespace {
 
-Lines entry(std::string_view label, const Text& body, const TextStyle& style) { return labelled(label, 10, body, style); }
+using Fact = Facts::Fact;
+
+Mark mark_of(Hours slack) { return slack.count() < 0 ? Mark::bad : Mark::good; }
 
 bool same_result(const job::PieceResult& a, const job::PieceResult& b) {
   return a.due == b.due && a.ready.deliver == b.ready.deliver && a.ready_late.deliver == b.ready_late.deliver && a.slack == b.slack;
 }
 
-Text delivery(const job::Plan& plan, const job::PieceResult& result) {
-  const auto at = [&plan](Instant t) { return instant_text(t, plan.shop.zone); };
+Phrase delivery(const job::PieceResult& result, const Texts& texts) {
   if (!result.ready.deliver) return {"never in this air", Mark::bad};
-  Text text = Text(at(*result.ready.deliver), Mark::strong);
-  if (result.ready_late.deliver) text += ", late side " + at(*result.ready_late.deliver);
+  Phrase text{texts.instant(*result.ready.deliver), Mark::strong};
+  if (result.ready_late.deliver) text += ", late side " + texts.instant(*result.ready_late.deliver);
   if (!result.due) return text + "; nothing promised";
-  text += "; promised " + at(*result.due);
+  text += "; promised " + texts.instant(*result.due);
   if (!result.slack) return text;
-  return text + ": " + Text(slack_text(*result.slack), result.slack->count() < 0 ? Mark::bad : Mark::good);
+  return text + ": " + Phrase(slack_text(*result.slack), mark_of(*result.slack));
 }
 
-// Pieces that are ready together are told together.
-Lines deliveries(const job::Plan& plan, const TextStyle& style) {
-  Lines lines;
-  std::vector<bool> told(plan.pieces.size(), false);
+// Pieces that are ready together stand together.
+std::vector<Fact> deliveries(const job::Plan& plan, const Texts& texts) {
+  std::vector<Fact> facts;
+  std::vector<bool> shown(plan.pieces.size(), false);
   for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
-    if (told[i]) continue;
+    if (shown[i]) continue;
     std::vector<std::string> names;
     for (std::size_t j = i; j < plan.pieces.size(); ++j) {
-      if (told[j] || !same_result(plan.pieces[i], plan.pieces[j])) continue;
-      told[j] = true;
+      if (shown[j] || !same_result(plan.pieces[i], plan.pieces[j])) continue;
+      shown[j] = true;
       names.push_back(plan.pieces[j].name);
     }
-    const bool all = names.size() == plan.pieces.size();
-    const Text who = all ? Text() : Text(listed(names) + ": ");
-    append(lines, entry(i == 0 ? "deliver" : "", who + delivery(plan, plan.pieces[i]), style));
+    const Phrase who = names.size() == plan.pieces.size() ? "" : listed(names) + ": ";
+    facts.push_back({i == 0 ? "deliver" : "", who + delivery(plan.pieces[i], texts)});
   }
-  return lines;
+  return facts;
 }
 
-std::string cans(const job::Purchase& row, const TextStyle& style) {
-  std::vector<std::string> sizes;
-  for (const job::Bought& can : row.buy) sizes.push_back(unbroken(fmt::format("{} x ", can.count)) + volume_text(can.size, style.units));
-  return listed(sizes);
-}
+/// What must be bought, and for how much; either may be empty.
+struct Shopping {
+  std::string cans, cost;
+};
 
-std::string total_cost(const job::Plan& plan) {
-  const auto [sum, unpriced] = job::cost_of(plan);
-  const std::string total = sum.value() > 0 ? money_text(sum, plan.shop.currency) : "";
-  if (total.empty()) return "";
-  return ": about " + total + (unpriced > 0 ? fmt::format(", and {} without a price", unpriced) : "");
-}
-
-Text shopping(const job::Plan& plan, const TextStyle& style) {
+Shopping shopping(const job::Plan& plan, const Texts& texts) {
   std::vector<std::string> items;
   for (const job::Purchase& row : plan.purchase) {
-    const std::string part = row.part.empty() ? "" : ", " + row.part;
-    if (!row.buy.empty()) items.push_back(cans(row, style) + " " + product_name(plan, row.product) + part);
+    if (!row.buy.empty()) items.push_back(cans_text(row.buy, texts.units) + " " + purchase_name(plan, row));
   }
-  if (items.empty()) return {plan.purchase.empty() ? "nothing" : "nothing: all of it is on the shelf"};
-  return {listed(items) + total_cost(plan)};
+  const auto [sum, unpriced] = job::cost_of(plan);
+  const std::string total = sum.value() > 0 ? money_text(sum, plan.shop.currency) : "";
+  if (total.empty()) return {listed(items), ""};
+  return {listed(items), "about " + total + (unpriced > 0 ? fmt::format(", and {} without a price", unpriced) : "")};
 }
 
-Lines title(const job::Plan& plan, const std::string& order, const TextStyle& style) {
-  const Text name(order, Mark::strong);
-  const Text from("from " + unbroken(long_date(local_day(plan.from, plan.shop.zone))));
-  const int room = style.columns - from.width() - 2;
-  if (name.width() <= room) return {padded(name, room + 2) + from};
-  Lines lines = wrap(name, style.columns);
-  lines.push_back("  " + from);
-  return lines;
+Fact buy(const job::Plan& plan, const Texts& texts) {
+  const auto [cans, cost] = shopping(plan, texts);
+  if (cans.empty()) return {"buy", plan.purchase.empty() ? "nothing" : "nothing: all of it is on the shelf"};
+  return {"buy", cans + (cost.empty() ? "" : ": " + cost)};
 }
 
-Text verdict(const job::Plan& plan) {
-  return {verdict_words(plan), plan.status != job::Status::feasible ? Mark::bad : plan.proven ? Mark::good : Mark::plain};
+Fact faces(const job::Plan& plan, const char* label, Mark usual) {
+  const FaceVerdict faces = both_faces(plan);
+  return {label, Phrase(faces.text, faces.equal ? usual : Mark::bad)};
 }
 
-}  // namespace
-
-std::string verdict_words(const job::Plan& plan) {
-  switch (plan.status) {
-    case job::Status::infeasible:
-      return "not possible; the reasons stand below";
-    case job::Status::not_found:
-      return "none found, and none proven impossible";
-    case job::Status::feasible:
-      break;
-  }
+std::string verdict_text(const job::Plan& plan, const Texts& texts) {
+  if (plan.status == job::Status::infeasible) return "not possible; the reasons stand below";
+  if (plan.status == job::Status::not_found) return "none found, and none proven impossible";
   if (plan.proven) return "proven best, with the parts gathered as they are";
   if (!plan.ready_bound || !plan.ready || *plan.ready <= plan.from) return "feasible";
   if (*plan.ready <= *plan.ready_bound) return "feasible; nothing can be ready sooner, by the late side";
   const double gap = (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from);
   const std::string percent = gap < 0.01 ? "under 1" : fmt::format("{:.0f}", 100 * gap);
-  return fmt::format("feasible, gap {} %: nothing can be ready before {} by the late side", percent,
-                     instant_text(*plan.ready_bound, plan.shop.zone));
+  return fmt::format("feasible, gap {} %: nothing can be ready before {} by the late side", percent, texts.instant(*plan.ready_bound));
 }
 
-std::string room_words(const job::Plan& plan) {
+// What the shop's ventilation does to the finishes in use; empty where nothing.
+std::string room_text(const job::Plan& plan) {
   const shop::Ventilation& room = plan.shop.ventilation;
   const auto any = [&plan](double finish::RateFactors::*clock, bool closed, double movement) {
     return std::any_of(plan.products.begin(), plan.products.end(),
@@ -117,20 +101,92 @@ std::string room_words(const job::Plan& plan) {
   return words.empty() ? "" : fmt::format("{}: ratios only, judgement", fmt::join(words, "; "));
 }
 
-Lines summary(const job::Plan& plan, const std::string& order, const TextStyle& style) {
-  Lines lines = title(plan, order, style);
-  const bool planned = plan.status == job::Status::feasible;
-  if (planned) append(lines, deliveries(plan, style));
-  if (planned) append(lines, entry("buy", shopping(plan, style), style));
-  if (planned && !plan.faces.empty()) {
-    const FaceVerdict faces = both_faces(plan);
-    append(lines, entry("faces", Text(faces.words, faces.equal ? Mark::plain : Mark::bad), style));
-  }
-  append(lines, entry("plan", verdict(plan), style));
-  if (!plan.shop.air_description.empty()) append(lines, entry("air", plan.shop.air_description, style));
-  if (const std::string hours = air_hours(plan); !hours.empty()) append(lines, entry("", "hours: " + hours, style));
-  if (const std::string words = room_words(plan); !words.empty()) append(lines, entry("room", words, style));
-  return lines;
+Section only(Media media, Facts facts) {
+  Section section;
+  section.blocks.emplace_back(std::move(facts));
+  section.media = media;
+  return section;
 }
+
+// The last of all pieces: what the shop has to keep.
+const job::PieceResult* last_piece(const job::Plan& plan) {
+  const job::PieceResult* last = nullptr;
+  for (const job::PieceResult& piece : plan.pieces) {
+    if (!piece.ready_late.deliver) return &piece;
+    if (last == nullptr || *piece.ready_late.deliver > *last->ready_late.deliver) last = &piece;
+  }
+  return last;
+}
+
+const job::PieceResult* tightest_piece(const job::Plan& plan) {
+  const job::PieceResult* tightest = nullptr;
+  for (const job::PieceResult& piece : plan.pieces) {
+    if (piece.slack && (tightest == nullptr || *piece.slack < *tightest->slack)) tightest = &piece;
+  }
+  return tightest;
+}
+
+std::vector<Fact> delivery_answers(const job::Plan& plan, const Texts& texts) {
+  const job::PieceResult* last = last_piece(plan);
+  if (last == nullptr) return {};
+  const bool several = plan.pieces.size() > 1;
+  const char* question = several ? "All ready to deliver" : "Ready to deliver";
+  if (!last->ready_late.deliver) return {{question, Phrase("never in this air", Mark::bad)}};
+  std::vector<Fact> answers{{question, texts.instant(*last->ready_late.deliver),
+                             "by the late side, which may be promised; expected " + texts.instant(*last->ready.deliver)}};
+  const job::PieceResult* tightest = tightest_piece(plan);
+  if (tightest == nullptr) return answers;
+  const Phrase of = several ? typed(tightest->name) + ", " : Phrase();
+  answers.push_back({"Promised", Phrase(slack_text(*tightest->slack), tightest->slack->count() < 0 ? Mark::bad : Mark::plain),
+                     of + texts.instant(*tightest->due)});
+  return answers;
+}
+
+Facts answers(const job::Plan& plan, const Texts& texts) {
+  Facts facts;
+  facts.headline = true;
+  if (plan.status != job::Status::feasible) {
+    facts.facts = {{"Plan", Phrase(verdict_text(plan, texts), Mark::bad)}};
+    return facts;
+  }
+  facts.facts = delivery_answers(plan, texts);
+  if (!plan.purchase.empty()) {
+    const auto [cans, cost] = shopping(plan, texts);
+    const char* otherwise = cans.empty() ? "nothing: all of it is on the shelf" : "before the first day";
+    facts.facts.push_back({"Buy", cost.empty() ? otherwise : cost, cans});
+  }
+  if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "Both faces", Mark::plain));
+  return facts;
+}
+
+// A terminal says first what a page shows large.
+Facts first_lines(const job::Plan& plan, const Texts& texts) {
+  if (plan.status != job::Status::feasible) return {{{"plan", Phrase(verdict_text(plan, texts), Mark::bad)}}};
+  Facts facts{deliveries(plan, texts)};
+  facts.facts.push_back(buy(plan, texts));
+  if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "faces", Mark::plain));
+  return facts;
+}
+
+Facts grounds(const job::Plan& plan, const Texts& texts) {
+  Facts facts;
+  if (plan.status == job::Status::feasible)
+    facts.facts.push_back({"plan", Phrase(verdict_text(plan, texts), plan.proven ? Mark::good : Mark::plain)});
+  if (!plan.shop.air_description.empty()) facts.facts.push_back({"air", plan.shop.air_description});
+  if (const std::string hours = air_hours(plan); !hours.empty()) facts.facts.push_back({"", "hours: " + hours});
+  if (const std::string text = room_text(plan); !text.empty()) facts.facts.push_back({"room", text});
+  return facts;
+}
+
+}  // namespace
+
+std::optional<Section> summary(const job::Plan& plan, const Texts& texts) {
+  Section section{"short", "In short"};
+  section.title_in = Media::page;
+  section.blocks = {only(Media::text, first_lines(plan, texts)), only(Media::page, answers(plan, texts)), grounds(plan, texts)};
+  return section;
+}
+
+std::string from_text(const job::Plan& plan, const Texts& texts) { return "from " + texts.long_day(plan.from); }
 
 }  // namespace coatday::report

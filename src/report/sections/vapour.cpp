@@ -1,17 +1,16 @@
-// Solvent vapour: the air that it takes, against what the shop has. Never a clearance.
+#include "report/sections/vapour.h"
+
 #include <fmt/core.h>
 
 #include <set>
 
 #include "finish/vapour.h"
 #include "job/fresh_air.h"
-#include "report/sections/sections.h"
-#include "report/words.h"
 
 namespace coatday::report {
 namespace {
 
-std::string mass_words(Grams mass, Units units) {
+std::string mass_text(Grams mass, Units units) {
   constexpr double ounce = 28.349523125, pound = 16 * ounce;  // g, avoirdupois
   struct Unit {
     double size;
@@ -33,11 +32,11 @@ PerHour per_hour(const job::Vapour& vapour) {
   return {vapour.solvent * coats, vapour.mass * coats};
 }
 
-std::string per_hour_words(const PerHour& rate, Units units) {
-  return unbroken(volume_text(rate.solvent, units) + "/h") + ", " + unbroken(mass_words(rate.mass, units) + "/h");
+std::string per_hour_text(const PerHour& rate, Units units) {
+  return unbroken(volume_text(rate.solvent, units) + "/h") + ", " + unbroken(mass_text(rate.mass, units) + "/h");
 }
 
-std::string most_words(const job::Plan& plan, const job::MostVapour& most, Units units) {
+std::string most_text(const job::Plan& plan, const job::MostVapour& most, const Texts& texts) {
   std::set<std::string> names;
   PerHour all{};
   for (const std::size_t i : most.events) {
@@ -45,17 +44,17 @@ std::string most_words(const job::Plan& plan, const job::MostVapour& most, Units
     const PerHour one = per_hour(*plan.events[i].vapour);
     all = {all.solvent + one.solvent, all.mass + one.mass};
   }
-  return fmt::format("{} on {}, for {} of solvent: {}", unbroken(format_airflow(most.airflow, units)),
-                     instant_text(most.at, plan.shop.zone), per_hour_words(all, units), listed({names.begin(), names.end()}));
+  return fmt::format("{} on {}, for {} of solvent: {}", unbroken(format_airflow(most.airflow, texts.units)), texts.instant(most.at),
+                     per_hour_text(all, texts.units), listed({names.begin(), names.end()}));
 }
 
-std::string shop_words(const shop::Ventilation& shop, Units units) {
+std::string shop_text(const shop::Ventilation& shop, Units units) {
   if (shop.airflow) return unbroken(format_exhaust(*shop.airflow, units)) + " is stated; coats are spread over time to stay within it";
   std::string words = "no airflow is stated in the shop file (ventilation: {airflow: ...}), so nothing is compared";
   return shop.closed ? words + "; a closed room brings in no fresh air: open it, or exhaust it, while solvent is about" : words;
 }
 
-std::string limit_words(double share) {
+std::string limit_text(double share) {
   std::string words = fmt::format("under {:.3g} % of the lower explosive limit", 100 * share);
   if (share == finish::federal_limit)
     words += " (29 CFR 1910.94(c)(6)(ii): \"at least 25 percent of the lower explosive limit\", from memory)";
@@ -63,7 +62,7 @@ std::string limit_words(double share) {
   return words;
 }
 
-std::string solvents_words(const job::Plan& plan) {
+std::string solvents_text(const job::Plan& plan) {
   std::set<std::string> used;
   for (const job::Event& event : plan.events) {
     if (event.vapour) used.insert(event.product);
@@ -78,38 +77,28 @@ std::string solvents_words(const job::Plan& plan) {
 
 }  // namespace
 
-std::string vapour_words(const job::Event& event, Units units) {
+std::string vapour_text(const job::Event& event, Units units) {
   if (!event.vapour) return "";
   const job::Vapour& vapour = *event.vapour;
   std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, no clearance", volume_text(vapour.solvent, units),
-                                  unbroken(mass_words(vapour.mass, units)), per_hour_words(per_hour(vapour), units),
+                                  unbroken(mass_text(vapour.mass, units)), per_hour_text(per_hour(vapour), units),
                                   unbroken(format_airflow(vapour.airflow, units)));
   if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
   return words;
 }
 
-LabelledFacts vapour_facts(const job::Plan& plan, Units units) {
+std::optional<Section> vapour(const job::Plan& plan, const Texts& texts) {
   const auto most = plan.status == job::Status::feasible ? job::most_vapour(plan) : std::nullopt;
-  if (!most) return {};
-  return {{"most air", most_words(plan, *most, units)},
-          {"exhaust", shop_words(plan.shop.ventilation, units)},
-          {"reckoned", "air to stay " + limit_words(plan.shop.ventilation.limit) +
-                           ", as if a coat's solvent left while it is put on; it counts until it is tack-free"},
-          {"solvents", solvents_words(plan)}};
-}
-
-std::string vapour_caution() {
-  return "A reckoning, never a clearance: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
-         "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged.";
-}
-
-Lines vapour(const job::Plan& plan, const TextStyle& style) {
-  const LabelledFacts facts = vapour_facts(plan, style.units);
-  if (facts.empty()) return {};
-  Lines lines{Text("Solvent vapour", Mark::strong)};
-  for (const auto& [label, words] : facts) append(lines, labelled(label, 10, words, style));
-  append(lines, hang(Text("  ! ", Mark::caution), vapour_caution(), style));
-  return lines;
+  if (!most) return std::nullopt;
+  Facts facts{{{"most air", most_text(plan, *most, texts)},
+               {"exhaust", shop_text(plan.shop.ventilation, texts.units)},
+               {"reckoned", "air to stay " + limit_text(plan.shop.ventilation.limit) +
+                                ", as if a coat's solvent left while it is put on; it counts until it is tack-free"},
+               {"solvents", solvents_text(plan)}}};
+  List caution{List::Kind::cautions,
+               {"A reckoning, never a clearance: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
+                "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged."}};
+  return Section{"vapour", "Solvent vapour", {}, {facts, caution}};
 }
 
 }  // namespace coatday::report

@@ -1,11 +1,11 @@
-// Waiting is as visible as work.
+#include "report/sections/waiting.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <iterator>
 #include <tuple>
 
-#include "report/sections/day_list.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -81,7 +81,7 @@ std::string on_loads(const std::vector<std::string>& loads) {
   return fmt::format(" on {}, {} and {} more", loads[0], loads[1], loads.size() - 2);
 }
 
-std::string wait_words(const job::Plan& plan, const SharedWait& wait, LocalDay today) {
+std::string wait_text(const job::Plan& plan, const SharedWait& wait, LocalDay today) {
   return wait.first + on_loads(wait.loads) + (wait.dries ? " dries; " : " rests; ") + wait.next + " from " +
          instant_text(wait.earliest, plan.shop.zone, today) + (wait.same_time ? "" : " on");
 }
@@ -131,20 +131,20 @@ std::string held_up(const job::Plan& plan, Instant until) {
 
 }  // namespace
 
-std::string idle_words(const job::Plan& plan, Instant from, Instant until) {
+std::string idle_text(const job::Plan& plan, Instant from, Instant until) {
   constexpr Minutes worth_telling{15};
   if (working_minutes(plan, from, until) < worth_telling) return "";
   const LocalDay today = local_day(from, plan.shop.zone);
   std::string words;
   for (const SharedWait& wait : shared(waits_that_end_with(plan, from, until)))
-    words += (words.empty() ? "" : "; ") + wait_words(plan, wait, today);
+    words += (words.empty() ? "" : "; ") + wait_text(plan, wait, today);
   return words.empty() ? held_up(plan, until) : words;
 }
 
-std::vector<std::string> night_words(const job::Plan& plan, Instant from) {
+std::vector<std::string> night_text(const job::Plan& plan, Instant from) {
   std::vector<std::string> words;
   const LocalDay today = local_day(from, plan.shop.zone);
-  for (const SharedWait& wait : shared(of_last_coats(next_of_each(waits_over(plan, from))))) words.push_back(wait_words(plan, wait, today));
+  for (const SharedWait& wait : shared(of_last_coats(next_of_each(waits_over(plan, from))))) words.push_back(wait_text(plan, wait, today));
   return words;
 }
 

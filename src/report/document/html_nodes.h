@@ -1,0 +1,27 @@
+#pragma once
+// The nodes of a document as elements of a page. Inside this folder only.
+
+#include <set>
+#include <string>
+
+#include "report/document/document.h"
+#include "report/document/element.h"
+
+namespace coatday::report::page {
+
+/// The words of a phrase, with their names, links and marks, as far as the parent does not show that mark itself.
+void add_phrase(Element parent, const Phrase&, Mark shown = Mark::plain);
+/// The words alone.
+[[nodiscard]] std::string words_of(const Phrase&);
+/// The mark that all of it has; plain where there are several.
+[[nodiscard]] Mark mark_of(const Phrase&);
+[[nodiscard]] std::string_view class_of(Mark);
+
+void add_facts(Element parent, const Facts&);
+void add_list(Element parent, const List&);
+/// Where it is wider than the page it scrolls by itself, also by the keys. `name` is for those who hear the page.
+void add_table(Element parent, const Table&, const std::string& name);
+/// `shown` are the cautions that stand on the page in full already.
+void add_steps(Element parent, const Steps&, std::set<std::string>& shown);
+
+}  // namespace coatday::report::page

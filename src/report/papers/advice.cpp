@@ -1,0 +1,46 @@
+#include "report/sections/advice.h"
+
+#include "report/document/render_text.h"
+#include "report/papers/report.h"
+#include "report/sections/summary.h"
+
+namespace coatday::report {
+namespace {
+
+std::string waits_text(const job::Advice& advice, const Texts& texts) {
+  const std::string good = format_temperature(Celsius(23), texts.units) + " or warmer and 30 to 50 % RH at all hours";
+  if (*advice.waits_for_air < job::noticeable)
+    return "It does not wait for the air: with " + good + " it would be ready less than half a day sooner.";
+  std::string text = "It waits for the air: in better air, such as " + good + ", it would be ready up to " +
+                     format_span(*advice.waits_for_air) + " sooner";
+  if (advice.searched) text += " than after a longer search for this plan (" + texts.instant(*advice.searched) + ")";
+  return text + ".";
+}
+
+Section verdict(const job::Plan& plan, const job::Advice& advice, const Texts& texts) {
+  Section section;
+  if (!advice.waits_for_air) {
+    section.blocks = {Paragraph{"There is no plan that could be compared with one in other air, or the order is too large for it."}};
+  } else {
+    section.blocks = {Paragraph{"ready " + texts.instant(*plan.ready) + " by the late side"}, Paragraph{waits_text(advice, texts)}};
+  }
+  return section;
+}
+
+Section what_helps(const job::Plan& plan, const job::Advice& advice, const Texts& texts) {
+  if (advice.helps.empty()) return Section{"", {}, {}, {Paragraph{"No single change of those that were tried helps."}}};
+  Section section{"", "What single change helps, the most first", {}, {helps(plan, advice, texts)}};
+  if (changes_air(advice)) section.blocks.emplace_back(heat_caution());
+  return section;
+}
+
+}  // namespace
+
+std::string advice_text(const job::Plan& plan, const job::Advice& advice, const std::string& order, const TextStyle& style) {
+  const Texts texts{style.units, plan.shop.zone};
+  Document document{typed(order) + " " + from_text(plan, texts), {}, {verdict(plan, advice, texts)}};
+  if (advice.waits_for_air && *advice.waits_for_air >= job::noticeable) document.sections.push_back(what_helps(plan, advice, texts));
+  return render_text(document, style);
+}
+
+}  // namespace coatday::report

@@ -1,0 +1,31 @@
+#include "report/sections/no_plan.h"
+
+namespace coatday::report {
+namespace {
+
+List points(const std::vector<std::string>& texts) { return {List::Kind::points, {texts.begin(), texts.end()}}; }
+
+const char* reason(const job::Plan& plan) {
+  if (plan.status == job::Status::not_found) return "No plan was found in the time given, and none is proven impossible.";
+  if (plan.contradiction.empty()) return "There is no plan: the errors below have to be mended first.";
+  return plan.contradiction.size() == 1 ? "There is no plan. The reason:" : "There is no plan. These cannot all be so:";
+}
+
+}  // namespace
+
+std::optional<Section> no_plan(const job::Plan& plan) {
+  if (plan.status == job::Status::feasible) return std::nullopt;
+  const bool known = plan.status == job::Status::infeasible && !plan.contradiction.empty();
+  Section section{"reasons", "No plan", {}, {Paragraph{{reason(plan), known ? Mark::bad : Mark::plain}}}};
+  section.title_in = Media::page;
+  if (known) section.blocks.emplace_back(points(plan.contradiction));
+  return section;
+}
+
+std::optional<Section> proposals(const job::Plan& plan) {
+  if (plan.proposals.empty()) return std::nullopt;
+  const bool planned = plan.status == job::Status::feasible;
+  return Section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {points(plan.proposals)}};
+}
+
+}  // namespace coatday::report
