@@ -1,7 +1,8 @@
+#include "report/papers/finishes.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
-#include "report/papers/report.h"
+#include "report/papers/finish_at.h"
 
 namespace coatday::cli {
 namespace {

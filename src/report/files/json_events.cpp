@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "report/files/json_parts.h"
+#include "report/files/json_finish.h"
 
 namespace coatday::report {
 namespace {

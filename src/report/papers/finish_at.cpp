@@ -1,12 +1,12 @@
-// How long a finish takes in one air.
+#include "report/papers/finish_at.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 
 #include "finish/times.h"
 #include "report/document/table.h"
-#include "report/files/json_parts.h"
-#include "report/papers/report.h"
+#include "report/files/json_finish.h"
 #include "report/words.h"
 
 namespace coatday::report {

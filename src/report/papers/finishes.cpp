@@ -1,3 +1,5 @@
+#include "report/papers/finishes.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -7,7 +9,6 @@
 #include "finish/product_keys.h"
 #include "finish/vapour.h"
 #include "report/document/table.h"
-#include "report/papers/report.h"
 #include "report/words.h"
 
 namespace coatday::report {

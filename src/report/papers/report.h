@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "checker/check.h"
-#include "finish/catalogue.h"
 #include "job/advice.h"
 #include "job/plan.h"
 #include "report/document/lines.h"
@@ -27,19 +26,5 @@ namespace coatday::report {
                                        const std::string& order, const TextStyle&);
 /// Which single change helps a plan that waits for air, the most helpful first.
 [[nodiscard]] std::string advice_text(const job::Plan&, const job::Advice&, const std::string& order, const TextStyle&);
-
-[[nodiscard]] std::string finishes_text(const finish::Catalogue&, const TextStyle&);
-[[nodiscard]] std::string finish_text(const finish::Product&, const TextStyle&);
-
-/// Each stage's time in this air with both sides, where why_not_at() has nothing to say.
-[[nodiscard]] std::string finish_at_text(const finish::Product&, const climate::Air&, const TextStyle&);
-[[nodiscard]] std::string finish_at_json(const finish::Product&, const climate::Air&);
-/// Why the finish has no times in this air: which limit, and the range.
-[[nodiscard]] std::optional<std::string> why_not_at(const finish::Product&, const climate::Air&, Units);
-/// Dry to recoat, for all.
-[[nodiscard]] std::string finishes_at_text(const finish::Catalogue&, const climate::Air&, const TextStyle&);
-
-[[nodiscard]] std::string schedules_text(const finish::Catalogue&, const TextStyle&);
-[[nodiscard]] std::string schedule_text(const finish::Schedule&, const finish::Catalogue&, const TextStyle&);
 
 }  // namespace coatday::report
