@@ -66,12 +66,12 @@ tl::expected<job::AirForecast, Outcome> forecast(const View& view) {
 
 climate::RoomFit room_fit(const View& view) { return climate::fit_room(*view.log, *view.job().room, view.job().shop.zone); }
 /// Without a value that the readings determine the status is that of no plan.
-int status_of(const climate::RoomFit& fit) { return fit.time_constant || fit.moisture_gain ? done : no_plan; }
+int fit_status(const climate::RoomFit& fit) { return fit.time_constant || fit.moisture_gain ? done : no_plan; }
 
 Outcome air_text(const View& view) {
   if (view.log) {
     const climate::RoomFit fit = room_fit(view);
-    return {status_of(fit), report::fit_text(view.job(), *view.log, fit, view.style), ""};
+    return {fit_status(fit), report::fit_text(view.job(), *view.log, fit, view.style), ""};
   }
   const auto air = forecast(view);
   return air ? answer(view, report::air_text(view.job(), view.job().catalogue, *air, view.style)) : air.error();
@@ -80,7 +80,7 @@ Outcome air_text(const View& view) {
 Outcome air_json(const View& view) {
   if (view.log) {
     const climate::RoomFit fit = room_fit(view);
-    return {status_of(fit), report::fit_json(view.job(), *view.log, fit, version()), ""};
+    return {fit_status(fit), report::fit_json(view.job(), *view.log, fit, version()), ""};
   }
   const auto air = forecast(view);
   return air ? answer(view, report::air_json(view.job(), *air, version())) : air.error();
@@ -89,7 +89,7 @@ Outcome air_json(const View& view) {
 Outcome air_csv(const View& view) {
   if (view.log) {
     const climate::RoomFit fit = room_fit(view);
-    return {status_of(fit), report::fit_csv(view.job(), fit), ""};
+    return {fit_status(fit), report::fit_csv(view.job(), fit), ""};
   }
   const auto air = forecast(view);
   return air ? answer(view, report::air_csv(view.job(), *air)) : air.error();

@@ -22,7 +22,7 @@ Outcome no_such_finish(const View& view) {
 
 /// Why the finish has no times in the air that is asked about.
 std::optional<Outcome> not_at(const finish::Product& product, const View& view) {
-  const auto reason = report::not_at(product, *view.arguments.at, view.style.units);
+  const auto reason = report::why_not_at(product, *view.arguments.at, view.style.units);
   return reason ? std::optional(Outcome{no_plan, "", "coatday: " + *reason + "\n"}) : std::nullopt;
 }
 
