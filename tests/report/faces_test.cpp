@@ -20,7 +20,7 @@ std::string words(const std::vector<std::size_t>& faces) { return face_text(samp
 
 // Faces 0 to 5 are the top's: face, underside, front edge, back edge, left end, right end; 6 and 7 the legs'.
 TEST(FaceWords, AllOfAPart) { EXPECT_EQ(words({0, 1, 2, 3, 4, 5}), "top all round"); }
-TEST(FaceWords, AllButOne) { EXPECT_EQ(words({0, 2, 3, 4, 5}), "top all round but the underside"); }
+TEST(FaceWords, AllButOne) { EXPECT_EQ(words({0, 2, 3, 4, 5}), "top face and edges"); }
 TEST(FaceWords, OneEdgeKeepsItsName) { EXPECT_EQ(words({1, 3}), "top underside and back edge"); }
 TEST(FaceWords, EdgesAndEnds) { EXPECT_EQ(words({2, 3, 4, 5}), "top edges and ends"); }
 TEST(FaceWords, FaceNamedAllRoundIsNotTheWholePart) {
@@ -44,7 +44,7 @@ TEST(FaceWords, PieceIsNamedWhereThereAreSeveral) {
 TEST(BothFaces, Equal) {
   const FaceVerdict verdict = both_faces(sample::table());
   EXPECT_TRUE(verdict.equal);
-  EXPECT_EQ(verdict.text, "equal on both wooden parts, but for 1 exception with its reason below");
+  EXPECT_EQ(verdict.text, "both sides alike on both wooden parts, except for 1 exception with its reason below");
 }
 TEST(BothFaces, OneLeftBehind) {
   const FaceVerdict verdict = both_faces(sample::with_hole());

@@ -57,7 +57,7 @@ struct Row {
 const std::string date_pattern = "[A-Z][a-z]{2} \\d{1,2} [A-Z][a-z]{2} \\d\\d:\\d\\d";
 
 std::vector<Row> rows_of(const std::string& plan) {
-  const std::regex line("    (handle|pack|deliver|light use|full cure) +(" + date_pattern + "|-|) +(" + date_pattern + "|-) +(" +
+  const std::regex line("    (handle|wrap|deliver|careful use|full use) +(" + date_pattern + "|-|) +(" + date_pattern + "|-) +(" +
                         date_pattern + "|-)");
   const auto cell = [](const std::string& text) { return text.empty() || text == "-" ? "–" : text; };
   std::vector<Row> rows;
@@ -98,8 +98,8 @@ TEST_P(Agreement, OfDates) {
     if (row.what != "handle" && row.what != "deliver") {
       EXPECT_NE(card.find(day_after(row.late)), std::string::npos) << "the card has no: " << day_after(row.late) << " for " << shown;
     }
-    if (row.what == "handle" || row.what == "light use") continue;
-    const std::string both = "By the late side: " + row.late + (row.expected == "–" ? "" : "\\nExpected: " + row.expected);
+    if (row.what == "handle" || row.what == "careful use") continue;
+    const std::string both = "Safe to promise: " + row.late + (row.expected == "–" ? "" : "\\nExpected: " + row.expected);
     EXPECT_NE(calendar.find(both), std::string::npos) << "the calendar has no: " << both;
   }
   const std::string first_screen = plain(text.substr(0, text.find("\n\n")));

@@ -95,7 +95,7 @@ class Planner {
     if (loads_.loads.size() <= most_loads) return false;
     plan_.status = job::Status::not_found;
     plan_.contradiction = {
-        fmt::format("the order makes {} loads of parts, more than can be planned at once ({}); plan it in several orders",
+        fmt::format("the order makes {} batches of parts, more than can be planned at once ({}); plan it in several orders",
                     loads_.loads.size(), most_loads)};
     return true;
   }

@@ -24,7 +24,7 @@ const std::map<std::string, std::string>& texts() {
       {"acid", "Acid hardener: gloves and eye protection; keep it off steel; waste as the label says."},
       {"formaldehyde", "Gives off formaldehyde while it cures: strong ventilation and the respirator that the label names."},
       {"skin", "Keep off skin and eyes: gloves and eye protection as the label says."},
-      {"exotherm", "Resin heats up in the mass: mix small batches, pour in layers, let leftovers harden outdoors."},
+      {"exotherm", "Resin heats up in the mass: mix little at a time, pour in layers, let leftovers harden outdoors."},
       {"fast-bond", "Bonds skin and eyes in seconds: eye protection, good air, no cloth in contact with it."},
       {"curing-fumes",
        "Fumes while it is heated: outdoors or under extraction, smoke alarm in mind, nothing flammable near. First fires the same. Follow "

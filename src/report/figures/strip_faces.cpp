@@ -77,8 +77,8 @@ struct Mark {
 std::vector<Mark> marks_of(const job::PieceResult& piece) {
   std::vector<Mark> marks;
   if (piece.ready.handle) marks.push_back({"handle", *piece.ready.handle});
-  if (piece.ready.pack) marks.push_back({"pack", *piece.ready.pack});
-  if (piece.ready_late.deliver) marks.push_back({"deliver, late side", *piece.ready_late.deliver});
+  if (piece.ready.pack) marks.push_back({"wrap", *piece.ready.pack});
+  if (piece.ready_late.deliver) marks.push_back({"deliver (safe)", *piece.ready_late.deliver});
   if (piece.due) marks.push_back({"promised", *piece.due, true});
   std::stable_sort(marks.begin(), marks.end(), [](const Mark& a, const Mark& b) { return a.at < b.at; });
   return marks;

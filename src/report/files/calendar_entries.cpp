@@ -140,7 +140,7 @@ struct Moment {
 };
 constexpr std::array<Moment, 3> moments{{{&job::HandOver::pack, "may be wrapped", "#pack"},
                                          {&job::HandOver::deliver, "ready to deliver", "#deliver"},
-                                         {&job::HandOver::full_cure, "full cure", "#full-cure"}}};
+                                         {&job::HandOver::full_cure, "full use", "#full-cure"}}};
 
 CalendarEntry hand_over(const job::Plan& plan, const job::PieceResult& piece, const Moment& moment, const std::string& order) {
   const Zone& zone = plan.shop.zone;
@@ -150,7 +150,7 @@ CalendarEntry hand_over(const job::Plan& plan, const job::PieceResult& piece, co
   entry.order = order_of(piece, order);
   entry.summary = fmt::format("{} from {}: {}", moment.words, clock_time(zone.to_local(late)), piece.name);
   entry.location = plan.shop.name;
-  entry.description = "By the late side: " + instant_text(late, zone);
+  entry.description = "Safe to promise: " + instant_text(late, zone);
   if (const auto& expected = piece.ready.*moment.when) entry.description += "\nExpected: " + instant_text(*expected, zone);
   if (piece.due && moment.when == &job::HandOver::deliver) entry.description += "\nPromised: " + instant_text(*piece.due, zone);
   entry.start = entry.end = late;

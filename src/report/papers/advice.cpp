@@ -10,8 +10,8 @@ namespace {
 std::string waits_text(const job::Advice& advice, const Texts& texts) {
   const std::string good = format_temperature(Celsius(23), texts.units) + " or warmer and 30 to 50 % RH at all hours";
   if (*advice.waits_for_air < job::noticeable)
-    return "It does not wait for the air: with " + good + " it would be ready less than half a day sooner.";
-  std::string text = "It waits for the air: in better air, such as " + good + ", it would be ready up to " +
+    return "Better air would hardly help: with " + good + " it would be ready less than half a day sooner.";
+  std::string text = "Better air would help: with " + good + " it would be ready up to " +
                      format_span(*advice.waits_for_air) + " sooner";
   if (advice.searched) text += " than after a longer search for this plan (" + texts.instant(*advice.searched) + ")";
   return text + ".";
@@ -22,7 +22,7 @@ Section verdict(const job::Plan& plan, const job::Advice& advice, const Texts& t
   if (!advice.waits_for_air) {
     section.blocks = {Paragraph{"There is no plan that could be compared with one in other air, or the order is too large for it."}};
   } else {
-    section.blocks = {Paragraph{"ready " + texts.instant(*plan.ready) + " by the late side"}, Paragraph{waits_text(advice, texts)}};
+    section.blocks = {Paragraph{"ready " + texts.instant(*plan.ready) + ", safe to promise"}, Paragraph{waits_text(advice, texts)}};
   }
   return section;
 }

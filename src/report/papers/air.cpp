@@ -134,8 +134,8 @@ Document air(const job::Job& job, const finish::Catalogue& catalogue, const AirF
         {"finishes",
          {},
          {},
-         {Paragraph{"When a finish may go on is told for those of an order that is named after the shop, those on the shelf and the shop's "
-                    "own; or name some: --finish water-clear. The command 'finishes' lists them."}}});
+         {Paragraph{"The hours of a finish are shown for those of an order that is named after the shop, those on the shelf and the shop's "
+                    "own. Or name some: --finish water-clear. The command 'finishes' lists them."}}});
     return document;
   }
   document.sections.push_back({"finishes",

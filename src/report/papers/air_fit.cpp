@@ -44,7 +44,7 @@ void add_time_constant(Facts& facts, const RoomFit& fit, Units units) {
   facts.facts.push_back({{}, residual_text(fitted, [units](double k) { return kelvins(k, units); })});
   if (fit.settles_at)
     facts.facts.push_back({{},
-                           "No air outdoors is told, so that it was taken to be the same at all hours; the decay tends to " +
+                           "No air outdoors is stated, so it was taken to be the same at all hours; the decay tends to " +
                                format_temperature(*fit.settles_at, units) + "."});
 }
 
@@ -58,10 +58,10 @@ void add_moisture_gain(Facts& facts, const RoomFit& fit) {
   facts.facts.push_back({{}, residual_text(fitted, water_text)});
   facts.facts.push_back(
       {{},
-       fmt::format("It rests on the volume and the air changes in the shop file, which the humidity alone cannot tell from the gain: twice "
+       fmt::format("It rests on the volume and the air changes in the shop file, which the humidity alone cannot separate from the gain: twice "
                    "the changes with twice the gain settle alike. A sensor that reads 3 % RH too much adds {}.",
                    gain_text(fit.sensor))});
-  if (fitted.low <= 0 && fitted.high >= 0) facts.facts.push_back({{}, "It cannot be told from none."});
+  if (fitted.low <= 0 && fitted.high >= 0) facts.facts.push_back({{}, "It may as well be none."});
   if (fitted.high < 0)
     facts.facts.push_back(
         {{}, {"Water goes that the model does not know of: look at the air changes, the sensor, a dehumidifier.", Mark::caution}});

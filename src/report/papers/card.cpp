@@ -106,7 +106,7 @@ Section when(const job::HandOver& ready, const Zone& zone) {
 }
 
 Section not_yet(const std::optional<Instant>& hard, const Zone& zone) {
-  const std::string until = hard ? "Before " + day_after(*hard, zone) : "Until we tell you";
+  const std::string until = hard ? "Before " + day_after(*hard, zone) : "Until we let you know";
   Section section{"hardens", "Until it is hard", {}, {Paragraph{until + " it still hardens, though it feels dry. Till that day please:"}}};
   add_points(section, {"nothing hot and nothing wet on it, not even on a mat", "no cloth, rubber feet, plastic or tape lying on it",
                        "no cleaning but with a soft, dry cloth",
@@ -172,11 +172,11 @@ Section food(const job::Plan& plan, const piece::Piece& piece, const std::vector
 /// What the words above rest on.
 Section for_the_maker(const job::Plan& plan, const Texts& texts) {
   std::vector<std::string> items{
-      "Dates are the first whole days after the late side; it is expected sooner (coatday plan). They hold while the piece stands in air "
+      "Dates are safe to promise, in whole days; the piece is expected to be ready sooner (coatday plan). They hold while the piece stands in air "
       "like the shop's."};
   for (const auto& [id, product] : plan.products) {
     const auto source = product.sources.find("times.full cure");
-    if (source != product.sources.end()) items.push_back("full cure of " + product.name + ": " + source->second);
+    if (source != product.sources.end()) items.push_back("full use of " + product.name + ": " + source->second);
   }
   items.emplace_back(
       "What not to do and how to look after it: common practice, no source. The label of the finish overrules it; keep the labels.");
@@ -184,7 +184,7 @@ Section for_the_maker(const job::Plan& plan, const Texts& texts) {
                   " (the range that the US EPA calls ideal indoors, from memory); coefficients of the Wood Handbook, table 13-5. "
                   "Quarter-sawn moves less, a damper house more.");
   items.emplace_back(
-      "Finishes are told by their class. Food, children and what must be declared are for the law and the labels; this card "
+      "Finishes are named by their class. Food, children and what must be declared are for the law and the labels; this card "
       "is no certificate.");
   Section section = points("maker", "For you, to be cut off", items);
   section.cut_off = true;

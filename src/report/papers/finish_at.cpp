@@ -42,7 +42,7 @@ void add_refusals(Lines& lines, const finish::StageTimes& at, const TextStyle& s
 
 TextTable stages_table(const finish::StageTimes& at) {
   TextTable table;
-  for (const char* title : {"stage, from application", "early side", "expected", "late side"})
+  for (const char* title : {"stage, from application", "earliest", "expected", "safe"})
     table.columns.push_back({Text(title, Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     if (!at.times.values[i] && !at.refused.values[i]) continue;
@@ -106,7 +106,7 @@ std::string finish_at_text(const finish::Product& product, const climate::Air& a
   if (!window.empty()) append(lines, hang("  ", window, style));
   add_refusals(lines, at, style);
   append(lines, hang("  ",
-                     fmt::format("Each time may be {:.2g} times as long or as short (judgement); dry to handle and to sand are best told "
+                     fmt::format("Each time may be {:.2g} times as long or as short (judgement); dry to handle and to sand are best judged "
                                  "by touch.",
                                  finish::uncertainty(air)),
                      style));
@@ -132,7 +132,7 @@ std::optional<std::string> why_not_at(const finish::Product& product, const clim
 std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const TextStyle& style) {
   Lines lines = wrap("dry to recoat, from application, at " + unbroken(in_words(air, style.units)), style.columns);
   TextTable table;
-  for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Mark::faint)});
+  for (const char* title : {"finish", "earliest", "expected", "safe"}) table.columns.push_back({Text(title, Mark::faint)});
   Lines refused;
   for (const auto& [id, product] : catalogue.products) {
     const finish::StageTimes at = finish::times_in(product, air, style.units);
@@ -152,13 +152,13 @@ std::string finish_at_json(const finish::Product& product, const climate::Air& a
   const auto side = [&](Hours finish::StageTime::*hours) {
     return stages_json(at.times, [hours](const std::optional<finish::StageTime>& t) { return t ? Json(((*t).*hours).count()) : Json(); });
   };
-  const Json out{{"schema", "coatday-finish-at/1"},
+  const Json out{{"schema", "coatday-finish-at/2"},
                  {"finish", product.id},
                  {"name", product.name},
                  {"air", {{"temperature_c", air.temperature.value()}, {"relative_humidity", air.humidity.value()}}},
                  {"stages_h", side(&finish::StageTime::nominal)},
-                 {"stages_late_side_h", side(&finish::StageTime::late)},
-                 {"stages_early_side_h", side(&finish::StageTime::early)},
+                 {"stages_safe_h", side(&finish::StageTime::late)},
+                 {"stages_earliest_h", side(&finish::StageTime::early)},
                  {"factor", finish::uncertainty(air)},
                  {"factor_by_law_ranges", stages_json(at.times, [](const auto& t) { return t ? Json(t->by_laws) : Json(); })},
                  {"refused", stages_json(at.refused, [](const std::optional<std::string>& r) { return r ? Json(*r) : Json(); })}};

@@ -118,7 +118,7 @@ std::string hazard_text(const finish::Product& product) {
 std::string vapour_of(const finish::Product& product) {
   if (finish::solvent_content(product) <= GramsPerLitre(0)) return "";
   const finish::Solvent& solvent = finish::solvent_of(product);
-  std::string words = fmt::format("reckoned as {}{}: {:.0f} l of vapour a litre, lower explosive limit {:.2g} %", solvent.name,
+  std::string words = fmt::format("calculated as {}{}: {:.0f} l of vapour a litre, lower explosive limit {:.2g} %", solvent.name,
                                   product.solvent ? "" : ", assumed", 1000 * solvent.vapour.value(), 100 * solvent.lower_limit);
   if (product.solvent_content) words += fmt::format("; {:.0f} g/l that burns", finish::solvent_content(product).value());
   return words + " (" + solvent.source + ")";

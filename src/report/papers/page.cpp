@@ -80,7 +80,7 @@ std::string plan_page(const job::Job& job, const job::Plan& plan, const Beside& 
   const Document document{typed(job.order.name), from_text(plan, texts), sections_of(job, plan, beside, texts)};
   return render_html(document,
                      {plan.shop.name, job.order.name + iso8601(plan.from, plan.shop.zone),
-                      "Made by coatday from the order and the shop's air. Late sides are to promise by; labels and local codes count."});
+                      "Made by coatday from the order and the shop's air. Promise the safe dates. Labels and local codes count."});
 }
 
 }  // namespace coatday::report

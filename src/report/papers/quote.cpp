@@ -77,7 +77,7 @@ Section time(const Quoted& of) {
       {"last coat", of.texts.long_day(*quote.last_coat) + "; after it the film still has to harden until nothing prints into it"},
       {"expected", of.texts.long_day(*quote.expected)},
       {"promise", of.texts.long_day(*quote.promise) + " at the earliest, " + n(later, "day", "days") +
-                      " after it begins: the late side, by what is known of the finishes and the air. If it begins later, reckon it anew"}};
+                      " after it begins: the safe date, by what is known of the finishes and the air. If it begins later, plan it again"}};
   add_due(facts, of);
   return {"time", "Time", {}, {facts}};
 }

@@ -29,7 +29,7 @@ std::string mix_text(const job::Plan& plan, const job::Event& event, const Texts
     facts.push_back(fmt::format("mix {} : {} by volume, {} and {}", parts->base_parts, parts->hardener_parts,
                                 texts.volume(*event.volume * (parts->base_parts / all)),
                                 texts.volume(*event.volume * (parts->hardener_parts / all))));
-    if (event.mixes > 1) facts.back() += fmt::format(", in {} batches", event.mixes);
+    if (event.mixes > 1) facts.back() += fmt::format(", in {} mixes", event.mixes);
     if (const Hours stand = finish::induction(product, air); stand > Hours(0)) facts.push_back("stands " + format_span(stand) + " first");
     if (const auto life = finish::pot_life(product, air)) facts.push_back("use within " + format_span(*life));
   }

@@ -57,7 +57,7 @@ void add_piece(TextTable& table, const Both& both, const std::string& who, const
     table.rows.push_back({Text(label), at(both.before, a), at(both.after, b), sooner(a, b)});
   };
   row(who, was->ready.deliver, now->ready.deliver);
-  row("  late side", was->ready_late.deliver, now->ready_late.deliver);
+  row("  safe", was->ready_late.deliver, now->ready_late.deliver);
   if (was->slack || now->slack) table.rows.push_back({Text("  promise"), slack(was->slack), slack(now->slack), Text()});
 }
 
@@ -116,10 +116,10 @@ std::string degree_hours(double kelvin_hours, Units units) {
 
 std::string heat_text(const job::Comparison& found, const job::Plan& after) {
   const auto &was = found.heat_before, &now = found.heat_after;
-  if (!was && !now) return "what that costs is not known: the shop file tells no heater's power and no price of heat";
-  if (!was || !now) return "what that costs is not known: only one of the two tells what its heater can do";
+  if (!was && !now) return "what that costs is not known: the shop file states no heater's power and no price of heat";
+  if (!was || !now) return "what that costs is not known: only one of the two states what its heater can do";
   std::string words = fmt::format("the heater uses {:.0f} kWh in place of {:.0f} kWh", now->kilowatt_hours, was->kilowatt_hours);
-  if (!was->cost || !now->cost || after.shop.currency.empty()) return words + "; the shop file tells no price of a kWh or no currency";
+  if (!was->cost || !now->cost || after.shop.currency.empty()) return words + "; the shop file states no price of a kWh or no currency";
   const Money more = *now->cost - *was->cost;
   if (std::abs(more.value()) < 0.005) return words + ", for the same money";
   return words + ", for " + money_text(Money(std::abs(more.value())), after.shop.currency) + (more.value() > 0 ? " more" : " less");

@@ -65,7 +65,7 @@ Facts facts_of(const job::Plan& plan, const job::Event& event, const Texts& text
 }
 
 Table stages_of(const job::Event& event, const Texts& texts) {
-  Table table{"stages", "When each stage is reached", {{"stage"}, {"early side"}, {"expected"}, {"late side"}}, {{}}};
+  Table table{"stages", "When each stage is reached", {{"stage"}, {"earliest"}, {"expected"}, {"safe"}}, {{}}};
   const auto cell = [&texts](const std::optional<Instant>& t) { return t ? texts.instant(*t) : std::string("-"); };
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);

@@ -61,14 +61,14 @@ std::optional<Section> advice(const job::Plan& plan, const job::Advice& advice, 
     Section section{"waiting",
                     "Other air",
                     {},
-                    {Paragraph{"Other air is not tried for an order of this size; coatday what-if tells what would help."}}};
+                    {Paragraph{"Other air is not tried for an order of this size; coatday what-if shows what would help."}}};
     section.title_in = Media::page;
     return section;
   }
   if (advice.helps.empty()) return std::nullopt;
   Section section{"waiting",
-                  on_page("It waits for the air:", "It waits for the air"),
-                  "one change would help; coatday what-if tries smaller ones",
+                  on_page("What would be quicker:", "What would be quicker"),
+                  "one change of these; coatday what-if tries smaller ones",
                   {helps(plan, advice, texts)}};
   if (changes_air(advice)) section.blocks.emplace_back(heat_caution());
   return section;

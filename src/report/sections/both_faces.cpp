@@ -57,12 +57,12 @@ FaceVerdict both_faces(const job::Plan& plan) {
       unequal.push_back(shortfall(plan, coats, face));
     }
   }
-  if (!unequal.empty()) return {false, "NOT EQUAL: film coats of " + listed(unequal)};
+  if (!unequal.empty()) return {false, "NOT ALIKE: film coats of " + listed(unequal)};
   if (parts == 0) return {true, "no wooden part"};
-  std::string words = parts == 1   ? "equal on the one wooden part"
-                      : parts == 2 ? "equal on both wooden parts"
-                                   : fmt::format("equal on all {} wooden parts", parts);
-  if (exceptions > 0) words += ", but for " + counted(exceptions, "exception with its reason below", "exceptions with their reasons below");
+  std::string words = parts == 1   ? "both sides alike on the one wooden part"
+                      : parts == 2 ? "both sides alike on both wooden parts"
+                                   : fmt::format("both sides alike on all {} wooden parts", parts);
+  if (exceptions > 0) words += ", except for " + counted(exceptions, "exception with its reason below", "exceptions with their reasons below");
   return {true, words};
 }
 

@@ -25,7 +25,7 @@ std::string how(const job::Event& event, Units units) {
   if (event.method) facts.emplace_back(finish::word(*event.method));
   if (event.grit) facts.push_back(unbroken(fmt::format("grit {}", *event.grit)));
   if (event.volume) facts.push_back(volume_text(*event.volume, units));
-  if (event.mixes > 1) facts.push_back(unbroken(fmt::format("mixed in {} batches", event.mixes)));
+  if (event.mixes > 1) facts.push_back(unbroken(fmt::format("in {} mixes", event.mixes)));
   for (const finish::BakeStage& stage : event.bake) {
     facts.push_back(unbroken(format_span(stage.duration) + " at " + format_temperature(stage.temperature, units)));
   }

@@ -40,6 +40,14 @@ std::string word_for(const std::vector<job::FaceEntry>& entries, const Indices& 
   return entries[face].face;
 }
 
+// Ends go with the edges.
+std::string all_but(const std::string& face) {
+  static const std::map<std::string_view, std::string_view> across{
+      {"underside", "face"}, {"face", "underside"}, {"back", "front"}, {"front", "back"}};
+  const auto other = across.find(face);
+  return other == across.end() ? "all faces except the " + face : std::string(other->second) + " and edges";
+}
+
 }  // namespace
 
 std::vector<PartFaces> parts_of(const std::vector<job::FaceEntry>& entries) {
@@ -61,7 +69,7 @@ std::string face_text(const std::vector<job::FaceEntry>& entries, const Indices&
   const auto named_all_round = [&entries](std::size_t i) { return entries[i].face == "all round"; };
   const bool ambiguous = std::any_of(part.begin(), part.end(), named_all_round);  // a turned leg's side, beside its ends
   if (missing.empty() && !ambiguous) return "all round";
-  if (missing.size() == 1 && part.size() > 3) return "all round but the " + entries[missing.front()].face;
+  if (missing.size() == 1 && part.size() > 3) return all_but(entries[missing.front()].face);
   std::vector<std::string> words;
   for (const std::size_t face : part) {
     if (!holds(chosen, face)) continue;

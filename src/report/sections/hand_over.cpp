@@ -24,7 +24,7 @@ Phrase moment(const std::optional<Instant>& t, Mark mark, const Texts& texts) {
 Table::Row promise(const job::PieceResult& piece, const Texts& texts) {
   Phrase words = "promised " + texts.instant(*piece.due);
   if (piece.slack)
-    words += ": " + Phrase(slack_text(*piece.slack), piece.slack->count() < 0 ? Mark::bad : Mark::good) + " on the late side";
+    words += ": " + Phrase(slack_text(*piece.slack), piece.slack->count() < 0 ? Mark::bad : Mark::good) + " on the safe date";
   return {{}, {words}};
 }
 
@@ -49,7 +49,7 @@ bool has_gap(const job::PieceResult& piece) {
 
 std::optional<Section> hand_over(const job::Plan& plan, const Texts& texts, const ChosenPieces& chosen) {
   if (plan.pieces.empty() || plan.status != job::Status::feasible) return std::nullopt;
-  Table table{"dates", "", {{}, {"early side"}, {"expected"}, {"late side"}}};
+  Table table{"dates", "", {{}, {"earliest"}, {"expected"}, {"safe"}}};
   std::vector<bool> shown(plan.pieces.size(), false);
   bool gap = false;
   for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
@@ -63,7 +63,7 @@ std::optional<Section> hand_over(const job::Plan& plan, const Texts& texts, cons
     table.groups.push_back(dates(plan.pieces[i], listed(names), texts));
     gap = gap || has_gap(plan.pieces[i]);
   }
-  Section section{"hand-over", "Hand-over", "what may be done with it, from when; give the customer the late side", {table}};
+  Section section{"hand-over", "Hand-over", "what may be done with it, from when; promise the safe dates", {table}};
   if (gap) section.blocks.emplace_back(Paragraph{"not reached in this shop's air, or the product has no such stage", on_page("-  ", "–")});
   return section;
 }

@@ -102,7 +102,7 @@ Section planned_coats(const job::Plan& plan, const ChosenPieces& chosen) {
   for (const job::FaceEntry& face : plan.faces) {
     if (chosen.has(face.piece)) table.groups[0].rows.push_back({{typed(part_text(plan, face)), typed(face.face), coats(face)}});
   }
-  return Section{"faces", "Faces", "as the schedule has them", {table}};
+  return Section{"faces", "Coats by face", "as the schedule has them", {table}};
 }
 
 Section legend_of(const Legend& legend, const job::Plan& plan) {
@@ -128,7 +128,7 @@ std::optional<Section> ledger(const job::Plan& plan, const Texts& texts, const C
   Legend legend{usual_month(coated)};
   const std::string full = "the day on which each coat goes on";
   const std::string in_month = full + ", in " + month_name(LocalDay(date::local_days(legend.month / 1)));
-  Section section{"faces", "Faces", on_page(in_month + (coated.size() > 1 ? " unless said" : ""), full)};
+  Section section{"faces", "Coats by face", on_page(in_month + (coated.size() > 1 ? " unless said" : ""), full)};
   for (const LedgerBlock& block : blocks) {
     Table table = table_of(block, plan, chosen, legend, texts);
     if (!table.groups[0].rows.empty()) section.blocks.emplace_back(std::move(table));

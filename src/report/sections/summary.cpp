@@ -21,13 +21,14 @@ bool same_result(const job::PieceResult& a, const job::PieceResult& b) {
 }
 
 Phrase delivery(const job::PieceResult& result, const Texts& texts) {
-  if (!result.ready.deliver) return {"never in this air", Mark::bad};
-  Phrase text{texts.instant(*result.ready.deliver), Mark::strong};
-  if (result.ready_late.deliver) text += ", late side " + texts.instant(*result.ready_late.deliver);
-  if (!result.due) return text + "; nothing promised";
-  text += "; promised " + texts.instant(*result.due);
-  if (!result.slack) return text;
-  return text + ": " + Phrase(slack_text(*result.slack), mark_of(*result.slack));
+  if (!result.ready_late.deliver) return {"never in this air", Mark::bad};
+  return Phrase(texts.instant(*result.ready_late.deliver), Mark::strong) + ", safe to promise";
+}
+
+Phrase promise(const job::PieceResult& result, const Texts& texts) {
+  Phrase text = result.due ? "promised " + texts.instant(*result.due) : std::string("nothing promised");
+  if (result.slack) text += ": " + Phrase(slack_text(*result.slack), mark_of(*result.slack));
+  return result.ready.deliver ? text + "; expected " + texts.instant(*result.ready.deliver) : text;
 }
 
 // Pieces that are ready together stand together.
@@ -44,6 +45,7 @@ std::vector<Fact> deliveries(const job::Plan& plan, const Texts& texts) {
     }
     const Phrase who = names.size() == plan.pieces.size() ? "" : listed(names) + ": ";
     facts.push_back({i == 0 ? "deliver" : "", who + delivery(plan.pieces[i], texts)});
+    facts.push_back({"", promise(plan.pieces[i], texts)});
   }
   return facts;
 }
@@ -75,15 +77,14 @@ Fact faces(const job::Plan& plan, const char* label, Mark usual) {
   return {label, Phrase(faces.text, faces.equal ? usual : Mark::bad)};
 }
 
-std::string verdict_text(const job::Plan& plan, const Texts& texts) {
-  if (plan.status == job::Status::infeasible) return "not possible; the reasons stand below";
-  if (plan.status == job::Status::not_found) return "none found, and none proven impossible";
-  if (plan.proven) return "proven best, with the parts gathered as they are";
-  if (!plan.ready_bound || !plan.ready || *plan.ready <= plan.from) return "feasible";
-  if (*plan.ready <= *plan.ready_bound) return "feasible; nothing can be ready sooner, by the late side";
-  const double gap = (*plan.ready - *plan.ready_bound) / Hours(*plan.ready - plan.from);
-  const std::string percent = gap < 0.01 ? "under 1" : fmt::format("{:.0f}", 100 * gap);
-  return fmt::format("feasible, gap {} %: nothing can be ready before {} by the late side", percent, texts.instant(*plan.ready_bound));
+/// Nothing where hardly anything could be gained.
+std::string verdict_text(const job::Plan& plan) {
+  if (plan.status == job::Status::infeasible) return "impossible; the reasons stand below";
+  if (plan.status == job::Status::not_found) return "not found, and not proven impossible";
+  if (plan.proven) return "the best possible with these batches";
+  constexpr Hours worth_a_word{1};
+  if (!plan.ready_bound || !plan.ready || *plan.ready - *plan.ready_bound < worth_a_word) return "";
+  return "at most " + format_span(*plan.ready - *plan.ready_bound) + " sooner might be possible: --effort thorough";
 }
 
 // What the shop's ventilation does to the finishes in use; empty where nothing.
@@ -133,7 +134,7 @@ std::vector<Fact> delivery_answers(const job::Plan& plan, const Texts& texts) {
   const char* question = several ? "All ready to deliver" : "Ready to deliver";
   if (!last->ready_late.deliver) return {{question, Phrase("never in this air", Mark::bad)}};
   std::vector<Fact> answers{{question, texts.instant(*last->ready_late.deliver),
-                             "by the late side, which may be promised; expected " + texts.instant(*last->ready.deliver)}};
+                             "safe to promise; expected " + texts.instant(*last->ready.deliver)}};
   const job::PieceResult* tightest = tightest_piece(plan);
   if (tightest == nullptr) return answers;
   const Phrase of = several ? typed(tightest->name) + ", " : Phrase();
@@ -146,7 +147,7 @@ Facts answers(const job::Plan& plan, const Texts& texts) {
   Facts facts;
   facts.headline = true;
   if (plan.status != job::Status::feasible) {
-    facts.facts = {{"Plan", Phrase(verdict_text(plan, texts), Mark::bad)}};
+    facts.facts = {{"Plan", Phrase(verdict_text(plan), Mark::bad)}};
     return facts;
   }
   facts.facts = delivery_answers(plan, texts);
@@ -155,13 +156,13 @@ Facts answers(const job::Plan& plan, const Texts& texts) {
     const char* otherwise = cans.empty() ? "nothing: all of it is on the shelf" : "before the first day";
     facts.facts.push_back({"Buy", cost.empty() ? otherwise : cost, cans});
   }
-  if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "Both faces", Mark::plain));
+  if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "Both sides", Mark::plain));
   return facts;
 }
 
 // A terminal says first what a page shows large.
 Facts first_lines(const job::Plan& plan, const Texts& texts) {
-  if (plan.status != job::Status::feasible) return {{{"plan", Phrase(verdict_text(plan, texts), Mark::bad)}}};
+  if (plan.status != job::Status::feasible) return {{{"plan", Phrase(verdict_text(plan), Mark::bad)}}};
   Facts facts{deliveries(plan, texts)};
   facts.facts.push_back(buy(plan, texts));
   if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "faces", Mark::plain));
@@ -170,8 +171,9 @@ Facts first_lines(const job::Plan& plan, const Texts& texts) {
 
 Facts grounds(const job::Plan& plan, const Texts& texts) {
   Facts facts;
-  if (plan.status == job::Status::feasible)
-    facts.facts.push_back({"plan", Phrase(verdict_text(plan, texts), plan.proven ? Mark::good : Mark::plain)});
+  const std::string verdict = verdict_text(plan);
+  if (plan.status == job::Status::feasible && !verdict.empty())
+    facts.facts.push_back({"plan", Phrase(verdict, plan.proven ? Mark::good : Mark::plain)});
   if (!plan.shop.air_description.empty()) facts.facts.push_back({"air", plan.shop.air_description});
   if (const std::string hours = air_hours(plan); !hours.empty()) facts.facts.push_back({"", "hours: " + hours});
   if (const std::string text = room_text(plan); !text.empty()) facts.facts.push_back({"room", text});

@@ -80,7 +80,7 @@ std::string solvents_text(const job::Plan& plan) {
 std::string vapour_text(const job::Event& event, Units units) {
   if (!event.vapour) return "";
   const job::Vapour& vapour = *event.vapour;
-  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, no clearance", volume_text(vapour.solvent, units),
+  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, an estimate, not a permit", volume_text(vapour.solvent, units),
                                   unbroken(mass_text(vapour.mass, units)), per_hour_text(per_hour(vapour), units),
                                   unbroken(format_airflow(vapour.airflow, units)));
   if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
@@ -92,11 +92,11 @@ std::optional<Section> vapour(const job::Plan& plan, const Texts& texts) {
   if (!most) return std::nullopt;
   Facts facts{{{"most air", most_text(plan, *most, texts)},
                {"exhaust", shop_text(plan.shop.ventilation, texts.units)},
-               {"reckoned", "air to stay " + limit_text(plan.shop.ventilation.limit) +
+               {"calculated", "air to stay " + limit_text(plan.shop.ventilation.limit) +
                                 ", as if a coat's solvent left while it is put on; it counts until it is tack-free"},
                {"solvents", solvents_text(plan)}}};
   List caution{List::Kind::cautions,
-               {"A reckoning, never a clearance: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
+               {"An estimate, not a permit: fire code, label and safety data sheet count. Even below the limit flame, heaters and "
                 "sparks stay out. Whether the air is fit to breathe (time-weighted exposure limits) is not judged."}};
   return Section{"vapour", "Solvent vapour", {}, {facts, caution}};
 }

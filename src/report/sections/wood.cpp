@@ -39,7 +39,7 @@ Table ready_table(const job::WoodFindings& wood, const Texts& texts) {
   for (const WoodPart& part : wood.parts) {
     if (!counts(part)) continue;
     const job::WoodReady& ready = part.ready;
-    table.groups[0].rows.push_back({{typed(part.name), moisture_text(ready.now), ready.measured ? "meter" : "its stay",
+    table.groups[0].rows.push_back({{typed(part.name), moisture_text(ready.now), ready.measured ? "meter" : "from its air",
                                      moisture_text(ready.shop), ready_phrase(ready, texts)}});
   }
   return table;
@@ -86,7 +86,7 @@ Section ready_to_coat(const job::WoodFindings& wood, const Texts& texts) {
 Section what_it_rests_on(const job::WoodFindings& wood, const Texts& texts) {
   const char* const words[] = {
       ("Cup: +, the face bulges, -, it is hollow; of a free board between films, in one dimension, over the published spread of "
-       "diffusion across the grain (six-fold). Edges count as sealed but where told as bare; ends, knots, creep, set, twist and "
+       "diffusion across the grain (six-fold). Edges count as sealed unless they are listed as bare; ends, knots, creep, set, twist and "
        "hysteresis are left out, so that a top that was wet once may keep a cup. Films from published moisture exclusion; the nearest "
        "class is a guess, named above."),
       ("One bare face makes a cup that rises and decays (FPL Technical Note D-12); some trade writers dispute that finishing both faces "

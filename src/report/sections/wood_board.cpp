@@ -129,7 +129,7 @@ class BoardSection {
     for (const job::SeasonWidth& season : board_.seasons)
       group.rows.push_back({{season.name, moisture_text(season.equilibrium), change_text(season)}});
     const char* beyond =
-        "The room leaves the 6 to 14 % in which the coefficient holds: movements are told to the end of that range, and are the least.";
+        "The room leaves the 6 to 14 % in which the coefficient holds: movements are shown to the end of that range, and are the least.";
     if (board_.beyond_range) group.rows.push_back({{}, {{beyond, Mark::caution}}});
     return group;
   }
