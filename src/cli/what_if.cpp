@@ -2,7 +2,8 @@
 #include "cli/options.h"
 #include "cli/version.h"
 #include "cli/view.h"
-#include "report/files/json.h"
+#include "report/files/json_what_if.h"
+#include "report/papers/advice.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "job/fresh_air.h"
-#include "report/files/json_parts.h"
+#include "report/files/json_events.h"
 #include "report/words.h"
 
 namespace coatday::report {

@@ -1,8 +1,8 @@
+#include "report/files/json_events.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
-
-#include "report/files/json_parts.h"
 
 namespace coatday::report {
 namespace {

@@ -23,8 +23,6 @@ template <class T, class Convert>
 [[nodiscard]] std::string body_key(Hours time_constant);
 
 [[nodiscard]] Json finish_json(const finish::Product&);
-[[nodiscard]] Json event_json(const job::Plan&, const job::Event&);
-[[nodiscard]] Json piece_json(const job::Plan&, std::size_t piece);
 [[nodiscard]] Json purchase_json(const job::Plan&, const job::Purchase&);
 [[nodiscard]] Json finding_json(const job::Finding&);
 [[nodiscard]] Json result_json(const job::Plan&);

@@ -1,7 +1,7 @@
-// Two plans side by side, and advice, for other programs.
+#include "report/files/json_what_if.h"
+
 #include "job/compare.h"
-#include "report/files/json.h"
-#include "report/files/json_parts.h"
+#include "report/files/json_events.h"
 
 namespace coatday::report {
 namespace {
@@ -70,14 +70,14 @@ Json advice_json(const job::Plan& plan, const job::Advice& advice) {
     for (const job::BuyChange& change : help.buys)
       buys.push_back({{"finish", change.product}, {"name", change.name}, {"was", cans_json(change.was)}, {"now", cans_json(change.now)}});
     suggestions.push_back({{"change", help.words},
-                     {"start", iso8601(help.start, zone)},
-                     {"ready_safe", iso8601(help.ready, zone)},
-                     {"sooner_h", help.sooner.count()},
-                     {"waits_less_h", help.waits_less.count()},
-                     {"buy", buys},
-                     {"dearer", help.dearer ? Json(help.dearer->value()) : Json()},
-                     {"heat_kwh", help.heat ? Json(help.heat->kilowatt_hours) : Json()},
-                     {"heat_dearer", help.heat && help.heat->cost ? Json(help.heat->cost->value()) : Json()}});
+                           {"start", iso8601(help.start, zone)},
+                           {"ready_safe", iso8601(help.ready, zone)},
+                           {"sooner_h", help.sooner.count()},
+                           {"waits_less_h", help.waits_less.count()},
+                           {"buy", buys},
+                           {"dearer", help.dearer ? Json(help.dearer->value()) : Json()},
+                           {"heat_kwh", help.heat ? Json(help.heat->kilowatt_hours) : Json()},
+                           {"heat_dearer", help.heat && help.heat->cost ? Json(help.heat->cost->value()) : Json()}});
   }
   return {{"tried", !advice.too_large && advice.waits_for_air.has_value()},
           {"waits_for_air_h", hours_json(advice.waits_for_air)},

@@ -1,7 +1,7 @@
-#include "report/sections/advice.h"
+#include "report/papers/advice.h"
 
 #include "report/document/render_text.h"
-#include "report/papers/report.h"
+#include "report/sections/advice.h"
 #include "report/sections/summary.h"
 
 namespace coatday::report {
