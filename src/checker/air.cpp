@@ -4,7 +4,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -48,7 +48,7 @@ std::span<const climate::AirRow> touched(const climate::AirSeries& air, Instant 
 /// Whether a coat keeps the limits in one series of air: the room's, or that at a surface.
 class AirJudge {
  public:
-  AirJudge(const Facts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), e_(facts.event(coat)), out_(out) {}
+  AirJudge(const PlanFacts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), e_(facts.event(coat)), out_(out) {}
 
   void judge(const std::string& where, const climate::AirSeries& air, const finish::Limits& limits) {
     const Instant wet_from = e_.start + e_.set_up;
@@ -70,7 +70,7 @@ class AirJudge {
     const Hours own = own_time_constant(*facts_.events[i_].product);
     if (own <= Hours(0)) return;
     const Celsius coldest = at_surface(facts_.events[i_].product->limits).coldest;
-    for (const climate::AirRow& row : touched(facts_.felt.at(own), e_.start + e_.set_up, e_.end - e_.clean_up)) {
+    for (const climate::AirRow& row : touched(facts_.surface_air.at(own), e_.start + e_.set_up, e_.end - e_.clean_up)) {
       if (row.air.temperature >= coldest) continue;
       return tell("can-too-cold", "in the can ", row, fmt::format("{:.1f} °C is colder than its limit", row.air.temperature.value()));
     }
@@ -81,13 +81,13 @@ class AirJudge {
     out_.push_back({std::move(code), fmt::format("{}: at {} {}{}", facts_.name(i_), facts_.when(row.from), where, words)});
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   std::size_t i_;
   const job::Event& e_;
   Breaches& out_;
 };
 
-void check_coat_air(const Facts& facts, std::size_t i, Breaches& out) {
+void check_coat_air(const PlanFacts& facts, std::size_t i, Breaches& out) {
   const finish::Limits& limits = facts.events[i].product->limits;
   const job::Event& e = facts.event(i);
   if (e.start < facts.plan.air.begin() || e.end > facts.plan.air.end()) {
@@ -95,10 +95,10 @@ void check_coat_air(const Facts& facts, std::size_t i, Breaches& out) {
     return;
   }
   AirJudge judge(facts, i, out);
-  const std::size_t told = out.size();
+  const std::size_t before = out.size();
   judge.judge("", facts.plan.air, limits);
   for (const Hours body : facts.events[i].bodies) {
-    if (body > Hours(0) && out.size() == told) judge.judge("at the surface ", facts.felt.at(body), at_surface(limits));
+    if (body > Hours(0) && out.size() == before) judge.judge("at the surface ", facts.surface_air.at(body), at_surface(limits));
   }
   judge.judge_can();
 }
@@ -120,13 +120,13 @@ bool overlap(Instant start, Instant end, Instant from, Instant until) { return s
 
 }  // namespace
 
-void check_limits(const Facts& facts, Breaches& out) {
+void check_limits(const PlanFacts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (facts.coat(i) && !facts.event(i).done) check_coat_air(facts, i, out);
   }
 }
 
-void check_dust_and_heat(const Facts& facts, Breaches& out) {
+void check_dust_and_heat(const PlanFacts& facts, Breaches& out) {
   for (std::size_t c = 0; c < facts.events.size(); ++c) {
     if (!facts.coat(c)) continue;
     const job::Event& coat = facts.event(c);

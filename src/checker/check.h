@@ -1,5 +1,5 @@
 #pragma once
-// Judges a plan with none of the planner's code: it integrates the clocks anew, row by row, and trusts nothing but the job's own records.
+// Judges a plan with none of the planner's code. It integrates the clocks anew, row by row, and trusts nothing but the job's own records.
 
 #include "job/plan.h"
 

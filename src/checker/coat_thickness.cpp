@@ -39,18 +39,18 @@ double Film::drying(Estimate estimate) const {
   if (!stated_) return 1;
   const double share = wet_ / recorded_;
   const double later = share > 1 ? 1 : -1;  // which end of n makes it later
-  return std::pow(share, exponent(mechanism_, estimate == Estimate::nominal ? 0 : estimate == Estimate::late ? later : -later));
+  return std::pow(share, exponent(mechanism_, estimate == Estimate::expected ? 0 : estimate == Estimate::slow ? later : -later));
 }
 
 double Film::square_metres_per_litre() const { return 1000 * thinned_ / wet_; }
 
 bool Film::known() const {
   if (!stated_) return true;
-  constexpr double rounding = 1e-6;
+  constexpr double inexact = 1e-6;
   const double share = wet_ / recorded_;
   const bool water = mechanism_ == Mechanism::water;
   if (!water && mechanism_ != Mechanism::oxidative && !evaporates(mechanism_)) return false;
-  return share >= 0.5 - rounding && share <= 2 + rounding && (!water || wet_ <= 150 + rounding);
+  return share >= 0.5 - inexact && share <= 2 + inexact && (!water || wet_ <= 150 + inexact);
 }
 
 }  // namespace coatday::checker

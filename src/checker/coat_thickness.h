@@ -1,5 +1,5 @@
 #pragma once
-// How thick a coat is, by the checker's own reckoning.
+// How thick a coat is, worked out by the checker itself.
 
 #include "checker/drying_clock.h"
 #include "finish/schedule.h"
@@ -8,7 +8,7 @@ namespace coatday::checker {
 
 class Film {
  public:
-  /// Without a step as the record has it.
+  /// Without a step it takes the thickness of the record.
   Film(const finish::Step*, const finish::Product&);
 
   [[nodiscard]] bool stated() const { return stated_; }

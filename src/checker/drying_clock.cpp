@@ -31,9 +31,9 @@ double Clocks::rate(Bare& law, std::size_t row, Estimate estimate) const {
   const climate::Air& air = air_.rows()[row].air;
   double& rate = law.rates[row];
   if (std::isnan(rate)) rate = law.rate(air);
-  if (estimate == Estimate::nominal) return rate;
+  if (estimate == Estimate::expected) return rate;
   const double unsure = finish::uncertainty(air);
-  return rate * (estimate == Estimate::late ? 1 / unsure : unsure);
+  return rate * (estimate == Estimate::slow ? 1 / unsure : unsure);
 }
 
 std::optional<Instant> Clocks::run(const Key& key, Estimate estimate, Instant from, Hours need) const {

@@ -13,9 +13,9 @@
 
 namespace coatday::checker {
 
-enum class Estimate { nominal, late, early };
+enum class Estimate { expected, fast, slow };
 
-/// When coats reach their stages in one air. Remembers the rates of the rows that it went through, nothing else.
+/// When coats reach their stages in one air. It keeps the rates of the rows that it went through, nothing else.
 class Clocks {
  public:
   explicit Clocks(const climate::AirSeries& air) : air_(air) {}
@@ -23,8 +23,8 @@ class Clocks {
   Clocks(const Clocks&) = delete;
   Clocks& operator=(const Clocks&) = delete;
 
-  /// None when the product has no such stage, when no clock leads to it, or when the air ends first. The drying hours are multiplied: the cure
-  /// ends later by what they gain, its window earlier by what they lose.
+  /// Returns nothing where the product has no such stage, where no clock leads to it, or where the air ends first. `drying` multiplies the drying
+  /// hours: what they gain the cure ends later, what they lose its window closes earlier.
   [[nodiscard]] std::optional<Instant> reached(const finish::Product&, finish::Stage, Instant applied, Estimate, double drying) const;
   /// When the drying clock shows so many hours.
   [[nodiscard]] std::optional<Instant> dried(const finish::Product&, Hours, Instant applied, Estimate) const;
@@ -32,7 +32,7 @@ class Clocks {
  private:
   /// No stage: the drying clock as a whole.
   using Key = std::tuple<const finish::Product*, std::optional<finish::Stage>, finish::Side>;
-  /// One law's rates, row by row, before what is unsure of them.
+  /// One law's rates, row by row, without their uncertainty.
   struct Bare {
     finish::Law law;
     climate::Air reference;

@@ -4,13 +4,13 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
 namespace {
 
-std::vector<std::size_t> films(const Facts& facts, std::size_t face) {
+std::vector<std::size_t> films(const PlanFacts& facts, std::size_t face) {
   std::vector<std::size_t> result;
   for (const std::size_t i : facts.faces[face].events) {
     if (facts.coat(i) && facts.events[i].product->film) result.push_back(i);
@@ -18,13 +18,13 @@ std::vector<std::size_t> films(const Facts& facts, std::size_t face) {
   return result;
 }
 
-std::map<std::string, int> count_by_product(const Facts& facts, const std::vector<std::size_t>& events) {
+std::map<std::string, int> count_by_product(const PlanFacts& facts, const std::vector<std::size_t>& events) {
   std::map<std::string, int> counts;
   for (const std::size_t i : events) ++counts[facts.event(i).product];
   return counts;
 }
 
-void compare(const Facts& facts, std::size_t a, std::size_t b, Breaches& out) {
+void compare(const PlanFacts& facts, std::size_t a, std::size_t b, Breaches& out) {
   const auto films_a = films(facts, a);
   const auto films_b = films(facts, b);
   if (count_by_product(facts, films_a) != count_by_product(facts, films_b)) {
@@ -48,7 +48,7 @@ bool same(const std::optional<piece::Exception>& a, const std::optional<piece::E
 }
 
 /// Event::coat counts this product's coats on each face.
-void check_coat_numbers(const Facts& facts, std::size_t face, Breaches& out) {
+void check_coat_numbers(const PlanFacts& facts, std::size_t face, Breaches& out) {
   std::map<std::string, int> so_far;
   for (const std::size_t i : facts.faces[face].events) {
     if (!facts.coat(i)) continue;
@@ -61,7 +61,7 @@ void check_coat_numbers(const Facts& facts, std::size_t face, Breaches& out) {
 
 }  // namespace
 
-void check_both_faces(const Facts& facts, Breaches& out) {
+void check_both_faces(const PlanFacts& facts, Breaches& out) {
   for (std::size_t a = 0; a < facts.faces.size(); ++a) {
     const auto b = facts.faces[a].opposite;
     if (!b) continue;
@@ -74,7 +74,7 @@ void check_both_faces(const Facts& facts, Breaches& out) {
   }
 }
 
-void check_ledger(const Facts& facts, Breaches& out) {
+void check_ledger(const PlanFacts& facts, Breaches& out) {
   for (std::size_t f = 0; f < facts.faces.size(); ++f) {
     const job::FaceEntry& entry = facts.plan.faces[f];
     const auto count = static_cast<int>(films(facts, f).size());

@@ -4,7 +4,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -25,7 +25,7 @@ struct Date {
 
 class ReadyJudge {
  public:
-  ReadyJudge(const Facts& facts, std::size_t piece, Breaches& out)
+  ReadyJudge(const PlanFacts& facts, std::size_t piece, Breaches& out)
       : facts_(facts), piece_(piece), result_(facts.plan.pieces[piece]), out_(out) {
     for (const OrderWorkFacts& work : facts.order_work) {
       if (work.piece == piece && work.work->delivery && work.event) delivery_ = work.event;
@@ -36,11 +36,11 @@ class ReadyJudge {
   }
 
   void run() {
-    stages(result_.ready, Estimate::nominal);
-    stages(result_.ready_late, Estimate::late);
-    stages(result_.ready_early, Estimate::early);
-    deliver(result_.ready.deliver, Estimate::nominal);
-    deliver(result_.ready_late.deliver, Estimate::late);
+    stages(result_.ready, Estimate::expected);
+    stages(result_.ready_late, Estimate::slow);
+    stages(result_.ready_early, Estimate::fast);
+    deliver(result_.ready.deliver, Estimate::expected);
+    deliver(result_.ready_late.deliver, Estimate::slow);
     slack();
   }
 
@@ -52,8 +52,8 @@ class ReadyJudge {
     stage(ready.full_cure, Stage::full_cure, side);
   }
 
-  static const char* side_words(Estimate side) {
-    return side == Estimate::nominal ? "" : side == Estimate::late ? ", safe time," : ", earliest time,";
+  static const char* clock_text(Estimate side) {
+    return side == Estimate::expected ? "" : side == Estimate::slow ? ", safe time," : ", earliest time,";
   }
 
   void tell(const std::string& message) { out_.push_back({"ready-differs", result_.name + ": " + message}); }
@@ -98,7 +98,7 @@ class ReadyJudge {
 
   [[nodiscard]] std::optional<Instant> reached(std::size_t coat, std::initializer_list<Stage> stages, Estimate side) const {
     const EventFacts& of = facts_.events[coat];
-    const job::StageInstants& at = side == Estimate::nominal ? of.stages : side == Estimate::late ? of.late : of.early;
+    const job::StageInstants& at = side == Estimate::expected ? of.stages : side == Estimate::slow ? of.slow : of.fast;
     for (const Stage stage : stages) {
       if (of.product->reference().hours[stage]) return at[stage];
     }
@@ -108,7 +108,7 @@ class ReadyJudge {
   /// The date may also wait for the last dry work.
   void stage(const std::optional<Instant>& said, Stage stage, Estimate side) {
     const Date own = date(stage, side);
-    const std::string what = fmt::format("{}{}", finish::word(stage), side_words(side));
+    const std::string what = fmt::format("{}{}", finish::word(stage), clock_text(side));
     if (own.open && said) return tell(fmt::format("{} {}, though a coat does not get there, or nobody says when", what, when(said)));
     if (own.open || !own.at) return;
     const Instant latest = std::max(*own.at, last_);
@@ -130,11 +130,11 @@ class ReadyJudge {
           work.piece == piece_ && work.event && !work.work->delivery && work.work->when == job::OrderWork::When::after_finishing;
       if (ours) own.add(later(facts_.event(*work.event).end, work.work->work.rest));
     }
-    const std::string what = fmt::format("deliver{}", side_words(side));
+    const std::string what = fmt::format("deliver{}", clock_text(side));
     if (own.open && said) return tell(fmt::format("{} {}, though a coat is not print-free while the air is known", what, when(said)));
     if (own.open) return;
     const Instant open = working_at_or_after(*own.at);
-    const Instant latest = delivery_ && side == Estimate::nominal ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
+    const Instant latest = delivery_ && side == Estimate::expected ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
     if (said && *said + rounding >= *own.at && *said <= latest + rounding) return;
     tell(fmt::format("{} {}, the events say {}", what, when(said), when(own.at)));
   }
@@ -159,7 +159,7 @@ class ReadyJudge {
     if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) tell("slack is not the promised date less the safe date of delivery");
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   std::size_t piece_;
   const job::PieceResult& result_;
   Breaches& out_;
@@ -169,7 +169,7 @@ class ReadyJudge {
 
 }  // namespace
 
-void check_ready(const Facts& facts, Breaches& out) {
+void check_ready(const PlanFacts& facts, Breaches& out) {
   const std::size_t pieces = facts.job.order.pieces.size();
   if (facts.plan.pieces.size() != pieces) {
     out.push_back({"ready-differs", fmt::format("the plan has dates for {} of {} pieces", facts.plan.pieces.size(), pieces)});

@@ -4,26 +4,26 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
 namespace {
 
-int items_of(const Facts& facts, std::size_t i) {
+int items_of(const PlanFacts& facts, std::size_t i) {
   int items = 0;
   for (const auto& [part, count] : facts.loads.at(facts.events[i].load).items) items += count;
   return items;
 }
 
-SquareMetres area_of(const Facts& facts, std::size_t i) {
+SquareMetres area_of(const PlanFacts& facts, std::size_t i) {
   SquareMetres area;
   for (const std::size_t face : facts.event(i).faces) area += facts.plan.faces[face].area;
   return area;
 }
 
 /// The least hands-on time that the records allow, set-up and clean-up not in it.
-Hours least_time(const Facts& facts, std::size_t i) {
+Hours least_time(const PlanFacts& facts, std::size_t i) {
   const job::Event& e = facts.event(i);
   if (const shop::Work* work = facts.events[i].work) return work->takes;
   const finish::Step* step = facts.events[i].step;
@@ -43,7 +43,7 @@ Hours least_time(const Facts& facts, std::size_t i) {
 }
 
 /// A coat of the same product near enough to share the pot and the tools: before it, or on either side.
-bool shares(const Facts& facts, std::size_t i, bool before_alone) {
+bool shares(const PlanFacts& facts, std::size_t i, bool before_alone) {
   const job::Event& e = facts.event(i);
   const Hours near = facts.job.shop.sharing_gap + rounding;
   const auto follows = [&](const job::Event& first, const job::Event& second) {
@@ -60,7 +60,7 @@ bool shares(const Facts& facts, std::size_t i, bool before_alone) {
 
 class HourJudge {
  public:
-  HourJudge(const Facts& facts, std::size_t event, Breaches& out) : facts_(facts), i_(event), e_(facts.event(event)), out_(out) {}
+  HourJudge(const PlanFacts& facts, std::size_t event, Breaches& out) : facts_(facts), i_(event), e_(facts.event(event)), out_(out) {}
 
   void run() {
     const bool fixed = facts_.events[i_].work != nullptr && facts_.events[i_].work->start.has_value();
@@ -108,7 +108,7 @@ class HourJudge {
     }
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   std::size_t i_;
   const job::Event& e_;
   Breaches& out_;
@@ -122,13 +122,13 @@ struct Change {
 
 }  // namespace
 
-void check_hours(const Facts& facts, Breaches& out) {
+void check_hours(const PlanFacts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (!facts.event(i).done) HourJudge(facts, i, out).run();
   }
 }
 
-void check_people(const Facts& facts, Breaches& out) {
+void check_people(const PlanFacts& facts, Breaches& out) {
   std::vector<Change> changes;
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (facts.event(i).done) continue;

@@ -8,7 +8,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 #include "piece/heat.h"
 #include "wood/cup.h"
 #include "wood/film.h"
@@ -69,10 +69,10 @@ wood::Diffusivity middle() { return wood::diffusion_across(wood::film_test_tempe
 
 class MoistureJudge {
  public:
-  MoistureJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {}
+  MoistureJudge(const PlanFacts& facts, Breaches& out) : facts_(facts), out_(out) {}
 
   void run() {
-    breathe();
+    read_air();
     for (const auto& [id, load] : facts_.loads) {
       for (const auto& [part, count] : load.items) {
         if (judged(*part) && !part->solid.readings.empty()) rested(load, *part);
@@ -132,7 +132,7 @@ class MoistureJudge {
   void rested(const LoadFacts& load, const piece::Part& part) {
     std::optional<std::size_t> first;
     for (const std::size_t i : load.events) {
-      if (facts_.event(i).done && !facts_.event(i).id.ends_with("/carry-in")) return;  // begun is begun
+      if (facts_.event(i).done && facts_.event(i).step_id.kind != job::StepId::Kind::carry_in) return;  // begun is begun
       if (facts_.coat(i) && !first) first = i;
     }
     if (!first) return;
@@ -200,7 +200,7 @@ class MoistureJudge {
   /// The mean of the hour that begins there, or of the one that holds it.
   [[nodiscard]] const climate::Air& air(Instant t) const { return hours_[static_cast<std::size_t>((t - since_) / hour)]; }
 
-  void breathe() {
+  void read_air() {
     since_ = std::chrono::floor<std::chrono::hours>(facts_.plan.from) - date::days(60);
     for (const FaceFacts& face : facts_.faces) {
       Instant read_at = since_;
@@ -214,7 +214,7 @@ class MoistureJudge {
     for (Instant t = since_; t < until; t += hour) hours_.push_back(source->mean(t, t + hour));
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   Breaches& out_;
   Instant since_;
   std::vector<climate::Air> hours_;
@@ -224,7 +224,7 @@ bool asks(const FaceFacts& face) { return face.part->wood() && (face.part->solid
 
 }  // namespace
 
-void check_moisture(const Facts& facts, Breaches& out) {
+void check_moisture(const PlanFacts& facts, Breaches& out) {
   if (facts.job.air && std::any_of(facts.faces.begin(), facts.faces.end(), asks)) MoistureJudge(facts, out).run();
 }
 

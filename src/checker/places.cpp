@@ -5,7 +5,8 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
+#include "job/place_support.h"
 
 namespace coatday::checker {
 
@@ -37,20 +38,8 @@ std::optional<Held> read_place(const shop::Shop& shop, std::string_view text) {
   return std::nullopt;
 }
 
-bool suits(piece::Support support, shop::PlaceKind kind) {
-  switch (support) {
-    case piece::Support::points:
-      return kind == shop::PlaceKind::points;
-    case piece::Support::hooks:
-      return kind == shop::PlaceKind::hooks;
-    case piece::Support::laid:
-      return kind == shop::PlaceKind::rack || kind == shop::PlaceKind::floor;
-  }
-  return false;
-}
-
 /// When the load is taken away or may be stacked.
-Instant free_again(const Facts& facts, std::size_t coat, const LoadFacts& load) {
+Instant free_again(const PlanFacts& facts, std::size_t coat, const LoadFacts& load) {
   const bool cures = facts.events[coat].product->law(finish::Clock::cure).has_value();
   Instant until =
       cures ? facts.reached(coat, {Stage::pack, Stage::handle, Stage::tack_free}) : facts.reached(coat, {Stage::handle, Stage::tack_free});
@@ -76,7 +65,7 @@ bool on_each_other(const shop::Laid& a, const shop::Laid& b, const shop::DryingP
 
 class PlaceJudge {
  public:
-  PlaceJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {
+  PlaceJudge(const PlanFacts& facts, Breaches& out) : facts_(facts), out_(out) {
     for (const job::PlaceUse& use : facts.plan.places) held_.push_back(read_place(facts.job.shop, use.place));
   }
 
@@ -170,7 +159,7 @@ class PlaceJudge {
       if (use.from > facts_.event(i).start + rounding) tell("place-held-late", u, "the coat goes on before");
       if (use.until + rounding < needed) tell("place-left-early", u, "it is needed until " + facts_.when(needed));
       for (const shop::Laid& row : use.laid) lies[part(use, row)] += row.count;
-      if (held_[u] && !suits(load.support, held_[u]->place->kind))
+      if (held_[u] && !job::suits(load.support, held_[u]->place->kind))
         tell("place-wrong-kind", u, fmt::format("not for parts on {}", piece::word(load.support)));
     }
     if (!any) return out_.push_back({"no-place", facts_.name(i) + ": nowhere to dry"});
@@ -180,13 +169,13 @@ class PlaceJudge {
     }
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   Breaches& out_;
   std::vector<std::optional<Held>> held_;
 };
 
 }  // namespace
 
-void check_places(const Facts& facts, Breaches& out) { PlaceJudge(facts, out).run(); }
+void check_places(const PlanFacts& facts, Breaches& out) { PlaceJudge(facts, out).run(); }
 
 }  // namespace coatday::checker

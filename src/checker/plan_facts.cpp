@@ -19,16 +19,6 @@ const piece::Part* find_part(const job::Job& job, const job::FaceEntry& entry) {
   return nullptr;
 }
 
-/// The load's id is what the event's id says between the first slashes: piece/load/step[/pass].
-std::string load_of(const job::Event& event) {
-  const bool of_load = event.id.ends_with("/carry-in") || (event.id.ends_with("/measure") && !event.load.empty());
-  if (event.step.empty() && event.kind != job::EventKind::turn && !of_load) return "";
-  const auto first = event.id.find('/');
-  return event.id.substr(0, event.id.find('/', first + 1));
-}
-
-std::string last_of(const std::string& id) { return id.substr(id.rfind('/') + 1); }
-
 const finish::Step* find_step(const finish::Schedule& schedule, const std::string& id) {
   const auto found = std::find_if(schedule.steps.begin(), schedule.steps.end(), [&](const finish::Step& s) { return s.id == id; });
   return found == schedule.steps.end() ? nullptr : &*found;
@@ -36,16 +26,16 @@ const finish::Step* find_step(const finish::Schedule& schedule, const std::strin
 
 }  // namespace
 
-Facts::Facts(const job::Plan& p, const job::Job& j) : plan(p), job(j), clocks(p.air) {
+PlanFacts::PlanFacts(const job::Plan& p, const job::Job& j) : plan(p), job(j), clocks(p.air) {
   look_up_faces();
   look_up_events();
   gather_loads();
   find_work();
-  feel_surfaces();
+  compute_surfaces();
   time_events();
 }
 
-void Facts::look_up_faces() {
+void PlanFacts::look_up_faces() {
   for (const job::FaceEntry& entry : plan.faces) {
     FaceFacts facts;
     facts.part = find_part(job, entry);
@@ -66,11 +56,11 @@ void Facts::look_up_faces() {
   }
 }
 
-void Facts::look_up_events() {
+void PlanFacts::look_up_events() {
   for (std::size_t i = 0; i < plan.events.size(); ++i) {
     const job::Event& e = plan.events[i];
     EventFacts facts;
-    facts.load = load_of(e);
+    facts.load = job::load_key(e.step_id);
     facts.dust = e.dust;
     facts.hot = e.hot;
     if (!e.product.empty()) facts.product = job.catalogue.product(e.product);
@@ -90,7 +80,7 @@ void Facts::look_up_events() {
   }
 }
 
-void Facts::gather_loads() {
+void PlanFacts::gather_loads() {
   for (std::size_t i = 0; i < events.size(); ++i) {
     if (events[i].load.empty()) continue;
     LoadFacts& load = loads[events[i].load];
@@ -115,11 +105,11 @@ void Facts::gather_loads() {
   }
 }
 
-void Facts::find_work() {
+void PlanFacts::find_work() {
   const auto find = [&](std::optional<std::size_t> piece, const shop::Work& work) -> std::optional<std::size_t> {
     for (std::size_t i = 0; i < events.size(); ++i) {
       const job::Event& e = event(i);
-      if (e.piece != piece || !events[i].load.empty() || last_of(e.id) != work.id || events[i].work != nullptr) continue;
+      if (e.piece != piece || !events[i].load.empty() || e.step_id.step != work.id || events[i].work != nullptr) continue;
       events[i].work = &work;
       events[i].dust = std::max(events[i].dust, work.dust);
       events[i].hot = events[i].hot || work.hot;
@@ -133,7 +123,7 @@ void Facts::find_work() {
   for (const shop::Work& work : job.shop.work) shop_work.push_back(find(std::nullopt, work));
 }
 
-void Facts::feel_surfaces() {
+void PlanFacts::compute_surfaces() {
   for (std::size_t i = 0; i < events.size(); ++i) {
     if (!coat(i)) continue;
     std::set<Hours> own;
@@ -141,7 +131,7 @@ void Facts::feel_surfaces() {
     events[i].bodies = {own.begin(), own.end()};
     own.insert(own_time_constant(*events[i].product));
     for (const Hours body : own) {
-      if (body > Hours(0)) surfaces.emplace(body, Body({}, body, {}));
+      if (body > Hours(0)) surfaces.emplace(body, ThermalBody({}, body, {}));
     }
   }
   if (surfaces.empty()) return;
@@ -156,17 +146,17 @@ void Facts::feel_surfaces() {
   const climate::AirSeries air(std::move(rows));
   const std::vector<Pascals> vapour = climate::vapour_pressures(plan.air);
   for (auto& [time_constant, body] : surfaces) {
-    body = Body(air, time_constant, begin);
+    body = ThermalBody(air, time_constant, begin);
     const auto said = plan.surfaces.find(time_constant);
     std::vector<Celsius> there = body.means();
     if (said != plan.surfaces.end() && !first_off(said->second.air(), there)) {
       for (std::size_t r = 0; r < there.size(); ++r) there[r] = said->second.air().rows()[r].air.temperature;
     }
-    lagging.emplace(time_constant, Clocks(felt.emplace(time_constant, at_temperatures(plan.air, vapour, there)).first->second));
+    lagging.emplace(time_constant, Clocks(surface_air.emplace(time_constant, at_temperatures(plan.air, vapour, there)).first->second));
   }
 }
 
-std::optional<Instant> Facts::clock(std::size_t i, finish::Stage stage, Estimate estimate) const {
+std::optional<Instant> PlanFacts::clock(std::size_t i, finish::Stage stage, Estimate estimate) const {
   const bool closes = stage == finish::Stage::recoat_close;
   std::optional<Instant> all, any;
   for (const Hours body : events[i].bodies) {
@@ -179,7 +169,7 @@ std::optional<Instant> Facts::clock(std::size_t i, finish::Stage stage, Estimate
   return closes ? any : all;
 }
 
-std::optional<Instant> Facts::dried(std::size_t i, Hours hours, Estimate estimate) const {
+std::optional<Instant> PlanFacts::dried(std::size_t i, Hours hours, Estimate estimate) const {
   Instant all = event(i).end;
   for (const Hours body : events[i].bodies) {
     const auto here = clocks_on(body).dried(*events[i].product, hours * film(i).drying(estimate), event(i).end, estimate);
@@ -189,7 +179,7 @@ std::optional<Instant> Facts::dried(std::size_t i, Hours hours, Estimate estimat
   return all;
 }
 
-void Facts::time_events() {
+void PlanFacts::time_events() {
   Instant first = plan.from;
   Instant last = plan.from;
   for (std::size_t i = 0; i < events.size(); ++i) {
@@ -200,23 +190,23 @@ void Facts::time_events() {
     events[i].own_clock = e.end >= plan.air.begin();
     if (!events[i].own_clock) {
       events[i].stages = e.stages;
-      events[i].late = e.late_stages;
-      events[i].early = e.early_stages;
+      events[i].slow = e.late_stages;
+      events[i].fast = e.early_stages;
       continue;
     }
     for (std::size_t s = 0; s < finish::stage_count; ++s) {
       const auto stage = static_cast<finish::Stage>(s);
-      events[i].stages[stage] = clock(i, stage, Estimate::nominal);
-      events[i].late[stage] = clock(i, stage, Estimate::late);
-      events[i].early[stage] = clock(i, stage, Estimate::early);
+      events[i].stages[stage] = clock(i, stage, Estimate::expected);
+      events[i].slow[stage] = clock(i, stage, Estimate::slow);
+      events[i].fast[stage] = clock(i, stage, Estimate::fast);
     }
   }
   working = shop::working_time(job.shop, first - std::chrono::hours(24), last + std::chrono::hours(24));
 }
 
-Instant Facts::reached(std::size_t coat, std::initializer_list<finish::Stage> stages, Estimate estimate) const {
+Instant PlanFacts::reached(std::size_t coat, std::initializer_list<finish::Stage> stages, Estimate estimate) const {
   const EventFacts& of = events[coat];
-  const job::StageInstants& at = estimate == Estimate::nominal ? of.stages : estimate == Estimate::late ? of.late : of.early;
+  const job::StageInstants& at = estimate == Estimate::expected ? of.stages : estimate == Estimate::slow ? of.slow : of.fast;
   const finish::StageHours& has = events[coat].product->reference().hours;
   for (const finish::Stage stage : stages) {
     if (has[stage]) return at[stage].value_or(never);
@@ -224,7 +214,7 @@ Instant Facts::reached(std::size_t coat, std::initializer_list<finish::Stage> st
   return event(coat).end;
 }
 
-std::optional<std::size_t> Facts::coat_below(std::size_t face, std::size_t above) const {
+std::optional<std::size_t> PlanFacts::coat_below(std::size_t face, std::size_t above) const {
   std::optional<std::size_t> below;
   for (const std::size_t i : faces[face].events) {
     if (i == above) break;
@@ -233,12 +223,12 @@ std::optional<std::size_t> Facts::coat_below(std::size_t face, std::size_t above
   return below;
 }
 
-bool Facts::pauses(std::size_t i) const {
+bool PlanFacts::pauses(std::size_t i) const {
   if (coat(i) || event(i).kind == job::EventKind::turn || !event(i).may_pause) return false;
   return events[i].work == nullptr || events[i].work->may_pause;
 }
 
-std::vector<shop::WorkingTime> Facts::at_work(std::size_t i) const {
+std::vector<shop::WorkingTime> PlanFacts::at_work(std::size_t i) const {
   const job::Event& e = event(i);
   if (!pauses(i)) return {{e.start, e.end}};
   std::vector<shop::WorkingTime> stretches;
@@ -250,33 +240,35 @@ std::vector<shop::WorkingTime> Facts::at_work(std::size_t i) const {
   return stretches;
 }
 
-std::chrono::seconds Facts::hands_on(std::size_t i) const {
+std::chrono::seconds PlanFacts::hands_on(std::size_t i) const {
   std::chrono::seconds sum{0};
   for (const shop::WorkingTime& stretch : at_work(i)) sum += stretch.end - stretch.begin;
   return sum;
 }
 
-bool Facts::concerns(const job::OrderWork& work, std::size_t face) const {
+bool PlanFacts::concerns(const job::OrderWork& work, std::size_t face) const {
   return work.parts.empty() || std::find(work.parts.begin(), work.parts.end(), faces[face].part->id) != work.parts.end();
 }
 
-bool Facts::concerns(const job::OrderWork& work, const LoadFacts& load) const {
+bool PlanFacts::concerns(const job::OrderWork& work, const LoadFacts& load) const {
   return std::any_of(load.faces.begin(), load.faces.end(), [&](std::size_t face) { return concerns(work, face); });
 }
 
-bool Facts::said_missed(std::size_t before, std::size_t i) const {
+bool PlanFacts::said_missed(std::size_t before, std::size_t i) const {
   return event(before).done && std::any_of(plan.findings.begin(), plan.findings.end(), [&](const job::Finding& finding) {
            return finding.code == "limit-missed" && finding.subject == event(i).id;
          });
 }
 
-std::string Facts::when(Instant t) const { return t >= never ? "never while the air is known" : day_and_time(job.shop.zone.to_local(t)); }
+std::string PlanFacts::when(Instant t) const {
+  return t >= never ? "never while the air is known" : day_and_time(job.shop.zone.to_local(t));
+}
 
-std::string Facts::name(std::size_t i) const {
+std::string PlanFacts::name(std::size_t i) const {
   const job::Event& e = event(i);
   return fmt::format("{}{}{} ({} to {})", e.name, e.load.empty() ? "" : " of ", e.load, when(e.start), when(e.end));
 }
 
-std::string Facts::face_name(std::size_t face) const { return plan.faces[face].part + " / " + plan.faces[face].face; }
+std::string PlanFacts::face_name(std::size_t face) const { return plan.faces[face].part + " / " + plan.faces[face].face; }
 
 }  // namespace coatday::checker

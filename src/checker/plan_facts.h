@@ -16,7 +16,7 @@ namespace coatday::checker {
 
 using Breaches = std::vector<Breach>;
 
-/// Times may differ by so much: whoever made the plan may have rounded to the minute.
+/// Times may differ by so much, because the plan may have rounded to the minute.
 inline constexpr std::chrono::seconds rounding{60};
 inline constexpr Minutes grid{5};
 /// A stage that is not reached while the air is known.
@@ -35,12 +35,12 @@ struct EventFacts {
   const finish::Step* step = nullptr;        ///< none: a turn, a remedy scuff, other work
   const finish::Product* product = nullptr;  ///< of a coat; none: dry
   const shop::Work* work = nullptr;          ///< the order's or the shop's
-  std::string load;                          ///< key into Facts::loads; empty: none
+  std::string load;                          ///< key into PlanFacts::loads; empty: none
   shop::Dust dust = shop::Dust::none;        ///< as the plan or the job says, the dustier
   bool hot = false;
-  job::StageInstants stages, late, early;  ///< by the checker's own clocks
-  job::Bodies bodies;                      ///< of a coat: what it goes on, from the parts' shapes
-  bool own_clock = false;                  ///< false: no coat, or its end lies before the air; then the plan's word is taken
+  job::StageInstants stages, fast, slow;  ///< by the checker's own clocks
+  job::Bodies bodies;                     ///< of a coat: what it goes on, from the parts' shapes
+  bool own_clock = false;                 ///< false: no coat, or it ended before the air begins; then the checker takes the plan's times
 };
 
 struct LoadFacts {
@@ -58,8 +58,8 @@ struct OrderWorkFacts {
 };
 
 /// Lives no longer than the plan and the job.
-struct Facts {
-  Facts(const job::Plan&, const job::Job&);
+struct PlanFacts {
+  PlanFacts(const job::Plan&, const job::Job&);
 
   const job::Plan& plan;
   const job::Job& job;
@@ -69,27 +69,27 @@ struct Facts {
   std::vector<OrderWorkFacts> order_work;
   std::vector<std::optional<std::size_t>> shop_work;  ///< as Shop::work: its event
   std::vector<shop::WorkingTime> working;
-  Clocks clocks;                   ///< in the room's air
-  std::map<Hours, Body> surfaces;  ///< all that lags behind it, cans too
-  /// The air there: at the temperatures that the plan gives, where they agree, since limits and factors have steps.
-  std::map<Hours, climate::AirSeries> felt;
+  Clocks clocks;                          ///< in the room's air
+  std::map<Hours, ThermalBody> surfaces;  ///< all that lags behind it, cans too
+  /// The air at these surfaces. Where the plan's temperatures agree these are taken, because limits and factors have steps.
+  std::map<Hours, climate::AirSeries> surface_air;
   std::map<Hours, Clocks> lagging;  ///< the clocks in it
 
   [[nodiscard]] const job::Event& event(std::size_t i) const { return plan.events[i]; }
   [[nodiscard]] bool coat(std::size_t i) const { return events[i].product != nullptr; }
-  /// As its step and its product's record have it.
+  /// From its step and the record of its product.
   [[nodiscard]] Film film(std::size_t coat) const { return {events[coat].step, *events[coat].product}; }
   /// When a coat reaches a stage on all that it lies on; its window closes on the first of them.
   [[nodiscard]] std::optional<Instant> clock(std::size_t coat, finish::Stage, Estimate) const;
   /// When the drying clock of a coat shows so many hours wherever it lies.
   [[nodiscard]] std::optional<Instant> dried(std::size_t coat, Hours, Estimate) const;
-  /// When a coat reaches the first of these stages that its product has: `never` when the air ends first, the coat's end when it has none.
-  [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>, Estimate = Estimate::nominal) const;
+  /// When a coat reaches the first of these stages that its product has. `never` where the air ends first; the coat's end where it has none.
+  [[nodiscard]] Instant reached(std::size_t coat, std::initializer_list<finish::Stage>, Estimate = Estimate::expected) const;
   /// The coat that lies on a face when an event comes to it.
   [[nodiscard]] std::optional<std::size_t> coat_below(std::size_t face, std::size_t event) const;
-  /// May it be split at breaks? A coat and a turn may not, whatever the plan says, nor work for which the job does not allow it.
+  /// May it be split at breaks? A coat and a turn may not, whatever the plan says. Other work may where the job allows it.
   [[nodiscard]] bool pauses(std::size_t event) const;
-  /// Time at work: for what may pause the working time within it, else all of it.
+  /// Time at work: all of it, or the working hours in it where it may pause.
   [[nodiscard]] std::vector<shop::WorkingTime> at_work(std::size_t event) const;
   [[nodiscard]] std::chrono::seconds hands_on(std::size_t event) const;
   [[nodiscard]] bool concerns(const job::OrderWork&, const LoadFacts&) const;
@@ -107,37 +107,9 @@ struct Facts {
   void look_up_events();
   void gather_loads();
   void find_work();
-  void feel_surfaces();
+  void compute_surfaces();
   void time_events();
   [[nodiscard]] const Clocks& clocks_on(Hours body) const { return body > Hours(0) ? lagging.at(body) : clocks; }
 };
-
-/// What keeps the rest from being judged: indices and names that lead nowhere.
-[[nodiscard]] Breaches broken_references(const job::Plan&, const job::Job&);
-
-// One question each.
-void check_coverage(const Facts&, Breaches&);  ///< every item of every part, in the ledger
-void check_steps(const Facts&, Breaches&);     ///< each step once on each face, in order
-void check_both_faces(const Facts&, Breaches&);
-void check_ledger(const Facts&, Breaches&);
-void check_stages(const Facts&, Breaches&);        ///< the plan's stages against the checker's own integral
-void check_rate_factors(const Facts&, Breaches&);  ///< the clocks' rates against the shop's ventilation
-void check_waits(const Facts&, Breaches&);         ///< not too early, no window missed
-void check_turns(const Facts&, Breaches&);
-void check_places(const Facts&, Breaches&);
-void check_limits(const Facts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after
-void check_surfaces(const Facts&, Breaches&);  ///< the plan's temperatures of surfaces against the checker's own
-void check_warming(const Facts&, Breaches&);   ///< what is kept elsewhere is carried in, and warm before it is coated
-void check_moisture(const Facts&, Breaches&);  ///< wood is at rest before its first coat, and cups no more than it may between faces
-void check_dust_and_heat(const Facts&, Breaches&);
-void check_hours(const Facts&, Breaches&);  ///< shifts, grid, earliest start, time enough
-void check_people(const Facts&, Breaches&);
-void check_shop_work(const Facts&, Breaches&);
-void check_order_work(const Facts&, Breaches&);
-void check_history(const Facts&, Breaches&);
-void check_volumes(const Facts&, Breaches&);  ///< litres, mixes within the pot life
-void check_vapour(const Facts&, Breaches&);   ///< together within what the exhaust carries
-void check_purchase(const Facts&, Breaches&);
-void check_ready(const Facts&, Breaches&);
 
 }  // namespace coatday::checker

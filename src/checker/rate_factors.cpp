@@ -1,10 +1,10 @@
-// What the room's ventilation makes of the clocks' rates, reckoned anew.
+// What the room's ventilation makes of the clocks' rates, worked out anew.
 
 #include <set>
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -31,7 +31,7 @@ double rate_factor(const finish::Product& product, finish::Clock clock, const sh
 
 }  // namespace
 
-void check_rate_factors(const Facts& facts, Breaches& out) {
+void check_rate_factors(const PlanFacts& facts, Breaches& out) {
   std::set<const finish::Product*> seen;
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     const finish::Product* own = facts.events[i].product;

@@ -6,7 +6,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -15,7 +15,7 @@ namespace {
 enum class Duty { must, may, not_for_face, excepted };
 
 /// What each step of a face's schedule is to that face.
-std::vector<Duty> duties(const Facts& facts, const FaceFacts& face) {
+std::vector<Duty> duties(const PlanFacts& facts, const FaceFacts& face) {
   std::vector<Duty> result;
   int films = 0;
   const bool masked = face.face.coated <= SquareMetres(0);
@@ -41,7 +41,7 @@ std::vector<Duty> duties(const Facts& facts, const FaceFacts& face) {
 
 class StepJudge {
  public:
-  StepJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {}
+  StepJudge(const PlanFacts& facts, Breaches& out) : facts_(facts), out_(out) {}
 
   void face(std::size_t f) {
     const FaceFacts& face = facts_.faces[f];
@@ -53,9 +53,9 @@ class StepJudge {
   }
 
  private:
-  /// A load's faces share their fate: told once.
+  /// One breach for all faces of a load: they share their steps.
   void tell(const std::string& code, const std::string& key, std::string message) {
-    if (told_.insert(code + " " + key).second) out_.push_back({code, std::move(message)});
+    if (reported_.insert(code + " " + key).second) out_.push_back({code, std::move(message)});
   }
 
   void step(std::size_t f, const finish::Step& step, Duty duty) {
@@ -108,21 +108,19 @@ class StepJudge {
   /// A scuff that the schedule does not have: only where a coat of it follows.
   void remedy(std::size_t f, std::size_t i) {
     const job::Event& event = facts_.event(i);
-    constexpr std::string_view suffix = "-scuff";
     const auto& steps = facts_.faces[f].schedule->steps;
-    const bool named = event.step.size() > suffix.size() && event.step.ends_with(suffix);
-    const std::string coat = named ? event.step.substr(0, event.step.size() - suffix.size()) : "";
-    const bool known = std::any_of(steps.begin(), steps.end(), [&](const finish::Step& s) { return s.id == coat && s.product; });
+    const std::optional<std::string> coat = job::coat_after(event.step);
+    const bool known = std::any_of(steps.begin(), steps.end(), [&](const finish::Step& s) { return coat == s.id && s.product; });
     if (event.kind == job::EventKind::scuff && known && !facts_.coat(i)) return;
     tell("step-unknown", event.id, fmt::format("{} is no step of the schedule of {}", facts_.name(i), facts_.face_name(f)));
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   Breaches& out_;
-  std::set<std::string> told_;
+  std::set<std::string> reported_;
 };
 
-void cover(const Facts& facts, std::size_t piece, const piece::Part& part, Breaches& out) {
+void cover(const PlanFacts& facts, std::size_t piece, const piece::Part& part, Breaches& out) {
   for (const piece::PartFace& face : piece::faces_of(part)) {
     const double all = face.coated.value() * part.count;
     double sum = 0;
@@ -139,12 +137,12 @@ void cover(const Facts& facts, std::size_t piece, const piece::Part& part, Breac
 
 }  // namespace
 
-void check_steps(const Facts& facts, Breaches& out) {
+void check_steps(const PlanFacts& facts, Breaches& out) {
   StepJudge judge(facts, out);
   for (std::size_t f = 0; f < facts.faces.size(); ++f) judge.face(f);
 }
 
-void check_coverage(const Facts& facts, Breaches& out) {
+void check_coverage(const PlanFacts& facts, Breaches& out) {
   for (std::size_t p = 0; p < facts.job.order.pieces.size(); ++p) {
     for (const piece::Part& part : facts.job.order.pieces[p].piece.parts) cover(facts, p, part, out);
   }

@@ -5,7 +5,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -43,6 +43,7 @@ class References {
 
   void check(const job::Event& event) {
     if (!ids_.insert(event.id).second) broken(event.id + " stands twice in the plan");
+    if (job::to_string(event.step_id) != event.id) broken(event.id + " is not what its id means");
     if (event.end < event.start) broken(event.id + " ends before it starts");
     if (event.piece && *event.piece >= job_.order.pieces.size()) broken(event.id + " is of no piece");
     for (const std::size_t face : event.faces) {
@@ -51,7 +52,7 @@ class References {
     }
     if (!event.product.empty() && job_.catalogue.product(event.product) == nullptr) broken(event.id + " takes an unknown product");
     if (!event.product.empty() && (event.faces.empty() || event.step.empty())) broken(event.id + " is a coat on nothing");
-    if (!event.step.empty() && std::count(event.id.begin(), event.id.end(), '/') < 2) broken(event.id + " does not name its load");
+    if (!event.step.empty() && event.step_id.load.empty()) broken(event.id + " does not name its load");
   }
 
   const job::Plan& plan_;

@@ -60,7 +60,7 @@ Hours own_time_constant(const finish::Product& product) {
   return to_the_minute(r / 3 * 4.18e6 * resistance);
 }
 
-Body::Body(const climate::AirSeries& air, Hours time_constant, Instant begin) {
+ThermalBody::ThermalBody(const climate::AirSeries& air, Hours time_constant, Instant begin) {
   const bool lags = time_constant > Hours(0);
   if (lags) {  // Crank and Nicolson's step of a minute
     const double half = Minutes(1) / (2 * time_constant);
@@ -91,7 +91,7 @@ Body::Body(const climate::AirSeries& air, Hours time_constant, Instant begin) {
   at_rows_.push_back(body);
 }
 
-Kelvins Body::behind(Instant carried_in, Celsius from, Instant t) const {
+Kelvins ThermalBody::behind(Instant carried_in, Celsius from, Instant t) const {
   const auto minute = [this](Instant at) { return static_cast<std::size_t>((at - begin_) / Minutes(1)); };
   const std::size_t first = minute(carried_in), last = std::min(minute(t), room_.size() * minutes_a_row);
   double carried = from.value(), own = at_rows_[first / minutes_a_row];

@@ -1,5 +1,5 @@
 #pragma once
-// What lags behind the room's air, by the checker's own reckoning: time constants from the shapes, temperatures minute by minute.
+// What lags behind the room's air, worked out by the checker itself: time constants from the shapes, temperatures minute by minute.
 
 #include <optional>
 #include <vector>
@@ -14,14 +14,14 @@ namespace coatday::checker {
 [[nodiscard]] Hours own_time_constant(const piece::Part&);
 [[nodiscard]] Hours own_time_constant(const finish::Product& in_its_can);
 
-class Body {
+class ThermalBody {
  public:
   /// Settled in the air before `begin`, where there is any.
-  Body(const climate::AirSeries& air, Hours time_constant, Instant begin);
+  ThermalBody(const climate::AirSeries& air, Hours time_constant, Instant begin);
 
   [[nodiscard]] const std::vector<Celsius>& means() const { return means_; }  ///< over each row from `begin`
   [[nodiscard]] Celsius start() const { return Celsius(at_rows_.front()); }
-  /// How far a body like this is behind this one at `t`, brought in at `carried_in` from such a place.
+  /// How far an equal body is behind this one at `t`, if it came in at `carried_in` from a place so cold.
   [[nodiscard]] Kelvins behind(Instant carried_in, Celsius from, Instant t) const;
 
  private:
@@ -35,12 +35,12 @@ class Body {
   std::vector<double> room_;     // °C of the air in each row
 };
 
-/// What steps of a minute may be off by.
+/// So far steps of a minute may be off.
 inline constexpr Kelvins surface_slack{0.02};
 
-/// The first row in which what a plan says of a surface is off; none where it agrees. Rows that are missing are off.
+/// The first row in which the plan is wrong about a surface. Returns nothing where it agrees. A missing row is wrong.
 [[nodiscard]] std::optional<std::size_t> first_off(const climate::AirSeries& said, const std::vector<Celsius>& own);
-/// The room's air with all its water, whose pressure is given, at these temperatures, row by row.
+/// The room's air with all its water at these temperatures, row by row. The pressure of the water is given.
 [[nodiscard]] climate::AirSeries at_temperatures(const climate::AirSeries& room, const std::vector<Pascals>&, const std::vector<Celsius>&);
 
 }  // namespace coatday::checker

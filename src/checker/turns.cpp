@@ -4,7 +4,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -15,7 +15,7 @@ using piece::Support;
 
 class TurnJudge {
  public:
-  TurnJudge(const Facts& facts, const LoadFacts& load, Breaches& out) : facts_(facts), load_(load), out_(out) {}
+  TurnJudge(const PlanFacts& facts, const LoadFacts& load, Breaches& out) : facts_(facts), load_(load), out_(out) {}
 
   void run() {
     if (load_.mixed) tell("load-mixed", load_.events.front(), "its parts do not rest on the same thing");
@@ -100,14 +100,14 @@ class TurnJudge {
     if (other_side != (turns % 2 == 1)) tell("not-turned", i, "the wrong side is up after " + facts_.name(*before));
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   const LoadFacts& load_;
   Breaches& out_;
 };
 
 }  // namespace
 
-void check_turns(const Facts& facts, Breaches& out) {
+void check_turns(const PlanFacts& facts, Breaches& out) {
   for (const auto& [id, load] : facts.loads) TurnJudge(facts, load, out).run();
 }
 

@@ -1,10 +1,10 @@
-// Solvent vapour against the shop's exhaust, reckoned anew.
+// Solvent vapour against the shop's exhaust, worked out anew.
 
 #include <algorithm>
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 #include "finish/vapour.h"
 
 namespace coatday::checker {
@@ -30,7 +30,7 @@ double air_for(const finish::Product& product, double litres, double thinner, do
 
 class VapourJudge {
  public:
-  VapourJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {}
+  VapourJudge(const PlanFacts& facts, Breaches& out) : facts_(facts), out_(out) {}
 
   void run() {
     for (std::size_t i = 0; i < facts_.events.size(); ++i) {
@@ -71,13 +71,13 @@ class VapourJudge {
                                                   facts_.name(one.event), sum, carried)});
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   Breaches& out_;
   std::vector<Wet> wet_;
 };
 
 }  // namespace
 
-void check_vapour(const Facts& facts, Breaches& out) { VapourJudge(facts, out).run(); }
+void check_vapour(const PlanFacts& facts, Breaches& out) { VapourJudge(facts, out).run(); }
 
 }  // namespace coatday::checker

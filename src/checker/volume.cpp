@@ -5,7 +5,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 #include "finish/coverage.h"
 
 namespace coatday::checker {
@@ -13,7 +13,7 @@ namespace coatday::checker {
 namespace {
 
 /// Area / (spreading rate x transfer efficiency), more where a coat is the first on bare wood.
-Litres takes(const Facts& facts, std::size_t i) {
+Litres takes(const PlanFacts& facts, std::size_t i) {
   const job::Event& e = facts.event(i);
   const finish::Product& product = *facts.events[i].product;
   double area = 0;
@@ -27,21 +27,21 @@ Litres takes(const Facts& facts, std::size_t i) {
 }
 
 /// What the plan says of a film that its step asks for.
-void check_film(const Facts& facts, std::size_t i, Breaches& out) {
+void check_film(const PlanFacts& facts, std::size_t i, Breaches& out) {
   const job::Event& e = facts.event(i);
   const Film own = facts.film(i);
   const auto off = [](double said, double ours) { return std::abs(said - ours) > 1e-6 * ours; };
   if (!own.known()) out.push_back({"film-unknown", fmt::format("{}: {:.0f} µm wet is beyond what is known", facts.name(i), own.wet())});
   const bool wrong = e.wet_film.has_value() != own.stated() || (e.wet_film && off(e.wet_film->value(), own.wet()));
-  if (wrong || off(e.drying.nominal, own.drying(Estimate::nominal)) || off(e.drying.late, own.drying(Estimate::late)) ||
-      off(e.drying.early, own.drying(Estimate::early))) {
+  if (wrong || off(e.drying.nominal, own.drying(Estimate::expected)) || off(e.drying.late, own.drying(Estimate::slow)) ||
+      off(e.drying.early, own.drying(Estimate::fast))) {
     out.push_back({"film-differs",
                    fmt::format("{}: {:.0f} µm wet, drying times {:.3g}, by its step {:.0f} µm, times {:.3g}", facts.name(i),
-                               e.wet_film.value_or(Micrometres(0)).value(), e.drying.nominal, own.wet(), own.drying(Estimate::nominal))});
+                               e.wet_film.value_or(Micrometres(0)).value(), e.drying.nominal, own.wet(), own.drying(Estimate::expected))});
   }
 }
 
-void check_volume(const Facts& facts, std::size_t i, Breaches& out) {
+void check_volume(const PlanFacts& facts, std::size_t i, Breaches& out) {
   const job::Event& e = facts.event(i);
   const finish::Product& product = *facts.events[i].product;
   const auto& allowed = facts.job.shop.methods;
@@ -61,7 +61,7 @@ void check_volume(const Facts& facts, std::size_t i, Breaches& out) {
 }
 
 /// Every air that an event meets.
-std::vector<climate::Air> airs_of(const Facts& facts, const job::Event& e) {
+std::vector<climate::Air> airs_of(const PlanFacts& facts, const job::Event& e) {
   std::vector<climate::Air> airs;
   for (const climate::AirRow& row : facts.plan.air.rows()) {
     if (row.from < e.end && row.from + climate::AirSeries::step > e.start) airs.push_back(row.air);
@@ -79,7 +79,7 @@ double mix_rate(const finish::Product& product, climate::Air air, bool in_the_po
 }
 
 /// Each mix stands until it is ready, as long as its air asks. Where the set-up is shared somebody else mixed it.
-void check_induction(const Facts& facts, std::size_t i, Breaches& out) {
+void check_induction(const PlanFacts& facts, std::size_t i, Breaches& out) {
   const finish::Product& product = *facts.events[i].product;
   const job::Event& e = facts.event(i);
   if (!product.pot_life || !product.two_part || e.done || e.set_up == Minutes(0)) return;
@@ -94,7 +94,7 @@ void check_induction(const Facts& facts, std::size_t i, Breaches& out) {
 }
 
 /// A pot is in use from the first item to the last: fetching and placing in between count, the wait before wiping does not.
-void check_pot_life(const Facts& facts, std::size_t i, Breaches& out) {
+void check_pot_life(const PlanFacts& facts, std::size_t i, Breaches& out) {
   const finish::Product& product = *facts.events[i].product;
   const job::Event& e = facts.event(i);
   if (!product.pot_life || e.done) return;
@@ -110,7 +110,7 @@ void check_pot_life(const Facts& facts, std::size_t i, Breaches& out) {
 
 class PurchaseJudge {
  public:
-  PurchaseJudge(const Facts& facts, Breaches& out) : facts_(facts), out_(out) {
+  PurchaseJudge(const PlanFacts& facts, Breaches& out) : facts_(facts), out_(out) {
     for (std::size_t i = 0; i < facts.events.size(); ++i) {
       const job::Event& e = facts.event(i);
       if (facts.coat(i) && !e.done) used_[facts.events[i].product] += e.volume.value_or(Litres(0));
@@ -149,13 +149,13 @@ class PurchaseJudge {
   }
 
   void sums(const job::Purchase& row) {
-    constexpr double noise = 1e-6;  // litres
+    constexpr double inexact = 1e-6;  // litres
     double bought = 0;
     for (const job::Bought& cans : row.buy) bought += cans.size.value() * cans.count;
     const double have = row.on_hand.value() + bought;
     const finish::Product* product = facts_.job.catalogue.product(row.product);
     const bool sold_in_cans = product != nullptr && !product->cans.empty();  // else the user sees to it
-    if (sold_in_cans && have + noise < row.need.value()) {
+    if (sold_in_cans && have + inexact < row.need.value()) {
       tell("purchase-short", row, fmt::format("{:.3f} l for a need of {:.3f} l", have, row.need.value()));
     }
     if (std::abs(row.left_over.value() - std::max(0.0, have - row.need.value())) > 1e-3) {
@@ -164,19 +164,19 @@ class PurchaseJudge {
     if (!row.part.empty() || product == nullptr) return;
     const LocalDay day = day_of(facts_.job.shop.zone.to_local(facts_.plan.from));
     const Litres usable = shop::usable_stock(facts_.job.shop, row.product, day, product->shelf_life_opened);
-    if (row.on_hand.value() > usable.value() + noise) {
+    if (row.on_hand.value() > usable.value() + 1e-6) {
       tell("stock-differs", row, fmt::format("{:.3f} l on hand, the shelf has {:.3f} l", row.on_hand.value(), usable.value()));
     }
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   Breaches& out_;
   std::map<const finish::Product*, Litres> used_;
 };
 
 }  // namespace
 
-void check_volumes(const Facts& facts, Breaches& out) {
+void check_volumes(const PlanFacts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (!facts.coat(i)) continue;
     if (!facts.event(i).done) check_volume(facts, i, out);
@@ -186,6 +186,6 @@ void check_volumes(const Facts& facts, Breaches& out) {
   }
 }
 
-void check_purchase(const Facts& facts, Breaches& out) { PurchaseJudge(facts, out).run(); }
+void check_purchase(const PlanFacts& facts, Breaches& out) { PurchaseJudge(facts, out).run(); }
 
 }  // namespace coatday::checker

@@ -5,7 +5,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -18,16 +18,16 @@ struct Bound {
   std::string reason;
 };
 
-bool abrades(const Facts& facts, std::size_t i) {
+bool abrades(const PlanFacts& facts, std::size_t i) {
   const job::EventKind kind = facts.event(i).kind;
   return !facts.coat(i) && (kind == job::EventKind::prepare || kind == job::EventKind::scuff);
 }
 
 /// What the coat below must have reached before this event.
-Bound dry_enough(const Facts& facts, std::size_t i, std::size_t below) {
+Bound dry_enough(const PlanFacts& facts, std::size_t i, std::size_t below) {
   const finish::Step* step = facts.events[i].step;
   const auto bound = [&](std::initializer_list<Stage> stages, bool surely = false) {
-    return Bound{facts.reached(below, stages, surely ? Estimate::late : Estimate::nominal),
+    return Bound{facts.reached(below, stages, surely ? Estimate::slow : Estimate::expected),
                  fmt::format("{} reaches {}{}", facts.name(below), finish::word(*stages.begin()), surely ? " at the safe time" : "")};
   };
   if (step != nullptr && step->after_stage) {
@@ -40,21 +40,21 @@ Bound dry_enough(const Facts& facts, std::size_t i, std::size_t below) {
 }
 
 /// A rule's longer wait, on the drying clock of the coat below.
-std::optional<Bound> longer_wait(const Facts& facts, std::size_t i, std::size_t below) {
+std::optional<Bound> longer_wait(const PlanFacts& facts, std::size_t i, std::size_t below) {
   const finish::Product& upper = *facts.events[i].product;
   const finish::Product& under = *facts.events[below].product;
   const finish::OverRule* rule = facts.job.catalogue.over_rule(upper, under);
   if (rule == nullptr || rule->verdict != finish::Verdict::longer_wait || !facts.events[below].own_clock) return std::nullopt;
-  const auto dried = facts.dried(below, rule->wait, Estimate::late);
+  const auto dried = facts.dried(below, rule->wait, Estimate::slow);
   return Bound{dried.value_or(never), fmt::format("{} over {} waits {}", upper.name, under.name, format_span(rule->wait))};
 }
 
-bool forbidden(const Facts& facts, std::size_t i, std::size_t below) {
+bool forbidden(const PlanFacts& facts, std::size_t i, std::size_t below) {
   const auto* rule = facts.job.catalogue.over_rule(*facts.events[i].product, *facts.events[below].product);
   return rule != nullptr && (rule->verdict == finish::Verdict::never || rule->verdict == finish::Verdict::barrier);
 }
 
-bool abraded_between(const Facts& facts, std::size_t face, std::size_t below, std::size_t i) {
+bool abraded_between(const PlanFacts& facts, std::size_t face, std::size_t below, std::size_t i) {
   const auto& events = facts.faces[face].events;
   return std::any_of(events.begin(), events.end(), [&](std::size_t k) {
     return abrades(facts, k) && facts.event(k).start + rounding >= facts.event(below).end &&
@@ -64,7 +64,7 @@ bool abraded_between(const Facts& facts, std::size_t face, std::size_t below, st
 
 class WaitJudge {
  public:
-  WaitJudge(const Facts& facts, std::size_t event, Breaches& out) : facts_(facts), i_(event), out_(out) {}
+  WaitJudge(const PlanFacts& facts, std::size_t event, Breaches& out) : facts_(facts), i_(event), out_(out) {}
 
   /// The worst face speaks for the event.
   void run() {
@@ -94,11 +94,11 @@ class WaitJudge {
     if (forbidden(facts_, i_, below)) over_ = below;
     const bool has_window = facts_.events[below].product->reference().hours[Stage::recoat_close].has_value();
     if (!has_window || abraded_between(facts_, face, below, i_)) return;
-    const Instant close = facts_.reached(below, {Stage::recoat_close}, Estimate::early);
+    const Instant close = facts_.reached(below, {Stage::recoat_close}, Estimate::fast);
     if (!closes_ || close < closes_->at) closes_ = Bound{close, "the recoat window of " + facts_.name(below) + " closes"};
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   std::size_t i_;
   Breaches& out_;
   std::optional<Bound> earliest_, closes_;
@@ -112,7 +112,7 @@ struct StepSpan {
 };
 
 /// The steps of a load in the schedule's order, both passes as one.
-std::vector<StepSpan> spans(const Facts& facts, const LoadFacts& load) {
+std::vector<StepSpan> spans(const PlanFacts& facts, const LoadFacts& load) {
   std::map<const finish::Step*, StepSpan> by_step;  // in the order of the schedule: the steps lie side by side
   for (const std::size_t i : load.events) {
     const job::Event& e = facts.event(i);
@@ -126,7 +126,7 @@ std::vector<StepSpan> spans(const Facts& facts, const LoadFacts& load) {
 }
 
 /// What a step itself asks for: so long after the step before, and not longer.
-void check_step_lags(const Facts& facts, const LoadFacts& load, Breaches& out) {
+void check_step_lags(const PlanFacts& facts, const LoadFacts& load, Breaches& out) {
   const std::vector<StepSpan> steps = spans(facts, load);
   for (std::size_t k = 1; k < steps.size(); ++k) {
     const StepSpan& here = steps[k];
@@ -149,7 +149,7 @@ bool alike(std::optional<Instant> a, std::optional<Instant> b, Instant air_end) 
   return both && std::chrono::abs(x - y) <= rounding;
 }
 
-void compare_stage(const Facts& facts, std::size_t i, Stage stage, const char* side, std::optional<Instant> said,
+void compare_stage(const PlanFacts& facts, std::size_t i, Stage stage, const char* side, std::optional<Instant> said,
                    std::optional<Instant> own, Breaches& out) {
   if (alike(said, own, facts.plan.air.end())) return;
   out.push_back({"stage-differs", fmt::format("{}: {}{} at {}, by the clock {}", facts.name(i), finish::word(stage), side,
@@ -158,7 +158,7 @@ void compare_stage(const Facts& facts, std::size_t i, Stage stage, const char* s
 
 }  // namespace
 
-void check_stages(const Facts& facts, Breaches& out) {
+void check_stages(const PlanFacts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (!facts.coat(i) || !facts.events[i].own_clock) continue;
     for (std::size_t s = 0; s < finish::stage_count; ++s) {
@@ -166,13 +166,13 @@ void check_stages(const Facts& facts, Breaches& out) {
       const job::Event& e = facts.event(i);
       const EventFacts& own = facts.events[i];
       compare_stage(facts, i, stage, "", e.stages[stage], own.stages[stage], out);
-      compare_stage(facts, i, stage, ", safe time,", e.late_stages[stage], own.late[stage], out);
-      compare_stage(facts, i, stage, ", earliest time,", e.early_stages[stage], own.early[stage], out);
+      compare_stage(facts, i, stage, ", safe time,", e.late_stages[stage], own.slow[stage], out);
+      compare_stage(facts, i, stage, ", earliest time,", e.early_stages[stage], own.fast[stage], out);
     }
   }
 }
 
-void check_waits(const Facts& facts, Breaches& out) {
+void check_waits(const PlanFacts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     const job::Event& e = facts.event(i);
     if (!e.done && e.kind != job::EventKind::turn && !e.step.empty()) WaitJudge(facts, i, out).run();

@@ -5,7 +5,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -16,34 +16,39 @@ constexpr Kelvins near_enough{0.5};
 /// A coat that is not done comes after what it goes on, or the can, was brought in, and after it is warm.
 class WarmthJudge {
  public:
-  WarmthJudge(const Facts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), out_(out) {}
+  WarmthJudge(const PlanFacts& facts, std::size_t coat, Breaches& out) : facts_(facts), i_(coat), out_(out) {}
 
   void run() {
     for (const std::size_t face : facts_.event(i_).faces) {
       const piece::Part& part = *facts_.faces[face].part;
       if (part.kept_at && !begun([&](std::size_t k) { return facts_.events[k].load == facts_.events[i_].load; }))
-        warm(facts_.events[i_].load + "/carry-in", part.name, *part.kept_at, own_time_constant(part));
+        warm(carry_in(facts_.event(i_).step_id.piece, facts_.event(i_).step_id.load, ""), part.name, *part.kept_at,
+             own_time_constant(part));
     }
     const finish::Product& product = *facts_.events[i_].product;
     if (facts_.job.shop.finishes_kept_at && !begun([&](std::size_t k) { return facts_.event(k).product == product.id; })) {
-      warm("cans/" + product.id, "the can", *facts_.job.shop.finishes_kept_at, own_time_constant(product));
+      warm(carry_in("", "", product.id), "the can", *facts_.job.shop.finishes_kept_at, own_time_constant(product));
     }
   }
 
  private:
+  static job::StepId carry_in(std::string piece, std::string load, std::string can) {
+    return {std::move(piece), std::move(load), std::move(can), job::StepId::Pass::only, job::StepId::Kind::carry_in};
+  }
+
   /// What is done with it says that it is in the shop.
   template <class Concerns>
   [[nodiscard]] bool begun(Concerns concerns) const {
     for (std::size_t k = 0; k < facts_.events.size(); ++k) {
-      if (facts_.event(k).done && !facts_.event(k).id.ends_with("/carry-in") && concerns(k)) return true;
+      if (facts_.event(k).done && facts_.event(k).step_id.kind != job::StepId::Kind::carry_in && concerns(k)) return true;
     }
     return false;
   }
 
-  void warm(const std::string& id, const std::string& what, Celsius from, Hours body) {
-    if (told_) return;
+  void warm(const job::StepId& id, const std::string& what, Celsius from, Hours body) {
+    if (reported_) return;
     const auto carried =
-        std::find_if(facts_.plan.events.begin(), facts_.plan.events.end(), [&](const job::Event& e) { return e.id == id; });
+        std::find_if(facts_.plan.events.begin(), facts_.plan.events.end(), [&](const job::Event& e) { return e.step_id == id; });
     const Instant start = facts_.event(i_).start;
     if (carried == facts_.plan.events.end() || carried->end > start + rounding) {
       return tell("not-carried-in", fmt::format("{} was not brought in before", what));
@@ -55,17 +60,17 @@ class WarmthJudge {
   }
 
   void tell(std::string code, const std::string& message) {
-    told_ = true;
+    reported_ = true;
     out_.push_back({std::move(code), facts_.name(i_) + ": " + message});
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   std::size_t i_;
   Breaches& out_;
-  bool told_ = false;
+  bool reported_ = false;
 };
 
-void check_surface(const Facts& facts, Hours time_constant, const Body& body, Breaches& out) {
+void check_surface(const PlanFacts& facts, Hours time_constant, const ThermalBody& body, Breaches& out) {
   const auto said = facts.plan.surfaces.find(time_constant);
   const std::vector<Celsius>& own = body.means();
   const auto tell = [&](const std::string& message) {
@@ -82,7 +87,7 @@ void check_surface(const Facts& facts, Hours time_constant, const Body& body, Br
 
 }  // namespace
 
-void check_surfaces(const Facts& facts, Breaches& out) {
+void check_surfaces(const PlanFacts& facts, Breaches& out) {
   for (const auto& [time_constant, body] : facts.surfaces) check_surface(facts, time_constant, body, out);
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (facts.coat(i) && facts.event(i).bodies != facts.events[i].bodies) {
@@ -91,7 +96,7 @@ void check_surfaces(const Facts& facts, Breaches& out) {
   }
 }
 
-void check_warming(const Facts& facts, Breaches& out) {
+void check_warming(const PlanFacts& facts, Breaches& out) {
   for (std::size_t i = 0; i < facts.events.size(); ++i) {
     if (facts.coat(i) && !facts.event(i).done) WarmthJudge(facts, i, out).run();
   }

@@ -4,7 +4,7 @@
 
 #include <fmt/core.h>
 
-#include "checker/plan_facts.h"
+#include "checker/checks.h"
 
 namespace coatday::checker {
 
@@ -19,7 +19,7 @@ bool share_parts(const job::OrderWork& a, const job::OrderWork& b) {
 }
 
 /// At its hour, or in its window, by enough people.
-void check_own_terms(const Facts& facts, const shop::Work& work, std::size_t i, Breaches& out) {
+void check_own_terms(const PlanFacts& facts, const shop::Work& work, std::size_t i, Breaches& out) {
   const job::Event& e = facts.event(i);
   if (e.done) return;
   if (work.start && std::chrono::abs(e.start - *work.start) > rounding) {
@@ -33,7 +33,7 @@ void check_own_terms(const Facts& facts, const shop::Work& work, std::size_t i, 
 
 class PieceWork {
  public:
-  PieceWork(const Facts& facts, std::size_t piece, Breaches& out) : facts_(facts), piece_(piece), out_(out) {}
+  PieceWork(const PlanFacts& facts, std::size_t piece, Breaches& out) : facts_(facts), piece_(piece), out_(out) {}
 
   void run() {
     for (const OrderWorkFacts& work : facts_.order_work) {
@@ -109,13 +109,13 @@ class PieceWork {
     }
   }
 
-  const Facts& facts_;
+  const PlanFacts& facts_;
   std::size_t piece_;
   Breaches& out_;
 };
 
 /// Shop work that cannot lie before or after the order's own.
-bool must_be_there(const Facts& facts, const shop::Work& work) {
+bool must_be_there(const PlanFacts& facts, const shop::Work& work) {
   Instant last = facts.plan.from;
   for (const job::Event& e : facts.plan.events) {
     if (e.piece) last = std::max(last, e.end);
@@ -127,7 +127,7 @@ bool must_be_there(const Facts& facts, const shop::Work& work) {
 
 }  // namespace
 
-void check_shop_work(const Facts& facts, Breaches& out) {
+void check_shop_work(const PlanFacts& facts, Breaches& out) {
   for (std::size_t w = 0; w < facts.shop_work.size(); ++w) {
     const shop::Work& work = facts.job.shop.work[w];
     if (const auto i = facts.shop_work[w]) {
@@ -138,11 +138,11 @@ void check_shop_work(const Facts& facts, Breaches& out) {
   }
 }
 
-void check_order_work(const Facts& facts, Breaches& out) {
+void check_order_work(const PlanFacts& facts, Breaches& out) {
   for (std::size_t p = 0; p < facts.job.order.pieces.size(); ++p) PieceWork(facts, p, out).run();
 }
 
-void check_history(const Facts& facts, Breaches& out) {
+void check_history(const PlanFacts& facts, Breaches& out) {
   const std::vector<job::Done>& history = facts.job.order.history;
   for (const job::Done& done : history) {
     const auto& events = facts.plan.events;

@@ -69,12 +69,12 @@ tl::expected<job::AirForecast, Outcome> forecast(const View& view) {
 
 climate::RoomFit room_fit(const View& view) { return climate::fit_room(*view.log, *view.job().room, view.job().shop.zone); }
 /// Without a value that the readings determine the status is that of no plan.
-int status_of(const climate::RoomFit& fit) { return fit.time_constant || fit.moisture_gain ? done : no_plan; }
+int fit_status(const climate::RoomFit& fit) { return fit.time_constant || fit.moisture_gain ? done : no_plan; }
 
 Outcome air_text(const View& view) {
   if (view.log) {
     const climate::RoomFit fit = room_fit(view);
-    return {status_of(fit), report::render_text(report::air_fit(view.job(), *view.log, fit, view.style.units), view.style), ""};
+    return {fit_status(fit), report::render_text(report::air_fit(view.job(), *view.log, fit, view.style.units), view.style), ""};
   }
   const auto air = forecast(view);
   return air ? answer(view, report::air(view.job(), view.job().catalogue, *air, view.style.units)) : air.error();
@@ -83,7 +83,7 @@ Outcome air_text(const View& view) {
 Outcome air_json(const View& view) {
   if (view.log) {
     const climate::RoomFit fit = room_fit(view);
-    return {status_of(fit), report::fit_json(view.job(), *view.log, fit, version()), ""};
+    return {fit_status(fit), report::fit_json(view.job(), *view.log, fit, version()), ""};
   }
   const auto air = forecast(view);
   return air ? answer(view, report::air_json(view.job(), *air, version())) : air.error();
@@ -92,7 +92,7 @@ Outcome air_json(const View& view) {
 Outcome air_csv(const View& view) {
   if (view.log) {
     const climate::RoomFit fit = room_fit(view);
-    return {status_of(fit), report::fit_csv(view.job(), fit), ""};
+    return {fit_status(fit), report::fit_csv(view.job(), fit), ""};
   }
   const auto air = forecast(view);
   return air ? answer(view, report::air_csv(view.job(), *air)) : air.error();

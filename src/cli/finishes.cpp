@@ -1,7 +1,8 @@
+#include "report/papers/finishes.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
-#include "report/papers/report.h"
+#include "report/papers/finish_at.h"
 
 namespace coatday::cli {
 namespace {
@@ -22,7 +23,7 @@ Outcome no_such_finish(const View& view) {
 
 /// Why the finish has no times in the air that is asked about.
 std::optional<Outcome> not_at(const finish::Product& product, const View& view) {
-  const auto reason = report::not_at(product, *view.arguments.at, view.style.units);
+  const auto reason = report::why_not_at(product, *view.arguments.at, view.style.units);
   return reason ? std::optional(Outcome{no_plan, "", "coatday: " + *reason + "\n"}) : std::nullopt;
 }
 

@@ -12,10 +12,10 @@ namespace {
 using report::Lines;
 using report::Text;
 
-constexpr report::TextStyle page;
+constexpr report::TextStyle terminal;
 
 void paragraph(Lines& lines, std::string_view text) {
-  report::append(lines, report::wrap(text, page.columns));
+  report::append(lines, report::wrap(text, terminal.columns));
   lines.emplace_back();
 }
 
@@ -23,13 +23,13 @@ void paragraph(Lines& lines, std::string_view text) {
 void list(Lines& lines, std::string_view word, const std::vector<std::string>& all) {
   Text head = word;
   for (const std::string& one : all) {
-    report::append(lines, report::hang(head, one, page));
+    report::append(lines, report::hang(head, one, terminal));
     head = report::spaces(head.width());
   }
 }
 
 void entry(Lines& lines, const Entry& one, int label_width) {
-  report::append(lines, report::hang(Text("  ") + report::padded(one.label, label_width), one.text, page));
+  report::append(lines, report::hang(Text("  ") + report::padded(one.label, label_width), one.text, terminal));
 }
 
 constexpr int option_width = 18;
@@ -67,7 +67,7 @@ int label_width(Blocks entries) {
 
 void topic_entry(Lines& lines, const Entry& one, int width) {
   if (Text(one.label).width() + 2 <= width) return entry(lines, one, width);
-  report::append(lines, report::hang("  ", one.label, page));
+  report::append(lines, report::hang("  ", one.label, terminal));
   if (!one.text.empty()) entry(lines, {"", one.text}, width);
 }
 
@@ -116,7 +116,7 @@ std::string help(const Command& command) {
   lines.emplace_back();
   if (!command.about.more.empty()) paragraph(lines, command.about.more);
   list(lines, "Example: ", examples(command));
-  return report::render(lines, page.colour);
+  return report::render(lines, terminal.colour);
 }
 
 std::string help(const Topic& topic) {
@@ -125,7 +125,7 @@ std::string help(const Topic& topic) {
   for (Blocks rest = all; !rest.empty();) {
     const Blocks group = take_group(rest);
     lines.emplace_back();
-    if (group.front().label.empty()) report::append(lines, report::wrap(group.front().text, page.columns));
+    if (group.front().label.empty()) report::append(lines, report::wrap(group.front().text, terminal.columns));
     if (group.front().label.empty()) continue;
     for (const Entry& one : group) topic_entry(lines, one, label_width(group));
   }
@@ -134,7 +134,7 @@ std::string help(const Topic& topic) {
     lines.emplace_back();
     lines.emplace_back("The command of this name: coatday " + std::string(topic.name) + " --help");
   }
-  return report::render(lines, page.colour);
+  return report::render(lines, terminal.colour);
 }
 
 std::string help() {
@@ -150,7 +150,7 @@ std::string help() {
   for (const Entry& status : exit_statuses()) entry(lines, status, status_width);
   lines.emplace_back();
   list(lines, "Example: ", {"coatday plan order.yaml"});
-  return report::render(lines, page.colour);
+  return report::render(lines, terminal.colour);
 }
 
 }  // namespace coatday::cli

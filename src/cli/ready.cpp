@@ -8,7 +8,7 @@
 #include <utility>
 
 #include "cli/command.h"
-#include "input/earlier.h"
+#include "input/earlier_plan.h"
 #include "job/air_cache.h"
 #include "report/papers/report.h"
 
@@ -37,7 +37,7 @@ bool names_files(const Arguments& arguments) {
   return needs == Needs::catalogue || (needs > Needs::catalogue && !(arguments.shop.empty() && arguments.orders.empty()));
 }
 
-tl::expected<input::Opened, Outcome> open(const Arguments& arguments, const Environment& environment) {
+tl::expected<input::Opened, Outcome> open_files(const Arguments& arguments, const Environment& environment) {
   if (!names_files(arguments)) return input::Opened{};
   if (!environment.schedules) return no_schedules();
   const std::filesystem::path& schedules = *environment.schedules;
@@ -73,9 +73,9 @@ job::Request request_of(const Arguments& arguments, const Environment& environme
   return request;
 }
 
-tl::expected<planner::FinishedPlan, Outcome> finish(job::Job& job, const Arguments& arguments, const Environment& environment,
-                                                    AdviceDepth depth) {
-  job.air = job::remembered(std::move(job.air));
+tl::expected<planner::FinishedPlan, Outcome> finished_plan(job::Job& job, const Arguments& arguments, const Environment& environment,
+                                                           AdviceDepth depth) {
+  job.air = job::cached_air(std::move(job.air));
   job::Request request = request_of(arguments, environment, job, depth);
   if (!arguments.keep.empty()) {
     auto earlier = input::read_earlier_plan(arguments.keep, environment.read);
@@ -100,12 +100,12 @@ input::ReadFile reading_once(const input::ReadFile& read) {
 /// The files and the plan in them.
 tl::expected<View, Outcome> planned(const Arguments& arguments, const Environment& environment, AdviceDepth depth) {
   View view{arguments, environment.now, environment.schedules.value_or("")};
-  auto files = open(arguments, environment);
+  auto files = open_files(arguments, environment);
   if (!files) return tl::make_unexpected(files.error());
   view.files = *std::move(files);
   view.style = text_style(arguments, environment, view.job().shop.units);
   if (arguments.command->needs < Needs::plan || !names_files(arguments)) return view;
-  auto finished = finish(view.files.job, arguments, environment, depth);
+  auto finished = finished_plan(view.files.job, arguments, environment, depth);
   if (!finished) return tl::make_unexpected(finished.error());
   view.finished = *std::move(finished);
   return view;

@@ -1,7 +1,7 @@
+#include "report/papers/schedules.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
-#include "report/papers/report.h"
 
 namespace coatday::cli {
 namespace {

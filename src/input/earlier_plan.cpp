@@ -52,7 +52,8 @@ tl::expected<job::Starts, Diagnostic> read_earlier_plan(const std::filesystem::p
   }
   const std::string* written = plan.is_object() ? text_of(plan, "schema") : nullptr;
   const auto events = plan.is_object() ? plan.find("events") : plan.end();
-  if (written == nullptr || std::find(schemas.begin(), schemas.end(), *written) == schemas.end() || events == plan.end() || !events->is_array()) {
+  if (written == nullptr || std::find(schemas.begin(), schemas.end(), *written) == schemas.end() || events == plan.end() ||
+      !events->is_array()) {
     return wrong(file, "this is no plan; expected one as written by 'coatday plan --format json'");
   }
   job::Starts starts;

@@ -16,7 +16,7 @@ inline constexpr Hours noticeable{12};
 struct Help {
   std::string words;
   Instant start;                ///< of the plan with the change
-  Instant ready;                ///< by the late side
+  Instant ready;                ///< by the slow clocks
   Hours sooner{0};              ///< than without the change
   Hours waits_less{0};          ///< hours in which nobody is at work on it, fewer than without the change
   bool air = false;             ///< the change is one of the shop's air
@@ -24,9 +24,9 @@ struct Help {
   std::optional<Money> dearer;  ///< so much more it costs; none: not known
   std::optional<Heat> heat;     ///< so much more the heater uses until both are ready; none: not known
 };
-/// What would make a plan ready sooner that waits for the shop's air.
+/// What would make a plan sooner that waits for the shop's air.
 struct Advice {
-  bool too_large = false;  ///< to be planned again and again: nothing was tried
+  bool too_large = false;  ///< too large to plan again and again: nothing was tried
   std::optional<Hours>
       waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or in the best air of the helps; of one of a
                       ///< kind that alone, where there is one; none: not known

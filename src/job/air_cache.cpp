@@ -16,9 +16,9 @@ struct Kept {
   AirSeries rows;
 };
 
-class RememberedAir final : public climate::AirSource {
+class CachedAir final : public climate::AirSource {
  public:
-  explicit RememberedAir(std::shared_ptr<const Kept> kept) : kept_(std::move(kept)) {}
+  explicit CachedAir(std::shared_ptr<const Kept> kept) : kept_(std::move(kept)) {}
 
   [[nodiscard]] Air at(Instant t) const override { return kept_->source->at(t); }
   [[nodiscard]] Air mean(Instant from, Instant until) const override {
@@ -43,7 +43,7 @@ constexpr date::days further{28};
 
 }  // namespace
 
-AirMaker remembered(AirMaker make) {
+AirMaker cached_air(AirMaker make) {
   return [make = std::move(make), kept = std::make_shared<std::shared_ptr<const Kept>>()](
              Instant from, Instant until) -> std::unique_ptr<climate::AirSource> {
     std::shared_ptr<const Kept>& known = *kept;
@@ -56,7 +56,7 @@ AirMaker remembered(AirMaker make) {
       AirSeries rows(*source, from, reach - AirSeries::step);
       known = std::make_shared<const Kept>(Kept{from, reach, std::move(source), std::move(rows)});
     }
-    return std::make_unique<RememberedAir>(known);
+    return std::make_unique<CachedAir>(known);
   };
 }
 

@@ -33,19 +33,19 @@ struct Use {
 struct FinishHours {
   Use use;
   Hours can;                   ///< the time constant of its can
-  std::vector<bool> may;       ///< for each row: a coat may go on throughout it on all of that, and what follows it is right too
+  std::vector<bool> may;       ///< for each row: a coat may go on throughout it on all of that, and the air after it is right, too
   std::string limit_exceeded;  ///< the first reason why not while somebody is at work; empty where there is none
   Instant hindered;
 };
 
 struct AirForecast {
-  climate::AirSeries air;     ///< beyond the last day, as far as a coat of it must be held warm
+  climate::AirSeries air;     ///< it goes past the last day, as long as a coat must be held warm
   std::vector<bool> working;  ///< for each row: somebody is at work when it begins
   std::vector<AirDay> days;
   std::vector<FinishHours> finishes;
 };
 
-/// So many whole days from the one that holds `from`. The products are of the catalogue. Cans and what is coated have always been in the room.
+/// So many whole days from the one that holds `from`. The products are of the catalogue. Cans and coated parts have always been in the room.
 [[nodiscard]] AirForecast forecast(const Job&, const finish::Catalogue&, const std::vector<Use>&, Instant from, int days);
 
 /// The products of an order's schedules, in their order, with the parts that take them; without an order, those on the shelf.

@@ -1,5 +1,5 @@
 #pragma once
-// Two plans of one order side by side: the order as it is, and with something changed.
+// Two plans of one order side by side: as it is, and with a change.
 
 #include "job/plan.h"
 
@@ -8,10 +8,10 @@ namespace coatday::job {
 /// What the heater uses.
 struct Heat {
   double kilowatt_hours = 0;
-  std::optional<Money> cost;  ///< none where the shop tells no price
+  std::optional<Money> cost;  ///< none where the shop has no price
 };
-/// By the shop's room, while its air comes from it: none where the shop does not tell what its heater can do, or a logger tells the air in
-/// some of those hours.
+/// By the shop's room, while its air comes from it. Returns nothing where the shop does not say what its heater can do, or where a logger read
+/// the air in some of those hours.
 [[nodiscard]] std::optional<Heat> heat_used(const Plan&, Instant from, Instant until);
 
 struct Comparison {
@@ -26,7 +26,7 @@ struct Comparison {
   std::optional<Heat> heat_before, heat_after;
 };
 
-/// Coats are told apart by their ids. Air is compared where both plans have it, and not at all where one of them is no plan.
+/// Coats are matched by id. Air is compared where both plans have it, and not at all where one of them is no plan.
 [[nodiscard]] Comparison compare(const Plan& before, const Plan& after);
 
 /// What the cans cost together, and how many kinds that must be bought have no price.

@@ -24,7 +24,7 @@ struct OrderWork {
   bool delivery = false;                      ///< the last work; the promised date is for its start
 };
 
-/// Makes a room's air for a span of time. A source may be costly to build for longer than is needed.
+/// Makes a room's air for a span of time. Ask for no more than is needed: it may take long to build.
 using AirMaker = std::function<std::unique_ptr<climate::AirSource>(Instant from, Instant until)>;
 
 inline constexpr MoistureContent usual_moisture_band{0.02};  ///< either way (common practice, no source)
@@ -60,7 +60,7 @@ struct Order {
 /// The shop's air with another timetable or other equipment in its room.
 using RoomAirMaker = std::function<AirMaker(const climate::KnownRoom&)>;
 
-/// What was dropped, put in order or bridged where the air was read from a file; told once with every plan.
+/// What the reader of an air file dropped, put in order or bridged. Every plan reports it once.
 struct AirNote {
   std::string file;
   std::string message;
@@ -72,7 +72,7 @@ struct Job {
   Order order;
   AirMaker air;
   std::vector<AirNote> air_notes;
-  std::shared_ptr<const climate::KnownRoom> room;  ///< what the shop's file tells of it; null after a mistake
+  std::shared_ptr<const climate::KnownRoom> room;  ///< as the shop's file has it; null after a mistake
   RoomAirMaker air_in;                             ///< null where no air comes from a room
 };
 

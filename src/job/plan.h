@@ -11,6 +11,7 @@
 #include "finish/catalogue.h"
 #include "finish/film.h"
 #include "job/job.h"
+#include "job/step_id.h"
 #include "piece/piece.h"
 #include "shop/packing.h"
 #include "shop/shop.h"
@@ -33,9 +34,9 @@ struct AfterEvent {
   std::optional<finish::Stage> stage;
   Instant earliest;
   std::string reason;  ///< "dry to recoat", "glue sets 24 h"
-  bool late = false;   ///< by the late side of the stage
+  bool late = false;   ///< by the slow clock
 };
-/// Must start before another event's stage closes, by its early side, or a limit passes.
+/// Must start before another event's stage closes, by the fast clock, or a limit passes.
 struct BeforeEvent {
   std::string event;
   std::optional<finish::Stage> stage;
@@ -53,7 +54,8 @@ struct Vapour {
 };
 
 struct Event {
-  std::string id;  ///< stable: piece/load/step[/pass]
+  std::string id;  ///< stable; the text of `step_id`
+  StepId step_id;
   EventKind kind = EventKind::other;
   std::string name;                  ///< "clear coat 2", "turn", "glue up"
   std::optional<std::size_t> piece;  ///< index; none: the shop's own work
@@ -78,10 +80,10 @@ struct Event {
   std::optional<Instant> wipe_by;  ///< for what is wiped off
   std::vector<finish::BakeStage> bake;
   StageInstants stages;                 ///< a coat's, nominal
-  StageInstants late_stages;            ///< on the late side
-  StageInstants early_stages;           ///< and on the early side
+  StageInstants late_stages;            ///< by the slow clock
+  StageInstants early_stages;           ///< and by the fast one
   Bodies bodies;                        ///< of a coat
-  std::optional<Micrometres> wet_film;  ///< of a coat whose step asks for one
+  std::optional<Micrometres> wet_film;  ///< of a coat, where its step asks for one
   finish::DryingFactor drying;          ///< and how many times as long it dries as its record says
   std::optional<Litres> volume;         ///< from the can
   std::optional<Vapour> vapour;         ///< a coat's that has solvent in it
@@ -120,7 +122,7 @@ struct PieceResult {
   std::optional<Instant> due;
   HandOver ready, ready_late;
   HandOver ready_early;        ///< delivery left out: it waits for hands as well
-  std::optional<Hours> slack;  ///< due less the late side of deliver; negative when late
+  std::optional<Hours> slack;  ///< from delivery by the slow clock until due; negative when late
 };
 
 /// One place held while a load, or some of it, dries.
@@ -209,7 +211,7 @@ struct Plan {
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
   std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
   bool proven = false;                 ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order
-  std::optional<Instant> ready;        ///< objective: everything may be delivered, by the late side
+  std::optional<Instant> ready;        ///< objective: everything may be delivered, by the slow clocks
   std::optional<Instant> ready_bound;  ///< nothing can be ready before
   Hours seconds_spent{0};
 };

@@ -11,7 +11,7 @@ namespace {
 /// Not the shop's own work.
 bool of_order(const Event& event) { return event.piece || !event.id.starts_with("shop/"); }
 
-/// In the order in which they are told.
+/// In the order of the list.
 constexpr std::array kinds{"sanding and preparing", "coats", "scuffing between coats", "turning", "heat cure", "other work"};
 
 std::size_t kind_of(const Event& event) {
@@ -65,7 +65,7 @@ std::optional<Money> shelf_price(const Plan& plan, const Purchase& row, Litres t
   return *smallest->price * (taken / smallest->size);
 }
 
-/// To the hundredth, so that what is told adds up.
+/// To the hundredth, so that the shown sums add up.
 Money rounded(Money m) { return Money(std::round(m.value() * 100) / 100); }
 
 Material material_of(const Plan& plan, const Purchase& row) {

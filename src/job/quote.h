@@ -40,7 +40,7 @@ struct Quote {
   std::optional<Money> work, markup, price;  ///< as far as the rates say; a price needs every finish's
   QuoteDays days;                            ///< from the first work to the promise, both included
   std::optional<Instant> begins, last_coat;
-  std::optional<Instant> expected, promise;  ///< all of it may be delivered: expected, and by the late side; none where never in this air
+  std::optional<Instant> expected, promise;  ///< all of it may be delivered: expected, and by the slow clocks; none where never in this air
 };
 
 /// Of a feasible plan. The shop's own work does not count.

@@ -21,8 +21,9 @@ struct Progress {
   double seconds = 0;
 };
 
-/// What is tried beside the plan: nothing; what would make a plan possible; what would make it in time; how a plan that is in time could be
-/// ready sooner, by the largest change of each kind, or by all sizes of each, with a search that makes the plans of a small order comparable.
+/// What is tried beside the plan, from nothing upwards: what would make a plan possible; what would make it in time; how a plan in time could be
+/// ready sooner, with the largest change of each kind (quick) or with all sizes of it (thorough). Thorough advice also searches longer, so that
+/// the plans of a small order can be compared.
 enum class AdviceDepth { none, when_impossible, when_late, quick, thorough };
 
 struct Request {

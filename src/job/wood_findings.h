@@ -50,7 +50,7 @@ struct FixingCheck {
   const piece::Fixing* fixing = nullptr;
   tl::expected<wood::Play, std::string> play;
   Metres opening_needed;  ///< hole, slot or twice a button's play; 0 where the play is not known
-  bool at_least = false;  ///< the room leaves the range in which the coefficients hold: what is told is the least
+  bool at_least = false;  ///< the room leaves the range in which the coefficients hold: the value is the least
   [[nodiscard]] bool short_of_room() const { return play && !play->passes(); }
 };
 

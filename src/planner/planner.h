@@ -19,7 +19,7 @@ struct Faults {
   std::vector<checker::Breach> breaches;
 };
 
-/// Only finish_plan() makes one. Whoever holds it holds a plan that the checker found sound, or the reasons why there is none.
+/// Only a Finisher makes one, behind finish_plan(). Whoever holds it holds a plan that the checker found sound, or the reasons why there is none.
 class FinishedPlan {
  public:
   [[nodiscard]] const job::Plan& plan() const { return plan_; }        ///< with what the wood gives cause to warn of
@@ -27,7 +27,7 @@ class FinishedPlan {
 
  private:
   FinishedPlan(job::Plan plan, job::Advice advice) : plan_(std::move(plan)), advice_(std::move(advice)) {}
-  friend tl::expected<FinishedPlan, Faults> finish_plan(const job::Job&, const job::Request&);
+  friend class Finisher;
 
   job::Plan plan_;
   job::Advice advice_;

@@ -56,8 +56,8 @@ RC_GTEST_PROP(CheckClock, AgreesWithTheLookUp, ()) {
   const Instant applied = at(0, 0) + std::chrono::seconds(*rc::gen::inRange(0, 40 * 86400));
   using Sides = std::pair<checker::Estimate, finish::Estimate>;
   const auto [own, theirs] =
-      *rc::gen::element(Sides{checker::Estimate::nominal, finish::Estimate::nominal},
-                        Sides{checker::Estimate::late, finish::Estimate::late}, Sides{checker::Estimate::early, finish::Estimate::early});
+      *rc::gen::element(Sides{checker::Estimate::expected, finish::Estimate::nominal},
+                        Sides{checker::Estimate::slow, finish::Estimate::late}, Sides{checker::Estimate::fast, finish::Estimate::early});
   const finish::Product p = product(mechanism);
   const checker::Clocks clocks(weather());
   const finish::CureClock other(p, weather(), theirs);
@@ -72,28 +72,28 @@ TEST(CheckClock, ShowsElapsedTimeInReferenceAir) {
   const climate::AirSeries air = reference_air(at(0, 0), at(9, 0));
   const finish::Product p = product(Mechanism::water);
   const checker::Clocks clocks(air);
-  EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), checker::Estimate::nominal, 1), at(0, 11, 7));
-  EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), checker::Estimate::nominal, 1), at(2, 8, 7));
-  EXPECT_EQ(clocks.dried(p, Hours(10), at(0, 8), checker::Estimate::late), at(0, 22));
-  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), checker::Estimate::nominal, 1), at(1, 8));
-  EXPECT_EQ(clocks.dried(p, Hours(14), at(0, 8), checker::Estimate::early), at(0, 18));
+  EXPECT_EQ(clocks.reached(p, Stage::recoat, at(0, 8, 7), checker::Estimate::expected, 1), at(0, 11, 7));
+  EXPECT_EQ(clocks.reached(p, Stage::pack, at(0, 8, 7), checker::Estimate::expected, 1), at(2, 8, 7));
+  EXPECT_EQ(clocks.dried(p, Hours(10), at(0, 8), checker::Estimate::slow), at(0, 22));
+  EXPECT_EQ(clocks.reached(p, Stage::recoat_close, at(0, 8), checker::Estimate::expected, 1), at(1, 8));
+  EXPECT_EQ(clocks.dried(p, Hours(14), at(0, 8), checker::Estimate::fast), at(0, 18));
 }
 
 TEST(CheckClock, KnowsNothingOutsideItsAir) {
   const climate::AirSeries air = reference_air(at(0, 0), at(2, 0));
   const finish::Product p = product(Mechanism::water);
   const checker::Clocks clocks(air);
-  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), checker::Estimate::nominal, 1), std::nullopt);
-  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(-1, 8), checker::Estimate::nominal, 1), std::nullopt);
-  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(2, 0), checker::Estimate::nominal, 1), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), checker::Estimate::expected, 1), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(-1, 8), checker::Estimate::expected, 1), std::nullopt);
+  EXPECT_EQ(clocks.reached(p, Stage::tack_free, at(2, 0), checker::Estimate::expected, 1), std::nullopt);
 }
 
 TEST(CheckClock, HasNoCureInShopAirForWhatIsCuredByHeat) {
   const climate::AirSeries air = reference_air(at(0, 0), at(20, 0));
   const finish::Product p = product(Mechanism::heat_cured);
   const checker::Clocks clocks(air);
-  EXPECT_TRUE(clocks.reached(p, Stage::handle, at(0, 8), checker::Estimate::nominal, 1));
-  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), checker::Estimate::nominal, 1), std::nullopt);
+  EXPECT_TRUE(clocks.reached(p, Stage::handle, at(0, 8), checker::Estimate::expected, 1));
+  EXPECT_EQ(clocks.reached(p, Stage::full_cure, at(0, 8), checker::Estimate::expected, 1), std::nullopt);
 }
 
 }  // namespace

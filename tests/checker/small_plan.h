@@ -34,4 +34,7 @@ struct Small {
 
 [[nodiscard]] Small small_plan();
 
+/// Gives the event this id.
+void identify(job::Event&, std::string id);
+
 }  // namespace coatday::checker::test

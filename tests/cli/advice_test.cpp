@@ -8,7 +8,7 @@
 
 #include "cli/run.h"
 #include "input/open.h"
-#include "planner/advice/changes.h"
+#include "planner/advice/another_product.h"
 #include "tests/cli/typed.h"
 #include "tests/support/source_dir.h"
 
@@ -235,14 +235,14 @@ TEST(AnotherProduct, MayStandWhereItIsAdvised) {
     const auto opened = input::open_orders({"order.yaml"}, *w.schedules, w.read, {every_method});
     if (!opened) continue;  // a schedule for metal, or one that has to be completed from a label
     const job::Job* job = &opened->job;
-    for (const planner::Lever& lever : planner::another_product(*job)) {
-      for (const planner::Change& change : lever) {
+    for (const planner::ChangeSizes& sizes : planner::another_product(*job)) {
+      for (const planner::Change& change : sizes) {
         job::Job other = *job;
         Instant from{};
         change.make(other, from);
         const finish::Schedule& now = other.catalogue.schedules.at(id);
         ASSERT_EQ(now.steps.size(), schedule.steps.size());
-        const std::string words = change.words(job::Plan());
+        const std::string words = change.text(job::Plan());
         ++told;
         for (std::size_t s = 0; s < now.steps.size(); ++s) {
           const finish::Step &was = schedule.steps[s], &is = now.steps[s];

@@ -39,9 +39,9 @@ void limit(job::Job& job, Celsius coldest, RelativeHumidity dampest) {
   }
 }
 
-TEST(Propose, NothingForAPlanInTime) { EXPECT_TRUE(proposals(make_job()).empty()); }
+TEST(LatenessAdvice, NothingForAPlanInTime) { EXPECT_TRUE(proposals(make_job()).empty()); }
 
-TEST(Propose, WarmthWhereItIsTooCold) {
+TEST(LatenessAdvice, WarmthWhereItIsTooCold) {
   JobKnobs knobs;
   knobs.air = {Celsius(11), RelativeHumidity(0.5)};
   job::Job job = make_job(knobs);
@@ -52,7 +52,7 @@ TEST(Propose, WarmthWhereItIsTooCold) {
   EXPECT_EQ(all[0], "keep the shop at 16 °C or warmer, nights too");  // 13 °C is too cold still, 18 °C more than is needed
 }
 
-TEST(Propose, DryAirWhereItIsTooDamp) {
+TEST(LatenessAdvice, DryAirWhereItIsTooDamp) {
   JobKnobs knobs;
   knobs.air = {Celsius(20), RelativeHumidity(0.85)};
   job::Job job = make_job(knobs);
@@ -61,7 +61,7 @@ TEST(Propose, DryAirWhereItIsTooDamp) {
   EXPECT_TRUE(says(proposals(job), "keep the shop's air at 70 % RH or drier, nights too"));
 }
 
-TEST(Propose, ALaterDateWhereItIsLate) {
+TEST(LatenessAdvice, ALaterDateWhereItIsLate) {
   job::Job job = make_job();
   job.order.pieces[0].promised = monday() + std::chrono::hours(1);
   const job::Plan plan = make_plan(job, request);
@@ -74,7 +74,7 @@ TEST(Propose, ALaterDateWhereItIsLate) {
   EXPECT_TRUE(proposals(job).empty());
 }
 
-TEST(Propose, HandsOrPlacesWhereTheyAreShort) {
+TEST(LatenessAdvice, HandsOrPlacesWhereTheyAreShort) {
   JobKnobs knobs;
   knobs.pieces = 6;
   knobs.points = 1;
@@ -93,7 +93,7 @@ void short_days(job::Job& job) {
   std::erase_if(job.shop.week, [n = 0](const shop::Shift&) mutable { return n++ % 2 == 1; });
 }
 
-TEST(Propose, AScuffWhereAWindowClosesWhileTheShopIs) {
+TEST(LatenessAdvice, AScuffWhereAWindowClosesWhileTheShopIs) {
   JobKnobs knobs;
   knobs.scuff_step = false;
   job::Job job = make_job(knobs);
@@ -123,7 +123,7 @@ void cold_nights(job::Job& job) {
   job.room = std::make_shared<const climate::KnownRoom>(room);
 }
 
-TEST(Propose, HeatAtNightWhereTheDayIsWarmEnough) {
+TEST(LatenessAdvice, HeatAtNightWhereTheDayIsWarmEnough) {
   JobKnobs knobs;
   knobs.air = {Celsius(20), RelativeHumidity(0.4)};
   job::Job job = make_job(knobs);
@@ -135,7 +135,7 @@ TEST(Propose, HeatAtNightWhereTheDayIsWarmEnough) {
 }
 
 // Promises a little too early for one person, and not for two.
-TEST(Propose, HandsForTwoHours) {
+TEST(LatenessAdvice, HandsForTwoHours) {
   bool said = false;
   for (int n = 0; n < 20 && !said; ++n) {
     JobKnobs knobs;
@@ -151,7 +151,7 @@ TEST(Propose, HandsForTwoHours) {
   EXPECT_TRUE(said);
 }
 
-TEST(Propose, TwoChangesWhereNoneIsEnough) {
+TEST(LatenessAdvice, TwoChangesWhereNoneIsEnough) {
   JobKnobs knobs;
   knobs.air = {Celsius(11), RelativeHumidity(0.5)};
   knobs.pieces = 4;
@@ -195,7 +195,7 @@ const job::Help* quick_clear(const job::Advice& advice) {
   return help == advice.helps.end() ? nullptr : &*help;
 }
 
-TEST(Advise, AnotherProductWithWhatIsBought) {
+TEST(AirAdvice, AnotherProductWithWhatIsBought) {
   const job::Job job = with_quick_clear();
   const job::Plan plan = make_plan(job, request);
   ASSERT_EQ(plan.status, job::Status::feasible);
@@ -217,7 +217,7 @@ TEST(Advise, AnotherProductWithWhatIsBought) {
   }
 }
 
-TEST(Advise, NoProductThatTheOrderCannotTake) {
+TEST(AirAdvice, NoProductThatTheOrderCannotTake) {
   using Spoil = void (*)(job::Job&);
   const Spoil spoils[] = {[](job::Job& job) { job.catalogue.products.at("quick").role = finish::Role::sealer; },
                           [](job::Job& job) { job.catalogue.products.at("quick").film = !job.catalogue.products.at("clear").film; },
@@ -246,7 +246,7 @@ TEST(Advise, NoProductThatTheOrderCannotTake) {
   }
 }
 
-TEST(Advise, BetterAirNeverReadsAsWorse) {
+TEST(AirAdvice, BetterAirNeverReadsAsWorse) {
   for (const double degrees : {12, 16, 20}) {
     JobKnobs knobs;
     knobs.air = {Celsius(degrees), RelativeHumidity(0.35)};
@@ -264,7 +264,7 @@ TEST(Advise, BetterAirNeverReadsAsWorse) {
   }
 }
 
-TEST(Advise, NothingAtOnceForALargeOrder) {
+TEST(AirAdvice, NothingAtOnceForALargeOrder) {
   JobKnobs knobs;
   knobs.air = {Celsius(15), RelativeHumidity(0.5)};
   knobs.pieces = 80;
@@ -274,7 +274,7 @@ TEST(Advise, NothingAtOnceForALargeOrder) {
   EXPECT_FALSE(advice.waits_for_air);
 }
 
-TEST(Propose, NothingForWhatOnlyTheOrderCanMend) {
+TEST(LatenessAdvice, NothingForWhatOnlyTheOrderCanMend) {
   job::Job job = make_job();
   for (shop::DryingPlace& place : job.shop.places) place.length = Metres(0.1);
   EXPECT_TRUE(proposals(job).empty());

@@ -11,8 +11,12 @@
 #include "checker/check.h"
 #include "climate/logged_air.h"
 #include "climate/psychrometrics.h"
+#include "planner/advice/air.h"
 #include "planner/advice/air_advice.h"
+#include "planner/advice/another_product.h"
+#include "planner/advice/hands.h"
 #include "planner/advice/lateness_advice.h"
+#include "planner/advice/room.h"
 #include "planner/make/make_plan.h"
 #include "tests/climate/year.h"
 #include "tests/support/jobs.h"
@@ -109,23 +113,23 @@ job::Job through_a_room(std::optional<climate::Dehumidifier> dehumidifier = {}, 
   return job;
 }
 
-Lever warm(const job::Job& job, Heated heated) { return warmth(job, make_plan(job, request), heated); }
-Lever dry(const job::Job& job) { return dryness(job, make_plan(job, request)); }
-std::string words(job::Job job, const Change& change) {
+ChangeSizes warm(const job::Job& job, Heated heated) { return warmth(job, make_plan(job, request), heated); }
+ChangeSizes dry(const job::Job& job) { return dryness(job, make_plan(job, request)); }
+std::string text(job::Job job, const Change& change) {
   Instant from = request.from;
   change.make(job, from);
-  return change.words(make_plan(job, {from}));
+  return change.text(make_plan(job, {from}));
 }
 
 constexpr double floors[] = {10, 13, 16, 18, 20, 22};
 
-TEST(Levers, StatedAirIsWarmerAtNightAlone) {
+TEST(Changes, StatedAirIsWarmerAtNightAlone) {
   const job::Job job = stated();
-  const Lever lever = warm(job, Heated::at_night);
-  ASSERT_EQ(lever.size(), 4U);  // up to what it is by day
-  for (std::size_t i = 0; i < lever.size(); ++i) {
-    EXPECT_EQ(words(job, lever[i]), fmt::format("heat outside the heated hours, nights and days off: {} °C or warmer", floors[i]));
-    const Both air = changed(job, lever[i]);
+  const ChangeSizes sizes = warm(job, Heated::at_night);
+  ASSERT_EQ(sizes.size(), 4U);  // up to what it is by day
+  for (std::size_t i = 0; i < sizes.size(); ++i) {
+    EXPECT_EQ(text(job, sizes[i]), fmt::format("heat outside the heated hours, nights and days off: {} °C or warmer", floors[i]));
+    const Both air = changed(job, sizes[i]);
     for (const Instant t : half_hours()) {
       EXPECT_EQ(air.after->at(t).temperature, heated_hour(t) ? Celsius(18) : Celsius(floors[i]));
       EXPECT_EQ(air.after->at(t).humidity, RelativeHumidity(0.45)) << "as the file states it";
@@ -133,15 +137,15 @@ TEST(Levers, StatedAirIsWarmerAtNightAlone) {
   }
 }
 
-TEST(Levers, StatedAirIsWarmerAtAllHours) {
+TEST(Changes, StatedAirIsWarmerAtAllHours) {
   const job::Job job = stated();
-  const Lever lever = warm(job, Heated::throughout);
-  ASSERT_EQ(lever.size(), 2U);  // 20 and 22 °C: below is no more than the day has
-  const Both air = changed(job, lever.back());
+  const ChangeSizes sizes = warm(job, Heated::throughout);
+  ASSERT_EQ(sizes.size(), 2U);  // 20 and 22 °C: below is no more than the day has
+  const Both air = changed(job, sizes.back());
   for (const Instant t : half_hours()) EXPECT_EQ(air.after->at(t).temperature, Celsius(22));
 }
 
-TEST(Levers, NoNightWhereNoKeyTellsOfOne) {
+TEST(Changes, NoNightWhereNoKeyTellsOfOne) {
   tests::JobKnobs knobs;
   knobs.air = {Celsius(12), RelativeHumidity(0.5)};
   const job::Job constant = make_job(knobs);
@@ -153,7 +157,7 @@ TEST(Levers, NoNightWhereNoKeyTellsOfOne) {
   unheated.air = unheated.air_in(room);
   unheated.room = std::make_shared<const KnownRoom>(room);
   EXPECT_TRUE(warm(unheated, Heated::at_night).empty());
-  const Lever all_day = warm(unheated, Heated::throughout);
+  const ChangeSizes all_day = warm(unheated, Heated::throughout);
   ASSERT_FALSE(all_day.empty());
   const Both air = changed(unheated, all_day.back());
   for (const Instant t : half_hours()) EXPECT_EQ(air.after->at(t).temperature, Celsius(22));
@@ -161,16 +165,16 @@ TEST(Levers, NoNightWhereNoKeyTellsOfOne) {
 
 /// Outdoors 5 °C and 80 % RH: 698 Pa of vapour, of 872.6 Pa at saturation (ASHRAE Handbook Fundamentals 2017 ch. 1 (IP) table 3: 0.12656 psi at 41 °F;
 /// as quoted in psychrolib 2.5.0's tests).
-TEST(Levers, ARoomIsWarmerAtNightWithTheWaterOfOutdoors) {
+TEST(Changes, ARoomIsWarmerAtNightWithTheWaterOfOutdoors) {
   job::Job job = through_a_room();
   KnownRoom room = *job.room;
   room.room.moisture.reset();
   job.air = job.air_in(room);
   job.room = std::make_shared<const KnownRoom>(room);
-  const Lever lever = warm(job, Heated::at_night);
-  ASSERT_EQ(lever.size(), 4U);
-  for (std::size_t i = 0; i < lever.size(); ++i) {
-    const Both air = changed(job, lever[i]);
+  const ChangeSizes sizes = warm(job, Heated::at_night);
+  ASSERT_EQ(sizes.size(), 4U);
+  for (std::size_t i = 0; i < sizes.size(); ++i) {
+    const Both air = changed(job, sizes[i]);
     for (const Instant t : half_hours()) {
       const Air before = air.before->at(t), after = air.after->at(t);
       EXPECT_EQ(after.temperature, heated_hour(t) ? Celsius(18) : std::max(before.temperature, Celsius(floors[i])));
@@ -180,16 +184,16 @@ TEST(Levers, ARoomIsWarmerAtNightWithTheWaterOfOutdoors) {
 }
 
 /// Newton's law of cooling: with a lift of 11 K a heater that never rests holds the room 11 K above outdoors, 5 °C.
-TEST(Levers, AHeaterDoesWhatItCan) {
+TEST(Changes, AHeaterDoesWhatItCan) {
   const job::Job weak = through_a_room({}, climate::Heater{Kelvins(11)});
-  const Lever lever = warm(weak, Heated::throughout);
-  ASSERT_FALSE(lever.empty());
-  EXPECT_EQ(words(weak, lever.back()), "set the heater to 22 °C or more at all hours; the shop still falls to 16 °C");
-  const Both air = changed(weak, lever.back());
+  const ChangeSizes sizes = warm(weak, Heated::throughout);
+  ASSERT_FALSE(sizes.empty());
+  EXPECT_EQ(text(weak, sizes.back()), "set the heater to 22 °C or more at all hours; the shop still falls to 16 °C");
+  const Both air = changed(weak, sizes.back());
   for (const Instant t : half_hours()) EXPECT_NEAR(air.after->at(t).temperature.value(), 16, 0.01);
 }
 
-TEST(Levers, ADehumidifierDriesAndChangesNoTemperature) {
+TEST(Changes, ADehumidifierDriesAndChangesNoTemperature) {
   const job::Job none = through_a_room({}, {}, "14,85");
   const job::Job has = through_a_room(climate::Dehumidifier{RelativeHumidity(0.7), KilogramsPerHour(0.05)}, {}, "14,85");
   const Both large = changed(none, dry(none).back()), small = changed(has, dry(has).back());
@@ -203,13 +207,13 @@ TEST(Levers, ADehumidifierDriesAndChangesNoTemperature) {
   EXPECT_TRUE(too_small) << "its own capacity stays";
   // On a Sunday at 14 °C: 8.46 g/kg outdoors (85 %) less 3.95 (40 %), times 73.3 kg of air an hour, and 100 g/h, for 24 h; saturation 1598.8 Pa,
   // from memory.
-  EXPECT_EQ(words(none, dry(none).back()), "a dehumidifier set to 40 % RH; it takes out up to 10.3 l a day");
-  EXPECT_EQ(words(has, dry(has).back()), "set the dehumidifier to 40 % RH; it takes out up to 1.2 l a day") << "50 g/h";
+  EXPECT_EQ(text(none, dry(none).back()), "a dehumidifier set to 40 % RH; it takes out up to 10.3 l a day");
+  EXPECT_EQ(text(has, dry(has).back()), "set the dehumidifier to 40 % RH; it takes out up to 1.2 l a day") << "50 g/h";
   EXPECT_FALSE(dehumidifier_at(has, RelativeHumidity(0.7))) << "already set so dry";
 }
 
 /// Between readings from Monday to Wednesday the air is as it was read, whatever is changed.
-TEST(Levers, NothingChangesWhatALoggerHasRead) {
+TEST(Changes, NothingChangesWhatALoggerHasRead) {
   job::Job job = stated();
   auto log = std::make_shared<climate::Log>();
   log->usual_step = Minutes(30);
@@ -233,7 +237,7 @@ TEST(Levers, NothingChangesWhatALoggerHasRead) {
 }
 
 /// Later by the wall clock, over the beginning of summer time on 28 March 2027 too.
-TEST(Levers, ALaterStartIsLaterAndNothingElse) {
+TEST(Changes, ALaterStartIsLaterAndNothingElse) {
   job::Job job = make_job();
   job.shop.zone = Zone::find("Europe/Berlin").value();
   const Instant start = job.shop.zone.to_instant(LocalTime(LocalDay(date::year(2027) / 3 / 22)) + std::chrono::hours(8));
@@ -245,13 +249,13 @@ TEST(Levers, ALaterStartIsLaterAndNothingElse) {
     EXPECT_GT(from, start);
     EXPECT_EQ(other.order.start, from);
     EXPECT_EQ(clock_time(job.shop.zone.to_local(from)), "08:00");
-    EXPECT_EQ(words(job, change), "start on " + day_and_time(job.shop.zone.to_local(from)));
+    EXPECT_EQ(text(job, change), "start on " + day_and_time(job.shop.zone.to_local(from)));
     other.order.start = start;
     EXPECT_EQ(all_but_air(other), all_but_air(job));
   }
 }
 
-TEST(Levers, AnOrderThatBeginsLaterIsNotBegunBefore) {
+TEST(Changes, AnOrderThatBeginsLaterIsNotBegunBefore) {
   job::Job job = make_job();
   job.order.start = monday() + date::days(9);
   for (const Change& change : later_start(job, request)) {
@@ -263,7 +267,7 @@ TEST(Levers, AnOrderThatBeginsLaterIsNotBegunBefore) {
 }
 
 /// Oil in the cold waits for warmth; drier air does nothing for a clock that knows no humidity.
-TEST(Levers, WhatDoesNotHelpIsNotTold) {
+TEST(Changes, WhatDoesNotHelpIsNotTold) {
   tests::JobKnobs knobs;
   knobs.air = {Celsius(13), RelativeHumidity(0.6)};
   job::Job job = make_job(knobs);

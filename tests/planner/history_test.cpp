@@ -5,8 +5,7 @@
 #include <algorithm>
 
 #include "checker/check.h"
-#include "planner/make/make_plan.h"
-#include "tests/support/jobs.h"
+#include "tests/planner/planned.h"
 
 namespace coatday::planner {
 namespace {
@@ -68,6 +67,68 @@ TEST(History, ASecondSideWithoutItsFirstIsRefused) {
   EXPECT_EQ(plan.status, job::Status::infeasible);
   ASSERT_FALSE(plan.contradiction.empty());
   EXPECT_NE(plan.contradiction[0].find("table-1/top/clear 1/first;"), std::string::npos) << plan.contradiction[0];
+}
+
+const job::Event* find(const job::Plan& plan, const std::string& id) {
+  const auto found = std::find_if(plan.events.begin(), plan.events.end(), [&](const job::Event& e) { return e.id == id; });
+  return found == plan.events.end() ? nullptr : &*found;
+}
+
+TEST(History, WhatIsDoneStaysDone) {
+  const job::Job job = make_job();
+  const job::Plan before = planned(job);
+  job::Job since = job;
+  const job::Event* sand = find(before, "table-1/top/sand");
+  ASSERT_TRUE(sand);
+  since.order.history = {{sand->id, sand->start, sand->end + std::chrono::hours(1), {}}};
+  const Instant now = sand->end + std::chrono::hours(1);
+  const job::Plan after = planned(since, {now});
+  ASSERT_EQ(after.status, job::Status::feasible);
+  for (const job::Event& event : after.events) {
+    if (event.done) {
+      EXPECT_EQ(event.start, sand->start);
+    } else {
+      EXPECT_GE(event.start, now);
+    }
+  }
+}
+
+// The first side has its coat; the shop then stood still for so long.
+job::Job first_side_done(const job::Job& job, std::chrono::hours standing, Instant& now) {
+  const job::Plan plan = planned(job);
+  job::Job since = job;
+  for (const job::Event& event : plan.events) {
+    if (event.load != find(plan, "table-1/top/clear 1/first")->load) continue;
+    since.order.history.push_back({event.id, event.start, event.end, {}});
+    now = event.end + standing;
+    if (event.id == "table-1/top/clear 1/first") break;
+  }
+  return since;
+}
+
+TEST(History, AFaceThatCanNoLongerFollowInTimeIsPlannedAndToldOf) {
+  Instant now;
+  const job::Job job = first_side_done(make_job(), std::chrono::hours(72), now);
+  const job::Plan plan = planned(job, {now});
+  ASSERT_EQ(plan.status, job::Status::feasible);
+  const auto missed = [](const job::Finding& f) { return f.code == "limit-missed" && f.subject == "table-1/top/clear 1/second"; };
+  EXPECT_EQ(std::count_if(plan.findings.begin(), plan.findings.end(), missed), 1);
+  job::Plan silent = plan;
+  std::erase_if(silent.findings, missed);
+  const std::vector<checker::Breach> breaches = checker::check(silent, job);
+  EXPECT_TRUE(std::any_of(breaches.begin(), breaches.end(), [](const checker::Breach& b) { return b.code == "faces-apart"; }));
+}
+
+TEST(History, AFaceThatCanStillFollowInTimeDoes) {
+  Instant now;
+  const job::Job job = first_side_done(make_job(), std::chrono::hours(1), now);
+  const job::Plan plan = planned(job, {now});
+  ASSERT_EQ(plan.status, job::Status::feasible);
+  const job::Event* first = find(plan, "table-1/top/clear 1/first");
+  const job::Event* second = find(plan, "table-1/top/clear 1/second");
+  ASSERT_TRUE(first != nullptr && second != nullptr);
+  EXPECT_LE(second->start - first->end, Hours(24));
+  EXPECT_TRUE(std::none_of(plan.findings.begin(), plan.findings.end(), [](const job::Finding& f) { return f.code == "limit-missed"; }));
 }
 
 }  // namespace

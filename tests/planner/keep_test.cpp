@@ -99,7 +99,7 @@ Hours lateness(const job::Plan& plan) {
   return sum;
 }
 
-/// What is kept leaves a delivery free to move; it is told as soon as it may be.
+/// What is kept leaves a delivery free to move; the plan has it as soon as it may be.
 TEST(Keep, DeliveryIsToldAsSoonAsItMayBe) {
   JobKnobs knobs;
   knobs.people = 2;

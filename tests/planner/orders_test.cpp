@@ -1,4 +1,4 @@
-// Pieces of several orders: each not before its own start, and by its importance.
+// Pieces of several orders: none starts before its own start, and importance counts.
 
 #include <gtest/gtest.h>
 

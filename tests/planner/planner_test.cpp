@@ -163,20 +163,20 @@ TEST(Planner, TellsTimesOfAContradictionAfterAllThatComesBefore) {
   knobs.both_faces_within = Hours(0.05);
   job::Job job = make_job(knobs);
   const std::string over_at = " is over no earlier than ";
-  const auto told = [&] {
+  const auto sentence = [&] {
     for (const std::string& s : planned(job).contradiction) {
       if (const std::size_t at = s.find(over_at); at != std::string::npos) return s.substr(at + over_at.size(), 16);
     }
     return std::string("nothing");
   };
-  const std::string soon = told();
+  const std::string soon = sentence();
   for (auto& [id, schedule] : job.catalogue.schedules) {
     for (finish::Step& step : schedule.steps) {
       if (!step.product) step.takes = Hours(3);
     }
   }
   EXPECT_NE(soon, "nothing");
-  EXPECT_LT(soon, told()) << soon;
+  EXPECT_LT(soon, sentence()) << soon;
 }
 
 TEST(Planner, ACoatLongerThanAnyShiftIsTheWholeReason) {
@@ -303,63 +303,6 @@ TEST(Planner, WorkWhoseWindowIsOverTakesNoPart) {
   const job::Plan plan = planned(job);
   EXPECT_EQ(plan.status, job::Status::feasible);
   EXPECT_FALSE(find(plan, "shop/weld brackets"));
-}
-
-TEST(Planner, WhatIsDoneStaysDone) {
-  const job::Job job = make_job();
-  const job::Plan before = planned(job);
-  job::Job later = job;
-  const job::Event* sand = find(before, "table-1/top/sand");
-  ASSERT_TRUE(sand);
-  later.order.history = {{sand->id, sand->start, sand->end + std::chrono::hours(1), {}}};
-  const Instant now = sand->end + std::chrono::hours(1);
-  const job::Plan after = planned(later, {now});
-  ASSERT_EQ(after.status, job::Status::feasible);
-  for (const job::Event& event : after.events) {
-    if (event.done) {
-      EXPECT_EQ(event.start, sand->start);
-    } else {
-      EXPECT_GE(event.start, now);
-    }
-  }
-}
-
-// The first side has its coat; the shop then stood still for so long.
-job::Job first_side_done(const job::Job& job, std::chrono::hours standing, Instant& now) {
-  const job::Plan plan = planned(job);
-  job::Job later = job;
-  for (const job::Event& event : plan.events) {
-    if (event.load != find(plan, "table-1/top/clear 1/first")->load) continue;
-    later.order.history.push_back({event.id, event.start, event.end, {}});
-    now = event.end + standing;
-    if (event.id == "table-1/top/clear 1/first") break;
-  }
-  return later;
-}
-
-TEST(Planner, AFaceThatCanNoLongerFollowInTimeIsPlannedAndToldOf) {
-  Instant now;
-  const job::Job job = first_side_done(make_job(), std::chrono::hours(72), now);
-  const job::Plan plan = planned(job, {now});
-  ASSERT_EQ(plan.status, job::Status::feasible);
-  const auto told = [](const job::Finding& f) { return f.code == "limit-missed" && f.subject == "table-1/top/clear 1/second"; };
-  EXPECT_EQ(std::count_if(plan.findings.begin(), plan.findings.end(), told), 1);
-  job::Plan silent = plan;
-  std::erase_if(silent.findings, told);
-  const std::vector<checker::Breach> breaches = checker::check(silent, job);
-  EXPECT_TRUE(std::any_of(breaches.begin(), breaches.end(), [](const checker::Breach& b) { return b.code == "faces-apart"; }));
-}
-
-TEST(Planner, AFaceThatCanStillFollowInTimeDoes) {
-  Instant now;
-  const job::Job job = first_side_done(make_job(), std::chrono::hours(1), now);
-  const job::Plan plan = planned(job, {now});
-  ASSERT_EQ(plan.status, job::Status::feasible);
-  const job::Event* first = find(plan, "table-1/top/clear 1/first");
-  const job::Event* second = find(plan, "table-1/top/clear 1/second");
-  ASSERT_TRUE(first != nullptr && second != nullptr);
-  EXPECT_LE(second->start - first->end, Hours(24));
-  EXPECT_TRUE(std::none_of(plan.findings.begin(), plan.findings.end(), [](const job::Finding& f) { return f.code == "limit-missed"; }));
 }
 
 TEST(Planner, NeverPromisesBeforeTheBound) {

@@ -122,7 +122,7 @@ std::vector<std::string> codes(const checker::test::Small& small) {
   return all;
 }
 
-/// The small plan with solvent in its finish, told as more than enough.
+/// The small plan with solvent in its finish, and its events ask for more than enough air.
 checker::test::Small with_solvent() {
   checker::test::Small small = checker::test::small_plan();
   small.product().voc = GramsPerLitre(500);

@@ -45,14 +45,14 @@ job::Request searching_for(double seconds) {
   return request;
 }
 
-TEST(Ways, TheQuickPlanKeepsToTheTradesRule) {
+TEST(Variants, TheQuickPlanKeepsToTheTradesRule) {
   const job::Plan plan = planned(job_with_a_thin_underside(), {monday()});
   ASSERT_EQ(plan.status, job::Status::feasible);
   EXPECT_FALSE(shows_first(plan));
   EXPECT_EQ(tried(plan), "");
 }
 
-TEST(Ways, TheSideThatShowsGoesFirstOnlyWhereThatIsEarlier) {
+TEST(Variants, TheSideThatShowsGoesFirstOnlyWhereThatIsEarlier) {
   const job::Job job = job_with_a_thin_underside();
   const job::Plan quick = planned(job, {monday()});
   const job::Plan best = planned(job, searching_for(4));
@@ -67,7 +67,7 @@ TEST(Ways, TheSideThatShowsGoesFirstOnlyWhereThatIsEarlier) {
 }
 
 // Turning all of eight doors takes longer than their second side may wait; four at a time follow in time.
-TEST(Ways, FewerAtATimeWhereAllTogetherHaveNoPlan) {
+TEST(Variants, FewerAtATimeWhereAllTogetherHaveNoPlan) {
   JobKnobs knobs;
   knobs.doors = knobs.racks = 8;
   knobs.both_faces_within = Hours(2.5);
@@ -77,7 +77,7 @@ TEST(Ways, FewerAtATimeWhereAllTogetherHaveNoPlan) {
 }
 
 // What is begun goes on the way in which it was begun: a quick plan too.
-TEST(Ways, AHistoryDecides) {
+TEST(Variants, AHistoryDecides) {
   job::Job job = job_with_a_thin_underside();
   const job::Plan before = planned(job, searching_for(4));
   ASSERT_TRUE(shows_first(before));

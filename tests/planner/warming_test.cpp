@@ -138,7 +138,7 @@ TEST(Warming, BothFacesStayAlike) {
   for (const job::FaceEntry& face : plan.faces) EXPECT_EQ(face.coats, 2) << face.id;
 }
 
-/// The first allowed moment of the day that a forecast for these uses tells.
+/// The first allowed moment of the day that a forecast for these uses gives.
 Instant first_allowed(const job::Job& job, const std::vector<job::Use>& uses) {
   const job::AirForecast all = job::forecast(job, job.catalogue, uses, monday(), 1);
   for (std::size_t r = 0; r < all.days.back().last; ++r) {

@@ -1,4 +1,4 @@
-// A plan and its wood: at rest before its coats, flat between them, and what is told of cups and fixings.
+// A plan and its wood: at rest before its coats, flat between them, and what it says of cups and fixings.
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -50,7 +50,7 @@ bool complains(const std::vector<checker::Breach>& breaches, const std::string& 
   return std::any_of(breaches.begin(), breaches.end(), [&](const checker::Breach& b) { return b.code == code; });
 }
 
-const job::Finding* told(const std::vector<job::Finding>& findings, const std::string& code) {
+const job::Finding* finding_of(const std::vector<job::Finding>& findings, const std::string& code) {
   const auto found = std::find_if(findings.begin(), findings.end(), [&](const job::Finding& f) { return f.code == code; });
   return found == findings.end() ? nullptr : &*found;
 }
@@ -205,7 +205,7 @@ TEST(WoodWarnings, AFaceLeftBareOnPurposeIsAnsweredWithItsCup) {
   top(job).exceptions.push_back({"underside", 0, "nobody sees it", {}});
   job.order.pieces[0].room = always(20, 0.5);
   const auto findings = wood_warnings(job, planned(job));
-  const job::Finding* cup = told(findings, "cup");
+  const job::Finding* cup = finding_of(findings, "cup");
   ASSERT_NE(cup, nullptr);
   EXPECT_EQ(cup->severity, job::Severity::note);
   EXPECT_NE(cup->message.find("in the customer's room"), std::string::npos) << cup->message;
@@ -218,7 +218,7 @@ TEST(WoodWarnings, AFixingThatIsTooTightIsShort) {
   top(job).solid.fixings = {tight};
   const job::Plan plan = planned(job);
   const auto findings = wood_warnings(job, plan);
-  ASSERT_NE(told(findings, "fixing-short"), nullptr);
+  ASSERT_NE(finding_of(findings, "fixing-short"), nullptr);
   // Flat walnut, 0.00274 for each 1 % (table 13-5): the play that is needed 280 mm off, from what it is fixed at to the room's equilibrium.
   const job::WoodFindings wood = wood_findings(job, plan);
   const job::WoodBoard& board = *wood.parts[0].board;
@@ -227,7 +227,7 @@ TEST(WoodWarnings, AFixingThatIsTooTightIsShort) {
   EXPECT_NEAR(board.fixings[0].play->needed().value(), needed, 1e-6);
   EXPECT_NEAR(board.fixings[0].play->short_by().value(), needed - 0.0005, 1e-6);
   top(job).solid.fixings[0].measures.opening = Metres(0.005 + 2 * needed + 1e-5);
-  EXPECT_EQ(told(wood_warnings(job, plan), "fixing-short"), nullptr);
+  EXPECT_EQ(finding_of(wood_warnings(job, plan), "fixing-short"), nullptr);
 }
 
 TEST(WoodFindings, BothFacesAlikeStayFlatAndABareOneCupsThenSettles) {

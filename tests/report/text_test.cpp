@@ -5,6 +5,7 @@
 #include "report/document/render_text.h"
 #include "report/document/unicode.h"
 #include "report/papers/area.h"
+#include "report/papers/finishes.h"
 #include "report/papers/report.h"
 #include "report/papers/why.h"
 #include "tests/report/golden.h"

@@ -1,4 +1,5 @@
-// Heat and dry air.
+#include "planner/advice/air.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -7,7 +8,7 @@
 #include <fmt/core.h>
 
 #include "climate/psychrometrics.h"
-#include "planner/advice/changes.h"
+#include "planner/advice/room.h"
 
 namespace coatday::planner {
 
@@ -124,18 +125,18 @@ Change warm_at_night(const job::Job& job, Celsius floor) {
   if (has_room(job)) return heated_at_night(job, floor);
   return change(
       [floor, when = outside_heated_hours(job)](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), when); },
-      at_night_words(job, floor));
+      at_night_text(job, floor));
 }
 
 Change warm_throughout(const job::Job& job, Celsius floor) {
   if (has_room(job)) return heated_throughout(job, floor);
-  return change([floor](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); }, throughout_words(job, floor));
+  return change([floor](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); }, throughout_text(job, floor));
 }
 
 double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 9 / 5 + 32 : t.value(); }
 Celsius from_degrees(double value, Units units) { return Celsius(units == Units::us ? (value - 32) * 5 / 9 : value); }
 
-/// Whole degrees in the shop's units, so that what is told is what was reckoned; the last of them at night as warm as by day.
+/// Whole degrees in the shop's units: the text then names exactly what was planned. The last of them is at night as warm as by day.
 std::set<Celsius> floors(Units units, const std::optional<Celsius>& by_day) {
   std::set<Celsius> result;
   const auto whole = units == Units::us ? std::array{50, 55, 60, 65, 68, 72} : std::array{10, 13, 16, 18, 20, 22};
@@ -151,29 +152,29 @@ Change dried(RelativeHumidity ceiling) {
 
 }  // namespace
 
-Lever warmth(const job::Job& job, const job::Plan& plan, Heated heated) {
+ChangeSizes warmth(const job::Job& job, const job::Plan& plan, Heated heated) {
   const Coldest least = coldest(job, plan);
   const std::optional<Celsius> warmest = warmest_heated(job);
-  Lever lever;
+  ChangeSizes sizes;
   for (const Celsius floor : floors(job.shop.units, warmest)) {
     const bool at_night = warmest && floor <= *warmest && floor > least.otherwise;
-    if (at_night && heated != Heated::throughout) lever.push_back(warm_at_night(job, floor));
-    if (floor > least.heated && heated != Heated::at_night) lever.push_back(warm_throughout(job, floor));
+    if (at_night && heated != Heated::throughout) sizes.push_back(warm_at_night(job, floor));
+    if (floor > least.heated && heated != Heated::at_night) sizes.push_back(warm_throughout(job, floor));
   }
-  return lever;
+  return sizes;
 }
 
-Lever dryness(const job::Job& job, const job::Plan& plan) {
+ChangeSizes dryness(const job::Job& job, const job::Plan& plan) {
   RelativeHumidity dampest;
   for (const climate::AirRow& row : plan.air.rows()) dampest = std::max(dampest, row.air.humidity);
-  Lever lever;
+  ChangeSizes sizes;
   for (const double percent : {80, 70, 60, 50, 40}) {
     const RelativeHumidity ceiling(percent / 100);
     if (ceiling >= dampest) continue;
     const std::optional<Change> dryer = has_moisture(job) ? dehumidifier_at(job, ceiling) : dried(ceiling);
-    if (dryer) lever.push_back(*dryer);
+    if (dryer) sizes.push_back(*dryer);
   }
-  return lever;
+  return sizes;
 }
 
 Change good_air() {

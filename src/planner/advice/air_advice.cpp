@@ -1,9 +1,10 @@
-// A plan that waits for air: which single change helps most.
 #include "planner/advice/air_advice.h"
 
 #include <algorithm>
 
 #include "job/compare.h"
+#include "planner/advice/air.h"
+#include "planner/advice/another_product.h"
 #include "planner/advice/trials.h"
 
 namespace coatday::planner {
@@ -96,9 +97,9 @@ class AirAdviser {
   }
 
   void add_products() {
-    std::vector<Lever> levers = another_product(job_);
-    if (!all_ && levers.size() > most_products) levers.resize(most_products);
-    for (const Lever& lever : levers) add(best(lever), false);
+    std::vector<ChangeSizes> kinds = another_product(job_);
+    if (!all_ && kinds.size() > most_products) kinds.resize(most_products);
+    for (const ChangeSizes& sizes : kinds) add(best(sizes), false);
   }
 
   void add(const std::optional<job::Help>& help, bool air) {
@@ -146,10 +147,10 @@ class AirAdviser {
   }
 
   /// What makes it ready soonest; of those within an hour the smallest. Of one of a kind the largest alone.
-  std::optional<job::Help> best(const Lever& lever) {
+  std::optional<job::Help> best(const ChangeSizes& sizes) {
     std::vector<job::Help> helps;
-    for (const Change& change : lever) {
-      if (!all_ && &change != &lever.back()) continue;
+    for (const Change& change : sizes) {
+      if (!all_ && &change != &sizes.back()) continue;
       if (auto help = attempt(change, all_ ? least_gain : job::noticeable)) helps.push_back(std::move(*help));
     }
     const auto most =

@@ -1,11 +1,11 @@
-// Another product of the same role.
+#include "planner/advice/another_product.h"
+
 #include <algorithm>
 #include <map>
 #include <set>
 
 #include <fmt/format.h>
 
-#include "planner/advice/changes.h"
 #include "planner/tasks/validate.h"
 
 namespace coatday::planner {
@@ -105,7 +105,7 @@ std::vector<const finish::Product*> others(const job::Job& job, const std::set<s
 }
 
 /// With what it can do to people that the other cannot.
-std::string words(const finish::Product& other, const finish::Product& product) {
+std::string text(const finish::Product& other, const finish::Product& product) {
   std::vector<std::string_view> hazards;
   for (const finish::Hazard hazard : other.hazards) {
     if (std::find(product.hazards.begin(), product.hazards.end(), hazard) == product.hazards.end()) hazards.push_back(finish::word(hazard));
@@ -116,16 +116,16 @@ std::string words(const finish::Product& other, const finish::Product& product) 
 
 }  // namespace
 
-std::vector<Lever> another_product(const job::Job& job) {
+std::vector<ChangeSizes> another_product(const job::Job& job) {
   std::set<std::string> schedules;
   for (const job::OrderPiece& piece : job.order.pieces) {
     for (const piece::Part& part : piece.piece.parts) schedules.insert(part.schedule);
   }
   const Counts before = mistakes(job);
-  std::vector<Lever> levers;
+  std::vector<ChangeSizes> kinds;
   for (const std::string& id : products_in_use(job, schedules)) {
     const finish::Product& product = *job.catalogue.product(id);
-    Lever lever;
+    ChangeSizes sizes;
     for (const finish::Product* one : others(job, schedules, product)) {
       const finish::Product& other = *one;
       const auto make = [schedules, id, other_id = other.id](job::Job& changed, Instant&) { replace(changed, schedules, id, other_id); };
@@ -133,12 +133,12 @@ std::vector<Lever> another_product(const job::Job& job) {
       Instant from{};
       make(changed, from);
       if (worse(mistakes(changed), before)) continue;
-      lever.push_back(change(make, words(other, product)));
+      sizes.push_back(change(make, text(other, product)));
     }
-    if (lever.size() > most_others) lever.erase(lever.begin(), lever.end() - most_others);
-    if (!lever.empty()) levers.push_back(std::move(lever));
+    if (sizes.size() > most_others) sizes.erase(sizes.begin(), sizes.end() - most_others);
+    if (!sizes.empty()) kinds.push_back(std::move(sizes));
   }
-  return levers;
+  return kinds;
 }
 
 }  // namespace coatday::planner

@@ -10,11 +10,10 @@
 
 namespace coatday::planner {
 
-Change change(std::function<void(job::Job&, Instant&)> make, std::string words) {
-  return {std::move(make), [words = std::move(words)](const job::Plan&) { return words; }};
+Change change(std::function<void(job::Job&, Instant&)> make, std::string text) {
+  return {std::move(make), [text = std::move(text)](const job::Plan&) { return text; }};
 }
 
-/// How late the whole order is, on the late side; nothing where a piece never gets ready.
 std::optional<Hours> lateness(const job::Plan& plan) {
   if (plan.status != job::Status::feasible) return std::nullopt;
   Hours worst(0);
@@ -41,20 +40,7 @@ bool window_without_remedy(const job::Job& job, const finish::Schedule& schedule
   return false;
 }
 
-/// A step like the scuff of a missed window.
-finish::Step scuff_before(const finish::Step& coat) {
-  finish::Step step;
-  step.id = coat.id + "-scuff";
-  step.name = "scuff before " + coat.name;
-  step.kind = finish::StepKind::scuff;
-  step.grit = scuff_grit;
-  step.work_rate = scuff_rate;
-  step.dusty = true;
-  step.where = coat.where;
-  return step;
-}
-
-std::string scuff_words(const job::Plan& plan, const finish::Step& scuff, const Zone& zone) {
+std::string scuff_text(const job::Plan& plan, const finish::Step& scuff, const Zone& zone) {
   Hours time(0);
   std::optional<Instant> first;
   for (const job::Event& event : plan.events) {
@@ -67,48 +53,48 @@ std::string scuff_words(const job::Plan& plan, const finish::Step& scuff, const 
 
 }  // namespace
 
-std::vector<Lever> scuffs(const job::Job& job) {
+std::vector<ChangeSizes> scuffs(const job::Job& job) {
   std::set<std::string> used;
   for (const job::OrderPiece& piece : job.order.pieces) {
     for (const piece::Part& part : piece.piece.parts) used.insert(part.schedule);
   }
-  std::vector<Lever> levers;
+  std::vector<ChangeSizes> kinds;
   for (const std::string& id : used) {
     const finish::Schedule* schedule = job.catalogue.schedule(id);
     for (std::size_t s = 0; schedule != nullptr && s < schedule->steps.size(); ++s) {
       if (!window_without_remedy(job, *schedule, s)) continue;
-      const finish::Step scuff = scuff_before(schedule->steps[s]);
+      const finish::Step scuff = scuff_step(schedule->steps[s]);
       Change change;
       change.make = [id, s, scuff](job::Job& other, Instant&) {
         std::vector<finish::Step>& steps = other.catalogue.schedules.at(id).steps;
         steps.insert(steps.begin() + static_cast<std::ptrdiff_t>(s), scuff);
       };
-      change.words = [scuff, zone = job.shop.zone](const job::Plan& plan) { return scuff_words(plan, scuff, zone); };
-      levers.push_back({change});
+      change.text = [scuff, zone = job.shop.zone](const job::Plan& plan) { return scuff_text(plan, scuff, zone); };
+      kinds.push_back({change});
     }
   }
-  return levers;
+  return kinds;
 }
 
-Lever places(const job::Job& job, std::size_t p) {
+ChangeSizes places(const job::Job& job, std::size_t p) {
   const shop::DryingPlace& place = job.shop.places[p];
-  Lever lever;
+  ChangeSizes sizes;
   for (const int more : std::set<int>{1, place.count, 3 * place.count}) {
-    lever.push_back(change([p, more](job::Job& other, Instant&) { other.shop.places[p].count += more; },
+    sizes.push_back(change([p, more](job::Job& other, Instant&) { other.shop.places[p].count += more; },
                            fmt::format("{} more '{}' to dry on", more, place.name)));
   }
-  return lever;
+  return sizes;
 }
 
-Lever another_day(const job::Job& job) {
-  Lever lever;
+ChangeSizes another_day(const job::Job& job) {
+  ChangeSizes sizes;
   for (const auto& [day, name] : {std::pair(date::Saturday, "Saturdays"), std::pair(date::Sunday, "Sundays")}) {
     const std::vector<shop::Shift>& week = job.shop.week;
     const auto on = [&week](date::weekday wanted) {
       return std::any_of(week.begin(), week.end(), [wanted](const shop::Shift& shift) { return shift.day == wanted; });
     };
     if (on(day) || !on(date::Friday)) continue;
-    lever.push_back(change(
+    sizes.push_back(change(
         [added = day](job::Job& other, Instant&) {
           const std::vector<shop::Shift> before = other.shop.week;
           for (const shop::Shift& shift : before) {
@@ -117,21 +103,21 @@ Lever another_day(const job::Job& job) {
         },
         fmt::format("work on {} as on Fridays", name)));
   }
-  return lever;
+  return sizes;
 }
 
-Lever later_start(const job::Job& job, const job::Request& request) {
-  Lever lever;
+ChangeSizes later_start(const job::Job& job, const job::Request& request) {
+  ChangeSizes sizes;
   for (const int wait : {1, 2, 3, 5, 7, 10, 14, 21, 28}) {
     const Instant later = job.shop.zone.to_instant(job.shop.zone.to_local(request.from) + date::days(wait));
-    lever.push_back(change(
+    sizes.push_back(change(
         [later](job::Job& other, Instant& from) {
           from = later;
           if (other.order.start) other.order.start = std::max(*other.order.start, from);
         },
         "start on " + day_and_time(job.shop.zone.to_local(later))));
   }
-  return lever;
+  return sizes;
 }
 
 }  // namespace coatday::planner

@@ -1,11 +1,11 @@
-// More people, for two hours or for good.
+#include "planner/advice/hands.h"
+
 #include <algorithm>
 #include <set>
 
 #include <fmt/core.h>
 
 #include "job/time_step.h"
-#include "planner/advice/changes.h"
 #include "planner/make/make_plan.h"
 
 namespace coatday::planner {
@@ -83,7 +83,7 @@ Change for_two_hours(const job::Job& job, Instant time, Instant from) {
     away(other, "away-before", begin, time);
     away(other, "away-after", time + help, end);
   };
-  change.words = [local](const job::Plan&) {
+  change.text = [local](const job::Plan&) {
     return fmt::format("an extra pair of hands on {}-{}", day_and_time(local), clock_time(local + help));
   };
   change.counts = [end](const job::Plan& plan) {
@@ -95,7 +95,7 @@ Change for_two_hours(const job::Job& job, Instant time, Instant from) {
 Change for_good(const job::Job& job, int more) {
   Change change;
   change.make = [more](job::Job& other, Instant&) { other.shop.people += more; };
-  change.words = [people = job.shop.people, more](const job::Plan& plan) {
+  change.text = [people = job.shop.people, more](const job::Plan& plan) {
     return fmt::format("{} in the shop, needed for {} in all", more == 1 ? "one more person" : "two more people",
                        format_span(sum(beyond(plan, people))));
   };
@@ -104,18 +104,18 @@ Change for_good(const job::Job& job, int more) {
 
 }  // namespace
 
-Lever hands(const job::Job& job, const job::Request& request) {
-  Lever lever;
+ChangeSizes hands(const job::Job& job, const job::Request& request) {
+  ChangeSizes sizes;
   job::Job helped = job;
   ++helped.shop.people;
   const job::Plan plan = make_plan(helped, job::Request{request.from}, Purpose::compare);
   if (lateness(plan)) {
     for (const Instant time : best_times(job.shop.zone, beyond(plan, job.shop.people))) {
-      lever.push_back(for_two_hours(job, time, request.from));
+      sizes.push_back(for_two_hours(job, time, request.from));
     }
   }
-  for (const int more : {1, 2}) lever.push_back(for_good(job, more));
-  return lever;
+  for (const int more : {1, 2}) sizes.push_back(for_good(job, more));
+  return sizes;
 }
 
 }  // namespace coatday::planner

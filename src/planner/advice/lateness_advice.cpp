@@ -4,6 +4,8 @@
 
 #include <fmt/core.h>
 
+#include "planner/advice/air.h"
+#include "planner/advice/hands.h"
 #include "planner/advice/trials.h"
 
 namespace coatday::planner {
@@ -11,7 +13,7 @@ namespace coatday::planner {
 namespace {
 
 /// Beyond this planning again for each change would keep people waiting.
-constexpr std::size_t most_faces = 150;
+constexpr std::size_t most_faces_when_late = 150;
 /// Pairs of changes that are tried, and shown.
 constexpr int most_pairs = 15;
 constexpr std::size_t most_pairs_shown = 2;
@@ -23,9 +25,9 @@ class LatenessAdviser {
 
   std::vector<std::string> run() {
     if (late_ && *late_ <= Hours(0)) return {};
-    const std::vector<Lever> levers = all();
-    for (const Lever& lever : levers) pull(lever);
-    if (enough_.empty()) pull_two(levers);
+    const std::vector<ChangeSizes> kinds = all();
+    for (const ChangeSizes& sizes : kinds) try_sizes(sizes);
+    if (enough_.empty()) try_pairs(kinds);
     std::vector<std::string> result = std::move(enough_.empty() ? helpful_ : enough_);
     if (late_) result.push_back(later_date());
     return result;
@@ -33,15 +35,15 @@ class LatenessAdviser {
 
  private:
   /// What asks least of the maker comes first.
-  [[nodiscard]] std::vector<Lever> all() const {
-    std::vector<Lever> levers = scuffs(job_);
-    levers.push_back(warmth(job_, plan_));
-    levers.push_back(dryness(job_, plan_));
-    for (std::size_t p = 0; p < job_.shop.places.size(); ++p) levers.push_back(places(job_, p));
-    levers.push_back(hands(job_, request_));
-    levers.push_back(another_day(job_));
-    if (plan_.status != job::Status::feasible) levers.push_back(later_start(job_, request_));
-    return levers;
+  [[nodiscard]] std::vector<ChangeSizes> all() const {
+    std::vector<ChangeSizes> kinds = scuffs(job_);
+    kinds.push_back(warmth(job_, plan_));
+    kinds.push_back(dryness(job_, plan_));
+    for (std::size_t p = 0; p < job_.shop.places.size(); ++p) kinds.push_back(places(job_, p));
+    kinds.push_back(hands(job_, request_));
+    kinds.push_back(another_day(job_));
+    if (plan_.status != job::Status::feasible) kinds.push_back(later_start(job_, request_));
+    return kinds;
   }
 
   struct Attempt {
@@ -57,10 +59,10 @@ class LatenessAdviser {
   }
 
   /// The smallest change that is enough; else the smallest that helps, and the one that helps most.
-  void pull(const Lever& lever) {
+  void try_sizes(const ChangeSizes& sizes) {
     std::vector<std::string> helps;
     std::optional<Hours> best = late_;
-    for (const Change& change : lever) {
+    for (const Change& change : sizes) {
       const std::optional<Attempt> trial = attempt({&change});
       if (!trial) continue;
       if (trial->late <= Hours(0)) return enough_.push_back(trial->text);
@@ -73,20 +75,20 @@ class LatenessAdviser {
   }
 
   /// Two changes together, where the largest of both kinds are enough: the smallest of them that are.
-  void pull_two(const std::vector<Lever>& levers) {
+  void try_pairs(const std::vector<ChangeSizes>& kinds) {
     int tried = 0;
-    for (std::size_t a = 0; a < levers.size(); ++a) {
-      for (std::size_t b = a + 1; b < levers.size(); ++b) {
-        if (levers[a].empty() || levers[b].empty()) continue;
+    for (std::size_t a = 0; a < kinds.size(); ++a) {
+      for (std::size_t b = a + 1; b < kinds.size(); ++b) {
+        if (kinds[a].empty() || kinds[b].empty()) continue;
         if (enough_.size() == most_pairs_shown || tried++ == most_pairs) return;
-        const std::optional<Attempt> trial = attempt({&levers[a].back(), &levers[b].back()});
-        if (trial && trial->late <= Hours(0)) enough_.push_back(smallest(levers[a], levers[b]).value_or(*trial).text);
+        const std::optional<Attempt> trial = attempt({&kinds[a].back(), &kinds[b].back()});
+        if (trial && trial->late <= Hours(0)) enough_.push_back(smallest(kinds[a], kinds[b]).value_or(*trial).text);
       }
     }
   }
 
   /// The smallest of the first kind that is enough with the largest of the second, then the smallest of the second with it.
-  [[nodiscard]] std::optional<Attempt> smallest(const Lever& one, const Lever& other) {
+  [[nodiscard]] std::optional<Attempt> smallest(const ChangeSizes& one, const ChangeSizes& other) {
     const auto enough = [this](const Change& a, const Change& b) {
       std::optional<Attempt> trial = attempt({&a, &b});
       return trial && trial->late <= Hours(0) ? trial : std::nullopt;
@@ -122,7 +124,7 @@ class LatenessAdviser {
 
 std::vector<std::string> advise_when_late(const job::Job& job, const job::Request& request, const job::Plan& plan) {
   const auto refused = [](const job::Finding& finding) { return finding.severity == job::Severity::error; };
-  if (plan.faces.size() > most_faces || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
+  if (plan.faces.size() > most_faces_when_late || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
   return LatenessAdviser(job, request, plan).run();
 }
 

@@ -1,9 +1,8 @@
-// What heat and a dehumidifier do in the shop's room, within what they can: it is reckoned anew with other settings.
+#include "planner/advice/room.h"
+
 #include <algorithm>
 
 #include <fmt/core.h>
-
-#include "planner/advice/changes.h"
 
 namespace coatday::planner {
 
@@ -92,20 +91,20 @@ std::string takes_out(const job::Plan& plan) {
 bool has_room(const job::Job& job) { return job.air_in && job.room; }
 bool has_moisture(const job::Job& job) { return has_room(job) && job.room->room.moisture; }
 
-std::string at_night_words(const job::Job& job, Celsius floor) {
+std::string at_night_text(const job::Job& job, Celsius floor) {
   const std::string degrees = format_temperature(floor, job.shop.units);
   if (job.room && job.room->room.heater) return fmt::format("set the heater to {} outside its hours, nights and days off", degrees);
   return fmt::format("heat outside the heated hours, nights and days off: {} or warmer", degrees);
 }
 
-std::string throughout_words(const job::Job& job, Celsius floor) {
+std::string throughout_text(const job::Job& job, Celsius floor) {
   const std::string degrees = format_temperature(floor, job.shop.units);
   if (job.room && job.room->room.heater) return fmt::format("set the heater to {} or more at all hours", degrees);
   return fmt::format("keep the shop at {} or warmer, nights too", degrees);
 }
 
-Change heated_at_night(const job::Job& job, Celsius floor) { return held(job, floor, hold_at_night, at_night_words(job, floor)); }
-Change heated_throughout(const job::Job& job, Celsius floor) { return held(job, floor, hold_throughout, throughout_words(job, floor)); }
+Change heated_at_night(const job::Job& job, Celsius floor) { return held(job, floor, hold_at_night, at_night_text(job, floor)); }
+Change heated_throughout(const job::Job& job, Celsius floor) { return held(job, floor, hold_throughout, throughout_text(job, floor)); }
 
 std::optional<Change> dehumidifier_at(const job::Job& job, RelativeHumidity humidity) {
   constexpr KilogramsPerHour any_size{100};  // the most that the shop file takes

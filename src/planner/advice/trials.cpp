@@ -19,7 +19,7 @@ std::optional<Trial> Trials::run(std::span<const Change* const> changes, const W
       !checker::check(trial.plan, trial.job).empty()) {
     return std::nullopt;
   }
-  for (const Change* change : changes) trial.text += (trial.text.empty() ? "" : "; and ") + change->words(trial.plan);
+  for (const Change* change : changes) trial.text += (trial.text.empty() ? "" : "; and ") + change->text(trial.plan);
   return trial;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// What becomes of a job when something about it is changed, found by planning it anew.
+// A job is changed and planned anew.
 
 #include <limits>
 #include <span>
@@ -28,8 +28,8 @@ class Trials {
 
   Trials(const job::Job& job, Instant from, Budget budget) : job_(job), from_(from), budget_(budget) {}
 
-  /// Nothing where there is no plan with the changes, it is not worth it or does not stand for its changes, the checker finds fault with it, or
-  /// the budget is spent.
+  /// Returns nothing where the changed job has no plan, where the plan is not worth it or does not count, where the checker finds it wrong, or
+  /// where the budget is spent.
   std::optional<Trial> run(std::span<const Change* const> changes, const Worth& worth);
 
  private:

@@ -6,7 +6,7 @@
 
 #include "planner/buy/purchase.h"
 #include "planner/buy/sundries.h"
-#include "planner/tasks/load.h"
+#include "planner/tasks/loads.h"
 
 namespace coatday::planner {
 

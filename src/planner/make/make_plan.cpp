@@ -16,6 +16,7 @@
 #include "planner/result/condensation.h"
 #include "planner/result/deliver_early.h"
 #include "planner/result/events.h"
+#include "planner/result/explain.h"
 #include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
 #include "planner/result/waits.h"
@@ -32,20 +33,20 @@ namespace {
 
 using date::days;
 
-/// A planning horizon that is enough for most, one that is enough for nearly all, and one for a very full shop.
+/// The first horizon is enough for most orders, the second for nearly all, the third for a very full shop.
 constexpr std::array<days, 3> horizons{days(28), days(182), days(728)};
-/// How far the air reaches past the horizon, for the cure that goes on after the last coat; the next is taken when one is too short.
+/// The air reaches so far past the last coat, because a cure goes on. Where the first span is too short the next is taken.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
-/// Conflicts and passes to spend where the quick search finds nothing: on a plan, or the proof that there is none; and where it finds but one
-/// that is late, on a better one, which takes a moment for so few tasks.
+/// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none. It may find
+/// only a late plan. Then so many go into a better one; for so few tasks that takes a moment.
 constexpr long search_for_any = 3000, search_in_time = 1000;
 constexpr std::size_t few_tasks = 200;
 
-/// Of the seconds that are asked for, at least this part goes into the search.
+/// At least this part of the seconds that the request gives goes into the search.
 constexpr double least_search = 0.2;
 
-/// So many would hardly fit into a short horizon, and it would take long to see that.
+/// So many tasks hardly fit into a short horizon, and it takes long to find that out.
 constexpr std::size_t many_tasks = 1000;
 
 /// Beyond this a plan would take minutes.
@@ -53,8 +54,8 @@ constexpr std::size_t most_loads = 1500;
 
 class Planner {
  public:
-  Planner(const job::Job& job, const job::Request& request, Purpose purpose, const Ways& ways)
-      : job_(job), request_(request), purpose_(purpose), ways_(ways), grid_(request.from) {
+  Planner(const job::Job& job, const job::Request& request, Purpose purpose, const Variant& variant)
+      : job_(job), request_(request), purpose_(purpose), variant_(variant), grid_(request.from) {
     plan_.from = grid_.instant(0);
     plan_.shop = job.shop;
     plan_.findings = validate(job);
@@ -63,16 +64,16 @@ class Planner {
   job::Plan run() {
     plan_.faces = take_off(job_);
     if (!is_refused()) {
-      loads_ = make_loads(job_, ways_.split);
+      loads_ = make_loads(job_, variant_.batching);
       if (!too_large()) {
-        air_.know_bodies(loads_);
-        air_.breathe_until(plan_.from + horizons.front() + cures.front());
+        air_.add_surfaces(loads_);
+        air_.extend_to(plan_.from + horizons.front() + cures.front());
         WoodCare wood = wood_care(job_, plan_.from);
         if (never_rests(wood)) return std::move(plan_);
-        graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), ways_.sides, std::move(wood));
+        graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), variant_.sides, std::move(wood));
         if (refused_by_history()) return std::move(plan_);
-        remember_starts();
-        missed_ = take_begun_limits(graph_, plan_.from);
+        note_earlier_starts();
+        missed_ = remove_expired_limits(graph_, plan_.from);
         if (!attempt() && missed_further()) attempt();
       }
     }
@@ -112,11 +113,11 @@ class Planner {
     return is_refused();
   }
 
-  void remember_starts() {
+  void note_earlier_starts() {
     if (!request_.earlier_starts) return;
     for (Task& task : graph_.tasks) {
       const auto earlier = request_.earlier_starts->find(task.id);
-      if (earlier != request_.earlier_starts->end()) task.kept = earlier->second;
+      if (earlier != request_.earlier_starts->end()) task.earlier_start = earlier->second;
     }
   }
 
@@ -129,27 +130,27 @@ class Planner {
     });
   }
 
-  /// What is done cannot be undone: a limit that begins with it gives way before the whole plan does.
+  /// Nobody can undo what is done. A limit that began with it is dropped before the whole plan is given up.
   bool missed_further() {
-    const std::vector<Before> more = take_begun_limits(graph_, std::nullopt);
+    const std::vector<Before> more = remove_expired_limits(graph_, std::nullopt);
     missed_.insert(missed_.end(), more.begin(), more.end());
     return !more.empty();
   }
 
   bool attempt(days horizon) {
     const auto steps = static_cast<solver::Time>(horizon / job::time_step);
-    air_.breathe_until(plan_.from + horizon + cures.front());
+    air_.extend_to(plan_.from + horizon + cures.front());
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, steps);
     Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
-    const std::optional<solver::Tag> misfit = fits_at_no_time(model.problem);
+    const std::optional<solver::Tag> misfit = unplaceable(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : solver::solve(model.problem, limits());
     if (!misfit && request_.seconds <= 0) search_on(model.problem, outcome);
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
-      settle_crews(graph_, model, found->schedule);
-      deliver_soonest(graph_, model.problem, found->schedule);
-      const std::vector<Berth> places = settle(found->schedule, model);
+      fix_crews(graph_, model, found->schedule);
+      deliver_early(graph_, model.problem, found->schedule);
+      const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
       write(*found, places, model);
       judge_search(*found);
@@ -157,15 +158,17 @@ class Planner {
     }
     if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
       plan_.status = job::Status::infeasible;
-      plan_.contradiction = in_words(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
+      plan_.contradiction = requirement_text(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
     } else {
       plan_.status = job::Status::not_found;
-      plan_.contradiction = in_words(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
+      plan_.contradiction =
+          requirement_text(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
     }
     return false;
   }
 
-  /// Where the quick search found nothing, or nothing in time, or more was asked for: by work, not by the clock, so that it is the same on every machine.
+  /// The quick search found nothing, or nothing in time, or the request asks for more. Work limits this search, not a clock,
+  /// so that every machine finds the same.
   void search_on(const solver::Problem& problem, solver::Outcome& outcome) const {
     solver::Limits more;
     const bool insists = purpose_ == Purpose::follow;
@@ -182,15 +185,15 @@ class Planner {
     }
   }
 
-  /// Turns put off, loads staying where they are, where there is room for that.
-  std::vector<Berth> settle(solver::Schedule& schedule, const Model& model) const {
+  /// Turns come late where every load still finds its place then. Else the turns stay, and places are as the schedule has them.
+  std::vector<PlaceAssignment> place_loads(solver::Schedule& schedule, const Model& model) const {
     solver::Schedule later = schedule;
-    put_off_turns(graph_, model.problem, job_.shop.people, later);
-    if (auto places = berths(job_.shop.gap, loads_, graph_, model, later)) {
+    postpone_turns(graph_, model.problem, job_.shop.people, later);
+    if (auto places = assign_places(job_.shop.gap, loads_, graph_, model, later)) {
       schedule = std::move(later);
       return std::move(*places);
     }
-    return berths_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
+    return places_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
   }
 
   [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
@@ -210,7 +213,7 @@ class Planner {
     return limits;
   }
 
-  /// What a search proves it proves of these loads; the quick plan keeps to the bound that holds for any.
+  /// A search proves things of these loads only. The quick plan keeps the bound that holds for any loads.
   void judge_search(const solver::Found& found) {
     if (request_.seconds <= 0) return;
     plan_.proven = found.proven;
@@ -218,7 +221,7 @@ class Planner {
       plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
   }
 
-  void write(const solver::Found& found, const std::vector<Berth>& places, const Model& model) {
+  void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model) {
     plan_.status = job::Status::feasible;
     Instant end = plan_.from;
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
@@ -229,7 +232,7 @@ class Planner {
     for (const days cure : cures) {
       plan_.findings = findings;
       plan_.until = end + cure;
-      air_.breathe_until(plan_.until);
+      air_.extend_to(plan_.until);
       write_events(plan_, job_, loads_, graph_, found.schedule, places, air_.clocks(), grid_);
       if (cured()) break;
     }
@@ -246,7 +249,7 @@ class Planner {
     }
   }
 
-  /// Every coat has reached all its stages on the late side.
+  /// Every coat has reached all its stages by the slow clocks.
   bool cured() const {
     return std::all_of(plan_.events.begin(), plan_.events.end(), [&](const job::Event& event) {
       if (event.product.empty()) return true;
@@ -262,11 +265,11 @@ class Planner {
   const job::Job& job_;
   const job::Request& request_;
   Purpose purpose_;
-  const Ways& ways_;
+  const Variant& variant_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
   Grid grid_;
   job::Plan plan_;
-  Breath air_{job_, plan_};
+  PlanAir air_{job_, plan_};
   Loads loads_;
   TaskGraph graph_;
   std::vector<Before> missed_;  // time limits that the plan need not keep
@@ -276,8 +279,8 @@ class Planner {
 }  // namespace
 
 job::Plan make_plan(const job::Job& job, const job::Request& request, Purpose purpose) {
-  job::Plan plan = best_of_ways(job, request, purpose,
-                                [&](const job::Request& one, const Ways& ways) { return Planner(job, one, purpose, ways).run(); });
+  job::Plan plan = best_variant(job, request, purpose,
+                                [&](const job::Request& one, const Variant& variant) { return Planner(job, one, purpose, variant).run(); });
   if (purpose == Purpose::follow) plan.waits = waits_in(job, plan);
   return plan;
 }

@@ -1,23 +1,24 @@
 #pragma once
-// What is decided before a search: how parts are gathered into loads, and which side of what lies goes first.
+// What is decided before a search: how parts come together in loads, and which side of a lying part goes first.
 
 #include <functional>
 
 #include "planner/make/make_plan.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 
-struct Ways {
-  Split split = Split::to_fit;
+struct Variant {
+  Batching batching = Batching::fit;
   Sides sides = Sides::hidden_first;
 };
 
-/// Plans one way: by its own time, or quickly where the request leaves none.
-using PlanOneWay = std::function<job::Plan(const job::Request&, const Ways&)>;
+/// Plans one variant within the time of the request, or quickly where it has none.
+using PlanVariant = std::function<job::Plan(const job::Request&, const Variant&)>;
 
-/// The usual way, or the one in which the history and an earlier plan were made. Where nothing is begun, and there is time to search or no plan
-/// the usual way, other ways too; another is taken only where it is an hour less late or ready earlier. A finding says what was tried.
-[[nodiscard]] job::Plan best_of_ways(const job::Job&, const job::Request&, Purpose, const PlanOneWay&);
+/// Plans the usual variant, or the one in which the history and an earlier plan were made. Where nothing is begun it also tries the others, if
+/// there is time to search, or if the usual variant gives no plan. It takes another only where that is an hour less late, or ready an hour
+/// earlier. A finding says what was tried.
+[[nodiscard]] job::Plan best_variant(const job::Job&, const job::Request&, Purpose, const PlanVariant&);
 
 }  // namespace coatday::planner

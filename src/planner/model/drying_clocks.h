@@ -1,5 +1,5 @@
 #pragma once
-// The clocks of all products in use over the shop's air and what lags behind it, as instants and as functions on the grid.
+// The clocks of all products in use, as instants and as functions on the grid. They run in the shop's air and in what lags behind it.
 
 #include <map>
 #include <memory>
@@ -8,18 +8,18 @@
 #include "finish/clock.h"
 #include "finish/conditions.h"
 #include "planner/model/time_grid.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 #include "solver/base/problem.h"
 
 namespace coatday::planner {
 
-/// The end of a wait as a function of the coat's end: rounded up for a wait, down for a window's close.
+/// How the end of a wait comes onto the grid: up for a wait, down where a window closes.
 enum class Rounding { up, down };
 
 class Clocks {
  public:
   using Surfaces = std::map<Hours, climate::Surface>;
-  /// All of them over the same rows.
+  /// Air and surfaces have the same rows.
   Clocks(const climate::AirSeries& air, const Surfaces& surfaces) : air_(air), surfaces_(surfaces) {}
 
   [[nodiscard]] const climate::AirSeries& air() const { return air_; }
@@ -27,16 +27,16 @@ class Clocks {
   [[nodiscard]] finish::Conditions conditions(const finish::Product&, const job::Bodies&, bool on_wood) const;
   [[nodiscard]] finish::Conditions conditions(const Task& coat) const { return conditions(*coat.product, coat.bodies, coat.on_wood); }
 
-  /// When its air allows this coat, the same for all models of one plan.
+  /// When the air allows this coat. All models of one plan share the answer.
   [[nodiscard]] const solver::Intervals& allowed(const Task& coat, const Mixing*, const Grid&);
 
   /// When a coat finished at `applied` reaches the stage.
   [[nodiscard]] std::optional<Instant> reached(const Task& coat, finish::Stage, Instant applied, finish::Estimate);
   [[nodiscard]] job::StageInstants stages(const Task& coat, Instant applied, finish::Estimate);
-  /// When the wait after this task ends; after dry work, elapsed time and warming only.
+  /// When the wait after this task ends. After dry work only elapsed time and warming are possible.
   [[nodiscard]] std::optional<Instant> ends(const Wait&, const Task&, Instant end, finish::Estimate);
 
-  /// One for all that ask the same.
+  /// Equal questions share one function.
   [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const Task&, finish::Estimate, Rounding);
 
  private:

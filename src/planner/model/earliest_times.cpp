@@ -28,7 +28,7 @@ std::vector<Tag> only_later(const Model& model, std::vector<Tag> tags) {
 
 }  // namespace
 
-Soonest::Soonest(const Model& model, const std::vector<Tag>& tags)
+EarliestTimes::EarliestTimes(const Model& model, const std::vector<Tag>& tags)
     : model_(model), tags_(only_later(model, all_tags(model))), network_(model.problem), bounds_(network_, tags_) {
   if (bounds_.propagate()) return;
   tags_ = only_later(model, tags);
@@ -36,31 +36,31 @@ Soonest::Soonest(const Model& model, const std::vector<Tag>& tags)
   sound_ = bounds_.propagate();
 }
 
-std::optional<Time> Soonest::sensible(Time t) const {
+std::optional<Time> EarliestTimes::sensible(Time t) const {
   if (!sound_ || t <= model_.problem.origin || t >= model_.problem.horizon) return std::nullopt;
   return t;
 }
 
-std::optional<Time> Soonest::value(const solver::Point& from, const solver::Function& bound) const {
+std::optional<Time> EarliestTimes::value(const solver::Point& from, const solver::Function& bound) const {
   const Time point = from.edge == solver::Edge::end ? bounds_.soonest_end(from.activity) : bounds_.earliest(from.activity);
   return sensible(solver::value_of(bound, point));
 }
 
-std::optional<Time> Soonest::after(Tag tag) const {
+std::optional<Time> EarliestTimes::after(Tag tag) const {
   for (const solver::MinimumLag& lag : model_.problem.minimum_lags) {
     if (lag.tag == tag) return value(lag.from, lag.bound);
   }
   return std::nullopt;
 }
 
-std::optional<Time> Soonest::before(Tag tag) const {
+std::optional<Time> EarliestTimes::before(Tag tag) const {
   for (const solver::MaximumLag& lag : model_.problem.maximum_lags) {
     if (lag.tag == tag) return value(lag.from, lag.bound);
   }
   return std::nullopt;
 }
 
-std::optional<Time> Soonest::released(std::size_t task) const {
+std::optional<Time> EarliestTimes::release(std::size_t task) const {
   std::optional<Time> latest;
   for (const solver::MinimumLag& lag : model_.problem.minimum_lags) {
     if (lag.to != static_cast<int>(task) || std::find(tags_.begin(), tags_.end(), lag.tag) == tags_.end()) continue;
@@ -70,8 +70,8 @@ std::optional<Time> Soonest::released(std::size_t task) const {
   return latest;
 }
 
-std::optional<Time> Soonest::end(std::size_t task) const { return sensible(bounds_.soonest_end(static_cast<int>(task))); }
+std::optional<Time> EarliestTimes::end(std::size_t task) const { return sensible(bounds_.soonest_end(static_cast<int>(task))); }
 
-std::optional<Time> Soonest::start(std::size_t task) const { return sensible(bounds_.earliest(static_cast<int>(task))); }
+std::optional<Time> EarliestTimes::start(std::size_t task) const { return sensible(bounds_.earliest(static_cast<int>(task))); }
 
 }  // namespace coatday::planner

@@ -1,22 +1,22 @@
 #pragma once
-// What sequence, waits and hours leave by themselves, with no window that closes and nobody busy.
+// The earliest times that sequence, waits and hours allow, as if no window closed and nobody were busy.
 
 #include "planner/model/model.h"
 #include "solver/base/bounds.h"
 
 namespace coatday::planner {
 
-class Soonest {
+class EarliestTimes {
  public:
-  /// All such requirements where something can follow from them, else those of these tags alone. The model must outlive it.
-  Soonest(const Model&, const std::vector<solver::Tag>&);
+  /// Uses all such requirements, or only those of these tags where all together contradict each other. The model must outlive it.
+  EarliestTimes(const Model&, const std::vector<solver::Tag>&);
 
-  /// When the wait of this tag is over, and when the window of this tag closes, with what is before it at its earliest. Nothing where they do
-  /// not say, or nothing can be said.
+  /// When the wait of this tag is over, and when the window of this tag closes, if the step before it is as early as can be. Returns nothing
+  /// where that is not known.
   [[nodiscard]] std::optional<solver::Time> after(solver::Tag) const;
   [[nodiscard]] std::optional<solver::Time> before(solver::Tag) const;
-  /// When the task may start by the waits, and when by its hours and air too.
-  [[nodiscard]] std::optional<solver::Time> released(std::size_t task) const;
+  /// release(): when the waits allow the task. start(): when its hours and air allow it, too.
+  [[nodiscard]] std::optional<solver::Time> release(std::size_t task) const;
   [[nodiscard]] std::optional<solver::Time> start(std::size_t task) const;
   [[nodiscard]] std::optional<solver::Time> end(std::size_t task) const;
 

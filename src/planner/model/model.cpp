@@ -14,7 +14,7 @@ using finish::CureClock;
 using finish::Stage;
 using solver::Time;
 
-/// The task by its crew; who was to do it is the crew now.
+/// The task as its crew does it.
 Task by_crew(Task task) {
   std::swap(task.people, task.crew->people);
   std::swap(task.hands_on, task.crew->hands_on);
@@ -38,7 +38,7 @@ class Builder {
     for (std::size_t i = 0; i < graph_.after.size(); ++i) minimum_lag(i);
     for (std::size_t i = 0; i < graph_.before.size(); ++i) maximum_lag(i);
     if (whole_) {
-      for (std::size_t i = 0; i < graph_.keeps.size(); ++i) hold(i);
+      for (std::size_t i = 0; i < graph_.place_holds.size(); ++i) hold(i);
       add_exhaust(model_, job_.shop.ventilation, graph_, clocks_, grid_);
       keep_dust_off();
       keep_sparks_off();
@@ -82,7 +82,7 @@ class Builder {
     } else {
       timed(task, activity);
     }
-    if (whole_ && task.kept && !task.done && !task.fixed_start) activity.kept = grid_.down(*task.kept);
+    if (whole_ && task.earlier_start && !task.done && !task.fixed_start) activity.kept = grid_.down(*task.earlier_start);
     problem().activities.push_back(std::move(activity));
   }
 
@@ -194,17 +194,17 @@ class Builder {
   }
 
   void hold(std::size_t i) {
-    const Keep& keep = graph_.keeps[i];
-    const Task& coat = graph_.tasks[keep.coat];
-    const Load& load = loads_.loads[keep.load];
+    const PlaceHold& place_hold = graph_.place_holds[i];
+    const Task& coat = graph_.tasks[place_hold.coat];
+    const Load& load = loads_.loads[place_hold.load];
     solver::Hold hold;
-    hold.first = static_cast<int>(keep.coat);
-    if (keep.until) hold.until = activities(*keep.until);
+    hold.first = static_cast<int>(place_hold.coat);
+    if (place_hold.until) hold.until = activities(*place_hold.until);
     hold.limit_from = {hold.first, solver::Edge::end};
     hold.limit = stage_function(coat, job::stackable(*coat.product));
     for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
     hold.tag = tag(Requirement::Kind::place, load.choices.empty() ? 0 : load.choices.front().place);
-    model_.keep_of_hold.push_back(i);
+    model_.place_hold_of.push_back(i);
     problem().holds.push_back(std::move(hold));
   }
 
@@ -270,7 +270,7 @@ Model make_model(const job::Job& job, const Loads& loads, const TaskGraph& graph
   return Builder(job, loads, graph, clocks, calendar, grid, scope).run();
 }
 
-void settle_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
+void fix_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
   for (const auto& [t, a] : model.by_crew) {
     const auto crew = static_cast<std::size_t>(a);
     if (!schedule.activities[crew].present) continue;

@@ -7,7 +7,7 @@
 
 namespace coatday::planner {
 
-void Breath::know_bodies(const Loads& loads) {
+void PlanAir::add_surfaces(const Loads& loads) {
   for (const Load& load : loads.loads) {
     for (const Hours body : load.bodies) {
       if (body > Hours(0)) plan_.surfaces[body];
@@ -18,13 +18,13 @@ void Breath::know_bodies(const Loads& loads) {
   }
 }
 
-Instant Breath::begin() const {
+Instant PlanAir::begin() const {
   Instant begin = plan_.from;
   for (const job::Done& done : job_.order.history) begin = std::min(begin, done.start);
   return begin;
 }
 
-void Breath::breathe_until(Instant until) {
+void PlanAir::extend_to(Instant until) {
   if (!clocks_.empty() && until <= plan_.air.end()) return;
   const Hours slowest = plan_.surfaces.empty() ? Hours(0) : plan_.surfaces.rbegin()->first;
   const Instant from = begin(), before = later(from, -climate::settling(slowest));

@@ -1,23 +1,23 @@
 #pragma once
-// The air of a plan that grows as far as the plan needs it, what lags behind it, and the clocks over both.
+// The air of a plan, what lags behind the air, and the clocks in both. It grows as far as the plan needs it.
 
 #include <memory>
 #include <vector>
 
 #include "planner/model/drying_clocks.h"
-#include "planner/tasks/load.h"
+#include "planner/tasks/loads.h"
 
 namespace coatday::planner {
 
-class Breath {
+class PlanAir {
  public:
-  Breath(const job::Job& job, job::Plan& plan) : job_(job), plan_(plan) {}
+  PlanAir(const job::Job& job, job::Plan& plan) : job_(job), plan_(plan) {}
 
-  /// What lags behind the air: parts, and cans of what goes on them.
-  void know_bodies(const Loads&);
-  /// The shop's air from the first record to the end of a cure, written into the plan. Clocks from before go on to hold.
-  void breathe_until(Instant);
-  /// Over the plan's air as it is now.
+  /// What lags behind the air: parts, and the cans of their finishes.
+  void add_surfaces(const Loads&);
+  /// Writes the shop's air into the plan, from the first record until then. Clocks from before stay valid.
+  void extend_to(Instant);
+  /// In the plan's air as it is now.
   [[nodiscard]] Clocks& clocks() const { return *clocks_.back(); }
 
  private:
@@ -25,7 +25,7 @@ class Breath {
 
   const job::Job& job_;
   job::Plan& plan_;
-  std::vector<std::unique_ptr<Clocks>> clocks_;  // a model made with earlier ones still asks those
+  std::vector<std::unique_ptr<Clocks>> clocks_;  // a model keeps the clocks that it was made with
 };
 
 }  // namespace coatday::planner

@@ -12,7 +12,7 @@ namespace {
 bool delivers(const job::Job& job, const Task& task) {
   const job::OrderPiece& piece = job.order.pieces[*task.piece];
   return std::any_of(piece.work.begin(), piece.work.end(),
-                     [&](const job::OrderWork& w) { return w.delivery && task.id == piece.piece.id + "/" + w.work.id; });
+                     [&](const job::OrderWork& w) { return w.delivery && task.step_id.load.empty() && task.step_id.step == w.work.id; });
 }
 
 /// When everybody working all hours would have done what has to be done before delivery.
@@ -37,11 +37,11 @@ bool lies(const Loads& loads) {
 
 std::optional<Instant> ready_bound(const job::Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks,
                                    const Calendar& calendar, const Grid& grid) {
-  const Loads alone = job.order.history.empty() ? make_loads(job, Split::single) : loads;
+  const Loads alone = job.order.history.empty() ? make_loads(job, Batching::one_item) : loads;
   solver::Time soonest = solver::unreachable;
   for (const Sides sides : {Sides::hidden_first, Sides::show_first}) {
     TaskGraph tasks = make_tasks(job, alone, graph.mixings, sides, graph.wood);
-    static_cast<void>(take_begun_limits(tasks, std::nullopt));  // a plan may have to miss them
+    static_cast<void>(remove_expired_limits(tasks, std::nullopt));  // a plan may have to miss them
     soonest = std::min(soonest, solver::ready_bound(make_model(job, alone, tasks, clocks, calendar, grid, Scope::relaxed).problem));
     if (!lies(alone)) break;
   }

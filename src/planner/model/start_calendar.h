@@ -15,7 +15,7 @@ class Calendar {
   [[nodiscard]] solver::Time horizon() const { return horizon_; }
   /// Starts from which so many steps fit into one stretch of work.
   [[nodiscard]] solver::Intervals unbroken(solver::Time steps) const;
-  /// Starts of work that pauses when the shop closes: any working moment from which enough work is left.
+  /// Starts of work that pauses when the shop closes: any working moment with enough working time after it.
   [[nodiscard]] solver::Intervals pausing(solver::Time steps) const;
   /// The end of pausing work as a function of its start.
   [[nodiscard]] solver::Function pausing_end(solver::Time steps) const;
@@ -25,8 +25,8 @@ class Calendar {
   solver::Time horizon_;
 };
 
-/// When the air stays within the product's limits, the hold after a coat included, and, where it is mixed, the room has air that its mixing
-/// is made for.
+/// When the air stays within the product's limits, also during the hold after the coat. A mixed product also needs air for which its mixing
+/// was worked out.
 [[nodiscard]] solver::Intervals air_allows(const finish::Product&, const Mixing*, const finish::Conditions&, const Grid&);
 
 /// Starts of a stretch of so many steps within each interval.

@@ -39,7 +39,7 @@ void follow(const solver::Problem& problem, int family, std::vector<bool>& share
 
 }  // namespace
 
-std::optional<solver::Tag> fits_at_no_time(const solver::Problem& problem) {
+std::optional<solver::Tag> unplaceable(const solver::Problem& problem) {
   std::vector<bool> shares(problem.activities.size(), false);
   std::set<int> looked_at, in_a_branch;
   for (const solver::Alternative& alternative : problem.alternatives) {

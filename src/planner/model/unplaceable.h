@@ -1,5 +1,5 @@
 #pragma once
-// What is hopeless before any search.
+// Some jobs are hopeless before any search.
 
 #include <optional>
 
@@ -7,7 +7,7 @@
 
 namespace coatday::planner {
 
-/// The tag of an activity that fits at no time, whatever else is arranged: not with its set-up, and not after others of its family.
-[[nodiscard]] std::optional<solver::Tag> fits_at_no_time(const solver::Problem&);
+/// The tag of an activity that fits at no time: neither with its own set-up, nor after others of its family.
+[[nodiscard]] std::optional<solver::Tag> unplaceable(const solver::Problem&);
 
 }  // namespace coatday::planner

@@ -41,7 +41,8 @@ const std::map<std::string, std::string>& texts() {
        "with wet finish."},
       {"spray", "Spraying: overspray burns; booth or extraction, respirator, no spark source. Local code counts."},
       {"food-contact",
-       "For food: only a finish with a label that says so, and only when fully cured. The law of the place where it is sold decides, not this "
+       "For food: only a finish with a label that says so, and only when fully cured. The law of the place where it is sold decides, not "
+       "this "
        "plan."},
   };
   return all;

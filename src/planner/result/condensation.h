@@ -5,7 +5,7 @@
 
 namespace coatday::planner {
 
-/// Adds to the findings how much condenses while the plan runs, where the shop's file tells enough of its room.
+/// Adds to the findings how much condenses while the plan runs, where the shop's file says enough about its room.
 void write_condensation(job::Plan&);
 
 }  // namespace coatday::planner

@@ -18,7 +18,7 @@ std::optional<Time> first_open(const solver::Intervals& open, Time t) {
 
 }  // namespace
 
-void deliver_soonest(const TaskGraph& graph, const solver::Problem& problem, solver::Schedule& schedule) {
+void deliver_early(const TaskGraph& graph, const solver::Problem& problem, solver::Schedule& schedule) {
   for (const Delivery& delivery : graph.deliveries) {
     for (const std::size_t t : {delivery.nominal, delivery.late}) {
       if (!graph.tasks[t].milestone) continue;

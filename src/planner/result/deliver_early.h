@@ -5,8 +5,8 @@
 
 namespace coatday::planner {
 
-/// Moves what stands for a delivery to the first open time that what it waits for allows. A search that keeps an earlier plan may leave it
-/// later, since only the last of all counts for it.
-void deliver_soonest(const TaskGraph&, const solver::Problem&, solver::Schedule&);
+/// Moves each delivery to the first open time after what it waits for. A search that keeps an earlier plan may leave a delivery later, because
+/// only the last of all counts for the search.
+void deliver_early(const TaskGraph&, const solver::Problem&, solver::Schedule&);
 
 }  // namespace coatday::planner

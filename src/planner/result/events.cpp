@@ -19,8 +19,15 @@ using finish::CureClock;
 class Writer {
  public:
   Writer(job::Plan& plan, const job::Job& job, const Loads& loads, const TaskGraph& graph, const solver::Schedule& schedule,
-         const std::vector<Berth>& berths, Clocks& clocks, const Grid& grid)
-      : plan_(plan), job_(job), loads_(loads), graph_(graph), schedule_(schedule), berths_(berths), clocks_(clocks), grid_(grid) {}
+         const std::vector<PlaceAssignment>& assignments, Clocks& clocks, const Grid& grid)
+      : plan_(plan),
+        job_(job),
+        loads_(loads),
+        graph_(graph),
+        schedule_(schedule),
+        assignments_(assignments),
+        clocks_(clocks),
+        grid_(grid) {}
 
   void run() {
     plan_.faces = loads_.faces;
@@ -53,6 +60,7 @@ class Writer {
     const solver::Assignment& when = schedule_.activities[t];
     job::Event event;
     event.id = task.id;
+    event.step_id = task.step_id;
     event.kind = task.kind;
     event.name = task.name;
     event.piece = task.piece;
@@ -142,18 +150,18 @@ class Writer {
   }
 
   void place_uses() {
-    for (const Berth& berth : berths_) {
-      const Load& load = loads_.loads[graph_.keeps[berth.keep].load];
-      const PlaceChoice& choice = load.choices[berth.choice];
+    for (const PlaceAssignment& assignment : assignments_) {
+      const Load& load = loads_.loads[graph_.place_holds[assignment.place_hold].load];
+      const PlaceChoice& choice = load.choices[assignment.choice];
       const shop::DryingPlace& place = job_.shop.places[choice.place];
-      for (std::size_t n = 0; n < berth.numbers.size(); ++n) {
+      for (std::size_t n = 0; n < assignment.numbers.size(); ++n) {
         job::PlaceUse use;
-        use.event = event_of_task_.at(graph_.keeps[berth.keep].coat);
-        use.place = place.count == 1 ? place.name : fmt::format("{} {}", place.name, berth.numbers[n] + 1);
-        use.from = grid_.instant(berth.from);
-        use.until = grid_.instant(berth.until);
+        use.event = event_of_task_.at(graph_.place_holds[assignment.place_hold].coat);
+        use.place = place.count == 1 ? place.name : fmt::format("{} {}", place.name, assignment.numbers[n] + 1);
+        use.from = grid_.instant(assignment.from);
+        use.until = grid_.instant(assignment.until);
         use.across = loads_.places[choice.place].turned;
-        use.laid = laid(load, choice.packing.places[n], stretch_step * berth.begin);
+        use.laid = laid(load, choice.packing.places[n], stretch_step * assignment.begin);
         if (use.across) use.laid = turned(use.laid);
         plan_.places.push_back(std::move(use));
       }
@@ -187,7 +195,7 @@ class Writer {
   const Loads& loads_;
   const TaskGraph& graph_;
   const solver::Schedule& schedule_;
-  const std::vector<Berth>& berths_;
+  const std::vector<PlaceAssignment>& assignments_;
   Clocks& clocks_;
   const Grid& grid_;
   std::map<std::size_t, std::size_t> event_of_task_;
@@ -196,8 +204,8 @@ class Writer {
 }  // namespace
 
 void write_events(job::Plan& plan, const job::Job& job, const Loads& loads, const TaskGraph& graph, const solver::Schedule& schedule,
-                  const std::vector<Berth>& berths, Clocks& clocks, const Grid& grid) {
-  Writer(plan, job, loads, graph, schedule, berths, clocks, grid).run();
+                  const std::vector<PlaceAssignment>& assignments, Clocks& clocks, const Grid& grid) {
+  Writer(plan, job, loads, graph, schedule, assignments, clocks, grid).run();
 }
 
 }  // namespace coatday::planner

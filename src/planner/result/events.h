@@ -6,10 +6,7 @@
 namespace coatday::planner {
 
 /// Fills in the plan's events, places, face counts and the pieces' dates. The clocks' air may reach further than the solver's did.
-void write_events(job::Plan&, const job::Job&, const Loads&, const TaskGraph&, const solver::Schedule&, const std::vector<Berth>&, Clocks&,
-                  const Grid&);
-
-/// One sentence for each event: what decided its start. The events must be complete.
-void explain_starts(job::Plan&, const TaskGraph&, const Model&, Clocks&, const Grid&);
+void write_events(job::Plan&, const job::Job&, const Loads&, const TaskGraph&, const solver::Schedule&, const std::vector<PlaceAssignment>&,
+                  Clocks&, const Grid&);
 
 }  // namespace coatday::planner

@@ -1,3 +1,5 @@
+#include "planner/result/explain.h"
+
 #include <algorithm>
 #include <map>
 
@@ -5,7 +7,6 @@
 
 #include "finish/application_limits.h"
 #include "job/stages.h"
-#include "planner/result/events.h"
 
 namespace coatday::planner {
 
@@ -38,7 +39,7 @@ class Explainer {
     const solver::Intervals& open = model_.problem.activities[task].starts;
     const Time allowed = first_in(open, soonest);
     if (start <= allowed) return fmt::format("{}; then {}", since, closed_or_air(event, soonest));
-    if (graph_.tasks[task].kept == event.start) return since + "; kept where the earlier plan has it";
+    if (graph_.tasks[task].earlier_start == event.start) return since + "; kept where the earlier plan has it";
     return fmt::format("{}; until then {}", since, stood_in_the_way(event, grid_.instant(last_in(open, start))));
   }
 
@@ -51,7 +52,7 @@ class Explainer {
     return last;
   }
 
-  static std::string told(const job::Event& event) {
+  static std::string named(const job::Event& event) {
     return event.whose.empty() ? event.name : fmt::format("{} ({})", event.name, event.whose);
   }
 
@@ -64,7 +65,7 @@ class Explainer {
 
   std::string reason(const job::AfterEvent& after) const {
     const auto other = event_by_id_.find(after.event);
-    const std::string name = other == event_by_id_.end() ? after.event : told(*other->second);
+    const std::string name = other == event_by_id_.end() ? after.event : named(*other->second);
     if (after.stage)
       return fmt::format("{} is {} at {}", name, after.reason.empty() ? job::dry_to(*after.stage) : after.reason, when(after.earliest));
     if (after.reason.empty()) return fmt::format("{} is over at {}", name, when(after.earliest));
@@ -129,16 +130,17 @@ class Explainer {
     for (const job::Event& other : plan_.events) {
       if (&other == &event) continue;
       if (event.dust != shop::Dust::none && !other.product.empty() && overlaps(at, end + settles(event.dust), other.start, wet(other))) {
-        return told(other) + " was wet and dust would have spoilt it";
+        return named(other) + " was wet and dust would have spoilt it";
       }
       if (!event.product.empty() && other.dust != shop::Dust::none &&
           overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
-        return fmt::format("the dust of {} had to settle", told(other));
+        return fmt::format("the dust of {} had to settle", named(other));
       }
-      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other))) return "there was vapour of " + told(other);
+      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other)))
+        return "there was vapour of " + named(other);
       if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() &&
           overlaps(other.start, other.end, at, wet_from(event, at))) {
-        return told(other) + " made sparks";
+        return named(other) + " made sparks";
       }
     }
     int busy = 0;
@@ -146,13 +148,13 @@ class Explainer {
     for (const job::Event& other : plan_.events) {
       if (&other == &event || !overlaps(other.start, other.end, at, end)) continue;
       busy += other.people;
-      by = told(other);
+      by = named(other);
     }
     if (busy + event.people > plan_.shop.people) return fmt::format("everybody was busy with {}", by);
     if (vapour_in_the_way(event, at)) return "the exhaust had to carry off the vapour of other coats first";
     for (const job::Event& other : plan_.events) {
       for (const job::BeforeEvent& limit : other.before) {
-        if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", told(other));
+        if (limit.event == event.id) return fmt::format("{} would not have followed within its limit", named(other));
       }
     }
     return std::nullopt;

@@ -16,9 +16,9 @@ struct Stretch {
   Time until = 0;
 };
 
-class Quay {
+class PlaceAssigner {
  public:
-  Quay(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule)
+  PlaceAssigner(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule)
       : loads_(loads), graph_(graph), model_(model), schedule_(schedule) {
     for (const SharedPlace& shared : loads.places) {
       steps_.push_back(steps_of(shared.place, gap));
@@ -26,23 +26,23 @@ class Quay {
     }
   }
 
-  std::optional<std::vector<Berth>> run() {
-    std::vector<Berth> all = wanted();
-    for (Berth& berth : all) {
-      if (!moor(berth)) return std::nullopt;
+  std::optional<std::vector<PlaceAssignment>> run() {
+    std::vector<PlaceAssignment> all = wanted();
+    for (PlaceAssignment& assignment : all) {
+      if (!place(assignment)) return std::nullopt;
     }
     return all;
   }
 
   /// Where the schedule has them; single steps (hooks, whole places) as they come.
-  std::vector<Berth> as_laid_out() {
-    std::vector<Berth> all = wanted();
-    for (Berth& berth : all) {
-      if (const solver::Stretch& stretch = schedule_.hold_stretch[berth.hold]; !stretch.segments.empty()) {
-        berth.numbers = stretch.segments;
-        berth.begin = stretch.begin;
+  std::vector<PlaceAssignment> as_laid_out() {
+    std::vector<PlaceAssignment> all = wanted();
+    for (PlaceAssignment& assignment : all) {
+      if (const solver::Stretch& stretch = schedule_.hold_stretch[assignment.hold]; !stretch.segments.empty()) {
+        assignment.numbers = stretch.segments;
+        assignment.begin = stretch.begin;
       } else {
-        moor(berth);
+        place(assignment);
       }
     }
     return all;
@@ -51,9 +51,9 @@ class Quay {
  private:
   [[nodiscard]] const solver::Assignment& activity(int a) const { return schedule_.activities[static_cast<std::size_t>(a)]; }
 
-  [[nodiscard]] std::vector<Berth> wanted() const {
-    std::vector<Berth> result;
-    for (std::size_t h = 0; h < model_.keep_of_hold.size(); ++h) {
+  [[nodiscard]] std::vector<PlaceAssignment> wanted() const {
+    std::vector<PlaceAssignment> result;
+    for (std::size_t h = 0; h < model_.place_hold_of.size(); ++h) {
       if (schedule_.hold_choice[h] < 0) continue;
       const solver::Hold& hold = model_.problem.holds[h];
       Time until = hold.limit->at(activity(hold.first).end);
@@ -62,33 +62,33 @@ class Quay {
       }
       const Time from = activity(hold.first).start;
       if (until > from)
-        result.push_back({model_.keep_of_hold[h], h, static_cast<std::size_t>(schedule_.hold_choice[h]), {}, 0, from, until});
+        result.push_back({model_.place_hold_of[h], h, static_cast<std::size_t>(schedule_.hold_choice[h]), {}, 0, from, until});
     }
-    std::stable_sort(result.begin(), result.end(), [](const Berth& a, const Berth& b) { return a.from < b.from; });
+    std::stable_sort(result.begin(), result.end(), [](const PlaceAssignment& a, const PlaceAssignment& b) { return a.from < b.from; });
     return result;
   }
 
-  bool moor(Berth& berth) {
-    const std::size_t load = graph_.keeps[berth.keep].load;
-    const PlaceChoice& choice = loads_.loads[load].choices[berth.choice];
-    for (auto& stretches : held_[choice.place]) std::erase_if(stretches, [&](const Stretch& s) { return s.until <= berth.from; });
+  bool place(PlaceAssignment& assignment) {
+    const std::size_t load = graph_.place_holds[assignment.place_hold].load;
+    const PlaceChoice& choice = loads_.loads[load].choices[assignment.choice];
+    for (auto& stretches : held_[choice.place]) std::erase_if(stretches, [&](const Stretch& s) { return s.until <= assignment.from; });
     const int whole = steps_[choice.place];
     const auto before = last_.find({load, choice.place});
     const bool back = before != last_.end() && free(choice.place, before->second.numbers, before->second.begin, choice.steps);
     if (back) {
-      berth.numbers = before->second.numbers;
-      berth.begin = before->second.begin;
+      assignment.numbers = before->second.numbers;
+      assignment.begin = before->second.begin;
     } else if (choice.steps >= whole) {
-      take_whole(choice, berth);
+      take_whole(choice, assignment);
     } else {
-      take_stretch(choice, berth);
+      take_stretch(choice, assignment);
     }
-    if (berth.numbers.empty()) return false;
+    if (assignment.numbers.empty()) return false;
     const int length = std::min(choice.steps, whole);
-    for (const int n : berth.numbers) {
-      held_[choice.place][static_cast<std::size_t>(n)].push_back({berth.begin, berth.begin + length, berth.until});
+    for (const int n : assignment.numbers) {
+      held_[choice.place][static_cast<std::size_t>(n)].push_back({assignment.begin, assignment.begin + length, assignment.until});
     }
-    last_[{load, choice.place}] = berth;
+    last_[{load, choice.place}] = assignment;
     return true;
   }
 
@@ -99,16 +99,16 @@ class Quay {
     });
   }
 
-  void take_whole(const PlaceChoice& choice, Berth& berth) const {
+  void take_whole(const PlaceChoice& choice, PlaceAssignment& assignment) const {
     const std::vector<std::vector<Stretch>>& places = held_[choice.place];
-    for (std::size_t n = 0; n < places.size() && berth.numbers.size() < choice.packing.places.size(); ++n) {
-      if (places[n].empty()) berth.numbers.push_back(static_cast<int>(n));
+    for (std::size_t n = 0; n < places.size() && assignment.numbers.size() < choice.packing.places.size(); ++n) {
+      if (places[n].empty()) assignment.numbers.push_back(static_cast<int>(n));
     }
-    if (berth.numbers.size() < choice.packing.places.size()) berth.numbers.clear();
+    if (assignment.numbers.size() < choice.packing.places.size()) assignment.numbers.clear();
   }
 
   /// In the smallest gap that takes it, so that whole places stay free.
-  void take_stretch(const PlaceChoice& choice, Berth& berth) {
+  void take_stretch(const PlaceChoice& choice, PlaceAssignment& assignment) {
     int tightest = steps_[choice.place] + 1;
     for (std::size_t n = 0; n < held_[choice.place].size(); ++n) {
       std::vector<Stretch>& held = held_[choice.place][n];
@@ -118,8 +118,8 @@ class Quay {
         const int gap = (i < held.size() ? held[i].begin : steps_[choice.place]) - begin;
         if (gap >= choice.steps && gap < tightest) {
           tightest = gap;
-          berth.numbers = {static_cast<int>(n)};
-          berth.begin = begin;
+          assignment.numbers = {static_cast<int>(n)};
+          assignment.begin = begin;
         }
         if (i < held.size()) begin = std::max(begin, held[i].end);
       }
@@ -132,19 +132,19 @@ class Quay {
   const solver::Schedule& schedule_;
   std::vector<int> steps_;                               // by kind of place
   std::vector<std::vector<std::vector<Stretch>>> held_;  // by kind of place and number
-  std::map<std::pair<std::size_t, std::size_t>, Berth> last_;
+  std::map<std::pair<std::size_t, std::size_t>, PlaceAssignment> last_;
 };
 
 }  // namespace
 
-std::optional<std::vector<Berth>> berths(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model,
-                                         const solver::Schedule& schedule) {
-  return Quay(gap, loads, graph, model, schedule).run();
+std::optional<std::vector<PlaceAssignment>> assign_places(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model,
+                                                          const solver::Schedule& schedule) {
+  return PlaceAssigner(gap, loads, graph, model, schedule).run();
 }
 
-std::vector<Berth> berths_as_laid_out(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model,
-                                      const solver::Schedule& schedule) {
-  return Quay(gap, loads, graph, model, schedule).as_laid_out();
+std::vector<PlaceAssignment> places_as_laid_out(Metres gap, const Loads& loads, const TaskGraph& graph, const Model& model,
+                                                const solver::Schedule& schedule) {
+  return PlaceAssigner(gap, loads, graph, model, schedule).as_laid_out();
 }
 
 }  // namespace coatday::planner

@@ -8,17 +8,20 @@
 
 namespace coatday::planner {
 
-struct Berth {
-  std::size_t keep = 0;      ///< index into TaskGraph::keeps
-  std::size_t hold = 0;      ///< index into the problem's holds
-  std::size_t choice = 0;    ///< index into the load's choices
-  std::vector<int> numbers;  ///< from 0; one for each place of the choice's packing
-  int begin = 0;             ///< step along the place; 0 where whole places are held
+struct PlaceAssignment {
+  std::size_t place_hold = 0;  ///< index into TaskGraph::place_holds
+  std::size_t hold = 0;        ///< index into the problem's holds
+  std::size_t choice = 0;      ///< index into the load's choices
+  std::vector<int> numbers;    ///< from 0; one for each place of the choice's packing
+  int begin = 0;               ///< step along the place; 0 where whole places are held
   solver::Time from = 0, until = 0;
 };
 
-/// A load stays where it was when it can. Nothing when they come to lie so that one finds no room: the schedule's own stretches do.
-[[nodiscard]] std::optional<std::vector<Berth>> berths(Metres gap, const Loads&, const TaskGraph&, const Model&, const solver::Schedule&);
-[[nodiscard]] std::vector<Berth> berths_as_laid_out(Metres gap, const Loads&, const TaskGraph&, const Model&, const solver::Schedule&);
+/// Prefers the place that a load already has: nobody carries it twice. Returns nothing where a load then finds no room.
+[[nodiscard]] std::optional<std::vector<PlaceAssignment>> assign_places(Metres gap, const Loads&, const TaskGraph&, const Model&,
+                                                                        const solver::Schedule&);
+/// The places that the schedule itself found; these always exist.
+[[nodiscard]] std::vector<PlaceAssignment> places_as_laid_out(Metres gap, const Loads&, const TaskGraph&, const Model&,
+                                                              const solver::Schedule&);
 
 }  // namespace coatday::planner

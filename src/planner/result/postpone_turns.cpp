@@ -84,7 +84,7 @@ class Turns {
 
 }  // namespace
 
-void put_off_turns(const TaskGraph& graph, const solver::Problem& problem, int people, solver::Schedule& schedule) {
+void postpone_turns(const TaskGraph& graph, const solver::Problem& problem, int people, solver::Schedule& schedule) {
   Turns(graph, problem, people, schedule).run();
 }
 

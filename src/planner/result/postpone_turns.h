@@ -5,8 +5,8 @@
 
 namespace coatday::planner {
 
-/// Moves each turn as late as what follows it, hours and hands allow, so that a fresh face rests upwards overnight. Nothing else moves, and
-/// no turn gets earlier.
-void put_off_turns(const TaskGraph&, const solver::Problem&, int people, solver::Schedule&);
+/// Moves each turn as late as the next step, hours and hands allow, so that a fresh face rests upwards overnight. Nothing else moves, and no
+/// turn gets earlier.
+void postpone_turns(const TaskGraph&, const solver::Problem&, int people, solver::Schedule&);
 
 }  // namespace coatday::planner

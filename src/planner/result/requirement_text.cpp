@@ -11,19 +11,19 @@ namespace coatday::planner {
 
 namespace {
 
-class Words {
+class RequirementWriter {
  public:
-  Words(const job::Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid,
-        const std::vector<solver::Tag>& tags)
-      : job_(job), loads_(loads), graph_(graph), model_(model), clocks_(clocks), grid_(grid), soonest_(model, tags) {}
+  RequirementWriter(const job::Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid,
+                    const std::vector<solver::Tag>& tags)
+      : job_(job), loads_(loads), graph_(graph), model_(model), clocks_(clocks), grid_(grid), earliest_(model, tags) {}
 
   std::string sentence(solver::Tag tag) {
     const Requirement& requirement = model_.requirements[static_cast<std::size_t>(tag)];
     switch (requirement.kind) {
       case Requirement::Kind::after:
-        return after(graph_.after[requirement.index]) + at_the_earliest(soonest_.after(tag));
+        return after(graph_.after[requirement.index]) + at_the_earliest(earliest_.after(tag));
       case Requirement::Kind::before:
-        return before(graph_.before[requirement.index], soonest_.before(tag));
+        return before(graph_.before[requirement.index], earliest_.before(tag));
       case Requirement::Kind::calendar:
         return calendar(requirement.index);
       case Requirement::Kind::people:
@@ -56,8 +56,10 @@ class Words {
 
   /// The face that goes first where it is one, of which the other side is the rest.
   std::string side(const Task& task) const {
-    if (task.id.ends_with("/second") || task.id.ends_with("/show")) return ", other faces";
-    if (!task.id.ends_with("/first") && !task.id.ends_with("/hidden")) return "";
+    using Pass = job::StepId::Pass;
+    const Pass pass = task.step_id.pass;
+    if (pass == Pass::only) return "";
+    if (pass == Pass::second || pass == Pass::show) return ", other faces";
     const auto face = [this](std::size_t f) { return loads_.faces[f].face; };
     const bool one = std::all_of(task.faces.begin(), task.faces.end(), [&](std::size_t f) { return face(f) == face(task.faces.front()); });
     return one ? ", " + face(task.faces.front()) : ", first side";
@@ -75,7 +77,7 @@ class Words {
   std::string before(const Before& before, std::optional<solver::Time> closes) const {
     const std::string until = closes ? " by " + when(*closes) : " in time";
     std::string words = fmt::format("{} has to follow{}: {}", name(before.task), until, before.reason);
-    if (closes) words += fmt::format(", and {} is over no earlier than {}", name(before.other), when(*soonest_.end(before.other)));
+    if (closes) words += fmt::format(", and {} is over no earlier than {}", name(before.other), when(*earliest_.end(before.other)));
     if (before.remedy) words += fmt::format("; or after a scuff of {}", format_span(Hours(graph_.tasks[*before.remedy].hands_on)));
     return words + (closes ? "; a later start fails too" : "");
   }
@@ -86,9 +88,9 @@ class Words {
 
   /// What keeps it waiting once nothing before it does.
   std::string opens(std::size_t t) {
-    const auto released = soonest_.released(t), start = soonest_.start(t);
-    if (!start || (released && *start <= *released)) return "";
-    const solver::Time from = released.value_or(model_.problem.origin);
+    const auto release = earliest_.release(t), start = earliest_.start(t);
+    if (!start || (release && *start <= *release)) return "";
+    const solver::Time from = release.value_or(model_.problem.origin);
     const Task& task = graph_.tasks[t];
     const Instant wanted = grid_.instant(from);
     const auto takes = std::chrono::ceil<Minutes>(Hours(task.hands_on + task.set_up + task.clean_up));
@@ -155,18 +157,18 @@ class Words {
   Clocks& clocks_;
   const Grid& grid_;
   bool several_ = job_.order.pieces.size() > 1;
-  Soonest soonest_;
+  EarliestTimes earliest_;
 };
 
 }  // namespace
 
-std::vector<std::string> in_words(const std::vector<solver::Tag>& tags, const job::Job& job, const Loads& loads, const TaskGraph& graph,
-                                  const Model& model, Clocks& clocks, const Grid& grid) {
-  Words words(job, loads, graph, model, clocks, grid, tags);
+std::vector<std::string> requirement_text(const std::vector<solver::Tag>& tags, const job::Job& job, const Loads& loads,
+                                          const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid) {
+  RequirementWriter writer(job, loads, graph, model, clocks, grid, tags);
   std::vector<std::string> sentences;
   for (const solver::Tag tag : tags) {
     if (tag < 0) continue;
-    std::string sentence = words.sentence(tag);
+    std::string sentence = writer.sentence(tag);
     if (std::find(sentences.begin(), sentences.end(), sentence) == sentences.end()) sentences.push_back(std::move(sentence));
   }
   return sentences;

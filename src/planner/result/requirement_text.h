@@ -6,7 +6,7 @@
 namespace coatday::planner {
 
 /// One sentence for each requirement of a contradiction, no sentence twice.
-[[nodiscard]] std::vector<std::string> in_words(const std::vector<solver::Tag>&, const job::Job&, const Loads&, const TaskGraph&,
-                                                const Model&, Clocks&, const Grid&);
+[[nodiscard]] std::vector<std::string> requirement_text(const std::vector<solver::Tag>&, const job::Job&, const Loads&, const TaskGraph&,
+                                                        const Model&, Clocks&, const Grid&);
 
 }  // namespace coatday::planner

@@ -13,9 +13,10 @@ namespace coatday::planner {
 
 namespace {
 
-Task bringing(std::string id, std::string name, Hours hands_on) {
+Task bringing(job::StepId of, std::string name, Hours hands_on) {
   Task task;
-  task.id = std::move(id);
+  of.kind = job::StepId::Kind::carry_in;
+  task.identify(std::move(of));
   task.kind = job::EventKind::prepare;
   task.name = std::move(name);
   task.hands_on = job::in_whole_steps(hands_on);
@@ -46,7 +47,7 @@ std::optional<CarriedIn> carry_in(const job::Job& job, const Loads& loads, std::
     cold.wood = part.wood();
   }
   if (items == 0) return std::nullopt;
-  Task task = bringing(load.id + "/carry-in", "carry in and warm up", Hours(job.shop.handling) * items);
+  Task task = bringing({job.order.pieces[load.piece].piece.id, load.id, ""}, "carry in and warm up", Hours(job.shop.handling) * items);
   task.piece = load.piece;
   task.load = l;
   task.people = load.turning_people;
@@ -71,7 +72,7 @@ void bring_in_cans(const job::Job& job, TaskGraph& graph) {
     if (product == nullptr) continue;
     const auto [can, fresh] = brought.try_emplace(product, graph.tasks.size());
     if (fresh) {
-      graph.tasks.push_back(bringing("cans/" + product->id, "bring in the can of " + product->name, Hours(job.shop.handling)));
+      graph.tasks.push_back(bringing({"", "", product->id}, "bring in the can of " + product->name, Hours(job.shop.handling)));
     }
     graph.after.push_back({t, can->second, WarmedUp{*kept_at, {finish::can_time_constant(*product)}}, false,
                            fmt::format("the can from {} warms up", format_temperature(*kept_at, job.shop.units))});

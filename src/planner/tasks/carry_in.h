@@ -1,13 +1,13 @@
 #pragma once
-// What is kept elsewhere is carried in, and warms up before it is coated. It may be worked on cold.
+// Somebody carries in what is kept elsewhere. It warms up before it is coated; dry work may begin while it is cold.
 
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 
 struct CarriedIn {
   std::size_t task = 0;
-  std::vector<After> warming;  ///< what the load's first coat waits for; whoever knows that coat names it
+  std::vector<After> warming;  ///< what the load's first coat waits for; the coat itself is filled in later
 };
 
 /// Adds the task that brings in the parts of a load that are kept elsewhere; nothing where all are in the shop.

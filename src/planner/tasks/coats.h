@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "planner/tasks/load.h"
+#include "planner/tasks/loads.h"
 
 namespace coatday::planner {
 
@@ -12,8 +12,8 @@ struct CoatOnFace {
   const finish::Product* product = nullptr;
 };
 
-/// Does a step that puts on `product` (null: dry work) reach this face, which has had so many film coats? A face masked all over gets
-/// nothing; an exception of no coats leaves out colour as well as film, any other counts film alone.
+/// Does a step with this product (null: dry work) reach this face, after so many film coats? A face that is masked all over gets nothing. An
+/// exception of no coats leaves out colour and film; other exceptions count film alone.
 [[nodiscard]] bool reaches(const finish::Step&, const finish::Product*, const job::FaceEntry&, const piece::Face&, int film_coats_so_far);
 
 /// The wet steps that reach a face, in order.

@@ -3,9 +3,22 @@
 #include <algorithm>
 #include <cmath>
 
+#include "job/step_id.h"
 #include "job/time_step.h"
 
 namespace coatday::planner {
+
+finish::Step scuff_step(const finish::Step& coat) {
+  finish::Step step;
+  step.id = job::scuff_before(coat.id);
+  step.name = "scuff before " + coat.name;
+  step.kind = finish::StepKind::scuff;
+  step.grit = 320;                          // common practice, no source
+  step.work_rate = SquareMetresPerHour(6);  // common practice, no source
+  step.dusty = true;
+  step.where = coat.where;
+  return step;
+}
 
 std::optional<finish::Method> method_of(const finish::Step& step, const finish::Product& product, const shop::Shop& shop) {
   if (step.method) return step.method;

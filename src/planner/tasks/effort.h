@@ -4,29 +4,28 @@
 #include <optional>
 
 #include "finish/schedule.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 #include "shop/shop.h"
 
 namespace coatday::planner {
 
 struct Effort {
   Minutes hands_on{0};  ///< on the grid
-  Minutes set_up{0};    ///< induction of two-part mixes in it
+  Minutes set_up{0};    ///< with the induction of two-part mixes
   Minutes clean_up{0};
   int mixes = 0;  ///< of a product with a pot life
 };
 
-/// A scuff that no schedule describes: that of a missed recoat window.
-inline constexpr int scuff_grit = 320;               // common practice, no source
-inline constexpr SquareMetresPerHour scuff_rate{6};  // common practice, no source
+/// A scuff that no schedule describes: it makes a missed recoat window of the coat below good.
+[[nodiscard]] finish::Step scuff_step(const finish::Step& coat);
 
 /// The method of a step: its own, else the first of the shop's that the product takes.
 [[nodiscard]] std::optional<finish::Method> method_of(const finish::Step&, const finish::Product&, const shop::Shop&);
 
 /// As the record has it, in reference air.
 [[nodiscard]] Mixing as_recorded(const finish::Product&);
-/// One coat over an area: area / work rate and handling, but at least so long; the standing time before wiping; as many mixes as the pot life
-/// makes of it.
+/// One coat over an area. Its time is area / work rate and handling, but at least so long, and the standing time before wiping. The pot life
+/// gives the number of mixes.
 [[nodiscard]] Effort coat_effort(const finish::Product&, finish::Method, SquareMetres, int items, const shop::Shop&, const Mixing&,
                                  Hours at_least = Hours(0));
 /// Dry work: by area, or a fixed time per item, or the sum of a bake's stages.

@@ -18,7 +18,7 @@ std::optional<Instant> ends(const TaskGraph& graph, const Before& before) {
 
 }  // namespace
 
-std::vector<Before> take_begun_limits(TaskGraph& graph, std::optional<Instant> from) {
+std::vector<Before> remove_expired_limits(TaskGraph& graph, std::optional<Instant> from) {
   const auto kept = std::stable_partition(graph.before.begin(), graph.before.end(), [&](const Before& before) {
     const auto end = ends(graph, before);
     return !end || (from && *end >= *from);

@@ -1,17 +1,17 @@
 #pragma once
-// Time limits that begin with what is already done: where they can no longer be kept, the rest is planned all the same, and the plan says so.
+// Some time limits began with what is already done. Where nobody can keep them any more, the rest is planned all the same, and the plan says so.
 
 #include <vector>
 
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 
-/// Takes them out of the graph: those that were over before `from`, or every one. A recoat window stays, since a coat over a closed one would
-/// not hold; so does what a remedy makes good.
-[[nodiscard]] std::vector<Before> take_begun_limits(TaskGraph&, std::optional<Instant> from);
+/// Takes them out of the graph: those that were over before `from`, or every one. A recoat window stays, because a coat over a closed window
+/// would not hold. A limit with a remedy stays, too.
+[[nodiscard]] std::vector<Before> remove_expired_limits(TaskGraph&, std::optional<Instant> from);
 
-/// A warning for each that the plan's events do not keep, by the later event's id.
+/// A warning for each limit that the plan does not keep. Its subject is the id of the later event.
 [[nodiscard]] std::vector<job::Finding> missed_limits(const std::vector<Before>&, const TaskGraph&, const std::vector<job::Event>&);
 
 }  // namespace coatday::planner

@@ -49,7 +49,7 @@ void apply_history(const job::Job& job, TaskGraph& graph) {
 std::vector<job::Finding> validate_history(const job::Job& job, const TaskGraph& graph) {
   std::multimap<std::size_t, std::size_t> before;
   for (const After& after : graph.after) before.emplace(after.task, after.other);
-  std::vector<bool> seen(graph.tasks.size());  // a gap is told once
+  std::vector<bool> seen(graph.tasks.size());  // each gap is reported once
   std::vector<job::Finding> findings;
   for (const job::Done& done : job.order.history) {
     const auto task = std::find_if(graph.tasks.begin(), graph.tasks.end(), [&](const Task& t) { return t.id == done.event; });

@@ -3,14 +3,15 @@
 
 #include <vector>
 
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 
-/// Recorded tasks stand as they were. What was carried in or turned before one of them is past, whether that is recorded or not.
+/// Recorded tasks stay as they were. If something was carried in or turned before one of them, that is past, recorded or not.
 void apply_history(const job::Job&, TaskGraph&);
 
-/// A warning for each record of what no plan has; an error for each with unrecorded work before it: a plan would have to sand below a coat.
+/// A warning for each record that the plan does not have. An error for each with unrecorded work before it: a plan would have to sand below a
+/// coat.
 [[nodiscard]] std::vector<job::Finding> validate_history(const job::Job&, const TaskGraph&);
 
 }  // namespace coatday::planner

@@ -4,7 +4,6 @@
 
 #include "job/stages.h"
 #include "planner/tasks/coats.h"
-#include "planner/tasks/effort.h"
 
 namespace coatday::planner {
 
@@ -25,7 +24,7 @@ void LoadWalk::run() {
       dry_step(step);
     }
   }
-  close_keeps(std::nullopt);
+  close_holds(std::nullopt);
 }
 
 std::size_t LoadWalk::add(Task task) {
@@ -35,6 +34,15 @@ std::size_t LoadWalk::add(Task task) {
 
 void LoadWalk::after(std::size_t task, std::size_t other, Wait wait, std::string reason) {
   graph_.after.push_back({task, other, std::move(wait), false, std::move(reason)});
+}
+
+void LoadWalk::rest() {
+  std::optional<Task> measure = tasks_.measure();
+  if (!measure) return;
+  const std::size_t id = add(*std::move(measure));
+  for (const std::size_t before : previous_) after(id, before, Elapsed{}, "");
+  if (previous_.empty()) first_.push_back(id);
+  previous_ = {id};
 }
 
 void LoadWalk::chain(std::size_t task, const finish::Step& step) {
@@ -59,17 +67,12 @@ void LoadWalk::warm_enough(std::size_t coat) {
 }
 
 void LoadWalk::dry_step(const finish::Step& step) {
-  Task task = base_task(step, "");
+  std::vector<std::size_t> faces;
   for (const std::size_t face : load_.faces) {
-    if (reaches(step, nullptr, loads_.faces[face], loads_.shapes[face], films_[face])) task.faces.push_back(face);
+    if (reaches(step, nullptr, loads_.faces[face], loads_.shapes[face], films_[face])) faces.push_back(face);
   }
-  if (task.faces.empty()) return;
-  const Effort effort = dry_effort(step, area(task.faces), load_.items, job_.shop);
-  task.hands_on = effort.hands_on;
-  task.may_pause = effort.hands_on > shortest_shift() && step.bake.empty() && !step.hot;
-  task.bake = step.bake;
-  if (step.bake.empty() && !step.hot) task.crew = crew(effort.hands_on);
-  const std::size_t id = add(std::move(task));
+  if (faces.empty()) return;
+  const std::size_t id = add(tasks_.dry(step, std::move(faces)));
   for (SideState& side : sides_) {
     if (!side.coat) continue;
     const finish::Product& below = *graph_.tasks[*side.coat].product;
@@ -78,7 +81,7 @@ void LoadWalk::dry_step(const finish::Step& step) {
     if (abrades(step.kind) && step.faces == finish::StepFaces::all) side.abraded = true;
   }
   chain(id, step);
-  close_keeps(id);
+  close_holds(id);
   previous_ = {id};
   up_.reset();
 }
@@ -100,24 +103,24 @@ void LoadWalk::coat_step(const finish::Step& step, const finish::Product& produc
   std::optional<std::size_t> remedy = remedy_scuff(step, passes);
   std::optional<std::size_t> turn_back;
   const std::size_t begins = passes[order_[0]].empty() ? order_[1] : order_[0];
-  if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, "/turn-back", *up_);
+  if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, job::StepId::Kind::turn_back, *up_);
   if (turn_back && remedy) after(*remedy, *turn_back, Elapsed{}, "");
   std::vector<std::size_t> done;
   for (const std::size_t pass : order_) {
     if (passes[pass].empty()) continue;
     const bool one_pass = passes[hidden].empty() || passes[show].empty();
-    const std::size_t id = coat(step, product, passes[pass], one_pass ? "" : pass_suffix(pass));
+    const std::size_t id = add(tasks_.coat(step, product, passes[pass], one_pass ? job::StepId::Pass::only : name_of(pass)));
     over_what_lies_below(step, product, id, pass, remedy);
     if (done.empty()) {
       warm_enough(id);
       chain(id, step);
-      close_keeps(id);
+      close_holds(id);
       if (turn_back) after(id, *turn_back, Elapsed{}, "");
     } else {
       second_side(step, done.back(), id);
     }
-    graph_.keeps.push_back({id, std::nullopt, index_});
-    open_keeps_.push_back(graph_.keeps.size() - 1);
+    graph_.place_holds.push_back({id, std::nullopt, index_});
+    open_holds_.push_back(graph_.place_holds.size() - 1);
     sides_[pass] = {id, false};
     done.push_back(id);
   }
@@ -142,8 +145,7 @@ void LoadWalk::over_what_lies_below(const finish::Step& step, const finish::Prod
   const finish::Product& below = *graph_.tasks[*side.coat].product;
   const finish::Stage stage = step.after_stage.value_or(job::recoatable(below));
   const bool by_touch = step.after_stage && job::told_by_touch(stage);
-  graph_.after.push_back(
-      {id, *side.coat, StageOf{stage}, !by_touch, by_touch ? job::dry_to(stage) : job::dry_to(stage) + " (safe time)"});
+  graph_.after.push_back({id, *side.coat, StageOf{stage}, !by_touch, by_touch ? job::dry_to(stage) : job::dry_to(stage) + " (safe time)"});
   const finish::OverRule* rule = job_.catalogue.over_rule(product, below);
   if (rule != nullptr && rule->verdict == finish::Verdict::longer_wait) {
     graph_.after.push_back({id, *side.coat, Dried{rule->wait}, true,
@@ -155,13 +157,46 @@ void LoadWalk::over_what_lies_below(const finish::Step& step, const finish::Prod
   if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
 }
 
+std::optional<std::size_t> LoadWalk::remedy_scuff(const finish::Step& step, const Passes& passes) {
+  std::vector<std::size_t> below;
+  std::vector<std::size_t> faces;
+  for (const std::size_t pass : {hidden, show}) {
+    const SideState& side = sides_[pass];
+    if (passes[pass].empty() || !side.coat || side.abraded) continue;
+    const finish::Product& product = *graph_.tasks[*side.coat].product;
+    if (!job::has_stage(product, finish::Stage::recoat_close)) continue;
+    if (!job::has_stage(product, finish::Stage::sand)) return std::nullopt;
+    below.push_back(*side.coat);
+    faces.insert(faces.end(), passes[pass].begin(), passes[pass].end());
+  }
+  if (below.empty()) return std::nullopt;
+  const std::size_t id = add(tasks_.scuff(step, std::move(faces)));
+  for (const std::size_t coat : below) after(id, coat, StageOf{finish::Stage::sand}, job::dry_to(finish::Stage::sand));
+  return id;
+}
+
+std::size_t LoadWalk::turn(const finish::Step& step, job::StepId::Kind kind, std::size_t wet_pass) {
+  const std::size_t id = add(tasks_.turn(step, kind));
+  if (const auto wet = sides_[wet_pass].coat) {
+    const finish::Stage stage = job::turnable(*graph_.tasks[*wet].product, load_.support);
+    after(id, *wet, StageOf{stage}, job::dry_to(stage));
+  }
+  return id;
+}
+
+job::StepId::Pass LoadWalk::name_of(std::size_t pass) const {
+  using Pass = job::StepId::Pass;
+  if (order_[0] == hidden) return pass == hidden ? Pass::first : Pass::second;
+  return pass == hidden ? Pass::hidden : Pass::show;
+}
+
 void LoadWalk::second_side(const finish::Step& step, std::size_t first, std::size_t second) {
-  const std::size_t id = turn(step, "/turn", order_[0]);
+  const std::size_t id = turn(step, job::StepId::Kind::turn, order_[0]);
   after(id, first, Elapsed{}, "");
   after(second, id, Elapsed{}, "");
-  graph_.keeps.back().until = second;
-  open_keeps_.pop_back();
-  if (wood()) graph_.before.push_back(both_faces(step, first, second));
+  graph_.place_holds.back().until = second;
+  open_holds_.pop_back();
+  if (tasks_.wood()) graph_.before.push_back(both_faces(step, first, second));
 }
 
 Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::size_t second) const {
@@ -178,13 +213,13 @@ Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::si
           fmt::format("both faces of {} get {} within {}{}", load_.whose, step.name, format_span(within), longer)};
 }
 
-void LoadWalk::close_keeps(std::optional<std::size_t> until) {
+void LoadWalk::close_holds(std::optional<std::size_t> until) {
   if (!until) {
-    closed_keeps_ = open_keeps_;
+    closed_holds_ = open_holds_;
     return;
   }
-  for (const std::size_t keep : open_keeps_) graph_.keeps[keep].until = until;
-  open_keeps_.clear();
+  for (const std::size_t hold : open_holds_) graph_.place_holds[hold].until = until;
+  open_holds_.clear();
 }
 
 }  // namespace coatday::planner

@@ -1,20 +1,16 @@
 #pragma once
-// The steps of one load, laid out, with what waits for what between them.
+// The steps of one load in order, and who waits for whom between them.
 
 #include <array>
-#include <map>
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
-#include "finish/coverage.h"
 #include "planner/tasks/carry_in.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/load_tasks.h"
 
 namespace coatday::planner {
 
-/// Lays out the steps of one load, then what comes before and after them.
 class LoadWalk {
  public:
   LoadWalk(const job::Job& job, const Loads& loads, Sides sides, std::size_t load, TaskGraph& graph)
@@ -23,6 +19,7 @@ class LoadWalk {
         index_(load),
         load_(loads.loads[load]),
         graph_(graph),
+        tasks_(job, loads, load, graph),
         order_(sides == Sides::hidden_first ? std::array<std::size_t, 2>{hidden, show} : std::array<std::size_t, 2>{show, hidden}),
         films_(loads.faces.size(), 0) {}
 
@@ -31,7 +28,7 @@ class LoadWalk {
   [[nodiscard]] const std::vector<std::size_t>& first_tasks() const { return first_; }
   [[nodiscard]] const std::vector<std::size_t>& last_tasks() const { return previous_; }
   [[nodiscard]] const std::vector<std::size_t>& coats() const { return coats_; }
-  [[nodiscard]] const std::vector<std::size_t>& open_keeps() const { return closed_keeps_; }
+  [[nodiscard]] const std::vector<std::size_t>& open_holds() const { return closed_holds_; }
 
  private:
   /// What a side of the load carries so far.
@@ -40,44 +37,32 @@ class LoadWalk {
     bool abraded = true;              // since that coat
   };
 
-  [[nodiscard]] Task base_task(const finish::Step& step, const std::string& suffix) const;
   std::size_t add(Task task);
   void after(std::size_t task, std::size_t other, Wait wait, std::string reason);
-  [[nodiscard]] SquareMetres area(const std::vector<std::size_t>& faces) const;
-  [[nodiscard]] job::Bodies bodies(const std::vector<std::size_t>& faces) const;
-  [[nodiscard]] std::vector<finish::Surface> surfaces(const std::vector<std::size_t>& faces) const;
-  /// Every task of the step before must be over, plus the step's own wait; and it may not lie too long.
+  /// The task waits for every task of the step before, plus the step's own wait. The load may not lie too long in between.
   void chain(std::size_t task, const finish::Step& step);
-  /// Wood that is not at rest is measured again before anything is done to it.
+  /// Nobody works on wood that is not at rest before it is measured again.
   void rest();
   void warm_enough(std::size_t coat);
   void dry_step(const finish::Step& step);
-  /// Two sand one load when that takes one of them long: each at an end of it, or at pieces of their own.
-  [[nodiscard]] std::optional<Crew> crew(Minutes alone) const;
   using Passes = std::array<std::vector<std::size_t>, 2>;  // faces, by hidden and show
   [[nodiscard]] Passes passes_of(const finish::Step&, const finish::Product&);
   void coat_step(const finish::Step& step, const finish::Product& product);
   void coated(const Passes&, std::vector<std::size_t> done);
   /// The same id always stands for the same faces.
-  [[nodiscard]] const char* pass_suffix(std::size_t pass) const;
-  std::size_t coat(const finish::Step& step, const finish::Product& product, const std::vector<std::size_t>& faces,
-                   const std::string& suffix);
+  [[nodiscard]] job::StepId::Pass name_of(std::size_t pass) const;
   /// Waits for, and windows of, the coat below on this side.
   void over_what_lies_below(const finish::Step& step, const finish::Product& product, std::size_t id, std::size_t pass,
                             std::optional<std::size_t> remedy);
-  /// A scuff that takes part only when the window of a coat below is missed.
-  std::optional<std::size_t> remedy_scuff(const finish::Step& step, const std::array<std::vector<std::size_t>, 2>& passes);
-  /// Turning needs the side that was coated last to bear it: tack-free on points, dry to handle when laid flat.
-  std::size_t turn(const finish::Step& step, const std::string& suffix, std::size_t wet_pass);
+  /// A scuff that is done only when the window of a coat below is missed.
+  std::optional<std::size_t> remedy_scuff(const finish::Step& step, const Passes& passes);
+  /// The side that was coated last must bear the turn: tack-free on points, dry to handle when laid flat.
+  std::size_t turn(const finish::Step& step, job::StepId::Kind kind, std::size_t wet_pass);
   void second_side(const finish::Step& step, std::size_t first, std::size_t second);
   /// The shop's own limit, or less where a board would cup too much with one face coated.
   [[nodiscard]] Before both_faces(const finish::Step& step, std::size_t first, std::size_t second) const;
-  [[nodiscard]] bool wood() const { return loads_.faces[load_.faces.front()].wood; }
-  void close_keeps(std::optional<std::size_t> until);
-  /// Dry work rests overnight only when one shift is too short for it.
-  [[nodiscard]] Minutes shortest_shift() const;
+  void close_holds(std::optional<std::size_t> until);
 
-  static constexpr Minutes long_work{60};  // common practice, no source
   static constexpr std::size_t hidden = 0, show = 1;
 
   const job::Job& job_;
@@ -85,14 +70,13 @@ class LoadWalk {
   std::size_t index_;
   const Load& load_;
   TaskGraph& graph_;
+  LoadTasks tasks_;
   std::array<std::size_t, 2> order_;
   std::array<SideState, 2> sides_;
   std::optional<CarriedIn> carried_in_;  // until its first coat
   std::optional<std::size_t> up_;        // the side that lies up, freshly coated
   std::vector<int> films_;
-  std::map<std::pair<std::size_t, std::string>, int> counts_;
-  std::map<std::size_t, int> touched_;
-  std::vector<std::size_t> previous_, first_, coats_, open_keeps_, closed_keeps_;
+  std::vector<std::size_t> previous_, first_, coats_, open_holds_, closed_holds_;
 };
 
 }  // namespace coatday::planner

@@ -7,9 +7,10 @@
 
 #include <fmt/core.h>
 
+#include "job/place_support.h"
 #include "piece/heat.h"
 #include "planner/tasks/effort.h"
-#include "planner/tasks/load.h"
+#include "planner/tasks/loads.h"
 #include "planner/tasks/vapour.h"
 
 namespace coatday::planner {
@@ -32,18 +33,6 @@ int steps_of(const shop::DryingPlace& place, Metres gap) {
   return std::max(1, static_cast<int>(std::min(most, (*place.length + gap) / stretch_step + rounding)));
 }
 
-bool suits(piece::Support support, shop::PlaceKind kind) {
-  switch (support) {
-    case piece::Support::points:
-      return kind == shop::PlaceKind::points;
-    case piece::Support::hooks:
-      return kind == shop::PlaceKind::hooks;
-    case piece::Support::laid:
-      return kind == shop::PlaceKind::rack || kind == shop::PlaceKind::floor;
-  }
-  return false;
-}
-
 namespace {
 
 /// Items of one part that want to travel together.
@@ -55,7 +44,7 @@ struct Batch {
 
 class Gatherer {
  public:
-  Gatherer(const job::Job& job, Split split) : job_(job), split_(split), longest_shift_(longest_shift(job.shop)) {}
+  Gatherer(const job::Job& job, Batching batching) : job_(job), batching_(batching), longest_shift_(longest_shift(job.shop)) {}
 
   Loads run() {
     for (const shop::DryingPlace& place : job_.shop.places) out_.places.push_back(shared(place));
@@ -74,7 +63,7 @@ class Gatherer {
     for (const job::OrderPiece& piece : job_.order.pieces) {
       for (const piece::Part& part : piece.piece.parts) {
         const piece::Footprint foot = piece::footprint(part.shape);
-        if (!suits(part.support, place.kind)) continue;
+        if (!job::suits(part.support, place.kind)) continue;
         along += share(place, foot);
         across += share(turned, foot);
       }
@@ -107,15 +96,15 @@ class Gatherer {
 
   void gather_group(std::size_t p, const std::vector<std::size_t>& parts) {
     const std::vector<piece::Part>& all = job_.order.pieces[p].piece.parts;
-    if (split_ == Split::none || split_ == Split::single) {
-      for (const std::size_t i : parts) add_load(p, {{i, 0, split_ == Split::single ? 1 : all[i].count}});
+    if (batching_ == Batching::whole_part || batching_ == Batching::one_item) {
+      for (const std::size_t i : parts) add_load(p, {{i, 0, batching_ == Batching::one_item ? 1 : all[i].count}});
       return;
     }
     std::vector<Batch> open;
     for (const std::size_t i : parts) {
       for (const Batch& batch : batches(p, i)) {
         open.push_back(batch);
-        if (open.size() > 1 && (split_ != Split::to_fit || !fits_together(p, open))) {
+        if (open.size() > 1 && (batching_ != Batching::fit || !fits_together(p, open))) {
           open.pop_back();
           add_load(p, open);
           open = {batch};
@@ -132,7 +121,7 @@ class Gatherer {
     for (int tried = 1; pieces - too_few > 1; tried = too_few + (pieces - too_few) / 2) {
       (fits_together(p, {{part, 0, (count + tried - 1) / tried}}) ? pieces : too_few) = tried;
     }
-    if (split_ == Split::halves) pieces = std::min(count, 2 * pieces);
+    if (batching_ == Batching::half) pieces = std::min(count, 2 * pieces);
     std::vector<Batch> result;
     for (int k = 0, first = 0; k < pieces; ++k) {
       const int size = count / pieces + (k < count % pieces ? 1 : 0);
@@ -153,7 +142,7 @@ class Gatherer {
     std::vector<PlaceChoice> result;
     for (std::size_t place = 0; place < out_.places.size(); ++place) {
       const shop::DryingPlace& here = out_.places[place].place;
-      if (!suits(support, here.kind)) continue;
+      if (!job::suits(support, here.kind)) continue;
       if (auto packing = shop::pack(here, items, job_.shop.gap)) {
         const int steps = stretch(here, *packing, job_.shop.gap);
         result.push_back({place, std::move(*packing), steps});
@@ -207,12 +196,14 @@ class Gatherer {
     load.support = model.support;
     load.choices = choices(p, batches);
     for (const Batch& batch : batches) add_part(load, piece.parts[batch.part], batch);
-    load.id = piece.id + "/" + model.id + batch_suffix(model, batches.front()) + split_suffix();
+    load.id = model.id + batch_suffix(model, batches.front()) + split_suffix();
     out_.loads.push_back(std::move(load));
   }
 
   /// The same id never stands for more, or fewer, parts. No part's id has a dot.
-  [[nodiscard]] const char* split_suffix() const { return split_ == Split::apart ? ".alone" : split_ == Split::halves ? ".half" : ""; }
+  [[nodiscard]] const char* split_suffix() const {
+    return batching_ == Batching::one_part ? ".alone" : batching_ == Batching::half ? ".half" : "";
+  }
 
   static std::string batch_suffix(const piece::Part& part, const Batch& batch) {
     return batch.count == part.count ? "" : fmt::format("-{}", batch.first + 1);
@@ -254,7 +245,7 @@ class Gatherer {
     load.parts.push_back(std::move(entry));
   }
 
-  /// A load is told with its piece where another piece has a part of the same name.
+  /// A load is named with its piece where another piece has a part of the same name.
   void name_loads() {
     std::map<std::string, std::set<std::size_t>> pieces;  // by the name of a part
     const auto name = [this](const Load& load, const LoadPart& p) { return job_.order.pieces[load.piece].piece.parts[p.part].name; };
@@ -277,13 +268,13 @@ class Gatherer {
   }
 
   const job::Job& job_;
-  Split split_;
+  Batching batching_;
   Minutes longest_shift_;
   Loads out_;
 };
 
 }  // namespace
 
-Loads make_loads(const job::Job& job, Split split) { return Gatherer(job, split).run(); }
+Loads make_loads(const job::Job& job, Batching batching) { return Gatherer(job, batching).run(); }
 
 }  // namespace coatday::planner

@@ -1,12 +1,12 @@
 #pragma once
 // How products with a pot life are mixed in the shop's air.
 
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
 
-/// For each product with a pot life in the catalogue: over the air of the working hours in which it may go on, or as recorded where there
-/// are none.
+/// For each product with a pot life in the catalogue. It takes the air of the working hours in which the product may go on; where there are
+/// none, the record.
 [[nodiscard]] Mixings mixings_in(const job::Job&, const climate::AirSeries&, Instant from);
 
 /// May the product be mixed like that in this air?

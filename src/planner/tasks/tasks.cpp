@@ -17,9 +17,10 @@ class WorkWalk {
  public:
   explicit WorkWalk(TaskGraph& graph) : graph_(graph) {}
 
-  std::size_t add(const shop::Work& work, std::optional<std::size_t> piece, const std::string& prefix) {
+  /// Of a piece, or the shop's own.
+  std::size_t add(const shop::Work& work, std::optional<std::size_t> piece, const std::string& piece_id) {
     Task task;
-    task.id = prefix + work.id;
+    task.identify({piece_id, "", work.id, job::StepId::Pass::only, job::StepId::Kind::other_work});
     task.name = work.name;
     task.piece = piece;
     task.hands_on = job::in_whole_steps(work.takes);
@@ -89,7 +90,7 @@ class PieceWalk {
     std::vector<std::pair<const job::OrderWork*, std::size_t>> earlier;
     for (const job::OrderWork& work : order_.work) {
       if (work.when != job::OrderWork::When::before_finishing) continue;
-      const std::size_t id = works.add(work.work, piece_, order_.piece.id + "/");
+      const std::size_t id = works.add(work.work, piece_, order_.piece.id);
       chain(earlier, work, id);
       for (auto& [l, walk] : walks_) {
         if (!concerns(work, loads_.loads[l])) continue;
@@ -102,14 +103,14 @@ class PieceWalk {
     WorkWalk works(graph_);
     for (const job::OrderWork& work : order_.work) {
       if (work.when != job::OrderWork::When::after_finishing) continue;
-      const std::size_t id = works.add(work.work, piece_, order_.piece.id + "/");
+      const std::size_t id = works.add(work.work, piece_, order_.piece.id);
       chain(later_, work, id);
       if (work.delivery) delivery_ = id;
       for (auto& [l, walk] : walks_) {
         if (!concerns(work, loads_.loads[l])) continue;
         wait_for_load(id, walk, work.stage, false);
-        for (const std::size_t keep : walk.open_keeps()) {
-          if (!graph_.keeps[keep].until) graph_.keeps[keep].until = id;
+        for (const std::size_t hold : walk.open_holds()) {
+          if (!graph_.place_holds[hold].until) graph_.place_holds[hold].until = id;
         }
       }
     }
@@ -127,7 +128,7 @@ class PieceWalk {
 
   std::size_t milestone(const std::string& name, bool late) {
     Task task;
-    task.id = order_.piece.id + "/" + name;
+    task.identify({order_.piece.id, "", name, job::StepId::Pass::only, job::StepId::Kind::other_work});
     task.name = name;
     task.piece = piece_;
     task.milestone = true;
@@ -176,7 +177,7 @@ TaskGraph make_tasks(const job::Job& job, const Loads& loads, Mixings mixings, S
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) PieceWalk(job, loads, sides, p, graph).run();
   bring_in_cans(job, graph);
   WorkWalk works(graph);
-  for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "shop/");
+  for (const shop::Work& work : job.shop.work) works.add(work, std::nullopt, "");
   apply_history(job, graph);
   apply_start(job, graph);
   return graph;

@@ -9,7 +9,7 @@
 #include "job/stages.h"
 #include "planner/tasks/coats.h"
 #include "planner/tasks/effort.h"
-#include "planner/tasks/task.h"
+#include "planner/tasks/tasks.h"
 #include "planner/tasks/vapour.h"
 
 namespace coatday::planner {
@@ -18,7 +18,7 @@ namespace {
 
 class Validation {
  public:
-  explicit Validation(const job::Job& job) : job_(job), loads_(make_loads(job, Split::none)) {}
+  explicit Validation(const job::Job& job) : job_(job), loads_(make_loads(job, Batching::whole_part)) {}
 
   std::vector<job::Finding> run() {
     for (const Load& load : loads_.loads) {
@@ -169,7 +169,7 @@ class Validation {
 
   /// Everything must fit somewhere, a coat of one item into the longest shift too.
   void fitting() {
-    const Loads split = make_loads(job_, Split::to_fit);
+    const Loads split = make_loads(job_, Batching::fit);
     for (const Load& load : split.loads) {
       if (!load.choices.empty()) continue;
       const piece::Part& part = part_of(load);
@@ -182,18 +182,18 @@ class Validation {
   /// burst in a mean. Steps that are recorded as done on a piece are past that.
   void exhaust() {
     if (!job_.shop.ventilation.airflow) return;
-    const Loads single = make_loads(job_, Split::single);
-    std::set<std::pair<std::size_t, std::string>> told;  // of a part: its first product that is too much
+    const Loads single = make_loads(job_, Batching::one_item);
+    std::set<std::pair<std::size_t, std::string>> reported;  // of a part: its first product that is too much
     for (const Task& task : make_tasks(job_, single, {}).tasks) {
       if (!task.vapour || task.vapour->pauses <= longest_pause || recorded(task)) continue;
-      if (told.insert({*task.load, task.product->id}).second) too_much_vapour(single.loads[*task.load], task);
+      if (reported.insert({*task.load, task.product->id}).second) too_much_vapour(single.loads[*task.load], task);
     }
   }
 
   bool recorded(const Task& task) const {
-    const std::string piece = job_.order.pieces[*task.piece].piece.id + "/", step = "/" + task.step;
     return std::any_of(job_.order.history.begin(), job_.order.history.end(), [&](const job::Done& done) {
-      return done.event.starts_with(piece) && (done.event.ends_with(step) || done.event.find(step + "/") != std::string::npos);
+      const std::optional<job::StepId> id = job::parse_step_id(done.event);
+      return id && id->piece == task.step_id.piece && id->step == task.step_id.step;
     });
   }
 
@@ -238,7 +238,7 @@ class Validation {
 std::vector<job::Finding> validate(const job::Job& job) { return Validation(job).run(); }
 
 std::vector<job::FaceEntry> take_off(const job::Job& job) {
-  Loads loads = make_loads(job, Split::none);
+  Loads loads = make_loads(job, Batching::whole_part);
   for (const Load& load : loads.loads) {
     for (const std::size_t f : load.faces) {
       loads.faces[f].coats = film_coats(coats_on(*load.schedule, job.catalogue, loads.faces[f], loads.shapes[f]));

@@ -1,5 +1,5 @@
 #pragma once
-// A job judged before anything is planned.
+// A job is judged before anybody plans it.
 
 #include <vector>
 
@@ -8,7 +8,7 @@
 namespace coatday::planner {
 
 /// Judges the job without planning: both faces, what goes over what, supports and places, methods, products against schedule and use.
-/// Errors are what no plan can mend. The face entries are filled in so that a report can show the ledger.
+/// No plan can mend an error.
 [[nodiscard]] std::vector<job::Finding> validate(const job::Job&);
 
 /// The take-off alone: the faces of every part and their areas, loads not split.

@@ -1,9 +1,8 @@
 #pragma once
 // Coats and the fresh air that their vapour takes.
 //
-// All of a coat's solvent is taken to leave while it is put on, and the coat to need that airflow until it is tack-free: more than can leave at
-// any moment, since no bit gives off its solvent twice (judgement, on the safe side; most of it does leave early). Coats that are wet at the
-// same time add up.
+// The planner assumes that all of a coat's solvent leaves while it is put on, and that the coat needs that airflow until it is tack-free. That is
+// more than can leave at any moment (judgement, on the safe side; most of it does leave early). Coats that are wet at the same time add up.
 
 #include "finish/coverage.h"
 #include "job/plan.h"
@@ -17,10 +16,10 @@ inline constexpr Minutes longest_pause{15};
 /// Airflow is counted in so many parts of what the shop has.
 inline constexpr int airflow_parts = 1000;
 
-/// Of a coat of so many litres from the can; nothing where no solvent is in it. Without airflow and pauses, which follow from the time at it.
+/// Of a coat of so many litres from the can. Nothing where it has no solvent. Airflow and pauses come later: they follow from the time at it.
 [[nodiscard]] std::optional<job::Vapour> vapour_of(const finish::Product&, Litres from_can, double thinner_share, const shop::Ventilation&);
 
-/// The time for a coat, long enough for the shop's exhaust; what that makes of its vapour is written into it.
+/// The time for a coat, long enough for the shop's exhaust. Writes airflow and pauses into the vapour.
 [[nodiscard]] Effort vented_effort(std::optional<job::Vapour>&, const finish::Product&, finish::Method, SquareMetres, int items,
                                    const shop::Shop&, const Mixing&);
 

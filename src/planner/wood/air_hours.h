@@ -1,5 +1,5 @@
 #pragma once
-// The air of a room by the hour, as wood feels it, made as far as it is asked for.
+// The air of a room by the hour, as wood feels it. It is made as far as somebody asks.
 
 #include <span>
 #include <vector>
@@ -14,11 +14,11 @@ class AirHours {
   AirHours(job::AirMaker room, Instant from) : room_(std::move(room)), from_(std::chrono::floor<std::chrono::hours>(from)) {}
 
   [[nodiscard]] Instant from() const { return from_; }
-  /// The hours from the one that holds `from` until `until`; what an earlier call returned no longer holds.
+  /// The hours from the one that holds `from` until `until`. Spans from earlier calls are then invalid.
   [[nodiscard]] std::span<const wood::AirSpan> between(Instant from, Instant until);
   /// The mean equilibrium over these hours.
   [[nodiscard]] MoistureContent equilibrium(Instant from, Instant until);
-  /// Of the hours made so far: those whose air the table of equilibria does not reach.
+  /// Hours made so far with air that the table of equilibria does not reach.
   [[nodiscard]] long beyond_table() const { return beyond_table_; }
 
  private:

@@ -12,8 +12,8 @@ using wood::Warp;
 
 bool smaller(const Warp& a, const Warp& b) { return std::abs(a.cup.value()) < std::abs(b.cup.value()); }
 
-/// How much of its cup a board keeps whose edges are open: curvature dies away towards them as moisture does in a sheet as wide as the board
-/// (product of sheets, Newman's rule, as for one step into the air that follows). Day by day, 1 before the first.
+/// The part of its cup that a board with open edges keeps. Curvature dies away towards the edges as moisture does in a sheet as wide as the
+/// board (product of sheets, Newman's rule, as for one step into the air that follows). Day by day, 1 before the first.
 class OpenEdges {
  public:
   OpenEdges(Metres width, wood::Diffusivity at_test) : sheet_(width, MoistureContent(1), cells), at_test_(at_test) {}
@@ -77,30 +77,30 @@ std::optional<wood::Board> board_of(const piece::Part& part, MoistureContent ini
   return std::nullopt;
 }
 
-std::vector<Way> ways_to_finish(const std::vector<SideCoat>& planned) {
-  std::vector<Way> ways{{"as planned", planned}};
+std::vector<FinishOption> finish_options(const std::vector<SideCoat>& planned) {
+  std::vector<FinishOption> options{{"as planned", planned}};
   const std::size_t behind = film_coats_on(planned, Side::back), before = film_coats_on(planned, Side::face);
   const std::vector<SideCoat> face = without(planned, Side::back);
   if (behind != before) {
     const Side less = behind < before ? Side::back : Side::face;
-    Way alike{"both faces alike", without(planned, less)};
+    FinishOption alike{"both faces alike", without(planned, less)};
     for (SideCoat coat : without(planned, less)) {
       coat.side = less;
       alike.coats.push_back(coat);
     }
     std::stable_sort(alike.coats.begin(), alike.coats.end(), [](const SideCoat& a, const SideCoat& b) { return a.at < b.at; });
-    ways.push_back(std::move(alike));
+    options.push_back(std::move(alike));
   }
-  if (behind > 0) ways.push_back({"underside bare", face});
+  if (behind > 0) options.push_back({"underside bare", face});
   if (behind > 1) {
-    Way fewer{"one coat fewer underneath", planned};
+    FinishOption fewer{"one coat fewer underneath", planned};
     const auto last =
         std::find_if(fewer.coats.rbegin(), fewer.coats.rend(), [](const SideCoat& c) { return c.side == Side::back && c.film; });
     fewer.coats.erase(std::next(last).base());
-    ways.push_back(std::move(fewer));
+    options.push_back(std::move(fewer));
   }
-  ways.push_back({"edges bare", planned, true});
-  return ways;
+  options.push_back({"edges bare", planned, true});
+  return options;
 }
 
 CupCourses cup_courses(const wood::Board& board, const std::vector<SideCoat>& coats, std::span<const wood::AirSpan> hours, Films& films) {
@@ -119,25 +119,25 @@ CupCourses with_bare_edges(CupCourses courses, const wood::Board& board, std::sp
   return courses;
 }
 
-std::optional<CupTold> told_of(CupCourses courses, const std::string& way, std::span<const Instant> marks) {
-  CupTold result;
+std::optional<CupSummary> summarise(CupCourses courses, const std::string& way, std::span<const Instant> marks) {
+  CupSummary result;
   std::array<wood::WarpSummary, 3> all;
   for (std::size_t c = 0; c < courses.size(); ++c) {
     result.left_range = leave_out_of_range(courses[c]) || result.left_range;
     if (courses[c].empty()) return std::nullopt;
     all[c] = wood::summary(courses[c]);
   }
-  job::Cupping& told = result.cupping;
-  told.way = way;
-  told.highest = all[1].highest;
-  told.settled = all[1].settled;
+  job::Cupping& cupping = result.cupping;
+  cupping.way = way;
+  cupping.highest = all[1].highest;
+  cupping.settled = all[1].settled;
   const auto highest = [](const wood::WarpSummary& a, const wood::WarpSummary& b) { return smaller(a.highest, b.highest); };
   const auto settled = [](const wood::WarpSummary& a, const wood::WarpSummary& b) { return a.settled.cup < b.settled.cup; };
-  told.least = std::min_element(all.begin(), all.end(), highest)->highest.cup;
-  told.most = std::max_element(all.begin(), all.end(), highest)->highest.cup;
-  told.settled_least = std::min_element(all.begin(), all.end(), settled)->settled.cup;
-  told.settled_most = std::max_element(all.begin(), all.end(), settled)->settled.cup;
-  for (const Instant mark : marks) told.at_marks.push_back(cup_at(courses[1], mark));
+  cupping.least = std::min_element(all.begin(), all.end(), highest)->highest.cup;
+  cupping.most = std::max_element(all.begin(), all.end(), highest)->highest.cup;
+  cupping.settled_least = std::min_element(all.begin(), all.end(), settled)->settled.cup;
+  cupping.settled_most = std::max_element(all.begin(), all.end(), settled)->settled.cup;
+  for (const Instant mark : marks) cupping.at_marks.push_back(cup_at(courses[1], mark));
   return result;
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// How a board would cup, finished as planned and in other ways.
+// How a board would cup if it were finished as planned, or otherwise.
 
 #include <array>
 #include <span>
@@ -14,13 +14,13 @@ namespace coatday::planner {
 /// A board or round top of solid wood, across its grain; nothing for other shapes and cores.
 [[nodiscard]] std::optional<wood::Board> board_of(const piece::Part&, MoistureContent initial);
 
-struct Way {
+struct FinishOption {
   std::string name;
   std::vector<SideCoat> coats;
   bool edges_bare = false;
 };
 /// As planned, both faces alike where they are not, underside bare, one coat fewer there, and at last the edges bare.
-[[nodiscard]] std::vector<Way> ways_to_finish(const std::vector<SideCoat>& planned);
+[[nodiscard]] std::vector<FinishOption> finish_options(const std::vector<SideCoat>& planned);
 
 /// At the low, middle and high diffusivity.
 using CupCourses = std::array<std::vector<wood::Warp>, 3>;
@@ -29,11 +29,11 @@ using CupCourses = std::array<std::vector<wood::Warp>, 3>;
 [[nodiscard]] CupCourses with_bare_edges(CupCourses, const wood::Board&, std::span<const wood::AirSpan> hours);
 
 /// Of the time in which the board is between 6 and 14 % moist, where its coefficient holds.
-struct CupTold {
+struct CupSummary {
   job::Cupping cupping;
   bool left_range = false;  ///< for some of the time
 };
 /// Nothing where it never is.
-[[nodiscard]] std::optional<CupTold> told_of(CupCourses, const std::string& way, std::span<const Instant> marks);
+[[nodiscard]] std::optional<CupSummary> summarise(CupCourses, const std::string& way, std::span<const Instant> marks);
 
 }  // namespace coatday::planner

@@ -28,11 +28,11 @@ std::vector<job::OneFaceLimit> limits_of(const WoodCare& care, WoodCare::PartOfP
 }
 
 /// Of several orders each its own.
-void tell_room(const job::OrderPiece& piece, Instant moves_in, Units units, std::string& told) {
+void add_room(const job::OrderPiece& piece, Instant moves_in, Units units, std::string& rooms) {
   if (!piece.room) return;
   const std::string words =
       (piece.order.empty() ? "" : piece.order + ": ") + piece.room(moves_in, moves_in + std::chrono::hours(1))->describe(units);
-  if (told.find(words) == std::string::npos) told += (told.empty() ? "" : "; ") + words;
+  if (rooms.find(words) == std::string::npos) rooms += (rooms.empty() ? "" : "; ") + words;
 }
 
 std::string skipped(const piece::Part& part) {
@@ -44,37 +44,37 @@ std::string skipped(const piece::Part& part) {
 }  // namespace
 
 job::WoodFindings wood_findings(const job::Job& job, const job::Plan& plan) {
-  WoodReckoner reckoner(job, plan);
+  WoodCalculator calculator(job, plan);
   const WoodCare care = wood_care(job, plan.from);
   job::WoodFindings all;
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
     const job::OrderPiece& piece = job.order.pieces[p];
-    const Instant moves_in = reckoner.moves_in(p);
+    const Instant moves_in = calculator.moves_in(p);
     if (all.marks.empty() || moves_in > all.moves_in) {
       all.moves_in = moves_in;
       all.until = piece.room ? moves_in + days(365) : moves_in;
       all.marks = marks_of(moves_in, piece.room != nullptr);
     }
-    tell_room(piece, moves_in, job.shop.units, all.room);
+    add_room(piece, moves_in, job.shop.units, all.room);
     for (std::size_t i = 0; i < piece.piece.parts.size(); ++i) {
       const piece::Part& part = piece.piece.parts[i];
       if (!part.wood()) continue;
       job::WoodPart row{p, i, piece.piece.name + " / " + part.name, skipped(part), {}, {}};
       if (row.skipped.empty()) {
-        row.ready = reckoner.ready(p, part);
-        row.board = reckoner.board(p, part, row.ready.now);
+        row.ready = calculator.ready(p, part);
+        row.board = calculator.board(p, part, row.ready.now);
       }
       if (row.board) {
         row.board->one_face = limits_of(care, {p, i}, *job.catalogue.schedule(part.schedule));
-        reckoner.move(p, part, *row.board);
-        reckoner.cup(p, part, row.ready.now, ways_to_finish(reckoner.coats(p, part)), marks_of(moves_in, piece.room != nullptr),
-                     *row.board);
+        calculator.move(p, part, *row.board);
+        calculator.cup(p, part, row.ready.now, finish_options(calculator.coats(p, part)), marks_of(moves_in, piece.room != nullptr),
+                       *row.board);
       }
       all.parts.push_back(std::move(row));
     }
   }
-  all.hours_beyond_table = reckoner.hours_beyond_table();
-  all.films.assign(reckoner.films().notes().begin(), reckoner.films().notes().end());
+  all.hours_beyond_table = calculator.hours_beyond_table();
+  all.films.assign(calculator.films().notes().begin(), calculator.films().notes().end());
   return all;
 }
 

@@ -10,11 +10,11 @@ namespace coatday::planner {
 
 /// The mean equilibria of a year's months, January first.
 using Months = std::array<MoistureContent, 12>;
-/// Of a year of the room's air from then on. Months are told apart in this zone.
+/// Of a year of the room's air from then on. Months begin in this zone.
 [[nodiscard]] Months months_of(AirHours& room, Instant from, const Zone&);
 
-/// Seasons, play at the edges and the check of each fixing. `board.when_fixed`, width and coefficient are known. Wood is taken to follow the
-/// months wholly, which is more than it does through a film: the safe side for its fixings.
+/// Seasons, play at the edges and the check of each fixing. `board.when_fixed`, width and coefficient are known. Wood is assumed to
+/// follow the months wholly. That is more than it does through a film, so its fixings are on the safe side.
 void move_with(const Months&, const piece::Solid&, job::WoodBoard& board);
 
 }  // namespace coatday::planner

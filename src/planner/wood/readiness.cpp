@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include <fmt/core.h>
+
 #include "piece/heat.h"
 
 namespace coatday::planner {
@@ -52,6 +54,8 @@ std::optional<Instant> comes_to_rest(Lying wood, MoistureContent band, Instant f
 }
 
 }  // namespace
+
+std::string moisture_text(MoistureContent moisture) { return fmt::format("{:.1f} %", 100 * moisture.value()); }
 
 std::optional<Measured> measured(const piece::Solid& solid, Instant from) {
   if (solid.readings.empty()) return std::nullopt;

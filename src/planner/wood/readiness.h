@@ -8,9 +8,9 @@ namespace coatday::planner {
 
 /// Wood without a reading counts as if it had lain in the shop's air for so long (judgement).
 inline constexpr date::days usual_lay{60};
-/// Where it does not come to rest within this, it does not.
+/// Wood that is not at rest by then counts as never at rest.
 inline constexpr date::days longest_rest{365};
-/// The shop's equilibrium is the mean over so long from then on (judgement: what a board's skin feels while it is coated).
+/// The shop's equilibrium is the mean over so long from then on (judgement: so long is a board's skin in this air while it is coated).
 inline constexpr date::days felt_for{7};
 
 /// A meter's latest readings: those of the day of the last one.
@@ -23,10 +23,13 @@ struct Measured {
 /// Kept elsewhere and not measured: nothing is known of its moisture.
 [[nodiscard]] inline bool unknown_moisture(const piece::Part& part) { return part.kept_at && part.solid.readings.empty(); }
 
-/// The first instant of which `hours` in the shop must tell.
+/// "12.0 %".
+[[nodiscard]] std::string moisture_text(MoistureContent);
+
+/// The first instant for which the hours in the shop must be known.
 [[nodiscard]] Instant known_since(const job::Job&, Instant from);
 
-/// Of a wooden part at `from`, bare, as a slab as thick as its section. Without what the room says.
+/// Of a wooden part at `from`, bare, as a slab as thick as its section. It leaves out the customer's room.
 [[nodiscard]] job::WoodReady readiness(const piece::Part&, MoistureContent band, Instant from, AirHours& shop);
 
 }  // namespace coatday::planner

@@ -1,4 +1,3 @@
-// What a plan tells of its wood by itself.
 #include "planner/wood/warnings.h"
 
 #include <algorithm>
@@ -10,8 +9,6 @@
 
 namespace coatday::planner {
 namespace {
-
-std::string percent(MoistureContent m) { return fmt::format("{:.1f} %", 100 * m.value()); }
 
 bool on_purpose(const piece::Part& part) {
   return std::any_of(part.exceptions.begin(), part.exceptions.end(),
@@ -25,7 +22,7 @@ bool says_something(const piece::Part& part) {
 
 class Warner {
  public:
-  Warner(const job::Job& job, const job::Plan& plan) : job_(job), plan_(plan), reckoner_(job, plan) {}
+  Warner(const job::Job& job, const job::Plan& plan) : job_(job), plan_(plan), calculator_(job, plan) {}
 
   void part(std::size_t p, const piece::Part& part) {
     const job::OrderPiece& piece = job_.order.pieces[p];
@@ -33,11 +30,12 @@ class Warner {
     if (part.solid.core != piece::Core::solid) return no_solid_wood(part);
     if (unknown_moisture(part)) {
       return say("cup-unknown", job::Severity::note,
-                 "it is kept elsewhere and not measured: no cup is calculated and no fixing checked; give a 'moisture' reading", part.where);
+                 "it is kept elsewhere and not measured: no cup is calculated and no fixing checked; give a 'moisture' reading",
+                 part.where);
     }
-    const job::WoodReady ready = reckoner_.ready(p, part);
+    const job::WoodReady ready = calculator_.ready(p, part);
     if (ready.measured) moisture(part, ready);
-    auto board = reckoner_.board(p, part, ready.now);
+    auto board = calculator_.board(p, part, ready.now);
     if (!board) return;
     if (!part.solid.fixings.empty()) fixings(p, part, *board);
     if (part.solid.cup_limit || on_purpose(part)) cups(p, part, ready, *board);
@@ -63,19 +61,19 @@ class Warner {
       say("moisture", job::Severity::warning,
           fmt::format("{} moist, and the shop's air leads to {}: not ready to be coated before {} ({} to {} over the published spread of "
                       "diffusion); measure it again then",
-                      percent(ready.now), percent(ready.shop), day(*ready.ready_at), day(*ready.ready_early), late(ready)),
+                      moisture_text(ready.now), moisture_text(ready.shop), day(*ready.ready_at), day(*ready.ready_early), late(ready)),
           where);
     }
     if (!ready.suits_room()) {
       say("moisture-room", job::Severity::warning,
           fmt::format("{} moist, and the room where it will live leads to {} to {} through the year: it will move after it is delivered",
-                      percent(ready.now), percent(*ready.room_driest), percent(*ready.room_dampest)),
+                      moisture_text(ready.now), moisture_text(*ready.room_driest), moisture_text(*ready.room_dampest)),
           where);
     }
   }
 
   void fixings(std::size_t p, const piece::Part& part, job::WoodBoard& board) {
-    reckoner_.move(p, part, board);
+    calculator_.move(p, part, board);
     if (!job_.order.pieces[p].room) {
       say("fixings-unchecked", job::Severity::note,
           "its fixings cannot be checked: the order does not say in which 'customer room' it will live", part.solid.fixings.front().where);
@@ -95,9 +93,9 @@ class Warner {
   }
 
   void cups(std::size_t p, const piece::Part& part, const job::WoodReady& ready, job::WoodBoard& board) {
-    std::vector<Way> ways = ways_to_finish(reckoner_.coats(p, part));
-    ways.resize(1);  // as planned
-    reckoner_.cup(p, part, ready.now, ways, {}, board);
+    std::vector<FinishOption> options = finish_options(calculator_.coats(p, part));
+    options.resize(1);  // as planned
+    calculator_.cup(p, part, ready.now, options, {}, board);
     const std::string air = job_.order.pieces[p].room ? "in the customer's room" : "in the shop's air (no 'customer room' is stated)";
     if (board.cups.empty()) return say("cup-unknown", job::Severity::note, "no cup is shown: " + board.no_cup, part.where);
     const job::Cupping& cup = board.cups.front();
@@ -109,7 +107,8 @@ class Warner {
     if (!part.solid.cup_limit || size(cup.most) <= *part.solid.cup_limit) return;
     const bool surely = size(cup.highest.cup) > *part.solid.cup_limit;
     say("cup-limit", surely ? job::Severity::warning : job::Severity::note,
-        fmt::format("it {} cup more than its limit of {}: {}", surely ? "will, by calculation," : "may", length(*part.solid.cup_limit), words),
+        fmt::format("it {} cup more than its limit of {}: {}", surely ? "will, by calculation," : "may", length(*part.solid.cup_limit),
+                    words),
         part.where);
   }
 
@@ -121,7 +120,7 @@ class Warner {
 
   const job::Job& job_;
   const job::Plan& plan_;
-  WoodReckoner reckoner_;
+  WoodCalculator calculator_;
   std::string subject_;
   std::vector<job::Finding> findings_;
 };

@@ -1,11 +1,11 @@
 #pragma once
-// What a plan itself says of its wood.
+// What a plan warns of in its wood.
 
 #include "job/wood_findings.h"
 
 namespace coatday::planner {
 
-/// What the plan itself tells: parts that are not ready, cups beyond their limit, faces left bare on purpose, fixings that are too tight.
+/// Parts that are not ready, cups beyond their limit, faces left bare on purpose, fixings that are too tight.
 /// Quick where the order says nothing of the kind.
 [[nodiscard]] std::vector<job::Finding> wood_warnings(const job::Job&, const job::Plan&);
 

@@ -9,9 +9,9 @@
 
 namespace coatday::planner {
 
-class WoodReckoner {
+class WoodCalculator {
  public:
-  WoodReckoner(const job::Job&, const job::Plan&);
+  WoodCalculator(const job::Job&, const job::Plan&);
 
   [[nodiscard]] const job::OrderPiece& piece(std::size_t p) const { return job_.order.pieces[p]; }
   [[nodiscard]] Films& films() { return films_; }
@@ -19,12 +19,12 @@ class WoodReckoner {
   [[nodiscard]] Instant moves_in(std::size_t piece) const;
 
   [[nodiscard]] job::WoodReady ready(std::size_t piece, const piece::Part&);
-  /// The board with what it is and its moisture when it is fixed; nothing for what is none.
+  /// The board and its moisture when it is fixed. Nothing where the part is no board.
   [[nodiscard]] std::optional<job::WoodBoard> board(std::size_t piece, const piece::Part&, MoistureContent now);
   /// Its seasons and fixings, where there is a room.
   void move(std::size_t piece, const piece::Part&, job::WoodBoard&);
-  /// Its cups in these ways, up to a year in the room.
-  void cup(std::size_t piece, const piece::Part&, MoistureContent now, std::span<const Way>, std::span<const job::WoodMark>,
+  /// Its cups in these options, up to a year in the room.
+  void cup(std::size_t piece, const piece::Part&, MoistureContent now, std::span<const FinishOption>, std::span<const job::WoodMark>,
            job::WoodBoard&);
   /// Hours of shop and rooms so far that the table of equilibria does not reach.
   [[nodiscard]] long hours_beyond_table() const;

@@ -14,8 +14,6 @@
 namespace coatday::planner {
 namespace {
 
-std::string percent(MoistureContent m) { return fmt::format("{:.1f} %", 100 * m.value()); }
-
 /// How far the shop's air goes either way over a plan, and how far bare wood follows it.
 struct Swing {
   MoistureContent driest_air{1}, dampest_air{0}, driest_wood, dampest_wood;
@@ -102,10 +100,10 @@ class Carer {
     const bool moist = ready.now > ready.shop;
     const MoistureContent near = moist ? ready.shop + ready.band : ready.shop - ready.band;
     return {ready.ready_at,
-            fmt::format("the wood is {} moist, the shop's air leads to {}, and it is within {} of that", percent(ready.now),
-                        percent(ready.shop), percent(ready.band)),
-            fmt::format("go on at {} or {}; measured or calculated {} now; stickered, all faces open", percent(near), moist ? "less" : "more",
-                        percent(ready.now))};
+            fmt::format("the wood is {} moist, the shop's air leads to {}, and it is within {} of that", moisture_text(ready.now),
+                        moisture_text(ready.shop), moisture_text(ready.band)),
+            fmt::format("go on at {} or {}; measured or calculated {} now; stickered, all faces open", moisture_text(near),
+                        moist ? "less" : "more", moisture_text(ready.now))};
   }
 
   void lags(WoodCare::PartOfPiece at, const piece::Part& part, const Swing& swing) {

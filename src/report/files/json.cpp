@@ -4,6 +4,7 @@
 
 #include "job/fresh_air.h"
 #include "report/files/json_events.h"
+#include "report/files/json_finish.h"
 #include "report/words.h"
 
 namespace coatday::report {

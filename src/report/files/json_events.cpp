@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "report/files/json_finish.h"
+
 namespace coatday::report {
 namespace {
 

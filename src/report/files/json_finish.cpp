@@ -1,4 +1,4 @@
-#include "report/files/json_parts.h"
+#include "report/files/json_finish.h"
 
 #include "finish/film.h"
 #include "finish/product_keys.h"

@@ -15,27 +15,12 @@ using Json = nlohmann::ordered_json;
 [[nodiscard]] inline Json instant_json(const std::optional<Instant>& t, const Zone& zone) { return t ? Json(iso8601(*t, zone)) : Json(); }
 [[nodiscard]] inline Json hours_json(const std::optional<Hours>& h) { return h ? Json(h->count()) : Json(); }
 [[nodiscard]] inline Json text_or_null(const std::string& text) { return text.empty() ? Json() : Json(text); }
-/// Every stage by its key.
-template <class T, class Convert>
-[[nodiscard]] Json stages_json(const finish::PerStage<T>& stages, const Convert& convert);
-[[nodiscard]] const char* stage_key(finish::Stage);
 /// The key of what lags behind the air by its time constant: "30 min".
 [[nodiscard]] std::string body_key(Hours time_constant);
 
-[[nodiscard]] Json finish_json(const finish::Product&);
 [[nodiscard]] Json purchase_json(const job::Plan&, const job::Purchase&);
 [[nodiscard]] Json finding_json(const job::Finding&);
 [[nodiscard]] Json result_json(const job::Plan&);
 [[nodiscard]] Json advice_json(const job::Plan&, const job::Advice&);
-
-template <class T, class Convert>
-Json stages_json(const finish::PerStage<T>& stages, const Convert& convert) {
-  Json out = Json::object();
-  for (std::size_t i = 0; i < finish::stage_count; ++i) {
-    const auto stage = static_cast<finish::Stage>(i);
-    out[stage_key(stage)] = convert(stages[stage]);
-  }
-  return out;
-}
 
 }  // namespace coatday::report

@@ -1,12 +1,12 @@
-// How long a finish takes in one air.
+#include "report/papers/finish_at.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 
 #include "finish/times.h"
 #include "report/document/table.h"
-#include "report/files/json_parts.h"
-#include "report/papers/report.h"
+#include "report/files/json_finish.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -40,8 +40,8 @@ void add_refusals(Lines& lines, const finish::StageTimes& at, const TextStyle& s
   }
 }
 
-Table stages_table(const finish::StageTimes& at) {
-  Table table;
+TextTable stages_table(const finish::StageTimes& at) {
+  TextTable table;
   for (const char* title : {"stage, from application", "early side", "expected", "late side"})
     table.columns.push_back({Text(title, Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
@@ -131,7 +131,7 @@ std::optional<std::string> why_not_at(const finish::Product& product, const clim
 
 std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::Air& air, const TextStyle& style) {
   Lines lines = wrap("dry to recoat, from application, at " + unbroken(in_words(air, style.units)), style.columns);
-  Table table;
+  TextTable table;
   for (const char* title : {"finish", "early side", "expected", "late side"}) table.columns.push_back({Text(title, Mark::faint)});
   Lines refused;
   for (const auto& [id, product] : catalogue.products) {

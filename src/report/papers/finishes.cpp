@@ -1,3 +1,5 @@
+#include "report/papers/finishes.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -7,7 +9,6 @@
 #include "finish/product_keys.h"
 #include "finish/vapour.h"
 #include "report/document/table.h"
-#include "report/papers/report.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -39,7 +40,7 @@ std::string difference(Kelvins k, Units units) {
 
 // The stages down, the label's airs across.
 Lines stage_table(const finish::Product& product, const TextStyle& style) {
-  Table table{{{Text("stage, from application", Mark::faint)}}, {}};
+  TextTable table{{{Text("stage, from application", Mark::faint)}}, {}};
   for (const finish::StageRow& row : product.rows) table.columns.push_back({Text(air_of(row.air, style.units), Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
@@ -172,7 +173,7 @@ void add_sources(Facts& facts, const finish::Product& product) {
 }  // namespace
 
 std::string finishes_text(const finish::Catalogue& catalogue, const TextStyle& style) {
-  Table table;
+  TextTable table;
   for (const char* title : {"finish", "name", "role", "recoat", "full cure"}) table.columns.push_back({Text(title, Mark::faint)});
   for (const auto& [id, product] : catalogue.products) {
     const finish::StageHours& hours = product.reference().hours;

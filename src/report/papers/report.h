@@ -6,7 +6,6 @@
 #include <vector>
 
 #include "checker/check.h"
-#include "finish/catalogue.h"
 #include "job/advice.h"
 #include "job/plan.h"
 #include "report/document/lines.h"
@@ -25,19 +24,5 @@ namespace coatday::report {
 /// A plan, and the plan with what is set: ready dates, cost, heat, and which coats moved.
 [[nodiscard]] std::string what_if_text(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set,
                                        const std::string& order, const TextStyle&);
-
-[[nodiscard]] std::string finishes_text(const finish::Catalogue&, const TextStyle&);
-[[nodiscard]] std::string finish_text(const finish::Product&, const TextStyle&);
-
-/// Each stage's time in this air with both sides, where why_not_at() has nothing to say.
-[[nodiscard]] std::string finish_at_text(const finish::Product&, const climate::Air&, const TextStyle&);
-[[nodiscard]] std::string finish_at_json(const finish::Product&, const climate::Air&);
-/// Why the finish has no times in this air: which limit, and the range.
-[[nodiscard]] std::optional<std::string> why_not_at(const finish::Product&, const climate::Air&, Units);
-/// Dry to recoat, for all.
-[[nodiscard]] std::string finishes_at_text(const finish::Catalogue&, const climate::Air&, const TextStyle&);
-
-[[nodiscard]] std::string schedules_text(const finish::Catalogue&, const TextStyle&);
-[[nodiscard]] std::string schedule_text(const finish::Schedule&, const finish::Catalogue&, const TextStyle&);
 
 }  // namespace coatday::report

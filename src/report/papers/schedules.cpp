@@ -1,7 +1,8 @@
+#include "report/papers/schedules.h"
+
 #include <fmt/core.h>
 
 #include "report/document/table.h"
-#include "report/papers/report.h"
 #include "report/words.h"
 
 namespace coatday::report {

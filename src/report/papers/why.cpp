@@ -58,7 +58,7 @@ Facts facts_of(const job::Plan& plan, const job::Event& event, const Texts& text
   add("air", air_fact(plan, event, texts));
   if (const auto product = plan.products.find(event.product); product != plan.products.end()) {
     if (event.wet_film) add("film", film_text(event, product->second, texts.units));
-    add("room", pace_text(product->second.pace));
+    add("room", pace_text(product->second.rate_factors));
   }
   add("note", event.note);
   return facts;

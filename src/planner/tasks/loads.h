@@ -17,7 +17,7 @@ struct LoadPart {
   std::string label;  ///< "top", "leg x4", "door 9-16"
 };
 
-/// A place is shared by stretches of its length, counted in steps; one of no length is a single step.
+/// Loads share a place by stretches of its length, counted in steps. A place without a length is a single step.
 inline constexpr Metres stretch_step(0.01);
 [[nodiscard]] int steps_of(const shop::DryingPlace&, Metres gap);
 
@@ -30,7 +30,7 @@ struct PlaceChoice {
 
 struct Load {
   std::size_t piece = 0;
-  std::string id;     ///< stable: piece id / load
+  std::string id;     ///< stable: the load within its piece
   std::string label;  ///< "top, rail x2"
   std::string whose;  ///< as Event::whose
   std::vector<LoadPart> parts;
@@ -43,9 +43,9 @@ struct Load {
   job::Bodies bodies;  ///< of its parts
 };
 
-/// A kind of place as it is shared: by stretches of its length, which is its width where that leaves more room.
+/// A kind of place as loads share it: by stretches of its length, or of its width where that leaves more room.
 struct SharedPlace {
-  shop::DryingPlace place;  ///< length and width changed over where it is turned
+  shop::DryingPlace place;  ///< length and width are swapped where it is turned
   bool turned = false;
 };
 
@@ -56,17 +56,14 @@ struct Loads {
   std::vector<piece::Face> shapes;  ///< of each face entry: its pass, whether it shows
 };
 
-/// How parts are gathered.
-enum class Split {
-  to_fit,  ///< together where places and the longest shift allow, else in equal batches
-  apart,   ///< likewise, but no two parts together
-  halves,  ///< likewise, in twice as many batches
-  none,    ///< one load a part, all its items: the take-off
-  single   ///< one item of each part, alone: a relaxation whose times can only be earlier
+/// How parts come together in loads.
+enum class Batching {
+  fit,         ///< together where places and the longest shift allow, else in equal batches
+  one_part,    ///< likewise, but no two parts together
+  half,        ///< likewise, in twice as many batches
+  whole_part,  ///< one load a part, all its items: the take-off
+  one_item     ///< one item of each part, alone: a relaxation whose times can only be earlier
 };
-[[nodiscard]] Loads make_loads(const job::Job&, Split);
-
-/// Kinds of drying place that a support can use.
-[[nodiscard]] bool suits(piece::Support, shop::PlaceKind);
+[[nodiscard]] Loads make_loads(const job::Job&, Batching);
 
 }  // namespace coatday::planner

@@ -1,5 +1,5 @@
 #pragma once
-// What has to be done, before anyone says when: tasks and what ties them to each other, in the trade's terms.
+// What has to be done, in the trade's terms: tasks, and what ties them to each other. Nothing here says when.
 
 #include <map>
 #include <optional>
@@ -7,12 +7,13 @@
 #include <variant>
 #include <vector>
 
-#include "planner/tasks/load.h"
+#include "job/step_id.h"
+#include "planner/tasks/loads.h"
 #include "planner/wood/wood_care.h"
 
 namespace coatday::planner {
 
-/// More people, and what becomes of a task's hands-on time.
+/// More people, and the hands-on time that a task then takes.
 struct Crew {
   int people = 1;
   Minutes hands_on{0};
@@ -20,7 +21,8 @@ struct Crew {
 };
 
 struct Task {
-  std::string id;
+  std::string id;  ///< text of `step_id`
+  job::StepId step_id;
   job::EventKind kind = job::EventKind::other;
   std::string name;
   std::optional<std::size_t> piece;
@@ -46,25 +48,30 @@ struct Task {
   shop::Dust dust = shop::Dust::none;
   bool hot = false;
   bool may_pause = false;
-  bool optional = false;               ///< a scuff that only a missed window calls for, or carrying in what is here already
+  bool optional = false;               ///< a scuff for a missed window, or carrying in what is here already
   bool carries_in = false;             ///< brings in what is kept elsewhere
   bool milestone = false;              ///< takes no time and nobody: "may be delivered"
   std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
   std::optional<Instant> not_before, not_after;
   std::string not_before_why;  ///< where there is more to say than the hour
   std::optional<job::Done> done;
-  std::optional<Instant> kept;  ///< its start in an earlier plan
+  std::optional<Instant> earlier_start;  ///< its start in an earlier plan
   std::optional<Hours> stand;
   std::optional<int> grit;
   std::vector<finish::BakeStage> bake;
   std::optional<piece::Support> support;
   std::string note;
+
+  void identify(job::StepId of) {
+    id = job::to_string(of);
+    step_id = std::move(of);
+  }
 };
 
 /// How long one task waits for another.
 struct StageOf {
   finish::Stage stage;
-};  ///< of the coat, by its clock
+};  ///< of the coat
 struct Dried {
   Hours need{0};
 };  ///< hours of the coat's drying clock
@@ -81,27 +88,27 @@ using Wait = std::variant<StageOf, Dried, Elapsed, WarmedUp>;
 struct After {  ///< `task` starts no earlier than `wait` after the end of `other`
   std::size_t task = 0, other = 0;
   Wait wait;
-  bool late = false;  ///< by the clock's late side
+  bool late = false;  ///< by the slow clock
   std::string reason;
 };
-struct Before {  ///< `task` starts no later than the limit after the end of `other`; a window, by the clock's early side
+struct Before {  ///< `task` starts no later than the limit after the end of `other`; a window, by the fast clock
   std::size_t task = 0, other = 0;
   Wait limit;
   std::optional<std::size_t> remedy;  ///< the optional scuff that makes a missed window good
   std::string reason;
 };
-struct Keep {  ///< a place from the start of `coat` until `until` starts or the coat is print-free
+struct PlaceHold {  ///< a place from the start of `coat` until `until` starts or the coat is print-free
   std::size_t coat = 0;
   std::optional<std::size_t> until;
   std::size_t load = 0;
 };
-/// When a piece may be delivered, by the nominal clocks and by the late side.
+/// When a piece may be delivered: by the expected clocks, and by the slow ones.
 struct Delivery {
   std::size_t piece = 0;
   std::size_t nominal = 0, late = 0;  ///< tasks
 };
 
-/// How a two-part product is mixed here: as short-lived and as slow to be ready as in any air in which it may go on while the shop works.
+/// How a two-part product is mixed here. Both times are the worst in any air in which it may go on while the shop works.
 struct Mixing {
   Hours pot_life{0};
   Hours induction{0};
@@ -112,13 +119,13 @@ struct TaskGraph {
   std::vector<Task> tasks;
   std::vector<After> after;
   std::vector<Before> before;
-  std::vector<Keep> keeps;
+  std::vector<PlaceHold> place_holds;
   std::vector<Delivery> deliveries;
   Mixings mixings;  ///< of the products with a pot life
   WoodCare wood;
 };
 
-/// Which side of what lies goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
+/// Which side of a lying part goes first. The trade's rule: undersides and insides before outsides (Utah State University Extension HI 28).
 enum class Sides { hidden_first, show_first };
 
 /// Everything that the job asks for, over these loads.
