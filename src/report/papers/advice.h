@@ -1,15 +1,16 @@
 #pragma once
-// What would make a plan ready sooner that waits for the shop's air.
+// Which single change helps a plan that waits for the shop's air.
 
 #include <string>
 
 #include "job/advice.h"
 #include "job/plan.h"
-#include "report/document/lines.h"
+#include "report/document/document.h"
+#include "report/words.h"
 
 namespace coatday::report {
 
-/// Which single change helps a plan that waits for air, the most helpful first.
-[[nodiscard]] std::string advice_text(const job::Plan&, const job::Advice&, const std::string& order, const TextStyle&);
+/// The most helpful change first.
+[[nodiscard]] Document advice_on_air(const job::Plan&, const job::Advice&, const std::string& order, const Texts&);
 
 }  // namespace coatday::report
