@@ -1,9 +1,10 @@
+#include "report/papers/what_if.h"
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/version.h"
 #include "cli/view.h"
-#include "report/files/json.h"
-#include "report/papers/report.h"
+#include "report/files/json_what_if.h"
+#include "report/papers/advice.h"
 
 namespace coatday::cli {
 namespace {
@@ -11,10 +12,10 @@ namespace {
 Outcome what_if_text(const View& view) {
   if (view.without_set) {
     const job::Plan& before = view.without_set->plan();
-    return answer(view, report::what_if_text(before, view.plan(), view.arguments.set, view.order(), view.style));
+    return answer(view, report::what_if(before, view.plan(), view.arguments.set, view.order(), texts(view)));
   }
   if (!view.is_planned()) return answer(view, reasons(view));
-  return answer(view, report::advice_text(view.plan(), view.advice(), view.order(), view.style));
+  return answer(view, report::advice_on_air(view.plan(), view.advice(), view.order(), texts(view)));
 }
 
 Outcome what_if_json(const View& view) {

@@ -57,7 +57,7 @@ std::optional<Outcome> no_wood_at(const View& view) {
 Outcome wood_text(const View& view) {
   if (view.finished) {
     if (!view.is_planned()) return answer(view, reasons(view));
-    return answer(view, report::wood_text(view.job(), view.plan(), planner::wood_findings(view.job(), *view.finished), view.style));
+    return answer(view, report::wood_of_order(view.job(), planner::wood_findings(view.job(), *view.finished), texts(view)));
   }
   const auto refused = no_wood_at(view);
   return refused ? *refused : answer(view, report::wood_at(*view.arguments.at, moved_board(view), view.style.units));

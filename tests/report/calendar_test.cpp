@@ -7,6 +7,7 @@
 #include <sstream>
 
 #include "report/document/lines.h"
+#include "report/files/calendar_entries.h"
 #include "tests/report/golden.h"
 #include "tests/report/sample_plan.h"
 

@@ -1,7 +1,6 @@
 #pragma once
-// The nodes of a document as elements of a page. Inside this folder only.
+// Phrases, facts and lists as elements of a page.
 
-#include <set>
 #include <string>
 
 #include "report/document/document.h"
@@ -19,9 +18,5 @@ void add_phrase(Element parent, const Phrase&, Mark shown = Mark::plain);
 
 void add_facts(Element parent, const Facts&);
 void add_list(Element parent, const List&);
-/// Where it is wider than the page it scrolls by itself, also by the keys. `name` is for those who hear the page.
-void add_table(Element parent, const Table&, const std::string& name);
-/// `shown` are the cautions that stand on the page in full already.
-void add_steps(Element parent, const Steps&, std::set<std::string>& shown);
 
 }  // namespace coatday::report::page

@@ -1,4 +1,5 @@
-// The work of a day on a page.
+#include "report/document/html_steps.h"
+
 #include "quantity/text.h"
 #include "report/document/html_nodes.h"
 

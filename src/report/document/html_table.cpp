@@ -1,4 +1,5 @@
-// A document's table on a page.
+#include "report/document/html_table.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>

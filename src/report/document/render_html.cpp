@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "report/document/html_nodes.h"
+#include "report/document/html_steps.h"
+#include "report/document/html_table.h"
 #include "report/document/style.h"
 
 namespace coatday::report {

@@ -69,15 +69,15 @@ void draw_figure(Element svg, const Patch& patch, const std::optional<Coats>& co
 
 void draw_view(Element parent, const job::Plan& plan, std::size_t piece, const piece::Part& part, const View& view) {
   Element figure = parent.add("div", {{"class", "view"}});
-  std::vector<std::string> told;
-  for (const Patch& patch : view.patches) told.push_back(patch.face + ": " + coat_text(coats_of(plan, piece, part.id, patch.face)));
+  std::vector<std::string> faces;
+  for (const Patch& patch : view.patches) faces.push_back(patch.face + ": " + coat_text(coats_of(plan, piece, part.id, patch.face)));
   const std::string width = number(std::ceil(view.width)), height = number(std::ceil(view.height));
   Element svg = figure.add("svg", {{"class", "part"},
                                    {"width", width},
                                    {"height", height},
                                    {"viewBox", "0 0 " + width + " " + height},
                                    {"role", "img"},
-                                   {"aria-label", part.name + " " + view.title + "; " + listed(told)}});
+                                   {"aria-label", part.name + " " + view.title + "; " + listed(faces)}});
   for (const Patch& patch : view.patches) {
     const auto coats = coats_of(plan, piece, part.id, patch.face);
     svg.add("path", {{"class", shade(coats)}, {"fill-rule", "evenodd"}, {"d", path_of(patch.loops)}});

@@ -1,5 +1,5 @@
 #pragma once
-// The fills of the drawings, once for all of them. They are told apart without colour.
+// The fills of the drawings, once for all of them. One is known from the other without colour.
 
 #include "report/document/document.h"
 

@@ -149,14 +149,14 @@ void draw_air(Strip& strip, const Chart& chart) {
   draw_closed(strip, chart.plan);
   draw_days(strip, chart.plan);
   draw_curves(strip, chart);
-  bool told = false;
+  bool any = false;
   for (const job::FinishHours& hours : chart.air.finishes) {
     if (!due_in(chart.plan, hours.use.product, strip.week())) continue;
-    if (!told) strip.heading("the air fits");
-    told = true;
+    if (!any) strip.heading("the air fits");
+    any = true;
     draw_fit(strip, chart.air, hours, product_name(chart.plan, hours.use.product));
   }
-  if (told) strip.gap();
+  if (any) strip.gap();
 }
 
 }  // namespace coatday::report::page

@@ -19,7 +19,7 @@ struct Week {
   [[nodiscard]] bool meets(Instant begin, Instant end) const { return begin < until && end > from; }
 };
 
-/// The weeks from the plan's start until everything may be delivered, promises included; what cures after that is told in words.
+/// The weeks from the plan's start until everything may be delivered, promises included; what cures after that is said in words.
 [[nodiscard]] std::vector<Week> weeks_of(const job::Plan&);
 
 /// The days of the timeline, from the plan's first day; none without a plan.

@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "report/document/lines.h"
+#include "report/files/calendar_entries.h"
 #include "report/words.h"
 
 namespace coatday::report {

@@ -1,11 +1,11 @@
-// What stands in a calendar for each step and each hand-over.
+#include "report/files/calendar_entries.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <array>
 
 #include "quantity/kebab.h"
-#include "report/files/calendar.h"
 #include "report/sections/event_facts.h"
 #include "report/words.h"
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "job/fresh_air.h"
+#include "report/files/json_events.h"
 #include "report/files/json_finish.h"
 #include "report/words.h"
 

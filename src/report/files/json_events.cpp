@@ -1,3 +1,5 @@
+#include "report/files/json_events.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>

@@ -18,8 +18,6 @@ using Json = nlohmann::ordered_json;
 /// The key of what lags behind the air by its time constant: "30 min".
 [[nodiscard]] std::string body_key(Hours time_constant);
 
-[[nodiscard]] Json event_json(const job::Plan&, const job::Event&);
-[[nodiscard]] Json piece_json(const job::Plan&, std::size_t piece);
 [[nodiscard]] Json purchase_json(const job::Plan&, const job::Purchase&);
 [[nodiscard]] Json finding_json(const job::Finding&);
 [[nodiscard]] Json result_json(const job::Plan&);

@@ -1,7 +1,7 @@
-// Two plans side by side, and advice, for other programs.
+#include "report/files/json_what_if.h"
+
 #include "job/compare.h"
-#include "report/files/json.h"
-#include "report/files/json_parts.h"
+#include "report/files/json_events.h"
 
 namespace coatday::report {
 namespace {

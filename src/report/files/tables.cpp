@@ -1,6 +1,6 @@
 #include "report/files/tables.h"
 
-#include "report/files/calendar.h"
+#include "report/files/calendar_entries.h"
 #include "report/files/csv.h"
 #include "report/sections/event_facts.h"
 #include "report/words.h"

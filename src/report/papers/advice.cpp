@@ -1,7 +1,6 @@
-#include "report/sections/advice.h"
+#include "report/papers/advice.h"
 
-#include "report/document/render_text.h"
-#include "report/papers/report.h"
+#include "report/sections/advice.h"
 #include "report/sections/summary.h"
 
 namespace coatday::report {
@@ -36,11 +35,10 @@ Section what_helps(const job::Plan& plan, const job::Advice& advice, const Texts
 
 }  // namespace
 
-std::string advice_text(const job::Plan& plan, const job::Advice& advice, const std::string& order, const TextStyle& style) {
-  const Texts texts{style.units, plan.shop.zone};
-  Document document{typed(order) + " " + from_text(plan, texts), {}, {verdict(plan, advice, texts)}};
+Document advice_on_air(const job::Plan& plan, const job::Advice& advice, const std::string& order, const Texts& texts) {
+  Document document{typed(order) + Phrase("  " + from_text(plan, texts), Mark::faint), {}, {verdict(plan, advice, texts)}};
   if (advice.waits_for_air && *advice.waits_for_air >= job::noticeable) document.sections.push_back(what_helps(plan, advice, texts));
-  return render_text(document, style);
+  return document;
 }
 
 }  // namespace coatday::report

@@ -21,10 +21,5 @@ namespace coatday::report {
 /// The checker's verdict on a plan of our own.
 [[nodiscard]] std::string breaches_text(const std::vector<checker::Breach>&, const TextStyle&);
 
-/// A plan, and the plan with what is set: ready dates, cost, heat, and which coats moved.
-[[nodiscard]] std::string what_if_text(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set,
-                                       const std::string& order, const TextStyle&);
-/// Which single change helps a plan that waits for air, the most helpful first.
-[[nodiscard]] std::string advice_text(const job::Plan&, const job::Advice&, const std::string& order, const TextStyle&);
 
 }  // namespace coatday::report

@@ -1,21 +1,17 @@
-// The order as it is beside the order with something changed.
+#include "report/papers/what_if.h"
+
 #include <fmt/core.h>
 
 #include <algorithm>
 #include <map>
 
 #include "job/compare.h"
-#include "report/document/render_text.h"
-#include "report/document/table.h"
-#include "report/document/table_lines.h"
-#include "report/papers/report.h"
 #include "report/sections/advice.h"
 #include "report/sections/findings.h"
 #include "report/sections/moved.h"
 #include "report/sections/no_plan.h"
 #include "report/sections/purchase.h"
 #include "report/sections/summary.h"
-#include "report/words.h"
 
 namespace coatday::report {
 namespace {
@@ -25,12 +21,12 @@ struct Both {
   const job::Plan& after;
 };
 
-Text at(const job::Plan& plan, const std::optional<Instant>& t) {
+Phrase at(const job::Plan& plan, const std::optional<Instant>& t) {
   if (plan.status != job::Status::feasible) return {"no plan", Mark::bad};
-  return t ? Text(instant_text(*t, plan.shop.zone)) : Text("never in this air", Mark::bad);
+  return t ? Phrase(instant_text(*t, plan.shop.zone)) : Phrase("never in this air", Mark::bad);
 }
 
-Text sooner(const std::optional<Instant>& before, const std::optional<Instant>& after) {
+Phrase sooner(const std::optional<Instant>& before, const std::optional<Instant>& after) {
   if (!before || !after) return {};
   const Hours gain(*before - *after);
   if (gain.count() == 0) return "the same";
@@ -38,10 +34,11 @@ Text sooner(const std::optional<Instant>& before, const std::optional<Instant>& 
           gain.count() > 0 ? Mark::good : Mark::bad};
 }
 
-Text slack(const std::optional<Hours>& hours) {
-  return hours ? Text(slack_text(*hours), hours->count() < 0 ? Mark::bad : Mark::plain) : Text("nothing promised");
+Phrase slack(const std::optional<Hours>& hours) {
+  return hours ? Phrase(slack_text(*hours), hours->count() < 0 ? Mark::bad : Mark::plain) : Phrase("nothing promised");
 }
 
+using Rows = std::vector<Table::Row>;
 using Results = std::pair<const job::PieceResult*, const job::PieceResult*>;
 
 bool same(const Results& a, const Results& b) {
@@ -51,18 +48,18 @@ bool same(const Results& a, const Results& b) {
   return equal(a.first, b.first) && equal(a.second, b.second);
 }
 
-void add_piece(TextTable& table, const Both& both, const std::string& who, const Results& results) {
+void add_piece(Rows& rows, const Both& both, const std::string& who, const Results& results) {
   const auto& [was, now] = results;
   const auto row = [&](const std::string& label, std::optional<Instant> a, std::optional<Instant> b) {
-    table.rows.push_back({Text(label), at(both.before, a), at(both.after, b), sooner(a, b)});
+    rows.push_back({{label, at(both.before, a), at(both.after, b), sooner(a, b)}});
   };
   row(who, was->ready.deliver, now->ready.deliver);
   row("  safe", was->ready_late.deliver, now->ready_late.deliver);
-  if (was->slack || now->slack) table.rows.push_back({Text("  promise"), slack(was->slack), slack(now->slack), Text()});
+  if (was->slack || now->slack) rows.push_back({{"  promise", slack(was->slack), slack(now->slack), {}}});
 }
 
-// Pieces with the same dates are told together.
-void add_pieces(TextTable& table, const Both& both) {
+// Pieces with the same dates share a row.
+void add_pieces(Rows& rows, const Both& both) {
   std::vector<std::pair<Results, std::vector<std::string>>> groups;
   for (const job::PieceResult& now : both.after.pieces) {
     const auto was = std::find_if(both.before.pieces.begin(), both.before.pieces.end(), [&](const auto& p) { return p.id == now.id; });
@@ -75,7 +72,7 @@ void add_pieces(TextTable& table, const Both& both) {
       group->second.push_back(now.name);
     }
   }
-  for (const auto& [results, names] : groups) add_piece(table, both, groups.size() == 1 ? "deliver" : listed(names), results);
+  for (const auto& [results, names] : groups) add_piece(rows, both, groups.size() == 1 ? "deliver" : listed(names), results);
 }
 
 using Shopping = std::map<std::string, std::string>;  // product, and part -> cans
@@ -83,12 +80,12 @@ using Shopping = std::map<std::string, std::string>;  // product, and part -> ca
 Shopping shopping(const job::Plan& plan, Units units) {
   Shopping all;
   for (const job::Purchase& row : plan.purchase) {
-    if (!row.buy.empty()) all[product_name(plan, row.product) + (row.part.empty() ? "" : ", " + row.part)] = cans_text(row.buy, units);
+    if (!row.buy.empty()) all[purchase_name(plan, row)] = cans_text(row.buy, units);
   }
   return all;
 }
 
-void add_shopping(TextTable& table, const Both& both, const TextStyle& style) {
+void add_shopping(Rows& rows, const Both& both, Units units) {
   const job::Cost was = job::cost_of(both.before), now = job::cost_of(both.after);
   const auto money = [&](const job::Plan& plan, const job::Cost& cost) {
     const std::string words = money_text(cost.sum, plan.shop.currency);
@@ -100,13 +97,13 @@ void add_shopping(TextTable& table, const Both& both, const TextStyle& style) {
   const std::string difference = !priced                  ? ""
                                  : std::abs(more) < 0.005 ? "the same"
                                                           : fmt::format("{:+.2f} {}", more, both.after.shop.currency);
-  table.rows.push_back({Text("buy"), money(both.before, was), money(both.after, now), difference});
-  const Shopping before = shopping(both.before, style.units), after = shopping(both.after, style.units);
+  rows.push_back({{"buy", money(both.before, was), money(both.after, now), difference}});
+  const Shopping before = shopping(both.before, units), after = shopping(both.after, units);
   Shopping products = before;
   products.insert(after.begin(), after.end());
   for (const auto& [product, any] : products) {
     const auto of = [&, &product = product](const Shopping& list) { return list.contains(product) ? list.at(product) : "none"; };
-    if (of(before) != of(after)) table.rows.push_back({Text("  " + product), of(before), of(after), Text()});
+    if (of(before) != of(after)) rows.push_back({{"  " + product, of(before), of(after), {}}});
   }
 }
 
@@ -125,58 +122,56 @@ std::string heat_text(const job::Comparison& found, const job::Plan& after) {
   return words + ", for " + money_text(Money(std::abs(more.value())), after.shop.currency) + (more.value() > 0 ? " more" : " less");
 }
 
-Lines heat(const job::Comparison& found, const job::Plan& after, const TextStyle& style) {
-  const Text head("  heat  ", Mark::faint);
-  if (found.differs.count() == 0) return hang(head, "the shop is as warm as before", style);
-  std::string words;
-  if (found.warmer > 0) words = "warmer by " + degree_hours(found.warmer, style.units);
-  if (found.cooler > 0) words += (words.empty() ? "" : ", ") + ("colder by " + degree_hours(found.cooler, style.units));
-  words += fmt::format(" (degrees times hours) in {} until {}; {}", format_span(found.differs),
-                       instant_text(found.air_until, after.shop.zone), heat_text(found, after));
-  return hang(head, words, style);
+std::string heat_fact(const job::Comparison& found, const job::Plan& after, Units units) {
+  if (found.differs.count() == 0) return "the shop is as warm as before";
+  std::string text;
+  if (found.warmer > 0) text = "warmer by " + degree_hours(found.warmer, units);
+  if (found.cooler > 0) text += (text.empty() ? "" : ", ") + ("colder by " + degree_hours(found.cooler, units));
+  return text + fmt::format(" (degrees times hours) in {} until {}; {}", format_span(found.differs),
+                            instant_text(found.air_until, after.shop.zone), heat_text(found, after));
 }
 
-Lines coats(const job::Comparison& found, const job::Plan& after, const TextStyle& style) {
-  Lines lines = hang(Text("Moved  ", Mark::strong), found.moved.empty() ? "no coat" : counted(found.moved.size(), "coat", "coats"), style);
-  append(lines, table_lines(moves(after, found.moved, {style.units, after.shop.zone}), 2, style));
+Section coats(const job::Comparison& found, const job::Plan& after, const Texts& texts) {
+  Section section{"moved", "Moved", found.moved.empty() ? "no coat" : counted(found.moved.size(), "coat", "coats")};
+  if (!found.moved.empty()) section.blocks.emplace_back(moves(after, found.moved, texts));
   std::string rest = counted(found.stayed, "coat stays", "coats stay") + " as planned before";
   if (found.added > 0) rest += "; " + counted(found.added, "is new", "are new");
   if (found.gone > 0) rest += "; " + counted(found.gone, "is gone", "are gone");
-  if (found.stayed + found.added + found.gone > 0) append(lines, hang("  ", rest + ".", style));
-  return lines;
+  if (found.stayed + found.added + found.gone > 0) section.blocks.emplace_back(Paragraph{rest + "."});
+  if (found.warmer > 0) section.blocks.emplace_back(heat_caution());
+  return section;
 }
 
-void add_no_plan(Lines& page, const job::Plan& plan, const char* which, const TextStyle& style) {
+Section dates_and_cost(const Both& both, const Texts& texts) {
+  Table table{"compare", "The order as it is, and changed", {{}, {"as it is"}, {"changed"}, {"difference"}}, {{}}};
+  add_pieces(table.groups.front().rows, both);
+  add_shopping(table.groups.front().rows, both, texts.units);
+  return {"compare", {}, {}, {std::move(table)}};
+}
+
+void add_no_plan(Document& document, const job::Plan& plan, const char* which) {
   if (plan.status == job::Status::feasible) return;
-  page.emplace_back();
-  page.emplace_back(which, Mark::strong);
-  for (const Section& section : present({report::no_plan(plan), proposals(plan), findings(plan.findings)}))
-    append(page, section_lines(section, style));
+  Section section{"no-plan", which};
+  for (Section& part : present({no_plan(plan), proposals(plan), findings(plan.findings)})) section.blocks.emplace_back(std::move(part));
+  document.sections.push_back(std::move(section));
 }
 
 }  // namespace
 
-std::string what_if_text(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set, const std::string& order,
-                         const TextStyle& style) {
-  Lines page = wrap(Text(order, Mark::strong) + "  " + from_text(after, {style.units, after.shop.zone}), style.columns);
-  for (const std::string& text : set) append(page, hang(Text("  what if   ", Mark::faint), text, style));
-  page.emplace_back();
-  const Both both{before, after};
-  TextTable table{{{Text()}, {Text("as it is", Mark::faint)}, {Text("changed", Mark::faint)}, {Text("difference", Mark::faint)}}, {}};
-  add_pieces(table, both);
-  add_shopping(table, both, style);
-  append(page, layout(table, 2, style));
-  const bool planned = before.status == job::Status::feasible && after.status == job::Status::feasible;
-  if (planned) {
+Document what_if(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set, const std::string& order,
+                 const Texts& texts) {
+  Document document{typed(order) + Phrase("  " + from_text(after, texts), Mark::faint)};
+  Facts changes;
+  for (const std::string& text : set) changes.facts.push_back({"what if", text});
+  document.sections = {{"set", {}, {}, {changes}}, dates_and_cost({before, after}, texts)};
+  if (before.status == job::Status::feasible && after.status == job::Status::feasible) {
     const job::Comparison found = job::compare(before, after);
-    append(page, heat(found, after, style));
-    page.emplace_back();
-    append(page, coats(found, after, style));
-    if (found.warmer > 0) append(page, section_lines(heat_caution(), style));
+    document.sections.back().blocks.emplace_back(Facts{{{"heat", heat_fact(found, after, texts.units)}}});
+    document.sections.push_back(coats(found, after, texts));
   }
-  add_no_plan(page, before, "As it is", style);
-  add_no_plan(page, after, "Changed", style);
-  return render(page, style.colour);
+  add_no_plan(document, before, "As it is");
+  add_no_plan(document, after, "Changed");
+  return document;
 }
 
 }  // namespace coatday::report
