@@ -5,7 +5,7 @@
 namespace coatday::checker {
 
 std::vector<Breach> check(const job::Plan& plan, const job::Job& job) {
-  if (plan.status != job::Status::feasible) return {};
+  if (plan.status != job::Status::planned) return {};
   Breaches breaches = broken_references(plan, job);
   if (!breaches.empty()) return breaches;
   const PlanFacts facts(plan, job);

@@ -36,20 +36,20 @@ class ReadyJudge {
   }
 
   void run() {
-    stages(result_.ready, Estimate::expected);
-    stages(result_.ready_late, Estimate::slow);
-    stages(result_.ready_early, Estimate::fast);
-    deliver(result_.ready.deliver, Estimate::expected);
-    deliver(result_.ready_late.deliver, Estimate::slow);
+    stages(result_.ready.expected, Estimate::expected);
+    stages(result_.ready.slow, Estimate::slow);
+    stages(result_.ready.fast, Estimate::fast);
+    deliver(result_.ready.expected.deliver, Estimate::expected);
+    deliver(result_.ready.slow.deliver, Estimate::slow);
     slack();
   }
 
  private:
   void stages(const job::HandOver& ready, Estimate side) {
     stage(ready.handle, Stage::handle, side);
-    stage(ready.pack, Stage::pack, side);
-    stage(ready.light_use, Stage::light_use, side);
-    stage(ready.full_cure, Stage::full_cure, side);
+    stage(ready.wrap, Stage::pack, side);
+    stage(ready.careful_use, Stage::light_use, side);
+    stage(ready.full_use, Stage::full_cure, side);
   }
 
   static const char* clock_text(Estimate side) {
@@ -151,11 +151,11 @@ class ReadyJudge {
 
   void slack() {
     const auto promised = facts_.job.order.pieces[piece_].promised;
-    const bool known = promised && result_.ready_late.deliver;
+    const bool known = promised && result_.ready.slow.deliver;
     const bool same_due = result_.due == promised && result_.slack.has_value() == known;
     if (!same_due) return tell("what is promised is not as in the order, or its slack is missing");
     if (!known) return;
-    const Hours own = *promised - *result_.ready_late.deliver;
+    const Hours own = *promised - *result_.ready.slow.deliver;
     if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) tell("slack is not the promised date less the safe date of delivery");
   }
 

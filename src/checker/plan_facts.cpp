@@ -189,9 +189,9 @@ void PlanFacts::time_events() {
     if (!coat(i)) continue;
     events[i].own_clock = e.end >= plan.air.begin();
     if (!events[i].own_clock) {
-      events[i].stages = e.stages;
-      events[i].slow = e.late_stages;
-      events[i].fast = e.early_stages;
+      events[i].stages = e.stages.expected;
+      events[i].slow = e.stages.slow;
+      events[i].fast = e.stages.fast;
       continue;
     }
     for (std::size_t s = 0; s < finish::stage_count; ++s) {

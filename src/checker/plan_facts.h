@@ -39,7 +39,7 @@ struct EventFacts {
   shop::Dust dust = shop::Dust::none;        ///< as the plan or the job says, the dustier
   bool hot = false;
   job::StageInstants stages, fast, slow;  ///< by the checker's own clocks
-  job::Bodies bodies;                     ///< of a coat: what it goes on, from the parts' shapes
+  job::TimeConstants bodies;              ///< of a coat: what it goes on, from the parts' shapes
   bool own_clock = false;                 ///< false: no coat, or it ended before the air begins; then the checker takes the plan's times
 };
 

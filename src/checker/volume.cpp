@@ -33,11 +33,11 @@ void check_film(const PlanFacts& facts, std::size_t i, Breaches& out) {
   const auto off = [](double said, double ours) { return std::abs(said - ours) > 1e-6 * ours; };
   if (!own.known()) out.push_back({"film-unknown", fmt::format("{}: {:.0f} µm wet is beyond what is known", facts.name(i), own.wet())});
   const bool wrong = e.wet_film.has_value() != own.stated() || (e.wet_film && off(e.wet_film->value(), own.wet()));
-  if (wrong || off(e.drying.nominal, own.drying(Estimate::expected)) || off(e.drying.late, own.drying(Estimate::slow)) ||
-      off(e.drying.early, own.drying(Estimate::fast))) {
+  if (wrong || off(e.drying.expected, own.drying(Estimate::expected)) || off(e.drying.slow, own.drying(Estimate::slow)) ||
+      off(e.drying.fast, own.drying(Estimate::fast))) {
     out.push_back({"film-differs",
                    fmt::format("{}: {:.0f} µm wet, drying times {:.3g}, by its step {:.0f} µm, times {:.3g}", facts.name(i),
-                               e.wet_film.value_or(Micrometres(0)).value(), e.drying.nominal, own.wet(), own.drying(Estimate::expected))});
+                               e.wet_film.value_or(Micrometres(0)).value(), e.drying.expected, own.wet(), own.drying(Estimate::expected))});
   }
 }
 

@@ -165,9 +165,9 @@ void check_stages(const PlanFacts& facts, Breaches& out) {
       const auto stage = static_cast<Stage>(s);
       const job::Event& e = facts.event(i);
       const EventFacts& own = facts.events[i];
-      compare_stage(facts, i, stage, "", e.stages[stage], own.stages[stage], out);
-      compare_stage(facts, i, stage, ", safe time,", e.late_stages[stage], own.slow[stage], out);
-      compare_stage(facts, i, stage, ", earliest time,", e.early_stages[stage], own.fast[stage], out);
+      compare_stage(facts, i, stage, "", e.stages.expected[stage], own.stages[stage], out);
+      compare_stage(facts, i, stage, ", safe time,", e.stages.slow[stage], own.slow[stage], out);
+      compare_stage(facts, i, stage, ", earliest time,", e.stages.fast[stage], own.fast[stage], out);
     }
   }
 }

@@ -13,7 +13,7 @@ int status_of(const std::vector<job::Finding>& findings, bool strict) {
 }
 
 int status_of(const job::Plan& plan, bool strict) {
-  return plan.status == job::Status::feasible ? status_of(plan.findings, strict) : no_plan;
+  return plan.status == job::Status::planned ? status_of(plan.findings, strict) : no_plan;
 }
 
 }  // namespace coatday::cli

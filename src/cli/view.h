@@ -28,7 +28,7 @@ struct View {
   [[nodiscard]] const job::Job& job() const { return files.job; }
   [[nodiscard]] const job::Plan& plan() const { return finished->plan(); }
   [[nodiscard]] const job::Advice& advice() const { return finished->advice(); }
-  [[nodiscard]] bool is_planned() const { return plan().status == job::Status::feasible; }
+  [[nodiscard]] bool is_planned() const { return plan().status == job::Status::planned; }
   [[nodiscard]] const std::string& order() const { return files.job.order.name; }
 };
 

@@ -15,7 +15,7 @@ constexpr double share_rounding = 1e-9;
 }  // namespace
 
 double DryingFactor::on(Estimate estimate) const {
-  return estimate == Estimate::nominal ? nominal : estimate == Estimate::late ? late : early;
+  return estimate == Estimate::expected ? expected : estimate == Estimate::slow ? slow : fast;
 }
 
 std::optional<FilmLaw> film_law(Mechanism mechanism) {
@@ -74,8 +74,8 @@ DryingFactor drying_factor(const Step& step, const Product& product) {
   const auto law = film_law(product.mechanism);
   if (!wet || !law) return {};
   const double share = *wet / film_of_times(product);
-  const auto [early, late] = std::minmax({std::pow(share, law->early), std::pow(share, law->late)});
-  return {early, std::pow(share, law->nominal), late};
+  const auto [fast, slow] = std::minmax({std::pow(share, law->fast), std::pow(share, law->slow)});
+  return {fast, std::pow(share, law->expected), slow};
 }
 
 SquareMetresPerLitre spreading_rate(const Step& step, const Product& product) {

@@ -10,7 +10,7 @@ namespace coatday::finish {
 
 /// The hours of a coat's drying clock against those of its record, on each side of what is known.
 struct DryingFactor {
-  double early = 1, nominal = 1, late = 1;
+  double fast = 1, expected = 1, slow = 1;
 
   [[nodiscard]] double on(Estimate) const;
   auto operator<=>(const DryingFactor&) const = default;
@@ -19,7 +19,7 @@ struct DryingFactor {
 /// Drying goes with (wet film / the record's)^n. n = 1 for water-based films up to 150 µm wet; 1.5 to 2, here 1.75, for oxidising ones; 1 to 2,
 /// here 1.5, where solvent evaporates: at first from the surface, then through the film. All judgement. No law is known for the others.
 struct FilmLaw {
-  double early, nominal, late;
+  double fast, expected, slow;
   std::optional<Micrometres> thickest;
 };
 [[nodiscard]] std::optional<FilmLaw> film_law(Mechanism);

@@ -165,8 +165,8 @@ double uncertainty(const Air& air) {
 }
 
 double weight(Estimate estimate, const Air& air) {
-  if (estimate == Estimate::nominal) return 1;
-  return estimate == Estimate::late ? 1 / uncertainty(air) : uncertainty(air);
+  if (estimate == Estimate::expected) return 1;
+  return estimate == Estimate::slow ? 1 / uncertainty(air) : uncertainty(air);
 }
 
 Law with(Law law, double parameter) {

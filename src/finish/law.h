@@ -68,8 +68,15 @@ class Rate {
 /// A time may be this many times longer or shorter: 1.4 in 15-30 °C and 30-70 % RH, 2 outside (judgement).
 [[nodiscard]] double uncertainty(const climate::Air&);
 
-/// Which side of what is known: early and late are each as far off as the uncertainty allows.
-enum class Estimate { nominal, early, late };
+/// What clocks may do, by what is known: run as expected, or as fast or slow as the uncertainty allows.
+enum class Estimate { expected, fast, slow };
+
+/// One value for each.
+template <class T>
+struct PerEstimate {
+  T expected{}, fast{}, slow{};
+  friend bool operator==(const PerEstimate&, const PerEstimate&) = default;
+};
 /// How much an hour counts for the clock on that side, in this air.
 [[nodiscard]] double weight(Estimate, const climate::Air&);
 

@@ -40,7 +40,7 @@ std::vector<Leg> way_to(const Product& product, Stage stage) {
 }
 
 /// How far the ends of the ranges of its laws put a stage off, all of them the same way.
-double spread_by_laws(const std::vector<Leg>& way, const climate::Air& air, const climate::Air& reference, Side side, Hours nominal) {
+double spread_by_laws(const std::vector<Leg>& way, const climate::Air& air, const climate::Air& reference, Side side, Hours expected) {
   double spread = 1;
   for (const bool upper : {false, true}) {
     Hours other{0};
@@ -49,7 +49,7 @@ double spread_by_laws(const std::vector<Leg>& way, const climate::Air& air, cons
       const Law end = ranges ? with(leg.law, upper ? leg.law.most : leg.law.least) : leg.law;
       other += leg.need / rate(end, air, reference, side);
     }
-    spread = std::max({spread, other / nominal, nominal / other});
+    spread = std::max({spread, other / expected, expected / other});
   }
   return spread;
 }
@@ -66,19 +66,19 @@ StageTimes times_in(const Product& product, const climate::Air& air, Units units
   const double unsure = uncertainty(air);
   for (std::size_t s = 0; s < stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);
-    Hours nominal{0};
+    Hours expected{0};
     const std::vector<Leg> way = way_to(product, stage);
     for (const Leg& leg : way) {
       if (!result.refused[stage]) result.refused[stage] = beyond(leg.law, air, units);
       const Side side = stage == Stage::recoat_close ? Side::fast : Side::slow;
       const double k = rate(leg.law, air, product.reference().air, side);
       if (!(k > 0) && !result.refused[stage]) result.refused[stage] = "the clock stands still in this air";
-      if (!result.refused[stage]) nominal += leg.need / k;
+      if (!result.refused[stage]) expected += leg.need / k;
     }
     if (way.empty() || result.refused[stage]) continue;
     const Side side = stage == Stage::recoat_close ? Side::fast : Side::slow;
-    const double by_laws = spread_by_laws(way, air, product.reference().air, side, nominal);
-    result.times[stage] = StageTime{nominal / unsure, nominal, nominal * unsure, by_laws};
+    const double by_laws = spread_by_laws(way, air, product.reference().air, side, expected);
+    result.times[stage] = StageTime{expected / unsure, expected, expected * unsure, by_laws};
   }
   return result;
 }

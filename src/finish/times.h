@@ -10,7 +10,7 @@ namespace coatday::finish {
 
 /// From application, with both sides of what is known.
 struct StageTime {
-  Hours early{0}, nominal{0}, late{0};
+  Hours fast{0}, expected{0}, slow{0};
   double by_laws = 1;  ///< times or divided by so much, by the stated ranges of its laws' parameters alone
 };
 

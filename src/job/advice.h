@@ -13,7 +13,7 @@ namespace coatday::job {
 inline constexpr Hours noticeable{12};
 
 /// One change, and when everything may be delivered then.
-struct Help {
+struct Suggestion {
   std::string words;
   Instant start;                ///< of the plan with the change
   Instant ready;                ///< by the slow clocks
@@ -28,10 +28,10 @@ struct Help {
 struct Advice {
   bool too_large = false;  ///< too large to plan again and again: nothing was tried
   std::optional<Hours>
-      waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or in the best air of the helps; of one of a
+      waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or in the best air of the suggestions; of one of a
                       ///< kind that alone, where there is one; none: not known
-  std::optional<Instant> searched;  ///< ready by a longer search alone, where that is sooner; the helps are against this
-  std::vector<Help> helps;          ///< what helps most first; one of a kind
+  std::optional<Instant> searched;      ///< ready by a longer search alone, where that is sooner; the suggestions are against this
+  std::vector<Suggestion> suggestions;  ///< what helps most first; one of a kind
 };
 
 }  // namespace coatday::job

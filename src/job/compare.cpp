@@ -59,7 +59,7 @@ std::optional<Heat> heat_used(const Plan& plan, Instant from, Instant until) {
 
 Comparison compare(const Plan& before, const Plan& after) {
   Comparison result;
-  if (before.status != Status::feasible || after.status != Status::feasible) return result;
+  if (before.status != Status::planned || after.status != Status::planned) return result;
   compare_coats(before, after, result);
   compare_air(before, after, result);
   result.heat_before = heat_used(before, result.air_from, result.air_until);

@@ -8,7 +8,7 @@ namespace {
 
 bool wet_at(const Plan& plan, const Event& coat, Instant t) {
   if (!coat.vapour || coat.start > t) return false;
-  const auto& dry = coat.stages[wet_until(plan.products.at(coat.product))];
+  const auto& dry = coat.stages.expected[wet_until(plan.products.at(coat.product))];
   return !dry || t < *dry;
 }
 

@@ -10,6 +10,7 @@
 #include "climate/surface.h"
 #include "finish/catalogue.h"
 #include "finish/film.h"
+#include "finish/law.h"
 #include "job/job.h"
 #include "job/step_id.h"
 #include "piece/piece.h"
@@ -26,7 +27,7 @@ using StageInstants = finish::PerStage<std::optional<Instant>>;
 
 /// What a coat lies on, by time constant, to the minute, each once: 0 follows the room's air. Its wait is over when it is on all of them, its
 /// window closes when it does on one.
-using Bodies = std::vector<Hours>;
+using TimeConstants = std::vector<Hours>;
 
 /// Must not start before another event's stage; `stage` is empty for the event's end (plus `rest`).
 struct AfterEvent {
@@ -60,7 +61,8 @@ struct Event {
   std::string name;                  ///< "clear coat 2", "turn", "glue up"
   std::optional<std::size_t> piece;  ///< index; none: the shop's own work
   std::string load;                  ///< the parts that move together: "top", "legs x4", "door 1-8"
-  std::string whose;  ///< the load beside others: with its piece where another has a part of that name; its piece where it is of no load
+  std::string
+      load_name;  ///< the load beside others: with its piece where another has a part of that name; its piece where it is of no load
   std::vector<std::size_t> faces;  ///< indices into Plan::faces
   std::string step;                ///< id of the schedule's step; empty for other work
   std::string product;             ///< id; empty for dry work
@@ -79,15 +81,13 @@ struct Event {
   std::optional<int> grit;
   std::optional<Instant> wipe_by;  ///< for what is wiped off
   std::vector<finish::BakeStage> bake;
-  StageInstants stages;                 ///< a coat's, nominal
-  StageInstants late_stages;            ///< by the slow clock
-  StageInstants early_stages;           ///< and by the fast one
-  Bodies bodies;                        ///< of a coat
-  std::optional<Micrometres> wet_film;  ///< of a coat, where its step asks for one
-  finish::DryingFactor drying;          ///< and how many times as long it dries as its record says
-  std::optional<Litres> volume;         ///< from the can
-  std::optional<Vapour> vapour;         ///< a coat's that has solvent in it
-  int mixes = 0;                        ///< batches of a two-part product within its pot life
+  finish::PerEstimate<StageInstants> stages;  ///< a coat's
+  TimeConstants bodies;                       ///< that a coat lies on
+  std::optional<Micrometres> wet_film;        ///< of a coat, where its step asks for one
+  finish::DryingFactor drying;                ///< and how many times as long it dries as its record says
+  std::optional<Litres> volume;               ///< from the can
+  std::optional<Vapour> vapour;               ///< a coat's that has solvent in it
+  int mixes = 0;                              ///< batches of a two-part product within its pot life
   std::optional<piece::Support> support;
   std::vector<AfterEvent> after;
   std::vector<BeforeEvent> before;
@@ -112,7 +112,7 @@ struct FaceEntry {
 };
 
 struct HandOver {
-  std::optional<Instant> handle, pack, deliver, light_use, full_cure;
+  std::optional<Instant> handle, wrap, deliver, careful_use, full_use;
 };
 
 struct PieceResult {
@@ -120,9 +120,8 @@ struct PieceResult {
   std::string name;
   std::string order;  ///< its order's name where several are planned together; else empty
   std::optional<Instant> due;
-  HandOver ready, ready_late;
-  HandOver ready_early;        ///< delivery left out: it waits for hands as well
-  std::optional<Hours> slack;  ///< from delivery by the slow clock until due; negative when late
+  finish::PerEstimate<HandOver> ready;  ///< without a fast delivery, which waits for hands as well
+  std::optional<Hours> slack;           ///< from delivery by the slow clock until due; negative when late
 };
 
 /// One place held while a load, or some of it, dries.
@@ -187,7 +186,7 @@ struct Wait {
   std::string air;       ///< else what the air of that day has against it, where that is known
 };
 
-enum class Status { feasible, infeasible, not_found };
+enum class Status { planned, impossible, not_found };
 
 struct Plan {
   Instant from;
@@ -207,7 +206,7 @@ struct Plan {
   std::vector<Wait> waits;                      ///< by day
   std::optional<Changes> changes;               ///< against the earlier plan, where there was one
   std::map<std::string, std::string> cautions;  ///< key -> text
-  Status status = Status::feasible;
+  Status status = Status::planned;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
   std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
   bool proven = false;                 ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order

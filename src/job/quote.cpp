@@ -82,10 +82,10 @@ Material material_of(const Plan& plan, const Purchase& row) {
 }
 
 /// When all pieces have reached it; none when one never does.
-std::optional<Instant> last_of(const Plan& plan, HandOver PieceResult::*side) {
+std::optional<Instant> last_of(const Plan& plan, HandOver finish::PerEstimate<HandOver>::*estimate) {
   std::optional<Instant> last;
   for (const PieceResult& piece : plan.pieces) {
-    const auto& when = (piece.*side).deliver;
+    const auto& when = (piece.ready.*estimate).deliver;
     if (!when) return std::nullopt;
     last = std::max(last.value_or(*when), *when);
   }
@@ -131,8 +131,8 @@ Quote quote(const Plan& plan, const shop::Rates& rates) {
     quote.begins = std::min(quote.begins.value_or(event.start), event.start);
     if (is_coat(event.kind)) quote.last_coat = std::max(quote.last_coat.value_or(event.start), event.start);
   }
-  quote.expected = last_of(plan, &PieceResult::ready);
-  quote.promise = last_of(plan, &PieceResult::ready_late);
+  quote.expected = last_of(plan, &finish::PerEstimate<HandOver>::expected);
+  quote.promise = last_of(plan, &finish::PerEstimate<HandOver>::slow);
   if (quote.begins && quote.promise) quote.days = days_of(plan, *quote.begins, *quote.promise);
   return quote;
 }

@@ -25,7 +25,7 @@ struct WoodReady {
   MoistureContent band;                                      ///< it is ready so near to the shop's equilibrium
   bool ready = false;
   /// When it is, by the middle of the published spread of diffusion, and by its high and low end. Nothing: not within a year.
-  std::optional<Instant> ready_at, ready_early, ready_late;
+  finish::PerEstimate<std::optional<Instant>> ready_at;
 
   [[nodiscard]] bool suits_room() const { return !room_driest || (now + band >= *room_driest && now - band <= *room_dampest); }
 };

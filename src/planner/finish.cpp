@@ -11,7 +11,7 @@ namespace {
 
 using job::AdviceDepth;
 
-bool is_planned(const job::Plan& plan) { return plan.status == job::Status::feasible; }
+bool is_planned(const job::Plan& plan) { return plan.status == job::Status::planned; }
 
 bool is_late(const job::Plan& plan) {
   return std::any_of(plan.pieces.begin(), plan.pieces.end(),

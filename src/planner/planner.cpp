@@ -11,7 +11,7 @@ tl::expected<FinishedPlan, Faults> finish_plan(const job::Job& job, const job::R
 }
 
 job::WoodFindings wood_findings(const job::Job& job, const FinishedPlan& finished) {
-  const bool planned = finished.plan().status == job::Status::feasible;
+  const bool planned = finished.plan().status == job::Status::planned;
   return planned ? wood_findings(job, finished.plan()) : job::WoodFindings{};
 }
 

@@ -28,10 +28,10 @@ namespace coatday::report {
 /// The moments of a hand-over with their names, in their order.
 inline constexpr std::array<std::pair<const char*, std::optional<Instant> job::HandOver::*>, 5> hand_over_moments{
     {{"handle", &job::HandOver::handle},
-     {"wrap", &job::HandOver::pack},
+     {"wrap", &job::HandOver::wrap},
      {"deliver", &job::HandOver::deliver},
-     {"careful use", &job::HandOver::light_use},
-     {"full use", &job::HandOver::full_cure}}};
+     {"careful use", &job::HandOver::careful_use},
+     {"full use", &job::HandOver::full_use}}};
 /// "a", "a and b", "a, b and c".
 [[nodiscard]] std::string listed(const std::vector<std::string>&);
 [[nodiscard]] std::string counted(std::size_t, const std::string& one, const std::string& many);

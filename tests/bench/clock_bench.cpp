@@ -36,7 +36,7 @@ void year_of_coats(benchmark::State& state) {
   const climate::AirSeries air(Year(), new_year, new_year + std::chrono::hours(24 * 365));
   std::size_t reached = 0;
   for (auto _ : state) {
-    const finish::CureClock clock(p, air, finish::Estimate::late);
+    const finish::CureClock clock(p, air, finish::Estimate::slow);
     for (int coat = 0; coat < 10'000; ++coat) {
       const Instant applied = new_year + std::chrono::seconds(static_cast<long>(coat) * 2600);
       for (std::size_t s = 0; s < finish::stage_count; ++s) reached += clock.reached(static_cast<finish::Stage>(s), applied) ? 1U : 0U;

@@ -226,13 +226,13 @@ INSTANTIATE_TEST_SUITE_P(
                 s.plan.purchase[0].left_over += Litres(0.5);
               },
               {"stock-differs"}},
-        Break{"handled too soon", [](Small& s) { *s.plan.pieces[0].ready.handle -= Minutes(10); }, {"ready-differs"}},
-        Break{"packed too soon", [](Small& s) { *s.plan.pieces[0].ready.pack -= Minutes(10); }, {"ready-differs"}},
-        Break{"delivered too soon", [](Small& s) { *s.plan.pieces[0].ready.deliver -= Minutes(10); }, {"ready-differs"}},
-        Break{"used too soon", [](Small& s) { *s.plan.pieces[0].ready.light_use -= Minutes(10); }, {"ready-differs"}},
+        Break{"handled too soon", [](Small& s) { *s.plan.pieces[0].ready.expected.handle -= Minutes(10); }, {"ready-differs"}},
+        Break{"packed too soon", [](Small& s) { *s.plan.pieces[0].ready.expected.wrap -= Minutes(10); }, {"ready-differs"}},
+        Break{"delivered too soon", [](Small& s) { *s.plan.pieces[0].ready.expected.deliver -= Minutes(10); }, {"ready-differs"}},
+        Break{"used too soon", [](Small& s) { *s.plan.pieces[0].ready.expected.careful_use -= Minutes(10); }, {"ready-differs"}},
         Break{
-            "cured too soon by the slow clock", [](Small& s) { *s.plan.pieces[0].ready_late.full_cure -= Minutes(10); }, {"ready-differs"}},
-        Break{"no date where there is one", [](Small& s) { s.plan.pieces[0].ready.full_cure.reset(); }, {"ready-differs"}},
+            "cured too soon by the slow clock", [](Small& s) { *s.plan.pieces[0].ready.slow.full_use -= Minutes(10); }, {"ready-differs"}},
+        Break{"no date where there is one", [](Small& s) { s.plan.pieces[0].ready.expected.full_use.reset(); }, {"ready-differs"}},
         Break{"slack wrong", [](Small& s) { *s.plan.pieces[0].slack += Hours(1); }, {"ready-differs"}},
         Break{"another promise", [](Small& s) { *s.plan.pieces[0].due += std::chrono::hours(24); }, {"ready-differs"}}),
     name_of);

@@ -66,7 +66,7 @@ INSTANTIATE_TEST_SUITE_P(
                     Break{"times rounded to the minute",
                           [](Small& s) {
                             for (job::Event& e : s.plan.events)
-                              for (auto& stage : e.stages.values)
+                              for (auto& stage : e.stages.expected.values)
                                 if (stage) *stage += std::chrono::seconds(59);
                           },
                           {}},
@@ -234,10 +234,10 @@ INSTANTIATE_TEST_SUITE_P(
         Break{"step begins too late", [](Small& s) { s.step("clear-2").within = Hours(1); }, {"step-too-late"}},
         Break{"a stage too soon", [](Small& s) { *s.event("table/leg/clear-1").stages[Stage::recoat] -= Minutes(5); }, {"stage-differs"}},
         Break{"a safe time too soon",
-              [](Small& s) { *s.event("table/leg/clear-1").late_stages[Stage::sand] -= Minutes(5); },
+              [](Small& s) { *s.event("table/leg/clear-1").stages.slow[Stage::sand] -= Minutes(5); },
               {"stage-differs"}},
         Break{"an earliest time too late",
-              [](Small& s) { *s.event("table/leg/clear-1").early_stages[Stage::recoat] += Minutes(5); },
+              [](Small& s) { *s.event("table/leg/clear-1").stages.fast[Stage::recoat] += Minutes(5); },
               {"stage-differs"}},
         Break{"a stage left out", [](Small& s) { s.event("table/leg/clear-1").stages[Stage::full_cure].reset(); }, {"stage-differs"}},
         Break{"too cold to go on", [](Small& s) { s.product().limits.coldest = Celsius(24); }, {"air-outside-limits", "can-too-cold"}},

@@ -56,8 +56,8 @@ RC_GTEST_PROP(CheckClock, AgreesWithTheLookUp, ()) {
   const Instant applied = at(0, 0) + std::chrono::seconds(*rc::gen::inRange(0, 40 * 86400));
   using Sides = std::pair<checker::Estimate, finish::Estimate>;
   const auto [own, theirs] =
-      *rc::gen::element(Sides{checker::Estimate::expected, finish::Estimate::nominal},
-                        Sides{checker::Estimate::slow, finish::Estimate::late}, Sides{checker::Estimate::fast, finish::Estimate::early});
+      *rc::gen::element(Sides{checker::Estimate::expected, finish::Estimate::expected},
+                        Sides{checker::Estimate::slow, finish::Estimate::slow}, Sides{checker::Estimate::fast, finish::Estimate::fast});
   const finish::Product p = product(mechanism);
   const checker::Clocks clocks(weather());
   const finish::CureClock other(p, weather(), theirs);

@@ -24,11 +24,11 @@ void settle_stages(job::Event& coat, const finish::Product& product) {
   for (std::size_t s = 0; s < finish::stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);
     const auto hours = product.reference().hours[stage];
-    coat.stages[stage] = coat.late_stages[stage] = coat.early_stages[stage] = std::nullopt;
+    coat.stages.expected[stage] = coat.stages.slow[stage] = coat.stages.fast[stage] = std::nullopt;
     if (!hours) continue;
-    coat.stages[stage] = later(coat.end, *hours);
-    coat.late_stages[stage] = later(coat.end, *hours * 1.4);
-    coat.early_stages[stage] = later(coat.end, *hours / 1.4);
+    coat.stages.expected[stage] = later(coat.end, *hours);
+    coat.stages.slow[stage] = later(coat.end, *hours * 1.4);
+    coat.stages.fast[stage] = later(coat.end, *hours / 1.4);
   }
 }
 
@@ -72,10 +72,10 @@ void Small::settle() {
   plan.purchase = {row};
   job::PieceResult& result = plan.pieces.front();
   result.ready = dates(plan, &job::Event::stages);
-  result.ready_late = dates(plan, &job::Event::late_stages);
-  result.ready_early = dates(plan, &job::Event::early_stages);
-  result.ready_early.deliver.reset();
-  result.slack = *result.due - *result.ready_late.deliver;
+  result.ready.slow = dates(plan, &job::Event::stages.slow);
+  result.ready.fast = dates(plan, &job::Event::stages.fast);
+  result.ready.fast.deliver.reset();
+  result.slack = *result.due - *result.ready.slow.deliver;
 }
 
 }  // namespace coatday::checker::test

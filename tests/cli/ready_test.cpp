@@ -60,7 +60,7 @@ TEST(Status, OfFindings) {
 TEST(Status, OfPlans) {
   job::Plan plan;
   EXPECT_EQ(status_of(plan, true), done);
-  plan.status = job::Status::infeasible;
+  plan.status = job::Status::impossible;
   EXPECT_EQ(status_of(plan, false), no_plan);
   plan.status = job::Status::not_found;
   EXPECT_EQ(status_of(plan, false), no_plan);

@@ -42,7 +42,7 @@ RC_GTEST_PROP(ClockIntegral, AgreesWithANaiveLoop, ()) {
   const AirSeries air = series(rows);
   const Law law = *default_law(any_mechanism(), Clock::drying);
   const Side side = *rc::gen::element(Side::slow, Side::fast);
-  const ClockIntegral clock(air, law, reference_air, side, Estimate::nominal);
+  const ClockIntegral clock(air, law, reference_air, side, Estimate::expected);
   const Instant a = any_time(rows.size());
   const Instant b = any_time(rows.size());
   const auto [from, until] = std::minmax(a, b);
@@ -53,7 +53,7 @@ RC_GTEST_PROP(ClockIntegral, ReachesNoSecondTooEarlyAndNoSecondTooLate, ()) {
   const std::vector<Air> rows = any_rows();
   const AirSeries air = series(rows);
   const Law law = *default_law(any_mechanism(), Clock::drying);
-  const ClockIntegral clock(air, law, reference_air, Side::slow, Estimate::nominal);
+  const ClockIntegral clock(air, law, reference_air, Side::slow, Estimate::expected);
   const Instant from = any_time(rows.size());
   const Hours need(*rc::gen::inRange(1, 20000) / 1000.0);
   const auto reached = clock.reached(from, need);
@@ -71,11 +71,11 @@ Instant or_never(std::optional<Instant> t) { return t.value_or(Instant::max()); 
 RC_GTEST_PROP(CureClock, AColderHourNeverDriesEarlier, ()) {
   std::vector<Air> rows = any_rows();
   const Product p = test::product(any_mechanism());
-  const CureClock before(p, series(rows), Estimate::nominal);
+  const CureClock before(p, series(rows), Estimate::expected);
   const std::size_t hour = *rc::gen::inRange<std::size_t>(0, rows.size());
   const Kelvins colder(*rc::gen::inRange(1, 150) / 10.0);
   for (std::size_t r = hour; r < std::min(hour + 2, rows.size()); ++r) rows[r].temperature = rows[r].temperature - colder;
-  const CureClock after(p, series(rows), Estimate::nominal);
+  const CureClock after(p, series(rows), Estimate::expected);
   for (std::size_t s = 0; s < stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);
     RC_ASSERT(or_never(after.reached(stage, monday)) >= or_never(before.reached(stage, monday)));
@@ -85,9 +85,9 @@ RC_GTEST_PROP(CureClock, AColderHourNeverDriesEarlier, ()) {
 RC_GTEST_PROP(CureClock, LateIsNeverEarlierAndEarlyIsNeverLater, ()) {
   const std::vector<Air> rows = any_rows();
   const Product p = test::product(any_mechanism());
-  const CureClock nominal(p, series(rows), Estimate::nominal);
-  const CureClock late(p, series(rows), Estimate::late);
-  const CureClock early(p, series(rows), Estimate::early);
+  const CureClock nominal(p, series(rows), Estimate::expected);
+  const CureClock late(p, series(rows), Estimate::slow);
+  const CureClock early(p, series(rows), Estimate::fast);
   const Instant applied = any_time(rows.size());
   for (std::size_t s = 0; s < stage_count; ++s) {
     const auto stage = static_cast<Stage>(s);
@@ -100,7 +100,7 @@ RC_GTEST_PROP(CureClock, LateIsNeverEarlierAndEarlyIsNeverLater, ()) {
 RC_GTEST_PROP(CureClock, StagesComeInTheirOrder, ()) {
   const std::vector<Air> rows = any_rows();
   const Product p = test::product(any_mechanism());
-  const CureClock clock(p, series(rows), *rc::gen::element(Estimate::nominal, Estimate::late, Estimate::early));
+  const CureClock clock(p, series(rows), *rc::gen::element(Estimate::expected, Estimate::slow, Estimate::fast));
   const Instant applied = any_time(rows.size());
   const auto in_order = [&](std::initializer_list<Stage> stages) {
     Instant last = applied;
@@ -137,7 +137,7 @@ RC_GTEST_PROP(TimesIn, AreThoseOfTheClockInConstantAir, ()) {
   const StageTimes times = times_in(p, steady);
   using Side = std::pair<Estimate, Hours StageTime::*>;
   for (const auto& [estimate, side] :
-       {Side{Estimate::early, &StageTime::early}, Side{Estimate::nominal, &StageTime::nominal}, Side{Estimate::late, &StageTime::late}}) {
+       {Side{Estimate::fast, &StageTime::early}, Side{Estimate::expected, &StageTime::nominal}, Side{Estimate::slow, &StageTime::late}}) {
     const CureClock clock(p, air, estimate);
     for (std::size_t s = 0; s < stage_count; ++s) {
       const auto& time = times.times.values[s];

@@ -25,7 +25,7 @@ Instant after(Instant from, double hours) { return from + std::chrono::seconds(s
 
 TEST(ClockIntegral, IsHoursTimesRateInConstantAir) {
   const Law law = *default_law(Mechanism::oxidative, Clock::cure);
-  const ClockIntegral clock(series(constant(3000, shop)), law, reference_air, Side::slow, Estimate::nominal);
+  const ClockIntegral clock(series(constant(3000, shop)), law, reference_air, Side::slow, Estimate::expected);
   EXPECT_NEAR(clock.between(monday, monday + 3000h).count(), 3000 * rate(law, shop, reference_air), 1e-9);
   EXPECT_NEAR(clock.between(monday + 7min, monday + 2999h + 59s).count(), (2999 - (7 * 60 - 59) / 3600.0) * rate(law, shop, reference_air),
               1e-9);
@@ -33,7 +33,7 @@ TEST(ClockIntegral, IsHoursTimesRateInConstantAir) {
 
 TEST(ClockIntegral, LateSideDividesByTheUncertainty) {
   const Law law = *default_law(Mechanism::oxidative, Clock::cure);
-  const ClockIntegral clock(series(constant(10, shop)), law, reference_air, Side::slow, Estimate::late);
+  const ClockIntegral clock(series(constant(10, shop)), law, reference_air, Side::slow, Estimate::slow);
   EXPECT_NEAR(clock.between(monday, monday + 10h).count(), 10 * rate(law, shop, reference_air) / 1.4, 1e-12);
 }
 
@@ -44,7 +44,7 @@ TEST(ClockIntegral, IsTheEquivalentAgeUnderVaryingTemperature) {
   std::vector<Air> rows = constant(12, air(10, 50));
   append(rows, constant(6, air(18, 50)));
   append(rows, constant(6, air(24, 50)));
-  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, Estimate::nominal);
+  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, Estimate::expected);
 
   const auto k = [](double t) { return std::exp(50e3 / 8.31446261815324 * (1 / 296.15 - 1 / (t + 273.15))); };
   const double age = clock.between(monday, monday + 24h).count();
@@ -52,14 +52,14 @@ TEST(ClockIntegral, IsTheEquivalentAgeUnderVaryingTemperature) {
   EXPECT_NEAR(age, 15.382, 5e-4);
 
   // The same age is the same cure, whatever the way there.
-  const ClockIntegral steady(series(constant(24, reference_air)), law, reference_air, Side::slow, Estimate::nominal);
+  const ClockIntegral steady(series(constant(24, reference_air)), law, reference_air, Side::slow, Estimate::expected);
   EXPECT_EQ(steady.reached(monday, Hours(age)), after(monday, age));
   EXPECT_EQ(clock.reached(monday, Hours(age)), monday + 24h);
 }
 
 TEST(ClockIntegral, ReachesAtTheFirstWholeSecond) {
   const Law law = *default_law(Mechanism::epoxy, Clock::cure);
-  const ClockIntegral clock(series(constant(100, reference_air)), law, reference_air, Side::slow, Estimate::nominal);
+  const ClockIntegral clock(series(constant(100, reference_air)), law, reference_air, Side::slow, Estimate::expected);
   EXPECT_EQ(clock.reached(monday, Hours(2)), monday + 2h);
   EXPECT_EQ(clock.reached(monday + 11s, Hours(0.25)), monday + 15min + 11s);
   EXPECT_EQ(clock.reached(monday, Hours(2.0001)), monday + 2h + 1s);
@@ -72,7 +72,7 @@ TEST(ClockIntegral, IsDoneBeforeTheColdNightWhenTheHoursJustSuffice) {
   std::vector<Air> rows = constant(8, reference_air);
   append(rows, constant(16, air(5, 50)));
   append(rows, constant(8, reference_air));
-  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, Estimate::nominal);
+  const ClockIntegral clock(series(rows), law, reference_air, Side::slow, Estimate::expected);
   EXPECT_EQ(clock.reached(monday, Hours(8)), monday + 8h);
   EXPECT_EQ(clock.reached(monday + 6h + 40min, Hours(4.0 / 3)), monday + 8h);
   EXPECT_EQ(clock.reached(monday, Hours(8.5)), monday + 24h + 30min);
@@ -80,19 +80,19 @@ TEST(ClockIntegral, IsDoneBeforeTheColdNightWhenTheHoursJustSuffice) {
 
 TEST(ClockIntegral, EndsWithTheAir) {
   const Law law = *default_law(Mechanism::epoxy, Clock::cure);
-  const ClockIntegral clock(series(constant(8, reference_air)), law, reference_air, Side::slow, Estimate::nominal);
+  const ClockIntegral clock(series(constant(8, reference_air)), law, reference_air, Side::slow, Estimate::expected);
   EXPECT_EQ(clock.reached(monday, Hours(8)), monday + 8h);
   EXPECT_EQ(clock.reached(monday, Hours(8.1)), std::nullopt);
   EXPECT_EQ(clock.reached(monday + 9h, Hours(0)), std::nullopt);
   EXPECT_THROW((void)clock.between(monday, monday + 8h + 1s), std::out_of_range);
   EXPECT_THROW((void)clock.reached(monday - 1s, Hours(1)), std::out_of_range);
-  EXPECT_EQ(ClockIntegral({}, law, reference_air, Side::slow, Estimate::nominal).reached(monday, Hours(1)), std::nullopt);
+  EXPECT_EQ(ClockIntegral({}, law, reference_air, Side::slow, Estimate::expected).reached(monday, Hours(1)), std::nullopt);
 }
 
 TEST(CureClock, EqualsTheRecordInItsOwnAir) {
   for (std::size_t m = 0; m < words<Mechanism>().size(); ++m) {
     const Product p = test::product(static_cast<Mechanism>(m));
-    const CureClock clock(p, series(constant(48, reference_air)), Estimate::nominal);
+    const CureClock clock(p, series(constant(48, reference_air)), Estimate::expected);
     for (std::size_t s = 0; s < stage_count; ++s) {
       const auto stage = static_cast<Stage>(s);
       if (!clock.has(stage)) continue;
@@ -105,8 +105,8 @@ TEST(CureClock, EqualsTheRecordInItsOwnAir) {
 TEST(CureClock, EqualsTheClosedFormInConstantAir) {
   const Product p = test::product(Mechanism::acid_cured);
   const Law law = *p.law(Clock::cure);
-  const CureClock nominal(p, series(constant(96, shop)), Estimate::nominal);
-  const CureClock late(p, series(constant(96, shop)), Estimate::late);
+  const CureClock nominal(p, series(constant(96, shop)), Estimate::expected);
+  const CureClock late(p, series(constant(96, shop)), Estimate::slow);
   const double slowdown = 1 / rate(law, shop, reference_air);
   EXPECT_EQ(nominal.reached(Stage::recoat, monday + 1h), after(monday + 1h, p.reference().hours[Stage::recoat]->count() * slowdown));
   EXPECT_EQ(late.reached(Stage::full_cure, monday), after(monday, p.reference().hours[Stage::full_cure]->count() * slowdown * 1.4));
@@ -114,7 +114,7 @@ TEST(CureClock, EqualsTheClosedFormInConstantAir) {
 
 TEST(CureClock, WaterCuresFromRecoatOn) {
   const Product p = test::product(Mechanism::water);
-  const CureClock clock(p, series(constant(96, shop)), Estimate::nominal);
+  const CureClock clock(p, series(constant(96, shop)), Estimate::expected);
   const double recoat = p.reference().hours[Stage::recoat]->count();
   const double full = p.reference().hours[Stage::full_cure]->count();
   const double dried = recoat / rate(*p.law(Clock::drying), shop, reference_air);
@@ -127,8 +127,8 @@ TEST(CureClock, WaterCuresFromRecoatOn) {
 TEST(CureClock, WindowClosesOnTheEarlySide) {
   const Product p = test::product(Mechanism::polyurethane_two_part);
   const Air hot = air(43, 50);
-  const CureClock nominal(p, series(constant(48, hot)), Estimate::nominal);
-  const CureClock early(p, series(constant(48, hot)), Estimate::early);
+  const CureClock nominal(p, series(constant(48, hot)), Estimate::expected);
+  const CureClock early(p, series(constant(48, hot)), Estimate::fast);
   const double k = rate(*p.law(Clock::cure), hot, reference_air, Side::fast);
   const double close = p.reference().hours[Stage::recoat_close]->count() / k;
   EXPECT_EQ(nominal.reached(Stage::recoat_close, monday), after(monday, close));
@@ -139,7 +139,7 @@ TEST(CureClock, WindowClosesOnTheEarlySide) {
 TEST(CureClock, WindowOfAWaterFinishClosesOnTheEarlySideOfBothClocks) {
   const Product p = test::product(Mechanism::water);
   const Air dry = air(23, 10);
-  const CureClock early(p, series(constant(48, dry)), Estimate::early);
+  const CureClock early(p, series(constant(48, dry)), Estimate::fast);
   const StageHours& hours = p.reference().hours;
   const double dried = hours[Stage::recoat]->count() / rate(*p.law(Clock::drying), dry, reference_air, Side::fast);
   const double cured = (*hours[Stage::recoat_close] - *hours[Stage::recoat]).count();
@@ -150,8 +150,8 @@ TEST(CureClock, WindowClosesEarlierInAHotSpell) {
   const Product p = test::product(Mechanism::polyurethane_two_part);
   std::vector<Air> spell = constant(96, reference_air);
   for (std::size_t row = 4; row < 8; ++row) spell[row] = air(38, 50);
-  const CureClock mild(p, series(constant(96, reference_air)), Estimate::early);
-  const CureClock hot(p, series(spell), Estimate::early);
+  const CureClock mild(p, series(constant(96, reference_air)), Estimate::fast);
+  const CureClock hot(p, series(spell), Estimate::fast);
   const double need = p.reference().hours[Stage::recoat_close]->count();
   const double hot_rate = 2 * rate(*p.law(Stage::recoat_close), air(38, 50), reference_air, Side::fast);  // the wider factor
   EXPECT_EQ(mild.reached(Stage::recoat_close, monday), after(monday, need / 1.4));
@@ -164,7 +164,7 @@ TEST(CureClock, RunsAStageByItsOwnLaw) {
   Law own = *p.law(Clock::drying);
   own.activation = KilojoulesPerMole(80);
   p.fits[Stage::recoat] = Fit{own, 0};
-  const CureClock clock(p, series(constant(96, shop)), Estimate::nominal);
+  const CureClock clock(p, series(constant(96, shop)), Estimate::expected);
   const auto hours = [&](Stage stage, const Law& law) { return p.reference().hours[stage]->count() / rate(law, shop, reference_air); };
   EXPECT_EQ(clock.reached(Stage::recoat, monday), after(monday, hours(Stage::recoat, own)));
   EXPECT_EQ(clock.reached(Stage::sand, monday), after(monday, hours(Stage::sand, *p.law(Clock::drying))));
@@ -172,7 +172,7 @@ TEST(CureClock, RunsAStageByItsOwnLaw) {
 }
 
 TEST(CureClock, HeatCuredPaintNeverCuresInShopAir) {
-  const CureClock clock(test::product(Mechanism::heat_cured), series(constant(480, reference_air)), Estimate::nominal);
+  const CureClock clock(test::product(Mechanism::heat_cured), series(constant(480, reference_air)), Estimate::expected);
   EXPECT_TRUE(clock.reached(Stage::handle, monday));
   for (const Stage stage : {Stage::recoat_close, Stage::pack, Stage::light_use, Stage::full_cure}) {
     EXPECT_FALSE(clock.has(stage)) << word(stage);
@@ -183,7 +183,7 @@ TEST(CureClock, HeatCuredPaintNeverCuresInShopAir) {
 TEST(CureClock, HasOnlyTheStagesOfTheRecord) {
   Product p = test::product(Mechanism::oxidative);
   p.rows.front().hours[Stage::sand].reset();
-  const CureClock clock(p, series(constant(48, reference_air)), Estimate::nominal);
+  const CureClock clock(p, series(constant(48, reference_air)), Estimate::expected);
   EXPECT_FALSE(clock.has(Stage::sand));
   EXPECT_EQ(clock.reached(Stage::sand, monday), std::nullopt);
   EXPECT_TRUE(clock.has(Stage::recoat));
@@ -191,7 +191,7 @@ TEST(CureClock, HasOnlyTheStagesOfTheRecord) {
 
 TEST(CureClock, WaitsOfARuleRunOnTheDryingClock) {
   const Product p = test::product(Mechanism::white_spirit);
-  const CureClock clock(p, series(constant(96, shop)), Estimate::nominal);
+  const CureClock clock(p, series(constant(96, shop)), Estimate::expected);
   EXPECT_EQ(clock.dried(Hours(24), monday), after(monday, 24 / rate(*p.law(Clock::drying), shop, reference_air)));
 }
 

@@ -54,7 +54,7 @@ bool is_small(const coatday::job::Job& job) {
 bool plans_soundly(const coatday::job::Job& job) {
   const coatday::Instant new_year = date::sys_days(date::year(2027) / 1 / 4);
   const coatday::job::Plan plan = coatday::planner::make_plan(job, {job.order.start.value_or(new_year)});
-  return plan.status != coatday::job::Status::feasible || coatday::checker::check(plan, job).empty();
+  return plan.status != coatday::job::Status::planned || coatday::checker::check(plan, job).empty();
 }
 
 }  // namespace

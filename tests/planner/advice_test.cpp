@@ -46,7 +46,7 @@ TEST(LatenessAdvice, WarmthWhereItIsTooCold) {
   knobs.air = {Celsius(11), RelativeHumidity(0.5)};
   job::Job job = make_job(knobs);
   limit(job, Celsius(15), RelativeHumidity(0.9));
-  ASSERT_NE(make_plan(job, request).status, job::Status::feasible);
+  ASSERT_NE(make_plan(job, request).status, job::Status::planned);
   const auto all = proposals(job);
   ASSERT_EQ(all.size(), 1U);
   EXPECT_EQ(all[0], "keep the shop at 16 °C or warmer, nights too");  // 13 °C is too cold still, 18 °C more than is needed
@@ -57,7 +57,7 @@ TEST(LatenessAdvice, DryAirWhereItIsTooDamp) {
   knobs.air = {Celsius(20), RelativeHumidity(0.85)};
   job::Job job = make_job(knobs);
   limit(job, Celsius(5), RelativeHumidity(0.75));
-  ASSERT_NE(make_plan(job, request).status, job::Status::feasible);
+  ASSERT_NE(make_plan(job, request).status, job::Status::planned);
   EXPECT_TRUE(says(proposals(job), "keep the shop's air at 70 % RH or drier, nights too"));
 }
 
@@ -65,12 +65,12 @@ TEST(LatenessAdvice, ALaterDateWhereItIsLate) {
   job::Job job = make_job();
   job.order.pieces[0].promised = monday() + std::chrono::hours(1);
   const job::Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   const auto all = advise_when_late(job, request, plan);
   ASSERT_FALSE(all.empty());
   EXPECT_EQ(all.back(),
-            "promise " + plan.pieces[0].name + " for " + day_and_time(job.shop.zone.to_local(*plan.pieces[0].ready_late.deliver)));
-  job.order.pieces[0].promised = plan.pieces[0].ready_late.deliver;
+            "promise " + plan.pieces[0].name + " for " + day_and_time(job.shop.zone.to_local(*plan.pieces[0].ready.slow.deliver)));
+  job.order.pieces[0].promised = plan.pieces[0].ready.slow.deliver;
   EXPECT_TRUE(proposals(job).empty());
 }
 
@@ -80,10 +80,10 @@ TEST(LatenessAdvice, HandsOrPlacesWhereTheyAreShort) {
   knobs.points = 1;
   job::Job job = make_job(knobs);
   const job::Plan plan = make_plan(job, request);
-  ASSERT_TRUE(plan.pieces.back().ready_late.deliver);
+  ASSERT_TRUE(plan.pieces.back().ready.slow.deliver);
   knobs.points = 7;
   const job::Plan roomy = make_plan(make_job(knobs), request);
-  for (std::size_t p = 0; p < plan.pieces.size(); ++p) job.order.pieces[p].promised = roomy.pieces[p].ready_late.deliver;
+  for (std::size_t p = 0; p < plan.pieces.size(); ++p) job.order.pieces[p].promised = roomy.pieces[p].ready.slow.deliver;
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "more 'points' to dry on")) << testing::PrintToString(all);
 }
@@ -102,7 +102,7 @@ TEST(LatenessAdvice, AScuffWhereAWindowClosesWhileTheShopIs) {
   hours[finish::Stage::sand].reset();
   hours[finish::Stage::recoat_close] = Hours(28);  // 20 h by the fast clock: shut at 11:00, open again at 08:00
   const job::Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, job::Status::infeasible);
+  ASSERT_EQ(plan.status, job::Status::impossible);
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "scuff before clear 2: ")) << testing::PrintToString(all);
   const auto& why = plan.contradiction;
@@ -129,7 +129,7 @@ TEST(LatenessAdvice, HeatAtNightWhereTheDayIsWarmEnough) {
   job::Job job = make_job(knobs);
   const job::Plan warm = make_plan(job, request);
   cold_nights(job);
-  job.order.pieces[0].promised = *warm.pieces[0].ready_late.deliver + std::chrono::hours(4);
+  job.order.pieces[0].promised = *warm.pieces[0].ready.slow.deliver + std::chrono::hours(4);
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "heat outside the heated hours, nights and days off: ")) << testing::PrintToString(all);
 }
@@ -164,7 +164,7 @@ TEST(LatenessAdvice, TwoChangesWhereNoneIsEnough) {
   const job::Plan plan = make_plan(best, request);
   ASSERT_TRUE(plan.ready);
   for (std::size_t p = 0; p < plan.pieces.size(); ++p)
-    job.order.pieces[p].promised = *plan.pieces[p].ready_late.deliver + std::chrono::hours(1);
+    job.order.pieces[p].promised = *plan.pieces[p].ready.slow.deliver + std::chrono::hours(1);
   const auto all = proposals(job);
   EXPECT_TRUE(says(all, "or warmer, nights too; and ")) << testing::PrintToString(all);
 }
@@ -189,24 +189,24 @@ job::Job with_quick_clear() {
   return job;
 }
 
-const job::Help* quick_clear(const job::Advice& advice) {
-  const auto help = std::find_if(advice.helps.begin(), advice.helps.end(),
-                                 [](const job::Help& h) { return h.words.starts_with("quick clear in place of clear"); });
-  return help == advice.helps.end() ? nullptr : &*help;
+const job::Suggestion* quick_clear(const job::Advice& advice) {
+  const auto help = std::find_if(advice.suggestions.begin(), advice.suggestions.end(),
+                                 [](const job::Suggestion& h) { return h.words.starts_with("quick clear in place of clear"); });
+  return help == advice.suggestions.end() ? nullptr : &*help;
 }
 
 TEST(AirAdvice, AnotherProductWithWhatIsBought) {
   const job::Job job = with_quick_clear();
   const job::Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   for (const job::AdviceDepth tries : {job::AdviceDepth::quick, job::AdviceDepth::thorough}) {
     const job::Advice advice = advise_on_air(job, asking(tries), plan);
     ASSERT_TRUE(advice.waits_for_air);
     EXPECT_GE(*advice.waits_for_air, job::noticeable);
-    const job::Help* help = quick_clear(advice);
+    const job::Suggestion* help = quick_clear(advice);
     ASSERT_NE(help, nullptr);
     EXPECT_GE(help->sooner, job::noticeable);
-    const bool alone = advice.helps.size() == 1;  // it dries in half the time: no air does as much for the usual one
+    const bool alone = advice.suggestions.size() == 1;  // it dries in half the time: no air does as much for the usual one
     EXPECT_TRUE(alone || help->sooner > *advice.waits_for_air);
     EXPECT_FALSE(help->dearer);  // nothing has a price
     ASSERT_EQ(help->buys.size(), 2U);
@@ -256,7 +256,7 @@ TEST(AirAdvice, BetterAirNeverReadsAsWorse) {
     const job::Advice advice = advise_on_air(job, asking(job::AdviceDepth::thorough), plan);
     ASSERT_TRUE(advice.waits_for_air);
     EXPECT_GE(*advice.waits_for_air, Hours(0));
-    for (const job::Help& help : advice.helps) {
+    for (const job::Suggestion& help : advice.suggestions) {
       EXPECT_LE(help.sooner, *advice.waits_for_air) << help.words;
       EXPECT_TRUE(help.sooner >= Hours(1) || help.waits_less >= Hours(1)) << help.words;
       EXPECT_EQ(help.start > plan.from, help.words.starts_with("start on "));

@@ -273,11 +273,11 @@ TEST(Changes, WhatDoesNotHelpIsNotTold) {
   job::Job job = make_job(knobs);
   job.catalogue.products.at("clear").mechanism = finish::Mechanism::oxidative;
   const job::Plan plan = make_plan(job, request);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   ASSERT_FALSE(dryness(job, plan).empty()) << "it is tried";
   const job::Advice advice = advise_on_air(job, {request.from, job::AdviceDepth::thorough}, plan);
-  ASSERT_FALSE(advice.helps.empty());
-  for (const job::Help& help : advice.helps) EXPECT_TRUE(help.words.starts_with("keep the shop at ")) << help.words;
+  ASSERT_FALSE(advice.suggestions.empty());
+  for (const job::Suggestion& help : advice.suggestions) EXPECT_TRUE(help.words.starts_with("keep the shop at ")) << help.words;
 }
 
 }  // namespace

@@ -68,7 +68,7 @@ TEST(FinishPlan, SaysWhatIsWrongWithAJob) {
   job::Job job = tests::make_job();
   job.order.pieces[0].piece.parts[0].exceptions = {{"underside", 0, "", {}}};
   const FinishedPlan none = finished(job, AdviceDepth::thorough);
-  EXPECT_EQ(none.plan().status, job::Status::infeasible);
+  EXPECT_EQ(none.plan().status, job::Status::impossible);
   EXPECT_TRUE(has(none.plan().findings, "both-faces"));
   EXPECT_TRUE(none.plan().proposals.empty());
   EXPECT_FALSE(none.advice().waits_for_air);

@@ -39,7 +39,7 @@ TEST(History, AnUnrecordedTurnBeforeARecordedCoatIsNotPlannedAgain) {
   const std::string id = turn->id;
   steps.erase(turn);
   const job::Plan plan = planned_after(job, steps);
-  EXPECT_EQ(plan.status, job::Status::feasible);
+  EXPECT_EQ(plan.status, job::Status::planned);
   EXPECT_TRUE(std::none_of(plan.events.begin(), plan.events.end(), [&](const job::Event& e) { return e.id == id; }));
 }
 
@@ -49,7 +49,7 @@ TEST(History, ARecordedCoatOverUnrecordedWorkIsRefusedOnceAndByName) {
   ASSERT_EQ(steps.front().id, "table-1/top/sand");
   steps.erase(steps.begin());
   const job::Plan plan = planned_after(job, steps);
-  EXPECT_EQ(plan.status, job::Status::infeasible);
+  EXPECT_EQ(plan.status, job::Status::impossible);
   ASSERT_EQ(plan.contradiction.size(), 1U);
   EXPECT_EQ(plan.contradiction[0],
             "the history has table-1/top/clear 1/first, but not what comes before it: table-1/top/sand; record when that was done, too");
@@ -64,7 +64,7 @@ TEST(History, ASecondSideWithoutItsFirstIsRefused) {
   std::vector<job::Event> steps = begun(job);
   steps.erase(std::find_if(steps.begin(), steps.end(), [](const job::Event& e) { return e.id == "table-1/top/clear 1/first"; }));
   const job::Plan plan = planned_after(job, steps);
-  EXPECT_EQ(plan.status, job::Status::infeasible);
+  EXPECT_EQ(plan.status, job::Status::impossible);
   ASSERT_FALSE(plan.contradiction.empty());
   EXPECT_NE(plan.contradiction[0].find("table-1/top/clear 1/first;"), std::string::npos) << plan.contradiction[0];
 }
@@ -83,7 +83,7 @@ TEST(History, WhatIsDoneStaysDone) {
   since.order.history = {{sand->id, sand->start, sand->end + std::chrono::hours(1), {}}};
   const Instant now = sand->end + std::chrono::hours(1);
   const job::Plan after = planned(since, {now});
-  ASSERT_EQ(after.status, job::Status::feasible);
+  ASSERT_EQ(after.status, job::Status::planned);
   for (const job::Event& event : after.events) {
     if (event.done) {
       EXPECT_EQ(event.start, sand->start);
@@ -110,7 +110,7 @@ TEST(History, AFaceThatCanNoLongerFollowInTimeIsPlannedAndToldOf) {
   Instant now;
   const job::Job job = first_side_done(make_job(), std::chrono::hours(72), now);
   const job::Plan plan = planned(job, {now});
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   const auto missed = [](const job::Finding& f) { return f.code == "limit-missed" && f.subject == "table-1/top/clear 1/second"; };
   EXPECT_EQ(std::count_if(plan.findings.begin(), plan.findings.end(), missed), 1);
   job::Plan silent = plan;
@@ -123,7 +123,7 @@ TEST(History, AFaceThatCanStillFollowInTimeDoes) {
   Instant now;
   const job::Job job = first_side_done(make_job(), std::chrono::hours(1), now);
   const job::Plan plan = planned(job, {now});
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   const job::Event* first = find(plan, "table-1/top/clear 1/first");
   const job::Event* second = find(plan, "table-1/top/clear 1/second");
   ASSERT_TRUE(first != nullptr && second != nullptr);

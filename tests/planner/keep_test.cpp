@@ -25,7 +25,7 @@ job::Plan again(const job::Job& job, const job::Plan& earlier, Instant from = mo
   job::Request request{from};
   request.earlier_starts = starts_of(earlier);
   job::Plan plan = planned(job, request);
-  EXPECT_EQ(plan.status, job::Status::feasible);
+  EXPECT_EQ(plan.status, job::Status::planned);
   return plan;
 }
 
@@ -135,7 +135,7 @@ RC_GTEST_PROP(KeepLaws, NeverLaterThanWithout, ()) {
   request.earlier_starts = starts_of(earlier);
   const job::Plan kept = make_plan(job, request);
   RC_ASSERT(kept.status == without.status);
-  RC_PRE(kept.status == job::Status::feasible);
+  RC_PRE(kept.status == job::Status::planned);
   RC_ASSERT(checker::check(kept, job).empty());
   RC_ASSERT(lateness(kept) <= lateness(without) + Hours(1e-6));
   if (lateness(kept) >= lateness(without) - Hours(1e-6)) RC_ASSERT(*kept.ready <= *without.ready);

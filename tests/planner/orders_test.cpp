@@ -25,7 +25,7 @@ TEST(Orders, NothingOfAPieceBeforeItsOrderStarts) {
   const Instant thursday = monday() + date::days(3);
   job.order.pieces[1].start = thursday;
   const job::Plan plan = planned(job);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_LT(plan.events.front().start, thursday);
   std::string why;
   for (const job::Event& event : plan.events) {
@@ -50,7 +50,7 @@ TEST(Orders, WhatCountsMoreIsLessLate) {
     for (job::OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(1);
     job.order.pieces[important].importance = 20;
     const job::Plan plan = make_plan(job, {monday()});
-    ASSERT_EQ(plan.status, job::Status::feasible);
+    ASSERT_EQ(plan.status, job::Status::planned);
     ASSERT_TRUE(plan.pieces[0].slack && plan.pieces[1].slack);
     EXPECT_GE(*plan.pieces[important].slack, *plan.pieces[1 - important].slack);
   }

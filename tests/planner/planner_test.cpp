@@ -25,7 +25,7 @@ long count_kind(const job::Plan& plan, job::EventKind kind) {
 
 TEST(Planner, CoatsEveryFaceTwice) {
   const job::Plan plan = planned(make_job());
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   for (const job::FaceEntry& face : plan.faces) EXPECT_EQ(face.coats, 2) << face.id;
 }
 
@@ -35,7 +35,7 @@ TEST(Planner, SecondFaceFollowsTheTurn) {
   const job::Event* turn = find(plan, "table-1/top/clear 1/turn");
   const job::Event* second = find(plan, "table-1/top/clear 1/second");
   ASSERT_TRUE(first && turn && second);
-  EXPECT_GE(turn->start, *first->stages[finish::Stage::tack_free]);
+  EXPECT_GE(turn->start, *first->stages.expected[finish::Stage::tack_free]);
   EXPECT_GE(second->start, turn->end);
   EXPECT_LE(second->start, first->end + std::chrono::hours(24));
 }
@@ -61,7 +61,7 @@ TEST(Planner, SmallPartsShareAPlaceWithALargeOne) {
   stop.shape = piece::Board{Metres(0.33), Metres(0.06), Metres(0.02)};
   parts.push_back(stop);
   const job::Plan plan = planned(job);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   const job::Event* both = find(plan, "table-1/top/clear 1/first");
   ASSERT_TRUE(both);
   EXPECT_EQ(both->faces.size(), 2U) << "top and stop lie side by side";
@@ -111,7 +111,7 @@ TEST(Planner, AMissedWindowCallsForAScuff) {
   knobs.closed = {tuesday, tuesday + date::days(1), tuesday + date::days(2)};
   knobs.air = {Celsius(16), RelativeHumidity(0.75)};  // recoat takes until the evening
   const job::Plan plan = planned(make_job(knobs));
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_GT(count_kind(plan, job::EventKind::scuff), 0);
 }
 
@@ -119,7 +119,7 @@ TEST(Planner, NoScuffWhereTheWindowIsMet) {
   JobKnobs knobs;
   knobs.scuff_step = false;
   const job::Plan plan = planned(make_job(knobs));
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_EQ(count_kind(plan, job::EventKind::scuff), 0);
 }
 
@@ -128,7 +128,7 @@ TEST(Planner, DoorsGoThroughTheRacksInEqualBatches) {
   knobs.doors = 10;
   knobs.racks = 4;
   const job::Plan plan = planned(make_job(knobs));
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_TRUE(find(plan, "table-1/door-1/clear 1/first"));
   EXPECT_TRUE(find(plan, "table-1/door-5/clear 1/first"));
   EXPECT_TRUE(find(plan, "table-1/door-8/clear 1/first"));
@@ -138,7 +138,7 @@ TEST(Planner, RefusesAColdShopWithAReason) {
   JobKnobs knobs;
   knobs.air = {Celsius(8), RelativeHumidity(0.5)};
   const job::Plan plan = planned(make_job(knobs));
-  ASSERT_EQ(plan.status, job::Status::infeasible);
+  ASSERT_EQ(plan.status, job::Status::impossible);
   ASSERT_FALSE(plan.contradiction.empty());
   EXPECT_NE(plan.contradiction.front().find("the air never suits clear"), std::string::npos) << plan.contradiction.front();
 }
@@ -147,7 +147,7 @@ TEST(Planner, SaysWhatContradictsWhat) {
   JobKnobs knobs;
   knobs.both_faces_within = Hours(0.05);  // the first face is not even tack-free by then
   const job::Plan plan = planned(make_job(knobs));
-  ASSERT_EQ(plan.status, job::Status::infeasible);
+  ASSERT_EQ(plan.status, job::Status::impossible);
   const auto has = [&](const std::string& words) {
     return std::any_of(plan.contradiction.begin(), plan.contradiction.end(),
                        [&](const std::string& s) { return s.find(words) != std::string::npos; });
@@ -185,7 +185,7 @@ TEST(Planner, ACoatLongerThanAnyShiftIsTheWholeReason) {
   for (auto& [id, product] : job.catalogue.products) product.set_up = Hours(1);
   for (shop::Shift& shift : job.shop.week) shift.until = shift.from + Minutes(60);
   const job::Plan plan = planned(job);
-  ASSERT_EQ(plan.status, job::Status::infeasible);
+  ASSERT_EQ(plan.status, job::Status::impossible);
   ASSERT_EQ(plan.contradiction.size(), 1U) << testing::PrintToString(plan.contradiction);
   EXPECT_NE(plan.contradiction.front().find("in one go, set-up and clean-up in it, and no shift is so long"), std::string::npos);
 }
@@ -197,7 +197,7 @@ TEST(Planner, DeliversAfterASeasonOfClosedDays) {
   ASSERT_TRUE(before.ready);
   const LocalDay last = day_of(job.shop.zone.to_local(before.events.back().end));
   for (int day = 1; day < 90; ++day) job.shop.closed.push_back(last + date::days(day));
-  EXPECT_EQ(planned(job).status, job::Status::feasible);
+  EXPECT_EQ(planned(job).status, job::Status::planned);
 }
 
 TEST(Planner, SaysWhoseTopItIs) {
@@ -206,24 +206,24 @@ TEST(Planner, SaysWhoseTopItIs) {
   job.order.pieces.back().piece.id = "table-2";
   job.order.pieces.back().piece.name = "second table";
   const job::Plan plan = planned(job);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_EQ(find(plan, "table-2/top/clear 1/first")->load, "top");
-  EXPECT_EQ(find(plan, "table-2/top/clear 1/first")->whose, "second table / top");
-  EXPECT_EQ(find(planned(make_job()), "table-1/top/clear 1/first")->whose, "top");
+  EXPECT_EQ(find(plan, "table-2/top/clear 1/first")->load_name, "second table / top");
+  EXPECT_EQ(find(planned(make_job()), "table-1/top/clear 1/first")->load_name, "top");
 }
 
 TEST(Planner, OneFaceAloneIsRefused) {
   job::Job job = make_job();
   job.order.pieces[0].piece.parts[0].exceptions = {{"underside", 0, "", {}}};
   const job::Plan plan = planned(job);
-  EXPECT_EQ(plan.status, job::Status::infeasible);
+  EXPECT_EQ(plan.status, job::Status::impossible);
 }
 
 TEST(Planner, ADeclaredExceptionWarnsAllTheWay) {
   job::Job job = make_job();
   job.order.pieces[0].piece.parts[0].exceptions = {{"underside", 0, "screwed flat to a wall", {}}};
   const job::Plan plan = planned(job);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   const auto warned =
       std::find_if(plan.findings.begin(), plan.findings.end(), [](const job::Finding& f) { return f.code == "uneven-faces"; });
   ASSERT_NE(warned, plan.findings.end());
@@ -240,12 +240,12 @@ TEST(Planner, MillingKeepsOffWetFilm) {
   job.shop.work = {milling};
   job.shop.people = 2;
   const job::Plan plan = planned(job);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   const job::Event* mill = find(plan, "shop/milling");
   ASSERT_TRUE(mill);
   for (const job::Event& event : plan.events) {
     if (event.product.empty()) continue;
-    const bool apart = *event.stages[finish::Stage::tack_free] <= mill->start || event.start >= mill->end + std::chrono::hours(12);
+    const bool apart = *event.stages.expected[finish::Stage::tack_free] <= mill->start || event.start >= mill->end + std::chrono::hours(12);
     EXPECT_TRUE(apart) << event.id;
   }
 }
@@ -288,7 +288,7 @@ TEST(Planner, WeldingKeepsOffVapour) {
   welding.hot = true;
   job.shop.work = {welding};
   const job::Plan plan = planned(job);
-  EXPECT_EQ(plan.status, job::Status::feasible);
+  EXPECT_EQ(plan.status, job::Status::planned);
   EXPECT_TRUE(find(plan, "shop/welding"));
 }
 
@@ -301,7 +301,7 @@ TEST(Planner, WorkWhoseWindowIsOverTakesNoPart) {
   brackets.not_after = monday() - std::chrono::hours(24);
   job.shop.work = {brackets};
   const job::Plan plan = planned(job);
-  EXPECT_EQ(plan.status, job::Status::feasible);
+  EXPECT_EQ(plan.status, job::Status::planned);
   EXPECT_FALSE(find(plan, "shop/weld brackets"));
 }
 
@@ -310,7 +310,7 @@ TEST(Planner, NeverPromisesBeforeTheBound) {
     JobKnobs knobs;
     knobs.pieces = pieces;
     const job::Plan plan = planned(make_job(knobs));
-    ASSERT_EQ(plan.status, job::Status::feasible);
+    ASSERT_EQ(plan.status, job::Status::planned);
     ASSERT_TRUE(plan.ready && plan.ready_bound);
     EXPECT_LE(*plan.ready_bound, *plan.ready);
   }
@@ -334,13 +334,13 @@ TEST(Planner, OrderWorkStandsInItsPlace) {
   delivery.delivery = true;
   job.order.pieces[0].work = {glue, delivery};
   const job::Plan plan = planned(job);
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   const job::Event* glued = find(plan, "table-1/glue up");
   const job::Event* sand = find(plan, "table-1/top/sand");
   const job::Event* out = find(plan, "table-1/delivery");
   ASSERT_TRUE(glued && sand && out);
   EXPECT_GE(sand->start, glued->end + std::chrono::hours(24));
-  EXPECT_GE(out->start, *plan.pieces[0].ready.pack);
+  EXPECT_GE(out->start, *plan.pieces[0].ready.expected.wrap);
 }
 
 }  // namespace

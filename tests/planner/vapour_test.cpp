@@ -46,7 +46,7 @@ Minutes pauses(const job::Plan& plan) {
 
 TEST(Vapour, OfACoatIsToldWithoutAnAirflow) {
   const job::Plan plan = planned(job_with({}));
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   for (const job::Event& event : plan.events) {
     ASSERT_EQ(event.vapour.has_value(), !event.product.empty()) << event.id;
     if (!event.vapour) continue;
@@ -65,7 +65,7 @@ TEST(Vapour, OfACoatIsToldWithoutAnAirflow) {
 TEST(Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
   const CubicMetresPerHour enough_for_one = most_of_one(planned(job_with({}))) * 1.05;
   const job::Plan plan = planned(job_with(enough_for_one));
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_LE(job::most_vapour(plan)->airflow, enough_for_one);
   EXPECT_EQ(pauses(plan), Minutes(0));
 }
@@ -73,7 +73,7 @@ TEST(Vapour, KeepsCoatsApartThatAreTogetherTooMuch) {
 TEST(Vapour, SpreadsACoatThatIsTooMuchByItself) {
   const CubicMetresPerHour too_little = most_of_one(planned(job_with({}))) * 0.8;
   const job::Plan plan = planned(job_with(too_little));
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_LE(job::most_vapour(plan)->airflow, too_little);
   EXPECT_GT(pauses(plan), Minutes(0));
 }
@@ -84,7 +84,7 @@ TEST(Vapour, IsRefusedWhereOneItemIsFarTooMuch) {
       job::Job job = job_with(CubicMetresPerHour(airflow));
       job.catalogue.products.at("clear").pot_life = pot_life;
       const job::Plan plan = make_plan(job, {monday()});
-      EXPECT_EQ(plan.status, job::Status::infeasible) << airflow;
+      EXPECT_EQ(plan.status, job::Status::impossible) << airflow;
       const auto too_much = [](const job::Finding& f) { return f.code == "too-much-vapour" && f.severity == job::Severity::error; };
       EXPECT_TRUE(std::any_of(plan.findings.begin(), plan.findings.end(), too_much)) << airflow;
     }
@@ -111,7 +111,7 @@ TEST(Vapour, OfWhatIsDoneIsNoReasonAgainstThePlan) {
       job.order.history.push_back({event.id, event.start, event.end, {}});
   }
   job.shop.ventilation.airflow = little;
-  EXPECT_EQ(planned(job, {job.order.history.back().end}).status, job::Status::feasible);
+  EXPECT_EQ(planned(job, {job.order.history.back().end}).status, job::Status::planned);
 }
 
 std::vector<std::string> codes(const checker::test::Small& small) {
@@ -159,7 +159,7 @@ job::Event coat(double airflow, int from, int until) {
   event.product = "clear";
   event.start = monday() + std::chrono::hours(from);
   event.end = event.start + Minutes(30);
-  event.stages[finish::Stage::tack_free] = monday() + std::chrono::hours(until);
+  event.stages.expected[finish::Stage::tack_free] = monday() + std::chrono::hours(until);
   event.vapour = job::Vapour{Litres(1), Grams(800), CubicMetres(60), CubicMetresPerHour(airflow), {}};
   return event;
 }

@@ -47,7 +47,7 @@ job::Request searching_for(double seconds) {
 
 TEST(Variants, TheQuickPlanKeepsToTheTradesRule) {
   const job::Plan plan = planned(job_with_a_thin_underside(), {monday()});
-  ASSERT_EQ(plan.status, job::Status::feasible);
+  ASSERT_EQ(plan.status, job::Status::planned);
   EXPECT_FALSE(shows_first(plan));
   EXPECT_EQ(tried(plan), "");
 }
@@ -72,7 +72,7 @@ TEST(Variants, FewerAtATimeWhereAllTogetherHaveNoPlan) {
   knobs.doors = knobs.racks = 8;
   knobs.both_faces_within = Hours(2.5);
   const job::Plan plan = planned(make_job(knobs), {monday()});
-  ASSERT_EQ(plan.status, job::Status::feasible) << testing::PrintToString(plan.contradiction);
+  ASSERT_EQ(plan.status, job::Status::planned) << testing::PrintToString(plan.contradiction);
   EXPECT_NE(tried(plan).find("planned in twice as many batches; there is no plan the usual way"), std::string::npos) << tried(plan);
 }
 
@@ -86,7 +86,7 @@ TEST(Variants, AHistoryDecides) {
     if (event.id.ends_with("/show")) break;
   }
   const job::Plan after = planned(job, {before.events[job.order.history.size()].start});
-  ASSERT_EQ(after.status, job::Status::feasible);
+  ASSERT_EQ(after.status, job::Status::planned);
   EXPECT_TRUE(std::none_of(after.findings.begin(), after.findings.end(), [](const job::Finding& f) { return f.code == "unknown-event"; }));
   EXPECT_TRUE(std::any_of(after.events.begin(), after.events.end(), [](const job::Event& e) { return e.id.ends_with("/hidden"); }));
 }

@@ -42,7 +42,7 @@ job::Job heated_by_day(double night) {
 
 job::Plan planned(const job::Job& job) {
   job::Plan plan = make_plan(job, {monday()});
-  EXPECT_EQ(plan.status, job::Status::feasible);
+  EXPECT_EQ(plan.status, job::Status::planned);
   for (const checker::Breach& breach : checker::check(plan, job)) ADD_FAILURE() << breach.code << ": " << breach.message;
   return plan;
 }
@@ -194,7 +194,7 @@ std::optional<bool> coated_when_allowed(int night, int millimetres, int decilitr
   job.order.pieces[0].piece.parts[0].shape = piece::Board{Metres(1.2), Metres(0.6), Metres(0.001 * millimetres)};
   job.catalogue.products.at("clear").cans = {{Litres(0.1 * decilitres), {}}};
   const job::Plan plan = make_plan(job, {monday()});
-  if (plan.status != job::Status::feasible) return std::nullopt;
+  if (plan.status != job::Status::planned) return std::nullopt;
   const job::AirForecast all = job::forecast(job, job.catalogue, job::in_use(job), monday(), 9);
   for (const job::Event& event : plan.events) {
     if (event.product.empty() || event.end >= all.air.end()) continue;

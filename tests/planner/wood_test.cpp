@@ -100,7 +100,7 @@ TEST(WoodAtRest, AReadingOfAnotherCenturyTakesNoLonger) {
   top(job).solid.readings.clear();
   read(job, 20);
   top(job).solid.cup_limit = Metres(100);
-  EXPECT_EQ(make_plan(job, {monday()}).status, job::Status::feasible);
+  EXPECT_EQ(make_plan(job, {monday()}).status, job::Status::planned);
 }
 
 TEST(WoodAtRest, WhatIsBegunIsNotHeldUp) {
@@ -116,7 +116,7 @@ TEST(WoodAtRest, NeverAtRestIsNoPlan) {
   top(job).shape = piece::Board{Metres(1.2), Metres(0.6), Metres(0.4)};
   read(job, 20);
   const job::Plan plan = make_plan(job, {monday()});
-  EXPECT_EQ(plan.status, job::Status::infeasible);
+  EXPECT_EQ(plan.status, job::Status::impossible);
   ASSERT_FALSE(plan.contradiction.empty());
   EXPECT_NE(plan.contradiction.front().find("at no time within a year"), std::string::npos) << plan.contradiction.front();
 }
@@ -159,7 +159,7 @@ TEST(BetweenCoats, ALimitThatNoTurnCanKeepIsNoPlan) {
   read(job, 8.8);
   top(job).solid.cup_limit = Metres(1e-5);
   const job::Plan plan = make_plan(job, {monday()});
-  EXPECT_EQ(plan.status, job::Status::infeasible);
+  EXPECT_EQ(plan.status, job::Status::impossible);
   const bool said = std::any_of(plan.contradiction.begin(), plan.contradiction.end(),
                                 [](const std::string& words) { return words.find("may cup more than") != std::string::npos; });
   EXPECT_TRUE(said);

@@ -119,7 +119,7 @@ double equivalent_age(const Value& v) {
   const Instant end = later(Instant{}, total);
   const climate::AirSeries air(Past(spells), Instant{}, end);
   const finish::ClockIntegral clock(air, bare_arrhenius(activation), at(v.number("reference_C")), finish::Side::slow,
-                                    finish::Estimate::nominal);
+                                    finish::Estimate::expected);
   return clock.between(Instant{}, end).count();
 }
 

@@ -142,8 +142,8 @@ TEST(Timeline, TheWindowOpensByTheLateSideAndClosesByTheEarlyOne) {
     for (const Stretch& s : row.stretches) {
       if (s.state != State::open || !job::is_coat(s.event->kind)) continue;
       ++opened;
-      EXPECT_GE(s.from, *s.event->late_stages[finish::Stage::recoat]);
-      EXPECT_LE(s.until, s.event->early_stages[finish::Stage::recoat_close].value_or(s.until));
+      EXPECT_GE(s.from, *s.event->stages.slow[finish::Stage::recoat]);
+      EXPECT_LE(s.until, s.event->stages.fast[finish::Stage::recoat_close].value_or(s.until));
     }
   }
   EXPECT_GT(opened, 0);

@@ -86,14 +86,14 @@ TEST(Quote, NoPriceWhereAFinishHasNone) {
 
 TEST(Quote, ThePromiseIsTheLateSide) {
   job::Plan plan = priced();
-  ASSERT_TRUE(plan.pieces[0].ready_late.deliver);
-  const Instant late = *plan.pieces[0].ready_late.deliver;
+  ASSERT_TRUE(plan.pieces[0].ready.slow.deliver);
+  const Instant late = *plan.pieces[0].ready.slow.deliver;
   const job::Quote q = job::quote(plan, {});
   EXPECT_EQ(q.promise, late);
-  EXPECT_EQ(q.expected, plan.pieces[0].ready.deliver);
+  EXPECT_EQ(q.expected, plan.pieces[0].ready.expected.deliver);
   const auto day = [&plan](Instant t) { return day_of(plan.shop.zone.to_local(t)); };
   EXPECT_EQ(q.days.hands_on + q.days.waiting + q.days.closed, (day(late) - day(*q.begins)).count() + 1);
-  plan.pieces[0].ready_late.deliver.reset();
+  plan.pieces[0].ready.slow.deliver.reset();
   EXPECT_FALSE(job::quote(plan, {}).promise);
 }
 

@@ -77,7 +77,7 @@ job::Event coat(const std::string& id, job::EventKind kind, const std::string& n
                 std::vector<std::size_t> faces) {
   job::Event e = event(id, kind, name, start, minutes);
   e.faces = std::move(faces);
-  e.load = e.whose = e.faces.front() < 6 ? "top" : "leg x4";
+  e.load = e.load_name = e.faces.front() < 6 ? "top" : "leg x4";
   e.step = id.find("/clear-2") != std::string::npos ? "clear-2" : id.find("/clear-1") != std::string::npos ? "clear-1" : "stain";
   e.product = product;
   e.film = product == "clear";
@@ -85,10 +85,10 @@ job::Event coat(const std::string& id, job::EventKind kind, const std::string& n
   e.volume = Litres(0.105);
   e.support = piece::Support::points;
   e.coat = 1;
-  e.stages[Stage::tack_free] = e.end + Minutes(70);
-  e.stages[Stage::recoat] = e.end + Minutes(240);
-  e.late_stages[Stage::recoat] = e.end + Minutes(336);
-  e.early_stages[Stage::recoat] = e.end + Minutes(171);
+  e.stages.expected[Stage::tack_free] = e.end + Minutes(70);
+  e.stages.expected[Stage::recoat] = e.end + Minutes(240);
+  e.stages.slow[Stage::recoat] = e.end + Minutes(336);
+  e.stages.fast[Stage::recoat] = e.end + Minutes(171);
   return e;
 }
 
@@ -99,11 +99,11 @@ void wait(job::Event& next, const job::Event& first, Stage stage, Instant earlie
 std::vector<job::Event> events() {
   using job::EventKind;
   job::Event glue = event("table/glue-up", EventKind::other, "glue up", at(11, 8), 120);
-  glue.load = glue.whose = "leg x4";
+  glue.load = glue.load_name = "leg x4";
   glue.people = 2;
   job::Event sand = event("table/top/sand", EventKind::prepare, "sand to 180", at(11, 10), 50);
   sand.faces = {0, 1, 2, 3, 4, 5};
-  sand.load = sand.whose = "top";
+  sand.load = sand.load_name = "top";
   sand.grit = 180;
   sand.dust = shop::Dust::light;
   sand.cautions = {"sanding-dust"};
@@ -114,7 +114,7 @@ std::vector<job::Event> events() {
   wait(under1, stain, Stage::recoat, at(12, 13, 10));
   job::Event turn = event("table/top/clear-1/turn", EventKind::turn, "turn onto points", at(12, 15), 5);
   turn.faces = under1.faces;
-  turn.load = turn.whose = "top";
+  turn.load = turn.load_name = "top";
   turn.after.push_back({under1.id, Stage::handle, at(12, 14, 50), "dry to handle"});
   job::Event face1 = coat("table/top/clear-1", EventKind::topcoat, "clear coat 1", "clear", at(12, 15, 5), 40, {0, 2, 3, 4, 5});
   face1.after.push_back({turn.id, {}, at(12, 15, 5), ""});
@@ -125,7 +125,7 @@ std::vector<job::Event> events() {
   wait(face2, face1, Stage::recoat, at(12, 19, 45));
   face2.before.push_back({face1.id, Stage::recoat_close, at(16, 9), "the recoat window closes"});
   job::Event legs2 = coat("table/leg/clear-2", EventKind::topcoat, "clear coat 2", "clear", at(15, 11, 30), 30, {6});
-  legs2.stages[Stage::pack] = at(18, 8);
+  legs2.stages.expected[Stage::pack] = at(18, 8);
   job::Event delivery = event("table/delivery", EventKind::other, "delivery", at(18, 9), 90);
   delivery.after.push_back({legs2.id, Stage::pack, at(18, 8), "print-free"});
   return {glue, sand, stain, under1, turn, face1, legs, under2, face2, legs2, delivery};
@@ -143,8 +143,8 @@ std::vector<shop::WorkingTime> working() {
 job::PieceResult result() {
   job::PieceResult r{"table", "library table", "", at(22, 17), {}, {}, {}, Hours(71)};
   r.ready = {at(16, 9), at(18, 8), at(18, 9), at(25, 9), {}};
-  r.ready_late = {at(16, 20), at(19, 18), at(19, 18), at(29, 9), {}};
-  r.ready_early = {at(16, 6), at(17, 8), {}, at(22, 9), {}};
+  r.ready.slow = {at(16, 20), at(19, 18), at(19, 18), at(29, 9), {}};
+  r.ready.fast = {at(16, 6), at(17, 8), {}, at(22, 9), {}};
   return r;
 }
 
@@ -188,7 +188,7 @@ job::Plan table() {
 
 job::Plan impossible() {
   job::Plan p = table();
-  p.status = job::Status::infeasible;
+  p.status = job::Status::impossible;
   p.events.clear();
   p.places.clear();
   p.purchase.clear();
@@ -215,7 +215,7 @@ job::Plan hostile(const std::string& evil) {
     if (entry.exception) entry.exception->reason = evil;
   }
   for (auto& e : p.events) {
-    e.name = e.load = e.whose = e.note = e.why = evil;
+    e.name = e.load = e.load_name = e.note = e.why = evil;
     for (auto& a : e.after) a.reason = evil;
     for (auto& b : e.before) b.reason = evil;
     if (!e.cautions.empty()) e.cautions = {evil};

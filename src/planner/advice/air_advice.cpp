@@ -57,12 +57,13 @@ class AirAdviser {
     if (!all_ && waiting(plan_) < job::noticeable) return nothing_to_gain();
     if (all_ && !waits_in_good_air()) return advice_;
     add_air();
-    if (!all_ && advice_.helps.empty() && !waits_in_good_air()) return advice_;
-    for (const job::Help& help : advice_.helps) advice_.waits_for_air = std::max(advice_.waits_for_air.value_or(Hours(0)), help.sooner);
+    if (!all_ && advice_.suggestions.empty() && !waits_in_good_air()) return advice_;
+    for (const job::Suggestion& help : advice_.suggestions)
+      advice_.waits_for_air = std::max(advice_.waits_for_air.value_or(Hours(0)), help.sooner);
     add_products();
     add_later_start();
-    std::stable_sort(advice_.helps.begin(), advice_.helps.end(),
-                     [](const job::Help& a, const job::Help& b) { return a.sooner > b.sooner; });
+    std::stable_sort(advice_.suggestions.begin(), advice_.suggestions.end(),
+                     [](const job::Suggestion& a, const job::Suggestion& b) { return a.sooner > b.sooner; });
     return advice_;
   }
 
@@ -102,15 +103,15 @@ class AirAdviser {
     for (const ChangeSizes& sizes : kinds) add(best(sizes), false);
   }
 
-  void add(const std::optional<job::Help>& help, bool air) {
+  void add(const std::optional<job::Suggestion>& help, bool air) {
     if (!help) return;
-    advice_.helps.push_back(*help);
-    advice_.helps.back().air = air;
+    advice_.suggestions.push_back(*help);
+    advice_.suggestions.back().air = air;
   }
 
   /// The last start of those that are tried after which nothing is ready later, and the waiting is less.
   void add_later_start() {
-    std::optional<job::Help> last;
+    std::optional<job::Suggestion> last;
     for (const Change& change : later_start(job_, request_)) {
       auto help = attempt(change, Hours(0));
       if (!help) break;
@@ -120,12 +121,12 @@ class AirAdviser {
   }
 
   /// What the change does. Nothing where that gives no plan, gains less than `least`, or no more plans may be made.
-  std::optional<job::Help> attempt(const Change& change, Hours least) {
+  std::optional<job::Suggestion> attempt(const Change& change, Hours least) {
     const Change* const changes[] = {&change};
     const auto trial =
         trials_.run(changes, [this, least](const job::Plan& plan) { return plan.ready && Hours(ready_ - *plan.ready) >= least; });
     if (!trial) return std::nullopt;
-    job::Help help;
+    job::Suggestion help;
     help.words = trial->text;
     help.start = trial->from;
     help.ready = *trial->plan.ready;
@@ -147,16 +148,16 @@ class AirAdviser {
   }
 
   /// What makes it ready soonest; of those within an hour the smallest. Of one of a kind the largest alone.
-  std::optional<job::Help> best(const ChangeSizes& sizes) {
-    std::vector<job::Help> helps;
+  std::optional<job::Suggestion> best(const ChangeSizes& sizes) {
+    std::vector<job::Suggestion> helps;
     for (const Change& change : sizes) {
       if (!all_ && &change != &sizes.back()) continue;
       if (auto help = attempt(change, all_ ? least_gain : job::noticeable)) helps.push_back(std::move(*help));
     }
-    const auto most =
-        std::max_element(helps.begin(), helps.end(), [](const job::Help& a, const job::Help& b) { return a.sooner < b.sooner; });
+    const auto most = std::max_element(helps.begin(), helps.end(),
+                                       [](const job::Suggestion& a, const job::Suggestion& b) { return a.sooner < b.sooner; });
     if (most == helps.end()) return std::nullopt;
-    return *std::find_if(helps.begin(), helps.end(), [&](const job::Help& help) { return help.sooner >= most->sooner - least_gain; });
+    return *std::find_if(helps.begin(), helps.end(), [&](const job::Suggestion& help) { return help.sooner >= most->sooner - least_gain; });
   }
 
   const job::Job& job_;
@@ -171,7 +172,7 @@ class AirAdviser {
 }  // namespace
 
 job::Advice advise_on_air(const job::Job& job, const job::Request& request, const job::Plan& plan) {
-  if (plan.status != job::Status::feasible || !plan.ready) return {};
+  if (plan.status != job::Status::planned || !plan.ready) return {};
   const bool thorough = request.advice == job::AdviceDepth::thorough;
   job::Advice too_large;
   too_large.too_large = true;

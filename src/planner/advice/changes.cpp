@@ -15,10 +15,10 @@ Change change(std::function<void(job::Job&, Instant&)> make, std::string text) {
 }
 
 std::optional<Hours> lateness(const job::Plan& plan) {
-  if (plan.status != job::Status::feasible) return std::nullopt;
+  if (plan.status != job::Status::planned) return std::nullopt;
   Hours worst(0);
   for (const job::PieceResult& piece : plan.pieces) {
-    if (!piece.ready_late.deliver) return std::nullopt;
+    if (!piece.ready.slow.deliver) return std::nullopt;
     if (piece.slack) worst = std::max(worst, -*piece.slack);
   }
   return worst;

@@ -42,7 +42,7 @@ class LatenessAdviser {
     for (std::size_t p = 0; p < job_.shop.places.size(); ++p) kinds.push_back(places(job_, p));
     kinds.push_back(hands(job_, request_));
     kinds.push_back(another_day(job_));
-    if (plan_.status != job::Status::feasible) kinds.push_back(later_start(job_, request_));
+    if (plan_.status != job::Status::planned) kinds.push_back(later_start(job_, request_));
     return kinds;
   }
 
@@ -107,7 +107,7 @@ class LatenessAdviser {
     for (const job::PieceResult& piece : plan_.pieces) {
       if (!piece.slack || *piece.slack >= Hours(0)) continue;
       words += fmt::format("{} {} for {}", words.empty() ? "promise" : ",", piece.name,
-                           day_and_time(job_.shop.zone.to_local(*piece.ready_late.deliver)));
+                           day_and_time(job_.shop.zone.to_local(*piece.ready.slow.deliver)));
     }
     return words;
   }

@@ -85,10 +85,10 @@ class Planner {
   bool is_refused() {
     for (const job::Finding& finding : plan_.findings) {
       if (finding.severity != job::Severity::error) continue;
-      plan_.status = job::Status::infeasible;
+      plan_.status = job::Status::impossible;
       plan_.contradiction.push_back(finding.message);
     }
-    return plan_.status == job::Status::infeasible;
+    return plan_.status == job::Status::impossible;
   }
 
   bool too_large() {
@@ -103,7 +103,7 @@ class Planner {
   bool never_rests(const WoodCare& wood) {
     plan_.contradiction = never_at_rest(job_, wood);
     if (plan_.contradiction.empty()) return false;
-    plan_.status = job::Status::infeasible;
+    plan_.status = job::Status::impossible;
     return true;
   }
 
@@ -157,7 +157,7 @@ class Planner {
       return true;
     }
     if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
-      plan_.status = job::Status::infeasible;
+      plan_.status = job::Status::impossible;
       plan_.contradiction = requirement_text(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
     } else {
       plan_.status = job::Status::not_found;
@@ -222,7 +222,7 @@ class Planner {
   }
 
   void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model) {
-    plan_.status = job::Status::feasible;
+    plan_.status = job::Status::planned;
     Instant end = plan_.from;
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
       if (found.schedule.activities[t].present) end = std::max(end, grid_.instant(found.schedule.activities[t].end));
@@ -244,7 +244,7 @@ class Planner {
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {
-      const Instant ready = grid_.instant(found.schedule.activities[delivery.late].start);
+      const Instant ready = grid_.instant(found.schedule.activities[delivery.safe].start);
       plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
     }
   }
@@ -256,7 +256,7 @@ class Planner {
       const finish::Product& product = plan_.products.at(event.product);
       for (std::size_t s = 0; s < finish::stage_count; ++s) {
         const auto stage = static_cast<finish::Stage>(s);
-        if (job::has_stage(product, stage) && !event.late_stages[stage]) return false;
+        if (job::has_stage(product, stage) && !event.stages.slow[stage]) return false;
       }
       return true;
     });

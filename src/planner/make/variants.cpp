@@ -83,8 +83,8 @@ double lateness(const job::Job& job, const job::Plan& plan) {
 }
 
 bool better(const job::Job& job, const job::Plan& a, const job::Plan& b) {
-  if (a.status != job::Status::feasible || b.status != job::Status::feasible)
-    return a.status == job::Status::feasible && b.status != job::Status::feasible;
+  if (a.status != job::Status::planned || b.status != job::Status::planned)
+    return a.status == job::Status::planned && b.status != job::Status::planned;
   const double gained = lateness(job, b) - lateness(job, a);
   constexpr double rounding = 1e-6;
   if (std::abs(gained) > rounding) return gained >= worth_it.count();
@@ -103,12 +103,12 @@ class VariantSearch {
     job::Request usual = request_;
     if (!more.empty()) usual.seconds *= usual_share;
     job::Plan best = plan_(usual, {});
-    const bool has_plan = best.status == job::Status::feasible;
+    const bool has_plan = best.status == job::Status::planned;
     if (refused(best.findings) || (has_plan && request_.seconds <= 0)) return best;
     usual_took_ = taken_so_far();
     Variant taken;
     std::string tried;
-    for (std::size_t i = 0; i < more.size() && !stopped() && (has_plan || best.status != job::Status::feasible); ++i) {
+    for (std::size_t i = 0; i < more.size() && !stopped() && (has_plan || best.status != job::Status::planned); ++i) {
       job::Plan other = plan_(with_share(more.size() - i), more[i]);
       const bool wins = better(job_, other, best);
       const char* name = text(wins ? taken : more[i]);
@@ -118,7 +118,7 @@ class VariantSearch {
       taken = more[i];
     }
     best.seconds_spent = std::chrono::steady_clock::now() - begun_;
-    if (!tried.empty() && best.status == job::Status::feasible) tell(best, taken, has_plan ? tried : "");
+    if (!tried.empty() && best.status == job::Status::planned) tell(best, taken, has_plan ? tried : "");
     return best;
   }
 

@@ -70,7 +70,7 @@ class WarmingFunction final : public solver::MonotoneFunction {
 
  private:
   [[nodiscard]] solver::Time asked(solver::Time t) const {
-    return grid_.up(*clocks_.ends(wait_, Task{}, grid_.instant(t), finish::Estimate::nominal));
+    return grid_.up(*clocks_.ends(wait_, Task{}, grid_.instant(t), finish::Estimate::expected));
   }
 
   mutable std::vector<solver::Time> latest_;  // by t
@@ -81,7 +81,7 @@ class WarmingFunction final : public solver::MonotoneFunction {
 
 }  // namespace
 
-finish::Conditions Clocks::conditions(const finish::Product& product, const job::Bodies& bodies, bool on_wood) const {
+finish::Conditions Clocks::conditions(const finish::Product& product, const job::TimeConstants& bodies, bool on_wood) const {
   finish::Conditions met(air_);
   for (const Hours body : bodies) {
     if (body > Hours(0)) met.surfaces.push_back({on_wood ? "the wood" : "the steel", &surfaces_.at(body).air()});

@@ -24,7 +24,7 @@ class Clocks {
 
   [[nodiscard]] const climate::AirSeries& air() const { return air_; }
   /// What a coat of this product meets on these bodies, of wood or else of steel.
-  [[nodiscard]] finish::Conditions conditions(const finish::Product&, const job::Bodies&, bool on_wood) const;
+  [[nodiscard]] finish::Conditions conditions(const finish::Product&, const job::TimeConstants&, bool on_wood) const;
   [[nodiscard]] finish::Conditions conditions(const Task& coat) const { return conditions(*coat.product, coat.bodies, coat.on_wood); }
 
   /// When the air allows this coat. All models of one plan share the answer.
@@ -40,7 +40,7 @@ class Clocks {
   [[nodiscard]] solver::Function wait_function(const Grid&, const Wait&, const Task&, finish::Estimate, Rounding);
 
  private:
-  using Question = std::tuple<const finish::Product*, job::Bodies, finish::DryingFactor, std::size_t, double, finish::Estimate,
+  using Question = std::tuple<const finish::Product*, job::TimeConstants, finish::DryingFactor, std::size_t, double, finish::Estimate,
                               Rounding>;  ///< what is waited for, by kind and value
   using Key = std::tuple<const finish::Product*, Hours, finish::Estimate>;
   [[nodiscard]] const finish::CureClock& clock(const finish::Product&, Hours body, finish::Estimate);
@@ -51,7 +51,7 @@ class Clocks {
   std::map<Hours, finish::Integrals> integrals_;
   std::map<Key, std::unique_ptr<finish::CureClock>> clocks_;
   std::map<Question, solver::Function> functions_;
-  std::map<std::tuple<const finish::Product*, job::Bodies, bool>, solver::Intervals> allowed_;
+  std::map<std::tuple<const finish::Product*, job::TimeConstants, bool>, solver::Intervals> allowed_;
 };
 
 }  // namespace coatday::planner

@@ -44,7 +44,7 @@ void add_exhaust(Model& model, const shop::Ventilation& shop, const TaskGraph& g
     if (!task.vapour) continue;
     const int parts = parts_of_airflow(*task.vapour, *shop.airflow);
     const solver::Function dry =
-        clocks.wait_function(grid, StageOf{job::wet_until(*task.product)}, task, finish::Estimate::nominal, Rounding::up);
+        clocks.wait_function(grid, StageOf{job::wet_until(*task.product)}, task, finish::Estimate::expected, Rounding::up);
     if (task.done) {
       const Time from = std::max(problem.origin, grid.down(task.done->start));
       const Time until = std::min(problem.horizon, dry->at(grid.up(task.done->end)));

@@ -163,7 +163,7 @@ class Builder {
   void minimum_lag(std::size_t i) {
     const After& after = graph_.after[i];
     if (graph_.tasks[after.task].done) return;  // what is done is done
-    const auto estimate = after.late ? finish::Estimate::late : finish::Estimate::nominal;
+    const auto estimate = after.late ? finish::Estimate::slow : finish::Estimate::expected;
     const solver::Function wait = clocks_.wait_function(grid_, after.wait, graph_.tasks[after.other], estimate, Rounding::up);
     const solver::Tag why = tag(Requirement::Kind::after, i);
     for (const int other : activities(after.other)) {
@@ -180,7 +180,7 @@ class Builder {
     if (!whole_ && closes) return;
     solver::MaximumLag lag{{static_cast<int>(before.other), solver::Edge::end},
                            static_cast<int>(before.task),
-                           clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other], finish::Estimate::early, Rounding::down),
+                           clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other], finish::Estimate::fast, Rounding::down),
                            tag(Requirement::Kind::before, i),
                            std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
@@ -209,7 +209,7 @@ class Builder {
   }
 
   solver::Function stage_function(const Task& coat, Stage stage) {
-    return clocks_.wait_function(grid_, StageOf{stage}, coat, finish::Estimate::nominal, Rounding::up);
+    return clocks_.wait_function(grid_, StageOf{stage}, coat, finish::Estimate::expected, Rounding::up);
   }
 
   solver::Span span_until(std::size_t t, Stage stage) {
@@ -245,10 +245,10 @@ class Builder {
 
   void goals() {
     for (const Delivery& delivery : graph_.deliveries) {
-      if (whole_) problem().goals.push_back({static_cast<int>(delivery.nominal), solver::unreachable, 1, -1});
+      if (whole_) problem().goals.push_back({static_cast<int>(delivery.expected), solver::unreachable, 1, -1});
       const job::OrderPiece& piece = job_.order.pieces[delivery.piece];
       const Time due = piece.promised ? grid_.down(*piece.promised) : solver::unreachable;
-      problem().goals.push_back({static_cast<int>(delivery.late), due, piece.importance, tag(Requirement::Kind::promised, delivery.piece)});
+      problem().goals.push_back({static_cast<int>(delivery.safe), due, piece.importance, tag(Requirement::Kind::promised, delivery.piece)});
     }
   }
 

@@ -20,7 +20,7 @@ std::optional<Time> first_open(const solver::Intervals& open, Time t) {
 
 void deliver_early(const TaskGraph& graph, const solver::Problem& problem, solver::Schedule& schedule) {
   for (const Delivery& delivery : graph.deliveries) {
-    for (const std::size_t t : {delivery.nominal, delivery.late}) {
+    for (const std::size_t t : {delivery.expected, delivery.safe}) {
       if (!graph.tasks[t].milestone) continue;
       Time soonest = problem.origin;
       for (const solver::MinimumLag& lag : problem.minimum_lags) {

@@ -47,7 +47,7 @@ class Writer {
     place_uses();
     for (const job::Event& event : plan_.events) count_film(event);
     for (const Delivery& delivery : graph_.deliveries) {
-      plan_.pieces.push_back(hand_over(plan_, job_, delivery.piece, instant(delivery.nominal), instant(delivery.late)));
+      plan_.pieces.push_back(hand_over(plan_, job_, delivery.piece, instant(delivery.expected), instant(delivery.safe)));
     }
   }
 
@@ -65,8 +65,8 @@ class Writer {
     event.name = task.name;
     event.piece = task.piece;
     if (task.load) event.load = loads_.loads[*task.load].label;
-    if (task.load) event.whose = loads_.loads[*task.load].whose;
-    if (!task.load && task.piece && job_.order.pieces.size() > 1) event.whose = job_.order.pieces[*task.piece].piece.name;
+    if (task.load) event.load_name = loads_.loads[*task.load].load_name;
+    if (!task.load && task.piece && job_.order.pieces.size() > 1) event.load_name = job_.order.pieces[*task.piece].piece.name;
     event.faces = task.faces;
     event.step = task.step;
     event.coat = task.coat;
@@ -95,9 +95,9 @@ class Writer {
     event.product = task.product->id;
     event.film = task.product->film;
     event.mixes = task.mixes;
-    event.stages = clocks_.stages(task, event.end, finish::Estimate::nominal);
-    event.late_stages = clocks_.stages(task, event.end, finish::Estimate::late);
-    event.early_stages = clocks_.stages(task, event.end, finish::Estimate::early);
+    event.stages.expected = clocks_.stages(task, event.end, finish::Estimate::expected);
+    event.stages.slow = clocks_.stages(task, event.end, finish::Estimate::slow);
+    event.stages.fast = clocks_.stages(task, event.end, finish::Estimate::fast);
     event.bodies = task.bodies;
     plan_.products.emplace(task.product->id, *task.product);
     if (task.stand) event.wipe_by = event.end - event.clean_up;
@@ -113,7 +113,7 @@ class Writer {
       const auto other = event_of_task_.find(after.other);
       if (task == event_of_task_.end() || other == event_of_task_.end()) continue;
       const job::Event& before = plan_.events[other->second];
-      const auto side = after.late ? finish::Estimate::late : finish::Estimate::nominal;
+      const auto side = after.late ? finish::Estimate::slow : finish::Estimate::expected;
       const auto earliest = clocks_.ends(after.wait, graph_.tasks[after.other], before.end, side);
       if (!earliest) continue;
       std::string reason = after.reason;
@@ -129,15 +129,15 @@ class Writer {
         say_no_window(plan_.events[event_of_task_.at(*limit.remedy)], before);
         continue;
       }
-      const auto latest = clocks_.ends(limit.limit, graph_.tasks[limit.other], before.end, finish::Estimate::early);
+      const auto latest = clocks_.ends(limit.limit, graph_.tasks[limit.other], before.end, finish::Estimate::fast);
       if (latest) plan_.events[task->second].before.push_back({before.id, stage_of(limit.limit), *latest, limit.reason});
     }
   }
 
   /// A window that may be over before it is surely open.
   static void say_no_window(job::Event& scuff, const job::Event& below) {
-    const auto& open = below.late_stages[finish::Stage::recoat];
-    const auto& close = below.early_stages[finish::Stage::recoat_close];
+    const auto& open = below.stages.slow[finish::Stage::recoat];
+    const auto& close = below.stages.fast[finish::Stage::recoat_close];
     if (scuff.done || !close || (open && *open < *close)) return;
     scuff.note =
         fmt::format("no recoat window is sure in this air: {} may be too hard to bond before it is surely dry to recoat", below.name);

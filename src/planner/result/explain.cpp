@@ -53,7 +53,7 @@ class Explainer {
   }
 
   static std::string named(const job::Event& event) {
-    return event.whose.empty() ? event.name : fmt::format("{} ({})", event.name, event.whose);
+    return event.load_name.empty() ? event.name : fmt::format("{} ({})", event.name, event.load_name);
   }
 
   std::string opening(const Task& task, Instant opens) const {
@@ -178,15 +178,17 @@ class Explainer {
     return std::chrono::ceil<std::chrono::seconds>(dust == shop::Dust::heavy ? plan_.shop.heavy_dust_settles
                                                                              : plan_.shop.light_dust_settles);
   }
-  Instant wet(const job::Event& coat) const { return coat.stages[job::wet_until(plan_.products.at(coat.product))].value_or(coat.end); }
+  Instant wet(const job::Event& coat) const {
+    return coat.stages.expected[job::wet_until(plan_.products.at(coat.product))].value_or(coat.end);
+  }
   Instant vapour(const job::Event& coat) const {
     const finish::Product& product = plan_.products.at(coat.product);
-    return product.flammable() ? coat.stages[job::vapour_until(product)].value_or(coat.end) : coat.start;
+    return product.flammable() ? coat.stages.expected[job::vapour_until(product)].value_or(coat.end) : coat.start;
   }
   Instant wet_from(const job::Event& event, Instant at) const {
     const finish::Product& product = plan_.products.at(event.product);
     const Instant end = at + (event.end - event.start);
-    return clocks_.reached(graph_.tasks[task_by_id_.at(event.id)], job::wet_until(product), end, finish::Estimate::nominal).value_or(end);
+    return clocks_.reached(graph_.tasks[task_by_id_.at(event.id)], job::wet_until(product), end, finish::Estimate::expected).value_or(end);
   }
 
   const job::Plan& plan_;

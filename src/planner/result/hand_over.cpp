@@ -50,8 +50,8 @@ class StageDate {
   };
 
   [[nodiscard]] const job::StageInstants& of(const job::Event& event) const {
-    if (side_ == finish::Estimate::nominal) return event.stages;
-    return side_ == finish::Estimate::late ? event.late_stages : event.early_stages;
+    if (side_ == finish::Estimate::expected) return event.stages.expected;
+    return side_ == finish::Estimate::slow ? event.stages.slow : event.stages.fast;
   }
 
   void coat(const job::Event& event) {
@@ -113,18 +113,18 @@ job::PieceResult hand_over(job::Plan& plan, const job::Job& job, std::size_t p, 
   const auto dates = [&](finish::Estimate side, std::optional<Instant> delivered) {
     job::HandOver out;
     out.handle = StageDate(plan, p, Stage::handle, side).date();
-    out.pack = StageDate(plan, p, Stage::pack, side).date();
+    out.wrap = StageDate(plan, p, Stage::pack, side).date();
     out.deliver = delivered;
-    out.light_use = StageDate(plan, p, Stage::light_use, side).date();
-    out.full_cure = StageDate(plan, p, Stage::full_cure, side).date();
+    out.careful_use = StageDate(plan, p, Stage::light_use, side).date();
+    out.full_use = StageDate(plan, p, Stage::full_cure, side).date();
     return out;
   };
-  result.ready = dates(finish::Estimate::nominal, deliver);
-  result.ready_late = dates(finish::Estimate::late, deliver_late);
-  result.ready_early = dates(finish::Estimate::early, std::nullopt);
+  result.ready.expected = dates(finish::Estimate::expected, deliver);
+  result.ready.slow = dates(finish::Estimate::slow, deliver_late);
+  result.ready.fast = dates(finish::Estimate::fast, std::nullopt);
   if (result.due) result.slack = Hours(*result.due - deliver_late);
   for (const Stage stage : {Stage::light_use, Stage::full_cure}) {
-    if (const finish::Product* product = StageDate(plan, p, stage, finish::Estimate::nominal).missing())
+    if (const finish::Product* product = StageDate(plan, p, stage, finish::Estimate::expected).missing())
       say_missing(plan, piece, stage, *product);
   }
   return result;

@@ -51,7 +51,7 @@ class RequirementWriter {
   std::string name(std::size_t t) const {
     const Task& task = graph_.tasks[t];
     if (!task.load) return several_ && task.piece ? fmt::format("{} ({})", task.name, piece(*task.piece).name) : task.name;
-    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].whose, side(task));
+    return fmt::format("{} ({}{})", task.name, loads_.loads[*task.load].load_name, side(task));
   }
 
   /// The face that goes first where it is one, of which the other side is the rest.

@@ -14,7 +14,7 @@ void write_warnings(job::Plan& plan, const Clocks& clocks) {
     const auto words = finish::blush_warning(product, met, event.start, event.end, plan.shop.units);
     if (!words) continue;
     const std::string message = fmt::format("{} on {}: {}", event.name, day_and_time(plan.shop.zone.to_local(event.start)), *words);
-    plan.findings.push_back({"blush", job::Severity::warning, message, event.whose, {}});
+    plan.findings.push_back({"blush", job::Severity::warning, message, event.load_name, {}});
   }
   for (const job::PieceResult& piece : plan.pieces) {
     if (!piece.slack || *piece.slack >= Hours(0)) continue;

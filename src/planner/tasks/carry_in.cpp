@@ -26,7 +26,7 @@ Task bringing(job::StepId of, std::string name, Hours hands_on) {
 
 /// What was kept at one temperature.
 struct Cold {
-  job::Bodies bodies;
+  job::TimeConstants bodies;
   Metres thickest;
   bool wood = true;
 };

@@ -97,7 +97,7 @@ SquareMetres LoadTasks::area(const std::vector<std::size_t>& faces) const {
   return sum;
 }
 
-job::Bodies LoadTasks::bodies(const std::vector<std::size_t>& faces) const {
+job::TimeConstants LoadTasks::bodies(const std::vector<std::size_t>& faces) const {
   std::set<Hours> all;  // an exception may leave a part of the load out
   for (const LoadPart& of : load_.parts) {
     const piece::Part& part = job_.order.pieces[load_.piece].piece.parts[of.part];

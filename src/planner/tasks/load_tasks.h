@@ -39,7 +39,7 @@ class LoadTasks {
   [[nodiscard]] Task base_task(const finish::Step&, StepId::Pass = StepId::Pass::only, StepId::Kind = StepId::Kind::step) const;
   void add_effort(const finish::Step&, Task& coat) const;
   [[nodiscard]] SquareMetres area(const std::vector<std::size_t>& faces) const;
-  [[nodiscard]] job::Bodies bodies(const std::vector<std::size_t>& faces) const;
+  [[nodiscard]] job::TimeConstants bodies(const std::vector<std::size_t>& faces) const;
   [[nodiscard]] std::vector<finish::Surface> surfaces(const std::vector<std::size_t>& faces) const;
   /// Two people sand one load when that takes one of them long: each at one end of it, or at pieces of their own.
   [[nodiscard]] std::optional<Crew> crew(Minutes alone) const;

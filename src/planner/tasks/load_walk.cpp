@@ -210,7 +210,7 @@ Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::si
                          format_length(one_face->second.cup, job_.shop.units));
   }
   return {second, first, Elapsed{within}, std::nullopt,
-          fmt::format("both faces of {} get {} within {}{}", load_.whose, step.name, format_span(within), longer)};
+          fmt::format("both faces of {} get {} within {}{}", load_.load_name, step.name, format_span(within), longer)};
 }
 
 void LoadWalk::close_holds(std::optional<std::size_t> until) {

@@ -255,7 +255,7 @@ class Gatherer {
     for (Load& load : out_.loads) {
       const bool elsewhere =
           std::any_of(load.parts.begin(), load.parts.end(), [&](const LoadPart& p) { return pieces[name(load, p)].size() > 1; });
-      load.whose = elsewhere ? job_.order.pieces[load.piece].piece.name + " / " + load.label : load.label;
+      load.load_name = elsewhere ? job_.order.pieces[load.piece].piece.name + " / " + load.label : load.label;
     }
   }
 

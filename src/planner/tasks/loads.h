@@ -30,9 +30,9 @@ struct PlaceChoice {
 
 struct Load {
   std::size_t piece = 0;
-  std::string id;     ///< stable: the load within its piece
-  std::string label;  ///< "top, rail x2"
-  std::string whose;  ///< as Event::whose
+  std::string id;         ///< stable: the load within its piece
+  std::string label;      ///< "top, rail x2"
+  std::string load_name;  ///< as Event::whose
   std::vector<LoadPart> parts;
   const finish::Schedule* schedule = nullptr;
   piece::Support support = piece::Support::points;
@@ -40,7 +40,7 @@ struct Load {
   std::vector<std::size_t> faces;    ///< indices into the face entries
   int items = 0;
   int turning_people = 1;
-  job::Bodies bodies;  ///< of its parts
+  job::TimeConstants bodies;  ///< of its parts
 };
 
 /// A kind of place as loads share it: by stretches of its length, or of its width where that leaves more room.

@@ -144,7 +144,7 @@ class PieceWalk {
 
   void deliver() {
     Delivery delivery{piece_, milestone("may be delivered", false), milestone("may safely be delivered", true)};
-    if (delivery_) graph_.after.push_back({*delivery_, delivery.nominal, Elapsed{}, false, "may be delivered"});
+    if (delivery_) graph_.after.push_back({*delivery_, delivery.expected, Elapsed{}, false, "may be delivered"});
     graph_.deliveries.push_back(delivery);
   }
 

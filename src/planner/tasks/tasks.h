@@ -30,8 +30,8 @@ struct Task {
   std::vector<std::size_t> faces;
   std::string step;
   const finish::Product* product = nullptr;
-  job::Bodies bodies;   ///< that a coat goes on
-  bool on_wood = true;  ///< these are of wood; else of steel
+  job::TimeConstants bodies;  ///< that a coat goes on
+  bool on_wood = true;        ///< these are of wood; else of steel
   std::optional<finish::Method> method;
   int coat = 0;
   bool bare = false;    ///< a coat on faces that have none yet
@@ -81,7 +81,7 @@ struct Elapsed {
 /// Until what was kept elsewhere is as warm as what was always here.
 struct WarmedUp {
   Celsius from;
-  job::Bodies bodies;
+  job::TimeConstants bodies;
 };
 using Wait = std::variant<StageOf, Dried, Elapsed, WarmedUp>;
 
@@ -105,7 +105,7 @@ struct PlaceHold {  ///< a place from the start of `coat` until `until` starts o
 /// When a piece may be delivered: by the expected clocks, and by the slow ones.
 struct Delivery {
   std::size_t piece = 0;
-  std::size_t nominal = 0, late = 0;  ///< tasks
+  std::size_t expected = 0, safe = 0;  ///< tasks
 };
 
 /// How a two-part product is mixed here. Both times are the worst in any air in which it may go on while the shop works.

@@ -99,7 +99,7 @@ job::WoodReady readiness(const piece::Part& part, MoistureContent band, Instant 
   const MoistureContent initial = meter ? meter->mean : shop.equilibrium(ready.lay_since, from);
   const Metres thickness = piece::section(part.shape).thickness;
   const auto at_test = wood::diffusion_across(wood::film_test_temperature);
-  std::optional<Instant>* const when[] = {&ready.ready_late, &ready.ready_at, &ready.ready_early};
+  std::optional<Instant>* const when[] = {&ready.ready_at.slow, &ready.ready_at.expected, &ready.ready_at.fast};
   const wood::Diffusivity how_fast[] = {at_test.low, at_test.middle, at_test.high};
   for (std::size_t i = 0; i < 3; ++i) {
     if (!meter && i != 1) continue;  // what is assumed has no spread worth telling
@@ -108,10 +108,10 @@ job::WoodReady readiness(const piece::Part& part, MoistureContent band, Instant 
     if (i == 1) ready.now = wood.mean();
     *when[i] = comes_to_rest(std::move(wood), band, from, shop);
   }
-  if (!meter) ready.ready_early = ready.ready_late = ready.ready_at;
-  if (ready.ready_early > ready.ready_late) std::swap(ready.ready_early, ready.ready_late);
+  if (!meter) ready.ready_at.fast = ready.ready_at.slow = ready.ready_at.expected;
+  if (ready.ready_at.fast > ready.ready_at.slow) std::swap(ready.ready_at.fast, ready.ready_at.slow);
   ready.shop = shop.equilibrium(from, from + felt_for);
-  ready.ready = ready.ready_at && *ready.ready_at <= from;
+  ready.ready = ready.ready_at.expected && *ready.ready_at.expected <= from;
   return ready;
 }
 

@@ -57,11 +57,12 @@ class Warner {
 
   void moisture(const piece::Part& part, const job::WoodReady& ready) {
     const Location& where = part.solid.readings.front().where;
-    if (!ready.ready && ready.ready_at) {
+    if (!ready.ready && ready.ready_at.expected) {
       say("moisture", job::Severity::warning,
           fmt::format("{} moist, and the shop's air leads to {}: not ready to be coated before {} ({} to {} over the published spread of "
                       "diffusion); measure it again then",
-                      moisture_text(ready.now), moisture_text(ready.shop), day(*ready.ready_at), day(*ready.ready_early), late(ready)),
+                      moisture_text(ready.now), moisture_text(ready.shop), day(*ready.ready_at.expected), day(*ready.ready_at.fast),
+                      late(ready)),
           where);
     }
     if (!ready.suits_room()) {
@@ -116,7 +117,7 @@ class Warner {
   std::string cupped(Metres cup) const { return length(size(cup)); }
   std::string length(Metres l) const { return format_length(l, plan_.shop.units); }
   std::string day(Instant t) const { return short_date(day_of(plan_.shop.zone.to_local(t))); }
-  std::string late(const job::WoodReady& ready) const { return ready.ready_late ? day(*ready.ready_late) : "more than a year"; }
+  std::string late(const job::WoodReady& ready) const { return ready.ready_at.slow ? day(*ready.ready_at.slow) : "more than a year"; }
 
   const job::Job& job_;
   const job::Plan& plan_;
@@ -134,7 +135,7 @@ std::vector<job::Finding> wood_warnings(const job::Job& job, const job::Plan& pl
       if (says_something(part)) parts.emplace_back(p, &part);
     }
   }
-  if (parts.empty() || plan.status != job::Status::feasible) return {};
+  if (parts.empty() || plan.status != job::Status::planned) return {};
   Warner warner(job, plan);
   for (const auto& [p, part] : parts) warner.part(p, *part);
   return warner.findings();

@@ -17,7 +17,7 @@ WoodCalculator::WoodCalculator(const job::Job& job, const job::Plan& plan)
     : job_(job), plan_(plan), shop_(job.air, known_since(job, plan.from)) {}
 
 Instant WoodCalculator::moves_in(std::size_t piece) const {
-  const auto& deliver = plan_.pieces[piece].ready.deliver;
+  const auto& deliver = plan_.pieces[piece].ready.expected.deliver;
   return std::chrono::floor<std::chrono::hours>(deliver.value_or(plan_.until));
 }
 

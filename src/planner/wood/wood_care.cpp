@@ -23,7 +23,7 @@ struct Swing {
 constexpr date::days plan_span{60};
 
 Swing swing_of(const job::WoodReady& ready, Instant from, AirHours& shop) {
-  const Instant begin = std::max(from, ready.ready_at.value_or(from));
+  const Instant begin = std::max(from, ready.ready_at.expected.value_or(from));
   const auto hours = shop.between(begin, begin + plan_span);
   Swing swing;
   for (const wood::AirSpan& hour : hours) {
@@ -99,7 +99,7 @@ class Carer {
   static Rest rest_of(const job::WoodReady& ready) {
     const bool moist = ready.now > ready.shop;
     const MoistureContent near = moist ? ready.shop + ready.band : ready.shop - ready.band;
-    return {ready.ready_at,
+    return {ready.ready_at.expected,
             fmt::format("the wood is {} moist, the shop's air leads to {}, and it is within {} of that", moisture_text(ready.now),
                         moisture_text(ready.shop), moisture_text(ready.band)),
             fmt::format("go on at {} or {}; measured or calculated {} now; stickered, all faces open", moisture_text(near),

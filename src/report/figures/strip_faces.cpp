@@ -76,9 +76,9 @@ struct Mark {
 
 std::vector<Mark> marks_of(const job::PieceResult& piece) {
   std::vector<Mark> marks;
-  if (piece.ready.handle) marks.push_back({"handle", *piece.ready.handle});
-  if (piece.ready.pack) marks.push_back({"wrap", *piece.ready.pack});
-  if (piece.ready_late.deliver) marks.push_back({"deliver (safe)", *piece.ready_late.deliver});
+  if (piece.ready.expected.handle) marks.push_back({"handle", *piece.ready.expected.handle});
+  if (piece.ready.expected.wrap) marks.push_back({"wrap", *piece.ready.expected.wrap});
+  if (piece.ready.slow.deliver) marks.push_back({"deliver (safe)", *piece.ready.slow.deliver});
   if (piece.due) marks.push_back({"promised", *piece.due, true});
   std::stable_sort(marks.begin(), marks.end(), [](const Mark& a, const Mark& b) { return a.at < b.at; });
   return marks;
@@ -94,11 +94,11 @@ void draw_mark(const Strip& strip, Element row, const Mark& mark) {
 void draw_hand_over(Strip& strip, const job::PieceResult& piece) {
   const std::vector<Mark> marks = marks_of(piece);
   const auto here = [&](const Mark& m) { return strip.week().meets(m.at, m.at + std::chrono::seconds(1)); };
-  const bool whisker =
-      piece.ready.deliver && piece.ready_late.deliver && strip.week().meets(*piece.ready.deliver, *piece.ready_late.deliver);
+  const bool whisker = piece.ready.expected.deliver && piece.ready.slow.deliver &&
+                       strip.week().meets(*piece.ready.expected.deliver, *piece.ready.slow.deliver);
   if (!whisker && std::none_of(marks.begin(), marks.end(), here)) return;
   Element row = strip.row("hand-over", "", Strip::bar);
-  if (whisker) strip.bar_at(row, "late", *piece.ready.deliver, *piece.ready_late.deliver, Strip::line + 5, 2);
+  if (whisker) strip.bar_at(row, "late", *piece.ready.expected.deliver, *piece.ready.slow.deliver, Strip::line + 5, 2);
   for (std::size_t i = 0; i < marks.size(); ++i) {
     if (!here(marks[i])) continue;
     draw_mark(strip, row, marks[i]);

@@ -13,7 +13,8 @@ Instant last_moment(const job::Plan& plan) {
   Instant last = plan.from;
   for (const job::Event& event : plan.events) last = std::max(last, event.end);
   for (const job::PieceResult& piece : plan.pieces) {
-    for (const auto& moment : {piece.due, piece.ready.deliver, piece.ready_late.deliver}) last = std::max(last, moment.value_or(last));
+    for (const auto& moment : {piece.due, piece.ready.expected.deliver, piece.ready.slow.deliver})
+      last = std::max(last, moment.value_or(last));
   }
   return std::min(last, plan.until);
 }

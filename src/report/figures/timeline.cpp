@@ -23,13 +23,13 @@ std::vector<Events> events_by_face(const job::Plan& plan) {
 
 // The coats beneath say by their late side when the next may go on, and by their early side when it no longer may.
 Instant opens(const job::Event& coat) {
-  const auto& late = coat.late_stages[finish::Stage::recoat];
-  const auto& expected = coat.stages[finish::Stage::recoat];
+  const auto& late = coat.stages.slow[finish::Stage::recoat];
+  const auto& expected = coat.stages.expected[finish::Stage::recoat];
   return std::max(coat.end, late ? *late : expected.value_or(coat.end));
 }
 std::optional<Instant> closes(const job::Event& coat) {
-  const auto& early = coat.early_stages[finish::Stage::recoat_close];
-  return early ? early : coat.stages[finish::Stage::recoat_close];
+  const auto& early = coat.stages.fast[finish::Stage::recoat_close];
+  return early ? early : coat.stages.expected[finish::Stage::recoat_close];
 }
 
 /// Lays stretches one after the other until something else begins.
@@ -64,10 +64,10 @@ void lay(std::vector<Stretch>& row, const AtFace& step, Instant end) {
   laying.until(is_coat ? State::applied : State::work, step.event.end);
   if (step.coat == nullptr) return;
   const job::Event& coat = *step.coat;
-  if (is_coat) laying.until(State::wet, coat.stages[finish::Stage::tack_free]);
+  if (is_coat) laying.until(State::wet, coat.stages.expected[finish::Stage::tack_free]);
   if (!step.coat_follows) {
-    laying.until(State::drying, coat.stages[finish::Stage::recoat]);
-    laying.until(State::curing, coat.stages[finish::Stage::full_cure]);
+    laying.until(State::drying, coat.stages.expected[finish::Stage::recoat]);
+    laying.until(State::curing, coat.stages.expected[finish::Stage::full_cure]);
     return;
   }
   laying.until(State::drying, opens(coat));

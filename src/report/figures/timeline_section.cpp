@@ -78,7 +78,7 @@ List waits_in(const job::Plan& plan, const Week& week, const Texts& texts) {
     const Instant day = texts.zone.to_instant(LocalTime(wait.day));
     if (day < week.from || day >= week.until) continue;
     const job::Event& next = plan.events.at(wait.step);
-    std::string text = date_text(wait.day) + ": " + next.name + (next.whose.empty() ? "" : " on " + next.whose) + " waits until " +
+    std::string text = date_text(wait.day) + ": " + next.name + (next.load_name.empty() ? "" : " on " + next.load_name) + " waits until " +
                        texts.instant(next.start) + ": " + wait.reason;
     if (!wait.air_fits)
       text += "; that day's air does not fit " + product_name(plan, next.product) + (wait.air.empty() ? "" : ": " + wait.air);
@@ -101,7 +101,7 @@ bool quiet(const Chart& chart, const Week& week) {
   const auto here = [&week](const std::optional<Instant>& t) { return t && *t >= week.from && *t < week.until; };
   const auto busy = [&week](const job::Event& e) { return week.meets(e.start, e.end); };
   const auto marked = [&here](const job::PieceResult& p) {
-    return here(p.ready.handle) || here(p.ready.pack) || here(p.ready.deliver) || here(p.ready_late.deliver);
+    return here(p.ready.expected.handle) || here(p.ready.expected.wrap) || here(p.ready.expected.deliver) || here(p.ready.slow.deliver);
   };
   const auto changes = [&week](const Row& row) {
     return std::any_of(row.stretches.begin(), row.stretches.end(),

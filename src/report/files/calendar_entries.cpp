@@ -138,20 +138,20 @@ struct Moment {
   const char* words;
   const char* uid;
 };
-constexpr std::array<Moment, 3> moments{{{&job::HandOver::pack, "may be wrapped", "#pack"},
+constexpr std::array<Moment, 3> moments{{{&job::HandOver::wrap, "may be wrapped", "#pack"},
                                          {&job::HandOver::deliver, "ready to deliver", "#deliver"},
-                                         {&job::HandOver::full_cure, "full use", "#full-cure"}}};
+                                         {&job::HandOver::full_use, "full use", "#full-cure"}}};
 
 CalendarEntry hand_over(const job::Plan& plan, const job::PieceResult& piece, const Moment& moment, const std::string& order) {
   const Zone& zone = plan.shop.zone;
-  const Instant late = *(piece.ready_late.*moment.when);
+  const Instant late = *(piece.ready.slow.*moment.when);
   CalendarEntry entry;
   entry.uid = piece_uid(plan, piece, order, moment.uid);
   entry.order = order_of(piece, order);
   entry.summary = fmt::format("{} from {}: {}", moment.words, clock_time(zone.to_local(late)), piece.name);
   entry.location = plan.shop.name;
   entry.description = "Safe to promise: " + instant_text(late, zone);
-  if (const auto& expected = piece.ready.*moment.when) entry.description += "\nExpected: " + instant_text(*expected, zone);
+  if (const auto& expected = piece.ready.expected.*moment.when) entry.description += "\nExpected: " + instant_text(*expected, zone);
   if (piece.due && moment.when == &job::HandOver::deliver) entry.description += "\nPromised: " + instant_text(*piece.due, zone);
   entry.start = entry.end = late;
   entry.all_day = local_day(late, zone);
@@ -165,7 +165,7 @@ std::vector<CalendarEntry> calendar_entries(const job::Plan& plan, const std::st
   for (const job::Event& event : plan.events) entries.push_back(entry_of(plan, event, order, units));
   for (const job::PieceResult& piece : plan.pieces) {
     for (const Moment& moment : moments) {
-      if (piece.ready_late.*moment.when) entries.push_back(hand_over(plan, piece, moment, order));
+      if (piece.ready.slow.*moment.when) entries.push_back(hand_over(plan, piece, moment, order));
     }
   }
   return entries;

@@ -37,15 +37,15 @@ Json finding_json(const job::Finding& finding) {
 }
 
 Json result_json(const job::Plan& plan) {
-  const char* status = plan.status == job::Status::infeasible  ? "impossible"
+  const char* status = plan.status == job::Status::impossible  ? "impossible"
                        : plan.status == job::Status::not_found ? "not found"
                                                                : "planned";
-  const bool bounded = plan.status == job::Status::feasible && plan.ready && plan.ready_bound;
+  const bool bounded = plan.status == job::Status::planned && plan.ready && plan.ready_bound;
   Hours late(0);
   for (const job::PieceResult& piece : plan.pieces) late += std::max(Hours(0), -piece.slack.value_or(Hours(0)));
   Json out{{"status", status},
            {"proven", plan.proven},
-           {"ready_safe", instant_json(plan.status == job::Status::feasible ? plan.ready : std::nullopt, plan.shop.zone)},
+           {"ready_safe", instant_json(plan.status == job::Status::planned ? plan.ready : std::nullopt, plan.shop.zone)},
            {"could_end_sooner_h", bounded ? Json(Hours(*plan.ready - *plan.ready_bound).count()) : Json()},
            {"late_h_total", late.count()},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};

@@ -65,17 +65,17 @@ void add_vapour(Json& event, const job::Vapour& vapour) {
 
 void add_film(Json& out, const job::Event& event) {
   out["wet_film_um"] = event.wet_film->value();
-  out["drying_factor"] = event.drying.nominal;
-  out["drying_factor_slow"] = event.drying.late;
-  out["drying_factor_fast"] = event.drying.early;
+  out["drying_factor"] = event.drying.expected;
+  out["drying_factor_slow"] = event.drying.slow;
+  out["drying_factor_fast"] = event.drying.fast;
 }
 
 Json hand_over_json(const job::HandOver& ready, const Zone& zone) {
   return {{"handle", instant_json(ready.handle, zone)},
-          {"wrap", instant_json(ready.pack, zone)},
+          {"wrap", instant_json(ready.wrap, zone)},
           {"deliver", instant_json(ready.deliver, zone)},
-          {"careful_use", instant_json(ready.light_use, zone)},
-          {"full_use", instant_json(ready.full_cure, zone)}};
+          {"careful_use", instant_json(ready.careful_use, zone)},
+          {"full_use", instant_json(ready.full_use, zone)}};
 }
 
 Json face_json(const job::Plan& plan, const job::FaceEntry& face) {
@@ -108,9 +108,9 @@ Json event_json(const job::Plan& plan, const job::Event& event) {
            {"people", event.people},
            {"film", event.film},
            {"surfaces", surface_keys(event)},
-           {"stages", event_stages(plan, event.stages)},
-           {"stages_safe", event_stages(plan, event.late_stages)},
-           {"stages_earliest", event_stages(plan, event.early_stages)},
+           {"stages", event_stages(plan, event.stages.expected)},
+           {"stages_safe", event_stages(plan, event.stages.slow)},
+           {"stages_earliest", event_stages(plan, event.stages.fast)},
            {"volume_ml", event.volume ? Json(event.volume->value() * 1000) : Json()},
            {"support", event.support ? Json(piece::word(*event.support)) : Json()},
            {"after", after_json(plan, event)},
@@ -133,9 +133,9 @@ Json piece_json(const job::Plan& plan, std::size_t index) {
            {"name", piece.name},
            {"due", instant_json(piece.due, plan.shop.zone)},
            {"faces", faces},
-           {"ready", hand_over_json(piece.ready, plan.shop.zone)},
-           {"ready_safe", hand_over_json(piece.ready_late, plan.shop.zone)},
-           {"ready_earliest", hand_over_json(piece.ready_early, plan.shop.zone)},
+           {"ready", hand_over_json(piece.ready.expected, plan.shop.zone)},
+           {"ready_safe", hand_over_json(piece.ready.slow, plan.shop.zone)},
+           {"ready_earliest", hand_over_json(piece.ready.fast, plan.shop.zone)},
            {"slack_h", hours_json(piece.slack)},
            {"late_h", hours_json(late)}};
   if (!piece.order.empty()) out["order"] = piece.order;

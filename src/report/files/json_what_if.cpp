@@ -49,7 +49,7 @@ std::string what_if_json(const job::Plan& before, const job::Plan& after, const 
   out["before"] = side_json(before);
   out["after"] = side_json(after);
   const job::Comparison found = job::compare(before, after);
-  const bool planned = before.status == job::Status::feasible && after.status == job::Status::feasible;
+  const bool planned = before.status == job::Status::planned && after.status == job::Status::planned;
   out["heat"] = !planned ? Json() : Json{{"warmer_k_h", found.warmer},           {"cooler_k_h", found.cooler},
                                          {"hours", found.differs.count()},       {"before", heat_json(found.heat_before)},
                                          {"after", heat_json(found.heat_after)}, {"until", iso8601(found.air_until, after.shop.zone)}};
@@ -65,7 +65,7 @@ std::string what_if_json(const job::Plan& before, const job::Plan& after, const 
 Json advice_json(const job::Plan& plan, const job::Advice& advice) {
   const Zone& zone = plan.shop.zone;
   Json suggestions = Json::array();
-  for (const job::Help& help : advice.helps) {
+  for (const job::Suggestion& help : advice.suggestions) {
     Json buys = Json::array();
     for (const job::BuyChange& change : help.buys)
       buys.push_back({{"finish", change.product}, {"name", change.name}, {"was", cans_json(change.was)}, {"now", cans_json(change.now)}});

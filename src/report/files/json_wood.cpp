@@ -19,9 +19,9 @@ Json ready_json(const job::WoodReady& ready, const Zone& zone) {
           {"room_dampest_month_percent", percent(ready.room_dampest)},
           {"band_percent", percent(ready.band)},
           {"ready", ready.ready},
-          {"ready_expected", instant_json(ready.ready_at, zone)},
-          {"ready_earliest", instant_json(ready.ready_early, zone)},
-          {"ready_safe", instant_json(ready.ready_late, zone)},
+          {"ready_expected", instant_json(ready.ready_at.expected, zone)},
+          {"ready_earliest", instant_json(ready.ready_at.fast, zone)},
+          {"ready_safe", instant_json(ready.ready_at.slow, zone)},
           {"suits_room", ready.suits_room()}};
 }
 

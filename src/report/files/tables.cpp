@@ -73,7 +73,7 @@ Fields step_fields(const job::Plan& plan, const job::Event& event, Units units) 
           std::to_string(event.people),
           csv_number(Hours(event.end - event.start).count(), 2),
           moment_text(event.wipe_by, plan.shop.zone),
-          moment_text(event.stages[finish::Stage::tack_free], plan.shop.zone),
+          moment_text(event.stages.expected[finish::Stage::tack_free], plan.shop.zone),
           csv_text(joined(facts.cautions, "; "))};
 }
 

@@ -100,9 +100,9 @@ Section when(const job::HandOver& ready, const Zone& zone) {
   return {"when",
           "From when you may use it",
           {},
-          {Facts{{{from(ready.pack), "carry it, wrapped if need be, and stand it in its place"},
-                  {from(ready.light_use), "careful use: light, dry, cool things, lifted and not pushed"},
-                  {from(ready.full_cure), "all that it was made for, with a mat under what is hot or wet"}}}}};
+          {Facts{{{from(ready.wrap), "carry it, wrapped if need be, and stand it in its place"},
+                  {from(ready.careful_use), "careful use: light, dry, cool things, lifted and not pushed"},
+                  {from(ready.full_use), "all that it was made for, with a mat under what is hot or wet"}}}}};
 }
 
 Section not_yet(const std::optional<Instant>& hard, const Zone& zone) {
@@ -172,7 +172,8 @@ Section food(const job::Plan& plan, const piece::Piece& piece, const std::vector
 /// What the words above rest on.
 Section for_the_maker(const job::Plan& plan, const Texts& texts) {
   std::vector<std::string> items{
-      "Dates are safe to promise, in whole days; the piece is expected to be ready sooner (coatday plan). They hold while the piece stands in air "
+      "Dates are safe to promise, in whole days; the piece is expected to be ready sooner (coatday plan). They hold while the piece stands "
+      "in air "
       "like the shop's."};
   for (const auto& [id, product] : plan.products) {
     const auto source = product.sources.find("times.full cure");
@@ -196,8 +197,8 @@ void add_piece(std::vector<Section>& sections, const job::Plan& plan, const piec
   const std::vector<LedgerBlock> blocks = blocks_of(plan, index);
   sections.push_back({"piece-" + std::to_string(index + 1), typed(result.name)});
   sections.push_back(finished_with(plan, blocks));
-  sections.push_back(when(result.ready_late, texts.zone));
-  sections.push_back(not_yet(result.ready_late.full_cure, texts.zone));
+  sections.push_back(when(result.ready.slow, texts.zone));
+  sections.push_back(not_yet(result.ready.slow.full_use, texts.zone));
   sections.push_back(care(plan, blocks));
   if (auto section = movement(piece, texts)) sections.push_back(*std::move(section));
   sections.push_back(food(plan, piece, blocks));

@@ -42,14 +42,13 @@ void add_refusals(Lines& lines, const finish::StageTimes& at, const TextStyle& s
 
 TextTable stages_table(const finish::StageTimes& at) {
   TextTable table;
-  for (const char* title : {"stage, from application", "earliest", "expected", "safe"})
-    table.columns.push_back({Text(title, Mark::faint)});
+  for (const char* title : {"stage, from application", "earliest", "expected", "safe"}) table.columns.push_back({Text(title, Mark::faint)});
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     if (!at.times.values[i] && !at.refused.values[i]) continue;
     const auto& time = at.times.values[i];
     const auto cell = [&](Hours finish::StageTime::*side) { return Text(time ? span((*time).*side) : "-"); };
-    table.rows.push_back({stage_text(static_cast<finish::Stage>(i)), cell(&finish::StageTime::early), cell(&finish::StageTime::nominal),
-                          cell(&finish::StageTime::late)});
+    table.rows.push_back({stage_text(static_cast<finish::Stage>(i)), cell(&finish::StageTime::fast), cell(&finish::StageTime::expected),
+                          cell(&finish::StageTime::slow)});
   }
   return table;
 }
@@ -90,8 +89,8 @@ std::string window_text(const finish::StageTimes& at) {
   const auto& open = at.times[finish::Stage::recoat];
   const auto& close = at.times[finish::Stage::recoat_close];
   if (!open || !close) return "";
-  if (open->late < close->early) {
-    return "recoat surely between " + format_span(open->late) + " and " + format_span(close->early) + "; after that scuff first";
+  if (open->slow < close->fast) {
+    return "recoat surely between " + format_span(open->slow) + " and " + format_span(close->fast) + "; after that scuff first";
   }
   return "no recoat window is sure in this air: it may close before the coat is surely dry to recoat, so scuff first";
 }
@@ -139,7 +138,7 @@ std::string finishes_at_text(const finish::Catalogue& catalogue, const climate::
     const auto& time = at.times[finish::Stage::recoat];
     const auto& reason = at.may_not_go_on ? at.may_not_go_on : at.refused[finish::Stage::recoat];
     if (reason) append(refused, hang("  - ", id + ": " + *reason, style));
-    if (time && !reason) table.rows.push_back({id, span(time->early), span(time->nominal), span(time->late)});
+    if (time && !reason) table.rows.push_back({id, span(time->fast), span(time->expected), span(time->slow)});
   }
   if (!table.rows.empty()) append(lines, layout(table, 0, style));
   if (!refused.empty()) lines.push_back(Text("No time for"));
@@ -156,9 +155,9 @@ std::string finish_at_json(const finish::Product& product, const climate::Air& a
                  {"finish", product.id},
                  {"name", product.name},
                  {"air", {{"temperature_c", air.temperature.value()}, {"relative_humidity", air.humidity.value()}}},
-                 {"stages_h", side(&finish::StageTime::nominal)},
-                 {"stages_safe_h", side(&finish::StageTime::late)},
-                 {"stages_earliest_h", side(&finish::StageTime::early)},
+                 {"stages_h", side(&finish::StageTime::expected)},
+                 {"stages_safe_h", side(&finish::StageTime::slow)},
+                 {"stages_earliest_h", side(&finish::StageTime::fast)},
                  {"factor", finish::uncertainty(air)},
                  {"factor_by_law_ranges", stages_json(at.times, [](const auto& t) { return t ? Json(t->by_laws) : Json(); })},
                  {"refused", stages_json(at.refused, [](const std::optional<std::string>& r) { return r ? Json(*r) : Json(); })}};

@@ -17,9 +17,9 @@ namespace {
 constexpr int label_width = 16;
 
 /// A page of labelled facts.
-class Facts {
+class FactLines {
  public:
-  Facts(const Text& title, const TextStyle& style) : look_(style), lines_(wrap(title, style.columns)) {}
+  FactLines(const Text& title, const TextStyle& style) : look_(style), lines_(wrap(title, style.columns)) {}
   void add(std::string_view label, const Text& body) {
     if (!body.empty()) append(lines_, labelled(label, label_width, body, look_));
   }
@@ -67,7 +67,7 @@ std::string law_text(const std::optional<finish::Law>& law, const TextStyle& sty
 }
 
 /// The stages that several rows of the record give, each with how far its law is from them.
-void add_fits(Facts& facts, const finish::Product& product, const TextStyle& style) {
+void add_fits(FactLines& facts, const finish::Product& product, const TextStyle& style) {
   const char* label = "its rows";
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
@@ -144,19 +144,19 @@ std::string value_text(const std::optional<T>& value, Units units) {
   return value ? value_text(*value, units) : "";
 }
 
-void add_value(Facts& facts, const finish::Product& product, const finish::ProductKey& row, const TextStyle& style) {
+void add_value(FactLines& facts, const finish::Product& product, const finish::ProductKey& row, const TextStyle& style) {
   finish::with_member(product, row.field, [&](const auto& value) { facts.add(row.line, value_text(value, style.units)); });
 }
 
 /// These stand among lines that are worked out; all other lines of the table of keys follow in its order.
 constexpr std::array<std::string_view, 3> placed{"stand", "pot life", "voc"};
 
-void add_placed(Facts& facts, const finish::Product& product, std::string_view key, const TextStyle& style) {
+void add_placed(FactLines& facts, const finish::Product& product, std::string_view key, const TextStyle& style) {
   const auto keys = finish::product_keys();
   add_value(facts, product, *std::find_if(keys.begin(), keys.end(), [key](const auto& row) { return row.key == key; }), style);
 }
 
-void add_others(Facts& facts, const finish::Product& product, const TextStyle& style) {
+void add_others(FactLines& facts, const finish::Product& product, const TextStyle& style) {
   for (const auto keys : {finish::product_keys(), finish::limit_keys(), finish::coverage_keys()}) {
     for (const finish::ProductKey& row : keys) {
       const bool has_place = std::find(placed.begin(), placed.end(), row.key) != placed.end();
@@ -165,7 +165,7 @@ void add_others(Facts& facts, const finish::Product& product, const TextStyle& s
   }
 }
 
-void add_sources(Facts& facts, const finish::Product& product) {
+void add_sources(FactLines& facts, const finish::Product& product) {
   for (const auto& [key, source] : product.sources)
     facts.add(&key == &product.sources.begin()->first ? "sources" : "", key + ": " + source);
 }
@@ -184,7 +184,7 @@ std::string finishes_text(const finish::Catalogue& catalogue, const TextStyle& s
 }
 
 std::string finish_text(const finish::Product& product, const TextStyle& style) {
-  Facts facts(Text(product.name, Mark::strong) + " (" + product.id + ")", style);
+  FactLines facts(Text(product.name, Mark::strong) + " (" + product.id + ")", style);
   facts.add("kind", fmt::format("{}; base: {}; dries by: {}", finish::word(product.role), finish::word(product.base),
                                 finish::word(product.mechanism)));
   facts.add("film", product.film ? "adds to the film that resists moisture" : "adds no film");

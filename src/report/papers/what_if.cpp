@@ -22,7 +22,7 @@ struct Both {
 };
 
 Phrase at(const job::Plan& plan, const std::optional<Instant>& t) {
-  if (plan.status != job::Status::feasible) return {"no plan", Mark::bad};
+  if (plan.status != job::Status::planned) return {"no plan", Mark::bad};
   return t ? Phrase(instant_text(*t, plan.shop.zone)) : Phrase("never in this air", Mark::bad);
 }
 
@@ -43,7 +43,7 @@ using Results = std::pair<const job::PieceResult*, const job::PieceResult*>;
 
 bool same(const Results& a, const Results& b) {
   const auto equal = [](const job::PieceResult* x, const job::PieceResult* y) {
-    return x->ready.deliver == y->ready.deliver && x->ready_late.deliver == y->ready_late.deliver && x->slack == y->slack;
+    return x->ready.expected.deliver == y->ready.expected.deliver && x->ready.slow.deliver == y->ready.slow.deliver && x->slack == y->slack;
   };
   return equal(a.first, b.first) && equal(a.second, b.second);
 }
@@ -53,8 +53,8 @@ void add_piece(Rows& rows, const Both& both, const std::string& who, const Resul
   const auto row = [&](const std::string& label, std::optional<Instant> a, std::optional<Instant> b) {
     rows.push_back({{label, at(both.before, a), at(both.after, b), sooner(a, b)}});
   };
-  row(who, was->ready.deliver, now->ready.deliver);
-  row("  safe", was->ready_late.deliver, now->ready_late.deliver);
+  row(who, was->ready.expected.deliver, now->ready.expected.deliver);
+  row("  safe", was->ready.slow.deliver, now->ready.slow.deliver);
   if (was->slack || now->slack) rows.push_back({{"  promise", slack(was->slack), slack(now->slack), {}}});
 }
 
@@ -150,7 +150,7 @@ Section dates_and_cost(const Both& both, const Texts& texts) {
 }
 
 void add_no_plan(Document& document, const job::Plan& plan, const char* which) {
-  if (plan.status == job::Status::feasible) return;
+  if (plan.status == job::Status::planned) return;
   Section section{"no-plan", which};
   for (Section& part : present({no_plan(plan), proposals(plan), findings(plan.findings)})) section.blocks.emplace_back(std::move(part));
   document.sections.push_back(std::move(section));
@@ -164,7 +164,7 @@ Document what_if(const job::Plan& before, const job::Plan& after, const std::vec
   Facts changes;
   for (const std::string& text : set) changes.facts.push_back({"what if", text});
   document.sections = {{"set", {}, {}, {changes}}, dates_and_cost({before, after}, texts)};
-  if (before.status == job::Status::feasible && after.status == job::Status::feasible) {
+  if (before.status == job::Status::planned && after.status == job::Status::planned) {
     const job::Comparison found = job::compare(before, after);
     document.sections.back().blocks.emplace_back(Facts{{{"heat", heat_fact(found, after, texts.units)}}});
     document.sections.push_back(coats(found, after, texts));

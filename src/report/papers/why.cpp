@@ -32,8 +32,8 @@ std::string film_text(const job::Event& event, const finish::Product& product, U
   const finish::DryingFactor& times = event.drying;
   std::string words = fmt::format("{} wet; the times of its record are for {}", format_film(*event.wet_film, units),
                                   format_film(finish::film_of_times(product), units));
-  words += fmt::format(", and it dries {:.2g} times as long", times.nominal);
-  if (times.late - times.early > 0.005) words += fmt::format(" ({:.2g} to {:.2g})", times.early, times.late);
+  words += fmt::format(", and it dries {:.2g} times as long", times.expected);
+  if (times.slow - times.fast > 0.005) words += fmt::format(" ({:.2g} to {:.2g})", times.fast, times.slow);
   return words + ": judgement";
 }
 
@@ -69,9 +69,9 @@ Table stages_of(const job::Event& event, const Texts& texts) {
   const auto cell = [&texts](const std::optional<Instant>& t) { return t ? texts.instant(*t) : std::string("-"); };
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto stage = static_cast<finish::Stage>(i);
-    if (!event.stages[stage] && !event.late_stages[stage]) continue;
+    if (!event.stages.expected[stage] && !event.stages.slow[stage]) continue;
     table.groups.front().rows.push_back(
-        {{stage_text(stage), cell(event.early_stages[stage]), cell(event.stages[stage]), cell(event.late_stages[stage])}});
+        {{stage_text(stage), cell(event.stages.fast[stage]), cell(event.stages.expected[stage]), cell(event.stages.slow[stage])}});
   }
   return table;
 }

@@ -10,12 +10,12 @@
 namespace coatday::report {
 namespace {
 
-std::string then_text(const job::Help& help, const Texts& texts) {
+std::string then_text(const job::Suggestion& help, const Texts& texts) {
   if (help.sooner >= Hours(1)) return "ready " + texts.instant(help.ready) + ", " + format_span(help.sooner) + " sooner";
   return "ready no later, " + format_span(help.waits_less) + " less waiting";
 }
 
-std::string buy_text(const job::Plan& plan, const job::Help& help, Units units) {
+std::string buy_text(const job::Plan& plan, const job::Suggestion& help, Units units) {
   std::vector<std::string> more, less;
   for (const job::BuyChange& change : help.buys) {
     if (!change.now.empty()) more.push_back(cans_text(change.now, units) + " " + change.name);
@@ -29,7 +29,7 @@ std::string buy_text(const job::Plan& plan, const job::Help& help, Units units) 
   return text + (std::abs(money) < 0.005 ? ", for the same money" : fmt::format(" ({:+.2f} {})", money, plan.shop.currency));
 }
 
-std::string heat_text(const job::Plan& plan, const job::Help& help) {
+std::string heat_text(const job::Plan& plan, const job::Suggestion& help) {
   if (!help.heat || !help.air || std::abs(help.heat->kilowatt_hours) < 0.5) return "";
   std::string text = fmt::format("; {:+.0f} kWh of heat", help.heat->kilowatt_hours);
   if (help.heat->cost && !plan.shop.currency.empty()) text += fmt::format(" ({:+.2f} {})", help.heat->cost->value(), plan.shop.currency);
@@ -40,13 +40,13 @@ std::string heat_text(const job::Plan& plan, const job::Help& help) {
 
 List helps(const job::Plan& plan, const job::Advice& advice, const Texts& texts) {
   List list;
-  for (const job::Help& help : advice.helps)
+  for (const job::Suggestion& help : advice.suggestions)
     list.items.emplace_back(help.words + ": " + then_text(help, texts) + buy_text(plan, help, texts.units) + heat_text(plan, help));
   return list;
 }
 
 bool changes_air(const job::Advice& advice) {
-  return std::any_of(advice.helps.begin(), advice.helps.end(), [](const job::Help& help) { return help.air; });
+  return std::any_of(advice.suggestions.begin(), advice.suggestions.end(), [](const job::Suggestion& help) { return help.air; });
 }
 
 Section heat_caution() {
@@ -65,7 +65,7 @@ std::optional<Section> advice(const job::Plan& plan, const job::Advice& advice, 
     section.title_in = Media::page;
     return section;
   }
-  if (advice.helps.empty()) return std::nullopt;
+  if (advice.suggestions.empty()) return std::nullopt;
   Section section{"waiting",
                   on_page("What would be quicker:", "What would be quicker"),
                   "one change of these; coatday what-if tries smaller ones",

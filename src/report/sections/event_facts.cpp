@@ -132,7 +132,7 @@ std::string wet_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> facts;
   if (event.wipe_by) facts.push_back("wipe off by " + instant_text(*event.wipe_by, plan.shop.zone, today));
-  const auto& tack_free = event.stages[finish::Stage::tack_free];
+  const auto& tack_free = event.stages.expected[finish::Stage::tack_free];
   if (tack_free) facts.push_back("wet until " + instant_text(*tack_free, plan.shop.zone, today));
   return joined(facts, "; ");
 }
@@ -142,7 +142,8 @@ std::string last_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
   std::vector<std::string> facts;
   for (const finish::Stage stage : {finish::Stage::handle, finish::Stage::pack}) {
-    if (event.stages[stage]) facts.push_back(stage_text(stage) + " " + instant_text(*event.stages[stage], plan.shop.zone, today));
+    if (event.stages.expected[stage])
+      facts.push_back(stage_text(stage) + " " + instant_text(*event.stages.expected[stage], plan.shop.zone, today));
   }
   return joined(facts, ", ");
 }

@@ -5,14 +5,16 @@
 namespace coatday::report {
 namespace {
 
-constexpr std::array sides{&job::PieceResult::ready_early, &job::PieceResult::ready, &job::PieceResult::ready_late};
+using ThreeMoments = finish::PerEstimate<job::HandOver>;
+constexpr std::array estimates{&ThreeMoments::fast, &ThreeMoments::expected, &ThreeMoments::slow};
 
 bool same(const job::HandOver& a, const job::HandOver& b) {
   return std::all_of(hand_over_moments.begin(), hand_over_moments.end(), [&](const auto& m) { return a.*m.second == b.*m.second; });
 }
 
 bool same(const job::PieceResult& a, const job::PieceResult& b) {
-  return a.due == b.due && std::all_of(sides.begin(), sides.end(), [&](const auto side) { return same(a.*side, b.*side); });
+  return a.due == b.due &&
+         std::all_of(estimates.begin(), estimates.end(), [&](const auto one) { return same(a.ready.*one, b.ready.*one); });
 }
 
 // A page may break the line before the hour.
@@ -32,9 +34,9 @@ Table::Group dates(const job::PieceResult& piece, const std::string& names, cons
   Table::Group group{typed(names), {}};
   for (const auto& [name, moment_of] : hand_over_moments) {
     const bool waits_for_hands = moment_of == &job::HandOver::deliver;
-    const Phrase early = waits_for_hands ? on_page("", "–") : moment(piece.ready_early.*moment_of, Mark::faint, texts);
-    group.rows.push_back({{unbroken(name), early, moment(piece.ready.*moment_of, Mark::plain, texts),
-                           moment(piece.ready_late.*moment_of, Mark::strong, texts)}});
+    const Phrase early = waits_for_hands ? on_page("", "–") : moment(piece.ready.fast.*moment_of, Mark::faint, texts);
+    group.rows.push_back({{unbroken(name), early, moment(piece.ready.expected.*moment_of, Mark::plain, texts),
+                           moment(piece.ready.slow.*moment_of, Mark::strong, texts)}});
   }
   if (piece.due) group.rows.push_back(promise(piece, texts));
   return group;
@@ -42,13 +44,13 @@ Table::Group dates(const job::PieceResult& piece, const std::string& names, cons
 
 bool has_gap(const job::PieceResult& piece) {
   return std::any_of(hand_over_moments.begin(), hand_over_moments.end(),
-                     [&](const auto& m) { return !(piece.ready.*m.second && piece.ready_late.*m.second); });
+                     [&](const auto& m) { return !(piece.ready.expected.*m.second && piece.ready.slow.*m.second); });
 }
 
 }  // namespace
 
 std::optional<Section> hand_over(const job::Plan& plan, const Texts& texts, const ChosenPieces& chosen) {
-  if (plan.pieces.empty() || plan.status != job::Status::feasible) return std::nullopt;
+  if (plan.pieces.empty() || plan.status != job::Status::planned) return std::nullopt;
   Table table{"dates", "", {{}, {"earliest"}, {"expected"}, {"safe"}}};
   std::vector<bool> shown(plan.pieces.size(), false);
   bool gap = false;

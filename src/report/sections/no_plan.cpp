@@ -14,8 +14,8 @@ const char* reason(const job::Plan& plan) {
 }  // namespace
 
 std::optional<Section> no_plan(const job::Plan& plan) {
-  if (plan.status == job::Status::feasible) return std::nullopt;
-  const bool known = plan.status == job::Status::infeasible && !plan.contradiction.empty();
+  if (plan.status == job::Status::planned) return std::nullopt;
+  const bool known = plan.status == job::Status::impossible && !plan.contradiction.empty();
   Section section{"reasons", "No plan", {}, {Paragraph{{reason(plan), known ? Mark::bad : Mark::plain}}}};
   section.title_in = Media::page;
   if (known) section.blocks.emplace_back(points(plan.contradiction));
@@ -24,7 +24,7 @@ std::optional<Section> no_plan(const job::Plan& plan) {
 
 std::optional<Section> proposals(const job::Plan& plan) {
   if (plan.proposals.empty()) return std::nullopt;
-  const bool planned = plan.status == job::Status::feasible;
+  const bool planned = plan.status == job::Status::planned;
   return Section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {points(plan.proposals)}};
 }
 

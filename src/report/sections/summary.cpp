@@ -17,18 +17,19 @@ using Fact = Facts::Fact;
 Mark mark_of(Hours slack) { return slack.count() < 0 ? Mark::bad : Mark::good; }
 
 bool same_result(const job::PieceResult& a, const job::PieceResult& b) {
-  return a.due == b.due && a.ready.deliver == b.ready.deliver && a.ready_late.deliver == b.ready_late.deliver && a.slack == b.slack;
+  return a.due == b.due && a.ready.expected.deliver == b.ready.expected.deliver && a.ready.slow.deliver == b.ready.slow.deliver &&
+         a.slack == b.slack;
 }
 
 Phrase delivery(const job::PieceResult& result, const Texts& texts) {
-  if (!result.ready_late.deliver) return {"never in this air", Mark::bad};
-  return Phrase(texts.instant(*result.ready_late.deliver), Mark::strong) + ", safe to promise";
+  if (!result.ready.slow.deliver) return {"never in this air", Mark::bad};
+  return Phrase(texts.instant(*result.ready.slow.deliver), Mark::strong) + ", safe to promise";
 }
 
 Phrase promise(const job::PieceResult& result, const Texts& texts) {
   Phrase text = result.due ? "promised " + texts.instant(*result.due) : std::string("nothing promised");
   if (result.slack) text += ": " + Phrase(slack_text(*result.slack), mark_of(*result.slack));
-  return result.ready.deliver ? text + "; expected " + texts.instant(*result.ready.deliver) : text;
+  return result.ready.expected.deliver ? text + "; expected " + texts.instant(*result.ready.expected.deliver) : text;
 }
 
 // Pieces that are ready together stand together.
@@ -79,7 +80,7 @@ Fact faces(const job::Plan& plan, const char* label, Mark usual) {
 
 /// Nothing where hardly anything could be gained.
 std::string verdict_text(const job::Plan& plan) {
-  if (plan.status == job::Status::infeasible) return "impossible; the reasons stand below";
+  if (plan.status == job::Status::impossible) return "impossible; the reasons stand below";
   if (plan.status == job::Status::not_found) return "not found, and not proven impossible";
   if (plan.proven) return "the best possible with these batches";
   constexpr Hours worth_a_word{1};
@@ -113,8 +114,8 @@ Section only(Media media, Facts facts) {
 const job::PieceResult* last_piece(const job::Plan& plan) {
   const job::PieceResult* last = nullptr;
   for (const job::PieceResult& piece : plan.pieces) {
-    if (!piece.ready_late.deliver) return &piece;
-    if (last == nullptr || *piece.ready_late.deliver > *last->ready_late.deliver) last = &piece;
+    if (!piece.ready.slow.deliver) return &piece;
+    if (last == nullptr || *piece.ready.slow.deliver > *last->ready.slow.deliver) last = &piece;
   }
   return last;
 }
@@ -132,9 +133,9 @@ std::vector<Fact> delivery_answers(const job::Plan& plan, const Texts& texts) {
   if (last == nullptr) return {};
   const bool several = plan.pieces.size() > 1;
   const char* question = several ? "All ready to deliver" : "Ready to deliver";
-  if (!last->ready_late.deliver) return {{question, Phrase("never in this air", Mark::bad)}};
-  std::vector<Fact> answers{{question, texts.instant(*last->ready_late.deliver),
-                             "safe to promise; expected " + texts.instant(*last->ready.deliver)}};
+  if (!last->ready.slow.deliver) return {{question, Phrase("never in this air", Mark::bad)}};
+  std::vector<Fact> answers{
+      {question, texts.instant(*last->ready.slow.deliver), "safe to promise; expected " + texts.instant(*last->ready.expected.deliver)}};
   const job::PieceResult* tightest = tightest_piece(plan);
   if (tightest == nullptr) return answers;
   const Phrase of = several ? typed(tightest->name) + ", " : Phrase();
@@ -146,7 +147,7 @@ std::vector<Fact> delivery_answers(const job::Plan& plan, const Texts& texts) {
 Facts answers(const job::Plan& plan, const Texts& texts) {
   Facts facts;
   facts.headline = true;
-  if (plan.status != job::Status::feasible) {
+  if (plan.status != job::Status::planned) {
     facts.facts = {{"Plan", Phrase(verdict_text(plan), Mark::bad)}};
     return facts;
   }
@@ -162,17 +163,17 @@ Facts answers(const job::Plan& plan, const Texts& texts) {
 
 // A terminal says first what a page shows large.
 Facts first_lines(const job::Plan& plan, const Texts& texts) {
-  if (plan.status != job::Status::feasible) return {{{"plan", Phrase(verdict_text(plan), Mark::bad)}}};
+  if (plan.status != job::Status::planned) return {{{"plan", Phrase(verdict_text(plan), Mark::bad)}}};
   Facts facts{deliveries(plan, texts)};
   facts.facts.push_back(buy(plan, texts));
   if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "faces", Mark::plain));
   return facts;
 }
 
-Facts grounds(const job::Plan& plan, const Texts& texts) {
+Facts grounds(const job::Plan& plan) {
   Facts facts;
   const std::string verdict = verdict_text(plan);
-  if (plan.status == job::Status::feasible && !verdict.empty())
+  if (plan.status == job::Status::planned && !verdict.empty())
     facts.facts.push_back({"plan", Phrase(verdict, plan.proven ? Mark::good : Mark::plain)});
   if (!plan.shop.air_description.empty()) facts.facts.push_back({"air", plan.shop.air_description});
   if (const std::string hours = air_hours(plan); !hours.empty()) facts.facts.push_back({"", "hours: " + hours});
@@ -185,7 +186,7 @@ Facts grounds(const job::Plan& plan, const Texts& texts) {
 std::optional<Section> summary(const job::Plan& plan, const Texts& texts) {
   Section section{"short", "In short"};
   section.title_in = Media::page;
-  section.blocks = {only(Media::text, first_lines(plan, texts)), only(Media::page, answers(plan, texts)), grounds(plan, texts)};
+  section.blocks = {only(Media::text, first_lines(plan, texts)), only(Media::page, answers(plan, texts)), grounds(plan)};
   return section;
 }
 

@@ -40,7 +40,7 @@ std::string most_text(const job::Plan& plan, const job::MostVapour& most, const 
   std::set<std::string> names;
   PerHour all{};
   for (const std::size_t i : most.events) {
-    names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].whose));
+    names.insert(fmt::format("{} ({})", plan.events[i].name, plan.events[i].load_name));
     const PerHour one = per_hour(*plan.events[i].vapour);
     all = {all.solvent + one.solvent, all.mass + one.mass};
   }
@@ -80,20 +80,20 @@ std::string solvents_text(const job::Plan& plan) {
 std::string vapour_text(const job::Event& event, Units units) {
   if (!event.vapour) return "";
   const job::Vapour& vapour = *event.vapour;
-  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, an estimate, not a permit", volume_text(vapour.solvent, units),
-                                  unbroken(mass_text(vapour.mass, units)), per_hour_text(per_hour(vapour), units),
-                                  unbroken(format_airflow(vapour.airflow, units)));
+  std::string words = fmt::format("{} of solvent weighing {} ({}): {} of fresh air, an estimate, not a permit",
+                                  volume_text(vapour.solvent, units), unbroken(mass_text(vapour.mass, units)),
+                                  per_hour_text(per_hour(vapour), units), unbroken(format_airflow(vapour.airflow, units)));
   if (vapour.pauses > Minutes(0)) words += fmt::format("; {} of it are pauses for the exhaust", unbroken(format_span(vapour.pauses)));
   return words;
 }
 
 std::optional<Section> vapour(const job::Plan& plan, const Texts& texts) {
-  const auto most = plan.status == job::Status::feasible ? job::most_vapour(plan) : std::nullopt;
+  const auto most = plan.status == job::Status::planned ? job::most_vapour(plan) : std::nullopt;
   if (!most) return std::nullopt;
   Facts facts{{{"most air", most_text(plan, *most, texts)},
                {"exhaust", shop_text(plan.shop.ventilation, texts.units)},
                {"calculated", "air to stay " + limit_text(plan.shop.ventilation.limit) +
-                                ", as if a coat's solvent left while it is put on; it counts until it is tack-free"},
+                                  ", as if a coat's solvent left while it is put on; it counts until it is tack-free"},
                {"solvents", solvents_text(plan)}}};
   List caution{List::Kind::cautions,
                {"An estimate, not a permit: fire code, label and safety data sheet count. Even below the limit flame, heaters and "

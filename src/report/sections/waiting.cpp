@@ -68,7 +68,7 @@ std::vector<SharedWait> shared(const std::vector<Wait>& waits) {
     }
     group->same_time = group->same_time && group->earliest == wait.reason->earliest;
     group->earliest = std::min(group->earliest, wait.reason->earliest);
-    const std::string& load = wait.first->whose;
+    const std::string& load = wait.first->load_name;
     if (!wait.first->load.empty() && std::find(group->loads.begin(), group->loads.end(), load) == group->loads.end())
       group->loads.push_back(load);
   }
@@ -151,7 +151,8 @@ std::vector<std::string> night_text(const job::Plan& plan, Instant from) {
 bool anything_dries(const job::Plan& plan, Instant from, Instant until) {
   return std::any_of(plan.events.begin(), plan.events.end(), [&](const job::Event& event) {
     if (!job::is_coat(event.kind) || event.end > from) return false;
-    const auto& last = event.stages[finish::Stage::pack] ? event.stages[finish::Stage::pack] : event.stages[finish::Stage::recoat];
+    const auto& last = event.stages.expected[finish::Stage::pack] ? event.stages.expected[finish::Stage::pack]
+                                                                  : event.stages.expected[finish::Stage::recoat];
     return last && *last > from && from < until;
   });
 }

@@ -26,9 +26,9 @@ Facts grounds(const job::WoodFindings& wood, const Texts& texts) {
 
 Phrase ready_phrase(const job::WoodReady& ready, const Texts& texts) {
   if (ready.ready) return {ready.measured ? "yes" : "yes, if it lay here", Mark::good};
-  if (!ready.ready_at) return {"not within a year", Mark::bad};
-  const std::string late = ready.ready_late ? texts.date(*ready.ready_late) : "later than a year";
-  return {fmt::format("{} ({} to {})", texts.date(*ready.ready_at), texts.date(*ready.ready_early), late), Mark::caution};
+  if (!ready.ready_at.expected) return {"not within a year", Mark::bad};
+  const std::string late = ready.ready_at.slow ? texts.date(*ready.ready_at.slow) : "later than a year";
+  return {fmt::format("{} ({} to {})", texts.date(*ready.ready_at.expected), texts.date(*ready.ready_at.fast), late), Mark::caution};
 }
 
 Table ready_table(const job::WoodFindings& wood, const Texts& texts) {

@@ -57,7 +57,7 @@ int main(int argc, char** argv) {
   const auto begin = std::chrono::steady_clock::now();
   const job::Plan plan = planner::make_plan(job, request);
   const double taken = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-  if (plan.status != job::Status::feasible || !plan.ready || !plan.ready_bound) {
+  if (plan.status != job::Status::planned || !plan.ready || !plan.ready_bound) {
     std::printf("%s,%d,%g,%.2f,,,,,%.0f\n", narrow ? "narrow" : "roomy", pieces, seconds, taken, megabytes());
     return 1;
   }
