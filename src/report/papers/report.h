@@ -21,5 +21,4 @@ namespace coatday::report {
 /// The checker's verdict on a plan of our own.
 [[nodiscard]] std::string breaches_text(const std::vector<checker::Breach>&, const TextStyle&);
 
-
 }  // namespace coatday::report
