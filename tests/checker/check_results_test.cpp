@@ -203,8 +203,9 @@ INSTANTIATE_TEST_SUITE_P(
         Break{"a method that the shop has not", [](Small& s) { s.job.shop.methods = {"roller"}; }, {"method-unknown"}},
         Break{"past the pot life", [](Small& s) { s.product().pot_life = Hours(0.01); }, {"pot-life"}},
         Break{"told thicker than its step", [](Small& s) { s.event("table/leg/clear-1").wet_film = Micrometres(110); }, {"film-differs"}},
-        Break{
-            "told to dry faster than its film does", [](Small& s) { s.event("table/leg/clear-1").drying.nominal = 0.9; }, {"film-differs"}},
+        Break{"told to dry faster than its film does",
+              [](Small& s) { s.event("table/leg/clear-1").drying.expected = 0.9; },
+              {"film-differs"}},
         Break{"a room that is told otherwise", [](Small& s) { s.job.shop.ventilation.air_movement = 2; }, {"pace-differs"}},
         Break{"need too small",
               [](Small& s) {

@@ -42,12 +42,14 @@ void settle_bodies(job::Plan& plan, const climate::AirSeries& air) {
   for (const Hours body : {top, leg, can}) plan.surfaces[body] = climate::Surface(air, body, plan.air.begin());
 }
 
-job::HandOver dates(const job::Plan& plan, job::StageInstants job::Event::*stages) {
+using ThreeMoments = finish::PerEstimate<job::StageInstants>;
+
+job::HandOver dates(const job::Plan& plan, job::StageInstants ThreeMoments::*estimate) {
   std::map<Stage, Instant> last;
   for (const job::Event& e : plan.events) {
     if (e.product.empty()) continue;
     for (const Stage stage : {Stage::handle, Stage::pack, Stage::light_use, Stage::full_cure}) {
-      last[stage] = std::max(last[stage], *(e.*stages)[stage]);
+      last[stage] = std::max(last[stage], *(e.stages.*estimate)[stage]);
     }
   }
   return {last[Stage::handle], last[Stage::pack], last[Stage::pack], last[Stage::light_use], last[Stage::full_cure]};
@@ -71,9 +73,9 @@ void Small::settle() {
   row.left_over = Litres(1) - row.need;
   plan.purchase = {row};
   job::PieceResult& result = plan.pieces.front();
-  result.ready = dates(plan, &job::Event::stages);
-  result.ready.slow = dates(plan, &job::Event::stages.slow);
-  result.ready.fast = dates(plan, &job::Event::stages.fast);
+  result.ready.expected = dates(plan, &ThreeMoments::expected);
+  result.ready.slow = dates(plan, &ThreeMoments::slow);
+  result.ready.fast = dates(plan, &ThreeMoments::fast);
   result.ready.fast.deliver.reset();
   result.slack = *result.due - *result.ready.slow.deliver;
 }

@@ -137,7 +137,7 @@ RC_GTEST_PROP(TimesIn, AreThoseOfTheClockInConstantAir, ()) {
   const StageTimes times = times_in(p, steady);
   using Side = std::pair<Estimate, Hours StageTime::*>;
   for (const auto& [estimate, side] :
-       {Side{Estimate::fast, &StageTime::early}, Side{Estimate::expected, &StageTime::nominal}, Side{Estimate::slow, &StageTime::late}}) {
+       {Side{Estimate::fast, &StageTime::fast}, Side{Estimate::expected, &StageTime::expected}, Side{Estimate::slow, &StageTime::slow}}) {
     const CureClock clock(p, air, estimate);
     for (std::size_t s = 0; s < stage_count; ++s) {
       const auto& time = times.times.values[s];

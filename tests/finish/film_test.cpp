@@ -44,14 +44,14 @@ TEST(Film, DryIsWetByVolumeSolidsAndThinner) {
 }
 
 TEST(Film, DriesByItsLaw) {
-  EXPECT_DOUBLE_EQ(drying_factor(wet(120), covering(Mechanism::water)).late, 1.2);
+  EXPECT_DOUBLE_EQ(drying_factor(wet(120), covering(Mechanism::water)).slow, 1.2);
   const DryingFactor thick = drying_factor(wet(150), covering(Mechanism::oxidative));
-  EXPECT_NEAR(thick.early, std::pow(1.5, 1.5), 1e-12);
-  EXPECT_NEAR(thick.nominal, std::pow(1.5, 1.75), 1e-12);
-  EXPECT_NEAR(thick.late, 2.25, 1e-12);
+  EXPECT_NEAR(thick.fast, std::pow(1.5, 1.5), 1e-12);
+  EXPECT_NEAR(thick.expected, std::pow(1.5, 1.75), 1e-12);
+  EXPECT_NEAR(thick.slow, 2.25, 1e-12);
   const DryingFactor thin = drying_factor(wet(50), covering(Mechanism::oxidative));
-  EXPECT_NEAR(thin.early, 0.25, 1e-12);
-  EXPECT_NEAR(thin.late, std::pow(0.5, 1.5), 1e-12);
+  EXPECT_NEAR(thin.fast, 0.25, 1e-12);
+  EXPECT_NEAR(thin.slow, std::pow(0.5, 1.5), 1e-12);
   EXPECT_EQ(drying_factor(Step{}, covering(Mechanism::oxidative)), DryingFactor{});
 }
 

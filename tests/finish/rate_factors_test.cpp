@@ -29,7 +29,7 @@ TEST(RateFactors, MultipliesTheRateButEndsNoWindowLater) {
   const StageTimes usual = times_in(open, test::air(18, 55)), slow = times_in(closed, test::air(18, 55));
   for (std::size_t s = 0; s < stage_count; ++s) {
     const double times = static_cast<Stage>(s) == Stage::recoat_close ? 1 : 2;
-    EXPECT_NEAR(slow.times.values[s]->nominal / usual.times.values[s]->nominal, times, 1e-12);
+    EXPECT_NEAR(slow.times.values[s]->expected / usual.times.values[s]->expected, times, 1e-12);
   }
 }
 

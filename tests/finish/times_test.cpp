@@ -14,9 +14,9 @@ TEST(TimesIn, EqualTheRecordInItsOwnAir) {
   const StageTimes at = times_in(p, reference_air);
   for (std::size_t s = 0; s < stage_count; ++s) {
     const double hours = p.reference().hours.values[s]->count();
-    EXPECT_DOUBLE_EQ(at.times.values[s]->nominal.count(), hours);
-    EXPECT_DOUBLE_EQ(at.times.values[s]->late.count(), hours * 1.4);
-    EXPECT_DOUBLE_EQ(at.times.values[s]->early.count(), hours / 1.4);
+    EXPECT_DOUBLE_EQ(at.times.values[s]->expected.count(), hours);
+    EXPECT_DOUBLE_EQ(at.times.values[s]->slow.count(), hours * 1.4);
+    EXPECT_DOUBLE_EQ(at.times.values[s]->fast.count(), hours / 1.4);
   }
   EXPECT_EQ(at.may_not_go_on, std::nullopt);
 }
@@ -28,13 +28,13 @@ TEST(TimesIn, FollowTheLawToNineDigits) {
   const double cured =
       (*p.reference().hours[Stage::pack] - *p.reference().hours[Stage::recoat]).count() / rate(*p.law(Clock::cure), shop, reference_air);
   const StageTimes at = times_in(p, shop);
-  EXPECT_NEAR(at.times[Stage::recoat]->nominal.count(), dried, 1e-9);
-  EXPECT_NEAR(at.times[Stage::pack]->nominal.count(), dried + cured, 1e-9);
+  EXPECT_NEAR(at.times[Stage::recoat]->expected.count(), dried, 1e-9);
+  EXPECT_NEAR(at.times[Stage::pack]->expected.count(), dried + cured, 1e-9);
 }
 
 TEST(TimesIn, AreWiderOutsideUsualAir) {
   const StageTimes at = times_in(test::product(Mechanism::oxidative), air(12, 50));
-  EXPECT_DOUBLE_EQ(at.times[Stage::recoat]->late / at.times[Stage::recoat]->nominal, 2);
+  EXPECT_DOUBLE_EQ(at.times[Stage::recoat]->slow / at.times[Stage::recoat]->expected, 2);
 }
 
 TEST(TimesIn, RefuseStagesBeyondTheirLaw) {

@@ -6,7 +6,7 @@
 #include <filesystem>
 #include <set>
 
-#include "input/load.h"
+#include "input/open.h"
 #include "planner/tasks/tasks.h"
 #include "tests/support/source_dir.h"
 
@@ -21,9 +21,9 @@ std::vector<job::Job> samples() {
   const fs::path root = source_dir();
   for (const auto& entry : fs::recursive_directory_iterator(root / "samples")) {
     if (!entry.path().filename().string().starts_with("order") || entry.path().extension() != ".yaml") continue;
-    input::Loaded loaded = input::load_orders({entry.path()}, root / "schedules", input::read_from_disk(), {});
-    EXPECT_TRUE(loaded.job) << entry.path();
-    if (loaded.job) jobs.push_back(*std::move(loaded.job));
+    input::Opening opened = input::open_orders({entry.path()}, root / "schedules", input::read_from_disk());
+    EXPECT_TRUE(opened) << entry.path();
+    if (opened) jobs.push_back(std::move(opened->job));
   }
   return jobs;
 }

@@ -37,7 +37,7 @@ TEST(FaceWords, SameFacesOfSeveralParts) {
 }
 TEST(FaceWords, PieceIsNamedWhereThereAreSeveral) {
   job::Plan plan = sample::table();
-  plan.pieces.push_back({"stool", "stool", "", {}, {}, {}, {}, {}});
+  plan.pieces.push_back({"stool", "stool", "", {}, {}, {}});
   EXPECT_EQ(face_text(plan, {1}), "library table / top underside");
 }
 

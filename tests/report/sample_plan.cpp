@@ -141,8 +141,8 @@ std::vector<shop::WorkingTime> working() {
 }
 
 job::PieceResult result() {
-  job::PieceResult r{"table", "library table", "", at(22, 17), {}, {}, {}, Hours(71)};
-  r.ready = {at(16, 9), at(18, 8), at(18, 9), at(25, 9), {}};
+  job::PieceResult r{"table", "library table", "", at(22, 17), {}, Hours(71)};
+  r.ready.expected = {at(16, 9), at(18, 8), at(18, 9), at(25, 9), {}};
   r.ready.slow = {at(16, 20), at(19, 18), at(19, 18), at(29, 9), {}};
   r.ready.fast = {at(16, 6), at(17, 8), {}, at(22, 9), {}};
   return r;

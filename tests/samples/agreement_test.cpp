@@ -42,10 +42,10 @@ std::vector<std::string> orders() {
 }
 
 std::string printed(std::vector<std::string> words) {
-  cli::World world;
-  world.read = [](const fs::path& path) { return input::read_from_disk()(root / path); };
-  world.schedules = root / "schedules";
-  const cli::Outcome outcome = cli::run(words, world);
+  cli::Environment environment;
+  environment.read = [](const fs::path& path) { return input::read_from_disk()(root / path); };
+  environment.schedules = root / "schedules";
+  const cli::Outcome outcome = cli::run(words, environment);
   return outcome.file ? outcome.file->content : outcome.out;
 }
 
