@@ -260,8 +260,8 @@ TEST(JsonOfFinishAt, ArrheniusByHand) {
       if (reference_h.is_null()) continue;
       const double expected = reference_h.get<double>() * slower;
       EXPECT_NEAR(at["stages_h"][stage].get<double>(), expected, 1e-9 * expected) << stage;
-      EXPECT_NEAR(at["stages_late_side_h"][stage].get<double>(), expected * factor, 1e-9 * expected) << stage;
-      EXPECT_NEAR(at["stages_early_side_h"][stage].get<double>(), expected / factor, 1e-9 * expected) << stage;
+      EXPECT_NEAR(at["stages_safe_h"][stage].get<double>(), expected * factor, 1e-9 * expected) << stage;
+      EXPECT_NEAR(at["stages_earliest_h"][stage].get<double>(), expected / factor, 1e-9 * expected) << stage;
       ++stages;
     }
     EXPECT_GE(stages, 6);

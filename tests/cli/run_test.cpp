@@ -74,7 +74,7 @@ TEST(Run, NoPlanIsStatusOneWithReasons) {
   cold.replace(cold.find("20 °C"), std::string("20 °C").size(), "2 °C");
   const Outcome outcome = run({"plan", "order.yaml"}, typed({{"order.yaml", order()}, {"shop.yaml", cold}}));
   EXPECT_EQ(outcome.status, no_plan) << outcome.out << outcome.err;
-  EXPECT_NE(outcome.out.find("not possible"), std::string::npos) << outcome.out;
+  EXPECT_NE(outcome.out.find("impossible"), std::string::npos) << outcome.out;
 }
 
 TEST(Run, MistakesInFilesAreStatusTwoOnTheErrorStream) {
@@ -248,7 +248,7 @@ TEST(Run, NoPlanMakesNoCalendar) {
   EXPECT_EQ(outcome.status, no_plan);
   EXPECT_FALSE(outcome.file);
   EXPECT_EQ(outcome.out, "");
-  EXPECT_NE(outcome.err.find("not possible"), std::string::npos) << outcome.err;
+  EXPECT_NE(outcome.err.find("impossible"), std::string::npos) << outcome.err;
 }
 
 TEST(Run, PlansAnewBesideAnEarlierPlan) {

@@ -49,7 +49,7 @@ TEST(BothFaces, Equal) {
 TEST(BothFaces, OneLeftBehind) {
   const FaceVerdict verdict = both_faces(sample::with_hole());
   EXPECT_FALSE(verdict.equal);
-  EXPECT_EQ(verdict.text, "NOT EQUAL: film coats of top (face 2, underside 1)");
+  EXPECT_EQ(verdict.text, "NOT ALIKE: film coats of top (face 2, underside 1)");
 }
 TEST(BothFaces, ProductsAreNotInterchangeable) {
   job::Plan plan = sample::table();

@@ -77,7 +77,7 @@ TEST(Sheet, TwoPartsAreMixedByVolume) {
   finish::Product& product = plan.products.at(coat->product);
   product.two_part = finish::TwoPart{4, 1, Hours(0)};
   product.pot_life = Hours(2);
-  EXPECT_TRUE(holds(sheet_of(plan, "table"), "mix 4 : 1 by volume, 96 ml and 24 ml, in 2 batches")) << sheet_of(plan, "table");
+  EXPECT_TRUE(holds(sheet_of(plan, "table"), "mix 4 : 1 by volume, 96 ml and 24 ml, in 2 mixes")) << sheet_of(plan, "table");
 }
 
 TEST(Sheet, NothingPlannedIsNoPage) { EXPECT_EQ(sheet_of(sample::impossible(), "table"), ""); }

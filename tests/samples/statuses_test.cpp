@@ -65,7 +65,7 @@ TEST(Json, OfWoodHoldsEachPartsAnswers) {
   const cli::Outcome outcome = run({"wood", order("refectory-table"), "--format", "json"});
   ASSERT_EQ(outcome.status, 0) << outcome.err;
   const auto wood = nlohmann::json::parse(outcome.out);
-  EXPECT_EQ(wood.at("schema"), "coatday-wood/1");
+  EXPECT_EQ(wood.at("schema"), "coatday-wood/2");
   ASSERT_EQ(wood.at("parts").size(), 2U);
   const auto& top = wood.at("parts")[0];
   EXPECT_FALSE(top.at("ready").at("ready"));
