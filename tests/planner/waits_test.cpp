@@ -45,9 +45,11 @@ TEST(Waits, ForWarmthNameTheAirOfTheFirstDay) {
 }
 
 TEST(Waits, CoverEveryOpenDayWithoutACoatUntilTheLastOne) {
-  tests::JobKnobs knobs;
-  knobs.air = {Celsius(12), RelativeHumidity(0.5)};
-  const job::Plan plan = planned(tests::make_job(knobs));
+  job::Job job = tests::make_job();
+  auto& hours = job.catalogue.products.at("clear").rows.front().hours;
+  hours[finish::Stage::sand] = hours[finish::Stage::recoat] = Hours(40);  // two nights and more
+  hours[finish::Stage::recoat_close] = Hours(200);
+  const job::Plan plan = planned(job);
   ASSERT_FALSE(plan.waits.empty());
   std::optional<Instant> last;
   for (const job::Event& event : plan.events) {
