@@ -57,11 +57,11 @@ class AirJudge {
     for (const climate::AirRow& row : touched(air, std::min(wet_from, e_.end), std::max(wet_until, hold_until))) {
       const Instant row_end = row.from + climate::AirSeries::step;
       if (row_end > wet_from && row.from < wet_until) {
-        if (const auto words = refusal(limits, row)) return tell("air-outside-limits", where, row, *words);
+        if (const auto words = refusal(limits, row)) return report("air-outside-limits", where, row, *words);
       }
       if (row_end > e_.end && row.from < hold_until && row.air.temperature < limits.hold_above) {
-        return tell("too-cold-after", where, row,
-                    fmt::format("{:.1f} °C is colder than {:.1f} °C", row.air.temperature.value(), limits.hold_above.value()));
+        return report("too-cold-after", where, row,
+                      fmt::format("{:.1f} °C is colder than {:.1f} °C", row.air.temperature.value(), limits.hold_above.value()));
       }
     }
   }
@@ -72,12 +72,12 @@ class AirJudge {
     const Celsius coldest = at_surface(facts_.events[i_].product->limits).coldest;
     for (const climate::AirRow& row : touched(facts_.surface_air.at(own), e_.start + e_.set_up, e_.end - e_.clean_up)) {
       if (row.air.temperature >= coldest) continue;
-      return tell("can-too-cold", "in the can ", row, fmt::format("{:.1f} °C is colder than its limit", row.air.temperature.value()));
+      return report("can-too-cold", "in the can ", row, fmt::format("{:.1f} °C is colder than its limit", row.air.temperature.value()));
     }
   }
 
  private:
-  void tell(std::string code, const std::string& where, const climate::AirRow& row, const std::string& words) {
+  void report(std::string code, const std::string& where, const climate::AirRow& row, const std::string& words) {
     out_.push_back({std::move(code), fmt::format("{}: at {} {}{}", facts_.name(i_), facts_.when(row.from), where, words)});
   }
 

@@ -56,7 +56,7 @@ class ReadyJudge {
     return side == Estimate::expected ? "" : side == Estimate::slow ? ", safe time," : ", earliest time,";
   }
 
-  void tell(const std::string& message) { out_.push_back({"ready-differs", result_.name + ": " + message}); }
+  void report(const std::string& message) { out_.push_back({"ready-differs", result_.name + ": " + message}); }
   [[nodiscard]] std::string when(const std::optional<Instant>& t) const { return t ? facts_.when(*t) : "no date"; }
 
   /// Every coat that has the stage must have reached it; the last coat on each face must have some word on it.
@@ -109,11 +109,11 @@ class ReadyJudge {
   void stage(const std::optional<Instant>& said, Stage stage, Estimate side) {
     const Date own = date(stage, side);
     const std::string what = fmt::format("{}{}", finish::word(stage), clock_text(side));
-    if (own.open && said) return tell(fmt::format("{} {}, though a coat does not get there, or nobody says when", what, when(said)));
+    if (own.open && said) return report(fmt::format("{} {}, though a coat does not get there, or nobody says when", what, when(said)));
     if (own.open || !own.at) return;
     const Instant latest = std::max(*own.at, last_);
     if (said && *said + rounding >= *own.at && *said <= latest + rounding) return;
-    tell(fmt::format("{} {}, the coats say {}", what, when(said), when(own.at)));
+    report(fmt::format("{} {}, the coats say {}", what, when(said), when(own.at)));
   }
 
   /// When all is print-free (or dry to handle, where no clock leads further) and dry work and assembly are over, then in working hours; or
@@ -131,12 +131,12 @@ class ReadyJudge {
       if (ours) own.add(later(facts_.event(*work.event).end, work.work->work.rest));
     }
     const std::string what = fmt::format("deliver{}", clock_text(side));
-    if (own.open && said) return tell(fmt::format("{} {}, though a coat is not print-free while the air is known", what, when(said)));
+    if (own.open && said) return report(fmt::format("{} {}, though a coat is not print-free while the air is known", what, when(said)));
     if (own.open) return;
     const Instant open = working_at_or_after(*own.at);
     const Instant latest = delivery_ && side == Estimate::expected ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
     if (said && *said + rounding >= *own.at && *said <= latest + rounding) return;
-    tell(fmt::format("{} {}, the events say {}", what, when(said), when(own.at)));
+    report(fmt::format("{} {}, the events say {}", what, when(said), when(own.at)));
   }
 
   /// A piece leaves in working hours.
@@ -153,10 +153,10 @@ class ReadyJudge {
     const auto promised = facts_.job.order.pieces[piece_].promised;
     const bool known = promised && result_.ready.slow.deliver;
     const bool same_due = result_.due == promised && result_.slack.has_value() == known;
-    if (!same_due) return tell("what is promised is not as in the order, or its slack is missing");
+    if (!same_due) return report("what is promised is not as in the order, or its slack is missing");
     if (!known) return;
     const Hours own = *promised - *result_.ready.slow.deliver;
-    if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) tell("slack is not the promised date less the safe date of delivery");
+    if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) report("slack is not the promised date less the safe date of delivery");
   }
 
   const PlanFacts& facts_;

@@ -67,19 +67,19 @@ class HourJudge {
     long_enough();
     if (facts_.coat(i_)) session();
     if (fixed) return;
-    if (e_.start < facts_.plan.from) tell("before-from", "the plan begins " + facts_.when(facts_.plan.from));
+    if (e_.start < facts_.plan.from) report("before-from", "the plan begins " + facts_.when(facts_.plan.from));
     if (e_.piece) not_before_its_order();
-    if (e_.start.time_since_epoch() % grid != std::chrono::seconds(0)) tell("off-grid", "starts come in steps of 5 min");
-    if (!inside_hours()) tell("outside-hours", "nobody is at work");
+    if (e_.start.time_since_epoch() % grid != std::chrono::seconds(0)) report("off-grid", "starts come in steps of 5 min");
+    if (!inside_hours()) report("outside-hours", "nobody is at work");
   }
 
  private:
-  void tell(std::string code, const std::string& message) { out_.push_back({std::move(code), facts_.name(i_) + ": " + message}); }
+  void report(std::string code, const std::string& message) { out_.push_back({std::move(code), facts_.name(i_) + ": " + message}); }
 
   void not_before_its_order() {
     const auto& own = facts_.job.order.pieces[*e_.piece].start;
     const auto& start = own ? own : facts_.job.order.start;
-    if (start && e_.start < *start) tell("before-order-start", "the order begins " + facts_.when(*start));
+    if (start && e_.start < *start) report("before-order-start", "the order begins " + facts_.when(*start));
   }
 
   bool inside_hours() const {
@@ -95,16 +95,16 @@ class HourJudge {
   void long_enough() {
     const Hours time = Hours(facts_.hands_on(i_)) - e_.set_up - e_.clean_up;
     const Hours least = least_time(facts_, i_);
-    if (time + rounding < least) tell("too-short", fmt::format("{} at work, it takes {}", format_span(time), format_span(least)));
+    if (time + rounding < least) report("too-short", fmt::format("{} at work, it takes {}", format_span(time), format_span(least)));
   }
 
   void session() {
     const finish::Product& product = *facts_.events[i_].product;
     if (e_.set_up + rounding < product.set_up && !shares(facts_, i_, true)) {
-      tell("set-up-left-out", "nothing that it could share its set-up with goes before");
+      report("set-up-left-out", "nothing that it could share its set-up with goes before");
     }
     if (e_.clean_up + rounding < product.clean_up && !shares(facts_, i_, false)) {
-      tell("clean-up-left-out", "nothing that it could share its clean-up with is near");
+      report("clean-up-left-out", "nothing that it could share its clean-up with is near");
     }
   }
 

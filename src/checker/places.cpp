@@ -72,7 +72,7 @@ class PlaceJudge {
   void run() {
     for (std::size_t u = 0; u < held_.size(); ++u) {
       if (!held_[u]) {
-        tell("place-unknown", u, "the shop has no such place");
+        report("place-unknown", u, "the shop has no such place");
         continue;
       }
       lying(u);
@@ -84,7 +84,7 @@ class PlaceJudge {
   }
 
  private:
-  void tell(std::string code, std::size_t use, const std::string& message) {
+  void report(std::string code, std::size_t use, const std::string& message) {
     const job::PlaceUse& u = facts_.plan.places[use];
     out_.push_back({std::move(code), fmt::format("{}, {} to {}, for {}: {}", u.place, facts_.when(u.from), facts_.when(u.until),
                                                  facts_.name(u.event), message)});
@@ -104,12 +104,12 @@ class PlaceJudge {
     for (std::size_t a = 0; a < use.laid.size(); ++a) {
       const shop::Laid& row = use.laid[a];
       const piece::Part* of = part(use, row);
-      if (of == nullptr || row.count < 1) return tell("place-size-differs", u, "what lies there is no part of the piece");
+      if (of == nullptr || row.count < 1) return report("place-size-differs", u, "what lies there is no part of the piece");
       if (!own_size(row, piece::footprint(of->shape), place.kind == shop::PlaceKind::hooks ? Metres(0) : facts_.job.shop.gap))
-        return tell("place-size-differs", u, of->name + " lies at another size");
-      if (!within(row, place)) return tell("place-too-small", u, of->name + " does not lie within it");
+        return report("place-size-differs", u, of->name + " lies at another size");
+      if (!within(row, place)) return report("place-too-small", u, of->name + " does not lie within it");
       for (std::size_t b = 0; b < a; ++b) {
-        if (on_each_other(row, use.laid[b], place)) return tell("place-too-small", u, of->name + " lies on something else");
+        if (on_each_other(row, use.laid[b], place)) return report("place-too-small", u, of->name + " lies on something else");
       }
     }
   }
@@ -137,7 +137,7 @@ class PlaceJudge {
     if (facts_.events[a.event].load == facts_.events[b.event].load && a.event != b.event) return;
     const bool one_after_other = a.until <= b.from + rounding || b.until <= a.from + rounding;
     const bool past = facts_.event(a.event).done && facts_.event(b.event).done;
-    if (!one_after_other && !past && touch(a, b, *held_[u]->place)) tell("place-twice", v, "it is held for " + facts_.name(a.event));
+    if (!one_after_other && !past && touch(a, b, *held_[u]->place)) report("place-twice", v, "it is held for " + facts_.name(a.event));
   }
 
   static bool touch(const job::PlaceUse& a, const job::PlaceUse& b, const shop::DryingPlace& place) {
@@ -156,11 +156,11 @@ class PlaceJudge {
       const job::PlaceUse& use = facts_.plan.places[u];
       if (use.event != i) continue;
       any = true;
-      if (use.from > facts_.event(i).start + rounding) tell("place-held-late", u, "the coat goes on before");
-      if (use.until + rounding < needed) tell("place-left-early", u, "it is needed until " + facts_.when(needed));
+      if (use.from > facts_.event(i).start + rounding) report("place-held-late", u, "the coat goes on before");
+      if (use.until + rounding < needed) report("place-left-early", u, "it is needed until " + facts_.when(needed));
       for (const shop::Laid& row : use.laid) lies[part(use, row)] += row.count;
       if (held_[u] && !job::suits(load.support, held_[u]->place->kind))
-        tell("place-wrong-kind", u, fmt::format("not for parts on {}", piece::word(load.support)));
+        report("place-wrong-kind", u, fmt::format("not for parts on {}", piece::word(load.support)));
     }
     if (!any) return out_.push_back({"no-place", facts_.name(i) + ": nowhere to dry"});
     for (const auto& [of, count] : load.items) {

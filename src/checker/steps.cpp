@@ -54,7 +54,7 @@ class StepJudge {
 
  private:
   /// One breach for all faces of a load: they share their steps.
-  void tell(const std::string& code, const std::string& key, std::string message) {
+  void report(const std::string& code, const std::string& key, std::string message) {
     if (reported_.insert(code + " " + key).second) out_.push_back({code, std::move(message)});
   }
 
@@ -63,11 +63,11 @@ class StepJudge {
     const auto count = std::count_if(events.begin(), events.end(), [&](std::size_t i) { return facts_.event(i).step == step.id; });
     const std::string where = facts_.face_name(f);
     const std::string key = facts_.plan.faces[f].part_id + step.id;
-    if (count == 0 && duty == Duty::must) tell("step-missing", key, fmt::format("{} never gets {}", where, step.name));
-    if (count > 1) tell("step-twice", key, fmt::format("{} gets {} {} times", where, step.name, count));
+    if (count == 0 && duty == Duty::must) report("step-missing", key, fmt::format("{} never gets {}", where, step.name));
+    if (count > 1) report("step-twice", key, fmt::format("{} gets {} {} times", where, step.name, count));
     if (count == 0) return;
-    if (duty == Duty::excepted) tell("exception-ignored", key, fmt::format("{} is excepted, yet gets {}", where, step.name));
-    if (duty == Duty::not_for_face) tell("step-not-for-face", key, fmt::format("{} is not for {}", step.name, where));
+    if (duty == Duty::excepted) report("exception-ignored", key, fmt::format("{} is excepted, yet gets {}", where, step.name));
+    if (duty == Duty::not_for_face) report("step-not-for-face", key, fmt::format("{} is not for {}", step.name, where));
   }
 
   void order(std::size_t f) {
@@ -78,7 +78,7 @@ class StepJudge {
       const finish::Step* step = facts_.events[i].step;
       if (step == nullptr) continue;
       if (before != nullptr && step < before) {
-        tell("step-out-of-order", facts_.event(i).id, fmt::format("{} follows {}", facts_.name(i), facts_.name(before_event)));
+        report("step-out-of-order", facts_.event(i).id, fmt::format("{} follows {}", facts_.name(i), facts_.name(before_event)));
       }
       before = step;
       before_event = i;
@@ -89,7 +89,7 @@ class StepJudge {
     const auto& events = facts_.faces[f].events;
     for (const std::size_t i : events) {
       if (facts_.events[i].load == facts_.events[events.front()].load) continue;
-      tell("load-mixed", facts_.event(i).id, fmt::format("{} moves with two loads: {}", facts_.face_name(f), facts_.name(i)));
+      report("load-mixed", facts_.event(i).id, fmt::format("{} moves with two loads: {}", facts_.face_name(f), facts_.name(i)));
     }
   }
 
@@ -99,9 +99,9 @@ class StepJudge {
     if (step == nullptr) return remedy(f, i);
     const auto& steps = facts_.faces[f].schedule->steps;
     const bool own = step >= steps.data() && step < steps.data() + steps.size();
-    if (!own) tell("load-mixed", event.id, fmt::format("{} is not in the schedule of {}", facts_.name(i), facts_.face_name(f)));
+    if (!own) report("load-mixed", event.id, fmt::format("{} is not in the schedule of {}", facts_.name(i), facts_.face_name(f)));
     if (job::word(event.kind) != finish::word(step->kind) || event.product != step->product.value_or("")) {
-      tell("step-differs", event.id, fmt::format("{} is not what the schedule says of {}", facts_.name(i), step->name));
+      report("step-differs", event.id, fmt::format("{} is not what the schedule says of {}", facts_.name(i), step->name));
     }
   }
 
@@ -112,7 +112,7 @@ class StepJudge {
     const std::optional<std::string> coat = job::coat_after(event.step);
     const bool known = std::any_of(steps.begin(), steps.end(), [&](const finish::Step& s) { return coat == s.id && s.product; });
     if (event.kind == job::EventKind::scuff && known && !facts_.coat(i)) return;
-    tell("step-unknown", event.id, fmt::format("{} is no step of the schedule of {}", facts_.name(i), facts_.face_name(f)));
+    report("step-unknown", event.id, fmt::format("{} is no step of the schedule of {}", facts_.name(i), facts_.face_name(f)));
   }
 
   const PlanFacts& facts_;

@@ -18,17 +18,17 @@ class TurnJudge {
   TurnJudge(const PlanFacts& facts, const LoadFacts& load, Breaches& out) : facts_(facts), load_(load), out_(out) {}
 
   void run() {
-    if (load_.mixed) tell("load-mixed", load_.events.front(), "its parts do not rest on the same thing");
+    if (load_.mixed) report("load-mixed", load_.events.front(), "its parts do not rest on the same thing");
     for (std::size_t k = 0; k < load_.events.size(); ++k) overlap(k);
     for (const std::size_t i : load_.events) {
-      if (facts_.event(i).support && *facts_.event(i).support != load_.support) tell("support-differs", i, "not what its parts rest on");
+      if (facts_.event(i).support && *facts_.event(i).support != load_.support) report("support-differs", i, "not what its parts rest on");
       if (facts_.event(i).kind == job::EventKind::turn) turn(i);
     }
     if (load_.support != Support::hooks) sides();
   }
 
  private:
-  void tell(std::string code, std::size_t i, const std::string& message) {
+  void report(std::string code, std::size_t i, const std::string& message) {
     out_.push_back({std::move(code), facts_.name(i) + ": " + message});
   }
 
@@ -37,28 +37,28 @@ class TurnJudge {
     for (std::size_t later = k + 1; later < load_.events.size(); ++later) {
       const std::size_t a = load_.events[k], b = load_.events[later];
       if (facts_.event(b).start + rounding >= facts_.event(a).end || facts_.event(b).done) continue;
-      tell("load-twice", b, "its load is still busy with " + facts_.name(a));
+      report("load-twice", b, "its load is still busy with " + facts_.name(a));
     }
   }
 
   void turn(std::size_t i) {
-    if (load_.support == Support::hooks) return tell("hooks-turned", i, "what hangs is not turned");
+    if (load_.support == Support::hooks) return report("hooks-turned", i, "what hangs is not turned");
     const job::Event& e = facts_.event(i);
     if (e.done) return;
     for (const std::size_t c : load_.events) {
       if (!facts_.coat(c) || facts_.event(c).start >= e.start) continue;
       const Instant firm = load_.support == Support::points ? facts_.reached(c, {Stage::tack_free, Stage::handle, Stage::recoat})
                                                             : facts_.reached(c, {Stage::handle, Stage::recoat});
-      if (e.start + rounding < firm) tell("turned-too-early", i, fmt::format("{} bears it from {}", facts_.name(c), facts_.when(firm)));
+      if (e.start + rounding < firm) report("turned-too-early", i, fmt::format("{} bears it from {}", facts_.name(c), facts_.when(firm)));
     }
     int needed = 1, items = 0;
     for (const auto& [part, count] : load_.items) {
       needed = std::max(needed, part->turning_people);
       items += count;
     }
-    if (e.people < needed) tell("too-few-people", i, fmt::format("it takes {} to turn it", needed));
+    if (e.people < needed) report("too-few-people", i, fmt::format("it takes {} to turn it", needed));
     const Minutes takes = facts_.job.shop.turning * items;
-    if (e.end - e.start + rounding < takes) tell("too-short", i, fmt::format("turning {} takes {} min", items, takes.count()));
+    if (e.end - e.start + rounding < takes) report("too-short", i, fmt::format("turning {} takes {} min", items, takes.count()));
   }
 
   std::optional<piece::Pass> pass_of(std::size_t i) const {
@@ -92,12 +92,12 @@ class TurnJudge {
 
   void side(std::optional<std::size_t> before, std::size_t i, int turns, bool handled) {
     const auto pass = pass_of(i);
-    if (!pass) return tell("both-sides-at-once", i, "what lies on something shows one side at a time");
+    if (!pass) return report("both-sides-at-once", i, "what lies on something shows one side at a time");
     if (!before || facts_.event(i).done || !pass_of(*before)) return;
     const bool same_step = facts_.event(*before).step == facts_.event(i).step;
     if (handled && !same_step) return;
     const bool other_side = pass_of(*before) != pass;
-    if (other_side != (turns % 2 == 1)) tell("not-turned", i, "the wrong side is up after " + facts_.name(*before));
+    if (other_side != (turns % 2 == 1)) report("not-turned", i, "the wrong side is up after " + facts_.name(*before));
   }
 
   const PlanFacts& facts_;

@@ -123,7 +123,7 @@ class PurchaseJudge {
   }
 
  private:
-  void tell(std::string code, const job::Purchase& row, const std::string& message) {
+  void report(std::string code, const job::Purchase& row, const std::string& message) {
     out_.push_back({std::move(code), fmt::format("{}{}{}: {}", row.product, row.part.empty() ? "" : " ", row.part, message)});
   }
 
@@ -136,7 +136,7 @@ class PurchaseJudge {
       covered += share;
       constexpr double alike = 0.01;
       if (row.need.value() >= litres.value() * share * (1 - alike)) continue;
-      tell("need-too-small", row, fmt::format("needs {:.3f} l, the coats take {:.3f} l", row.need.value(), litres.value() * share));
+      report("need-too-small", row, fmt::format("needs {:.3f} l, the coats take {:.3f} l", row.need.value(), litres.value() * share));
     }
     constexpr double all = 1 - 1e-9;
     if (covered < all) out_.push_back({"purchase-missing", product.id + " is used, but not in the purchase"});
@@ -156,16 +156,16 @@ class PurchaseJudge {
     const finish::Product* product = facts_.job.catalogue.product(row.product);
     const bool sold_in_cans = product != nullptr && !product->cans.empty();  // else the user sees to it
     if (sold_in_cans && have + inexact < row.need.value()) {
-      tell("purchase-short", row, fmt::format("{:.3f} l for a need of {:.3f} l", have, row.need.value()));
+      report("purchase-short", row, fmt::format("{:.3f} l for a need of {:.3f} l", have, row.need.value()));
     }
     if (std::abs(row.left_over.value() - std::max(0.0, have - row.need.value())) > 1e-3) {
-      tell("purchase-differs", row, fmt::format("{:.3f} l are not what is left over", row.left_over.value()));
+      report("purchase-differs", row, fmt::format("{:.3f} l are not what is left over", row.left_over.value()));
     }
     if (!row.part.empty() || product == nullptr) return;
     const LocalDay day = day_of(facts_.job.shop.zone.to_local(facts_.plan.from));
     const Litres usable = shop::usable_stock(facts_.job.shop, row.product, day, product->shelf_life_opened);
     if (row.on_hand.value() > usable.value() + 1e-6) {
-      tell("stock-differs", row, fmt::format("{:.3f} l on hand, the shelf has {:.3f} l", row.on_hand.value(), usable.value()));
+      report("stock-differs", row, fmt::format("{:.3f} l on hand, the shelf has {:.3f} l", row.on_hand.value(), usable.value()));
     }
   }
 

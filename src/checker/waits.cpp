@@ -72,16 +72,16 @@ class WaitJudge {
       if (const auto below = facts_.coat_below(face, i_)) above(face, *below);
     }
     if (earliest_ && facts_.event(i_).start + rounding < earliest_->at) {
-      tell("too-early", fmt::format("not before {}: {}", facts_.when(earliest_->at), earliest_->reason));
+      report("too-early", fmt::format("not before {}: {}", facts_.when(earliest_->at), earliest_->reason));
     }
     if (closes_ && facts_.event(i_).start > closes_->at + rounding) {
-      tell("window-missed", fmt::format("not after {} without scuffing: {}", facts_.when(closes_->at), closes_->reason));
+      report("window-missed", fmt::format("not after {} without scuffing: {}", facts_.when(closes_->at), closes_->reason));
     }
-    if (over_) tell("not-over", fmt::format("may not go on over {}", facts_.name(*over_)));
+    if (over_) report("not-over", fmt::format("may not go on over {}", facts_.name(*over_)));
   }
 
  private:
-  void tell(std::string code, const std::string& message) { out_.push_back({std::move(code), facts_.name(i_) + ": " + message}); }
+  void report(std::string code, const std::string& message) { out_.push_back({std::move(code), facts_.name(i_) + ": " + message}); }
 
   void not_before(Bound bound) {
     if (!earliest_ || bound.at > earliest_->at) earliest_ = std::move(bound);

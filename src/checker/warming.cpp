@@ -21,9 +21,10 @@ class WarmthJudge {
   void run() {
     for (const std::size_t face : facts_.event(i_).faces) {
       const piece::Part& part = *facts_.faces[face].part;
-      if (part.kept_at && !begun([&](std::size_t k) { return facts_.events[k].load == facts_.events[i_].load; }))
+      if (part.kept_at && !begun([&](std::size_t k) { return facts_.events[k].load == facts_.events[i_].load; })) {
         warm(carry_in(facts_.event(i_).step_id.piece, facts_.event(i_).step_id.load, ""), part.name, *part.kept_at,
              own_time_constant(part));
+      }
     }
     const finish::Product& product = *facts_.events[i_].product;
     if (facts_.job.shop.finishes_kept_at && !begun([&](std::size_t k) { return facts_.event(k).product == product.id; })) {
@@ -51,15 +52,15 @@ class WarmthJudge {
         std::find_if(facts_.plan.events.begin(), facts_.plan.events.end(), [&](const job::Event& e) { return e.step_id == id; });
     const Instant start = facts_.event(i_).start;
     if (carried == facts_.plan.events.end() || carried->end > start + rounding) {
-      return tell("not-carried-in", fmt::format("{} was not brought in before", what));
+      return report("not-carried-in", fmt::format("{} was not brought in before", what));
     }
     if (body <= Hours(0) || carried->end < facts_.plan.air.begin()) return;
     const Kelvins behind = facts_.surfaces.at(body).behind(carried->end, from, start);
     if (std::abs(behind.value()) <= (near_enough + surface_slack).value()) return;
-    tell("not-warm-yet", fmt::format("{} is {:.1f} K off what was always here", what, behind.value()));
+    report("not-warm-yet", fmt::format("{} is {:.1f} K off what was always here", what, behind.value()));
   }
 
-  void tell(std::string code, const std::string& message) {
+  void report(std::string code, const std::string& message) {
     reported_ = true;
     out_.push_back({std::move(code), facts_.name(i_) + ": " + message});
   }
@@ -73,16 +74,16 @@ class WarmthJudge {
 void check_surface(const PlanFacts& facts, Hours time_constant, const ThermalBody& body, Breaches& out) {
   const auto said = facts.plan.surfaces.find(time_constant);
   const std::vector<Celsius>& own = body.means();
-  const auto tell = [&](const std::string& message) {
+  const auto report = [&](const std::string& message) {
     out.push_back({"surface-differs", fmt::format("what lags by {:.3f} h: {}", time_constant.count(), message)});
   };
-  if (said == facts.plan.surfaces.end()) return tell("the plan does not know it");
+  if (said == facts.plan.surfaces.end()) return report("the plan does not know it");
   const climate::AirSeries& air = said->second.air();
   const auto off = first_off(air, own);
   if (!off) return;
-  if (*off >= air.rows().size() || *off >= own.size()) return tell("the plan has other rows for it than for its air");
-  tell(fmt::format("at {} {:.2f} °C, by the lag {:.2f} °C", facts.when(air.rows()[*off].from), air.rows()[*off].air.temperature.value(),
-                   own[*off].value()));
+  if (*off >= air.rows().size() || *off >= own.size()) return report("the plan has other rows for it than for its air");
+  report(fmt::format("at {} {:.2f} °C, by the lag {:.2f} °C", facts.when(air.rows()[*off].from), air.rows()[*off].air.temperature.value(),
+                     own[*off].value()));
 }
 
 }  // namespace

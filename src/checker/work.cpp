@@ -54,7 +54,7 @@ class PieceWork {
   }
 
  private:
-  void tell(std::string code, std::size_t i, const std::string& message) {
+  void report(std::string code, std::size_t i, const std::string& message) {
     out_.push_back({std::move(code), facts_.name(i) + ": " + message});
   }
 
@@ -66,7 +66,7 @@ class PieceWork {
       if (e.done || e.step.empty() || e.piece != piece_) continue;
       const bool ours = std::any_of(e.faces.begin(), e.faces.end(), [&](std::size_t face) { return facts_.concerns(work, face); });
       if (ours && e.start + rounding < rested(i, work)) {
-        return tell("work-order", k, fmt::format("{} comes first, with its rest until {}", work.work.name, facts_.when(rested(i, work))));
+        return report("work-order", k, fmt::format("{} comes first, with its rest until {}", work.work.name, facts_.when(rested(i, work))));
       }
     }
   }
@@ -78,12 +78,12 @@ class PieceWork {
       if (step.step.empty() || step.piece != piece_) continue;
       const bool ours = std::any_of(step.faces.begin(), step.faces.end(), [&](std::size_t face) { return facts_.concerns(work, face); });
       if (!ours) continue;
-      if (e.start + rounding < step.end) return tell("work-order", i, "comes after " + facts_.name(k));
+      if (e.start + rounding < step.end) return report("work-order", i, "comes after " + facts_.name(k));
       if (!facts_.coat(k)) continue;
       const Instant ready = ready_for(k, work.stage);
       if (e.start + rounding < ready) {
-        return tell("work-too-early", i,
-                    fmt::format("{} is ready ({}) at {}", facts_.name(k), finish::word(work.stage), facts_.when(ready)));
+        return report("work-too-early", i,
+                      fmt::format("{} is ready ({}) at {}", facts_.name(k), finish::word(work.stage), facts_.when(ready)));
       }
     }
   }
@@ -99,13 +99,13 @@ class PieceWork {
   void in_turn(const OrderWorkFacts& earlier, const OrderWorkFacts& work) {
     if (earlier.work->when != work.work->when || !share_parts(*earlier.work, *work.work) || facts_.event(*work.event).done) return;
     if (facts_.event(*work.event).start + rounding >= rested(*earlier.event, *earlier.work)) return;
-    tell("work-order", *work.event, fmt::format("follows {}, with its rest", facts_.name(*earlier.event)));
+    report("work-order", *work.event, fmt::format("follows {}, with its rest", facts_.name(*earlier.event)));
   }
 
   void last_of_all(std::size_t i) {
     for (std::size_t k = 0; k < facts_.events.size(); ++k) {
       if (k == i || facts_.event(k).piece != piece_ || facts_.event(k).end <= facts_.event(i).start + rounding) continue;
-      return tell("delivery-not-last", i, facts_.name(k) + " follows");
+      return report("delivery-not-last", i, facts_.name(k) + " follows");
     }
   }
 

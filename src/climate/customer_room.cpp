@@ -26,16 +26,16 @@ std::string MonthlyAir::describe(Units units) const {
   std::size_t first = 0;  // of a season
   while (first < 12 && same(months_[first], months_[(first + 11) % 12])) ++first;
   if (first == 12) return words(months_[0], units) + " all year";
-  std::string told;
+  std::string text;
   for (std::size_t begun = 0; begun < 12;) {
     const std::size_t from = first + begun;
     std::size_t length = 1;
     while (begun + length < 12 && same(months_[(from + length) % 12], months_[from % 12])) ++length;
     const std::string last = length == 1 ? "" : " to " + std::string(full_month_names[(from + length - 1) % 12]);
-    told += (told.empty() ? "" : "; ") + words(months_[from % 12], units) + " in " + std::string(full_month_names[from % 12]) + last;
+    text += (text.empty() ? "" : "; ") + words(months_[from % 12], units) + " in " + std::string(full_month_names[from % 12]) + last;
     begun += length;
   }
-  return told;
+  return text;
 }
 
 Air HouseAir::at(Instant t) const {
@@ -48,11 +48,11 @@ Air HouseAir::at(Instant t) const {
 }
 
 std::string HouseAir::describe(Units units) const {
-  std::string told = "heated to " + format_temperature(control_.heated, units);
-  if (control_.cooled) told += ", cooled to " + format_temperature(*control_.cooled, units);
-  if (control_.least) told += ", no drier than " + format_humidity(*control_.least);
-  if (control_.most) told += ", no damper than " + format_humidity(*control_.most);
-  return told + "; " + outdoors_.describe(units);
+  std::string text = "heated to " + format_temperature(control_.heated, units);
+  if (control_.cooled) text += ", cooled to " + format_temperature(*control_.cooled, units);
+  if (control_.least) text += ", no drier than " + format_humidity(*control_.least);
+  if (control_.most) text += ", no damper than " + format_humidity(*control_.most);
+  return text + "; " + outdoors_.describe(units);
 }
 
 }  // namespace coatday::climate

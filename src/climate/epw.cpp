@@ -78,10 +78,11 @@ class EpwReader {
       read_location();
       located = true;
     }
-    if (!located)
+    if (!located) {
       fail(line_, "no line LOCATION comes before the first record; expected one with place, hours from UTC and elevation");
-    else if (!more || !is_record(line_))
+    } else if (!more || !is_record(line_)) {
       fail(line_, "no record follows the header; expected lines of 35 fields that begin with year, month, day, hour, minute");
+    }
     return more;
   }
 
@@ -92,9 +93,10 @@ class EpwReader {
     if (count > source) records_.read_about(fields.at(source));
     place_ = printable(fields.at(name));
     const auto hours = count > offset ? decimal(fields.at(offset)) : std::nullopt;
-    if (!hours || std::abs(*hours) > 14)
+    if (!hours || std::abs(*hours) > 14) {
       return fail(count > offset ? fields.at(offset) : line_,
                   fmt::format("the hours from UTC, field 9 of LOCATION, are {}; expected -14 to 14", shown(fields.at(offset))));
+    }
     utc_offset_ = *hours;
     const auto metres = count > elevation ? decimal(fields.at(elevation)) : std::nullopt;
     if (metres && *metres > -500 && *metres < 6000) altitude_ = Metres(*metres);

@@ -50,9 +50,10 @@ class Cleaner {
     drop_impossible_humidity();
     drop_stuck_humidity();
     judge_gaps();
-    if (bridgeable_ == 0)
+    if (bridgeable_ == 0) {
       return tl::unexpected(
           ReadError{first_line_, 1, "no two readings are within 3 h of each other; expected readings that show how the air moves"});
+    }
     for (const Row& row : rows_) {
       Reading reading{row.time, Celsius(row.temperature), std::nullopt};
       if (row.humidity) reading.humidity = RelativeHumidity(*row.humidity / 100);

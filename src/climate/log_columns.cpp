@@ -24,10 +24,10 @@ using Indices = std::vector<std::size_t>;
 
 /// The columns of a row with the given name, or with that kind of name where none is given.
 template <class Kind>
-Indices columns(const CsvRow& row, const std::string& told, Kind kind) {
+Indices columns(const CsvRow& row, const std::string& stated, Kind kind) {
   Indices found;
   for (std::size_t i = 0; i < row.fields.size(); ++i) {
-    if (told.empty() ? kind(ColumnName(row.text(i))) : same_name(told, row.text(i))) found.push_back(i);
+    if (stated.empty() ? kind(ColumnName(row.text(i))) : same_name(stated, row.text(i))) found.push_back(i);
   }
   return found;
 }
@@ -83,14 +83,14 @@ class Finder {
 
   /// If the table is found by the usual names but not by the given ones: which of the given ones it does not have.
   [[nodiscard]] std::optional<std::string> not_among() const {
-    for (const std::string* told : {&form_.date, &form_.time, &form_.temperature, &form_.humidity}) {
-      if (told->empty()) continue;
+    for (const std::string* stated : {&form_.date, &form_.time, &form_.temperature, &form_.humidity}) {
+      if (stated->empty()) continue;
       const std::vector<std::string> names = usual_names();
-      if (std::any_of(names.begin(), names.end(), [&](const std::string& name) { return same_name(name, *told); })) continue;
-      const auto meant = nearest_word(*told, names);
+      if (std::any_of(names.begin(), names.end(), [&](const std::string& name) { return same_name(name, *stated); })) continue;
+      const auto meant = nearest_word(*stated, names);
       std::string all;
       for (const std::string& name : names) all += (all.empty() ? "" : ", ") + shown(name);
-      return fmt::format("no column is named {}; {}", shown(*told),
+      return fmt::format("no column is named {}; {}", shown(*stated),
                          meant         ? fmt::format("did you mean {}?", shown(*meant))
                          : all.empty() ? "no line names a time and a temperature"
                                        : "there are " + all);

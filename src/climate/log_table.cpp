@@ -63,12 +63,14 @@ class LogReader {
   /// A table without readings, or of which most is none, was not understood.
   void judge_times() {
     const std::size_t read = undated_.size();
-    if (table_.without_time.size() > read + table_.without_temperature.size())
+    if (table_.without_time.size() > read + table_.without_temperature.size()) {
       return fail(first_bad_time_.first,
                   fmt::format("{} is no date with a time; expected one such as 2027-01-11 08:00", shown(first_bad_time_.second)));
-    if (table_.without_temperature.size() > read)
+    }
+    if (table_.without_temperature.size() > read) {
       return fail(first_bad_temperature_.first,
                   fmt::format("{} is no temperature; expected a number", shown(first_bad_temperature_.second)));
+    }
     if (read == 0) fail(text_.size(), "no readings follow the line that names the columns");
   }
 

@@ -92,29 +92,32 @@ class YearReader {
     for (std::size_t i = 0; i < row.fields.size(); ++i) {
       const ColumnName name(row.text(i));
       const Column column{i, std::string(row.text(i))};
-      if (name.has({"year"}))
+      if (name.has({"year"})) {
         note(year_, column, row);
-      else if (name.has({"month"}))
+      } else if (name.has({"month"})) {
         note(month_, column, row);
-      else if (name.has({"day"}))
+      } else if (name.has({"day"})) {
         note(day_, column, row);
-      else if (name.has({"hour"}))
+      } else if (name.has({"hour"})) {
         note(hour_, column, row);
-      else if (name.is_temperature())
+      } else if (name.is_temperature()) {
         note(temperature_, column, row), scale_ = name.scale();
-      else if (name.is_humidity())
+      } else if (name.is_humidity()) {
         note(humidity_, column, row);
-      else if (name.is_pressure())
+      } else if (name.is_pressure()) {
         note(pressure_, column, row), pascals_ = pressure_unit(name);
+      }
     }
     if (!month_ || !day_ || !hour_ || !temperature_ || !humidity_)
       return fail(row.at(0), fmt::format("no column here is named {}; expected a header such as {}", missing_columns(), expected_header));
-    if (!scale_)
+    if (!scale_) {
       fail(row.at(temperature_->at),
            fmt::format("the column {} does not say °C or °F; expected a name such as t_C or t_F", shown(temperature_->name)));
-    if (pressure_ && !pascals_)
+    }
+    if (pressure_ && !pascals_) {
       return fail(row.at(pressure_->at),
                   fmt::format("the column {} has no unit that is known; expected a name such as p_hPa or p_Pa", shown(pressure_->name)));
+    }
   }
 
   /// "day, hour".
@@ -137,9 +140,10 @@ class YearReader {
   }
 
   void note(std::optional<Column>& known, const Column& found, const CsvRow& row) {
-    if (known)
+    if (known) {
       return fail(row.at(found.at),
                   fmt::format("the column {} holds the same as {}; expected one of the kind", shown(found.name), shown(known->name)));
+    }
     known = found;
   }
 

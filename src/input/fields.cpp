@@ -81,8 +81,8 @@ const Value* Fields::find(std::string_view key) const {
 
 const Value* Fields::need(std::string_view key) const {
   const Value* value = find(key);
-  const bool told = std::ranges::find(meant_, key) != meant_.end();
-  if (value == nullptr && value_->kind == Kind::map && !told) mistakes_->add(where(), fmt::format("{} needs '{}'", what_, key));
+  const bool known = std::ranges::find(meant_, key) != meant_.end();
+  if (value == nullptr && value_->kind == Kind::map && !known) mistakes_->add(where(), fmt::format("{} needs '{}'", what_, key));
   return value;
 }
 

@@ -118,7 +118,7 @@ class VariantSearch {
       taken = more[i];
     }
     best.seconds_spent = std::chrono::steady_clock::now() - begun_;
-    if (!tried.empty() && best.status == job::Status::planned) tell(best, taken, has_plan ? tried : "");
+    if (!tried.empty() && best.status == job::Status::planned) report(best, taken, has_plan ? tried : "");
     return best;
   }
 
@@ -135,7 +135,7 @@ class VariantSearch {
     return request;
   }
 
-  static void tell(job::Plan& best, const Variant& taken, const std::string& tried) {
+  static void report(job::Plan& best, const Variant& taken, const std::string& tried) {
     const bool usual = taken.batching == Batching::fit && taken.sides == Sides::hidden_first;
     const std::string message = tried.empty() ? fmt::format("planned {}; there is no plan the usual way", text(taken))
                                 : usual       ? "also tried, and none gains an hour: " + tried

@@ -10,7 +10,6 @@ namespace coatday::planner {
 
 namespace {
 
-using finish::CureClock;
 using finish::Stage;
 using solver::Time;
 

@@ -14,8 +14,6 @@ namespace coatday::planner {
 
 namespace {
 
-using finish::CureClock;
-
 class Writer {
  public:
   Writer(job::Plan& plan, const job::Job& job, const Loads& loads, const TaskGraph& graph, const solver::Schedule& schedule,

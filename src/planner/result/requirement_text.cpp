@@ -142,9 +142,10 @@ class RequirementWriter {
     if (start && task.product != nullptr) {
       const auto reason =
           finish::limit_exceeded(*task.product, clocks_.conditions(task), *start, *start + steps * job::time_step, job_.shop.units);
-      if (reason)
+      if (reason) {
         return fmt::format("{}: the air never suits {} in working hours; on {} {}", name(t), task.product->name,
                            day_and_time(job_.shop.zone.to_local(*start)), *reason);
+      }
     }
     return fmt::format("{} needs {} in one go{}, and no shift is so long", name(t), time,
                        task.set_up + task.clean_up > Minutes(0) ? ", set-up and clean-up in it" : "");

@@ -24,9 +24,10 @@ wood::FilmResistance Films::of(const std::string& finish, int coats) {
   if (!fresh) return at->second;
   const auto film = wood::film_of(finish, coats, wood::diffusion_across(wood::film_test_temperature).middle);
   if (film) at->second = film->resistance;
-  if (film && film->beyond)
+  if (film && film->beyond) {
     notes_.insert(
         fmt::format("{}: {} {} more than were measured; the most that were count", finish, coats, coats == 1 ? "coat is" : "coats are"));
+  }
   if (film && film->verification != wood::Verification::compared)
     notes_.insert(fmt::format("{}, {} {}: a value from memory", finish, coats, coats == 1 ? "coat" : "coats"));
   return at->second;

@@ -21,7 +21,7 @@ std::vector<Events> events_by_face(const job::Plan& plan) {
   return by_face;
 }
 
-// The coats beneath say by their late side when the next may go on, and by their early side when it no longer may.
+// The slow clock of the coats beneath says when the next may go on, the fast one when it no longer may.
 Instant opens(const job::Event& coat) {
   const auto& late = coat.stages.slow[finish::Stage::recoat];
   const auto& expected = coat.stages.expected[finish::Stage::recoat];

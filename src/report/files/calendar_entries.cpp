@@ -70,10 +70,10 @@ std::string wait_words(const job::Plan& plan, const std::string& id, const std::
 std::vector<std::string> waits(const job::Plan& plan, const job::Event& event) {
   std::vector<job::AfterEvent> after = event.after;
   std::stable_sort(after.begin(), after.end(), [](const auto& a, const auto& b) { return a.earliest > b.earliest; });
-  std::vector<std::string> out, told;
+  std::vector<std::string> out, shown;
   for (const job::AfterEvent& wait : after) {
-    if (out.size() == most_waits || std::find(told.begin(), told.end(), wait.event) != told.end()) continue;
-    told.push_back(wait.event);
+    if (out.size() == most_waits || std::find(shown.begin(), shown.end(), wait.event) != shown.end()) continue;
+    shown.push_back(wait.event);
     out.push_back(wait_words(plan, wait.event, wait.reason, wait.earliest));
   }
   return out;

@@ -25,7 +25,7 @@ struct CalendarEntry {
   const job::Event* event = nullptr;  ///< none for a hand-over
 };
 
-/// A hands-on step each, then from when each piece may be wrapped and delivered and is fully cured, by the late side.
+/// A hands-on step each, then from when each piece may be wrapped and delivered and fully used, on the safe dates.
 [[nodiscard]] std::vector<CalendarEntry> calendar_entries(const job::Plan&, const std::string& order, Units);
 
 }  // namespace coatday::report

@@ -18,7 +18,7 @@ std::string kelvins(double difference, Units units) {
   return units == Units::us ? rounded(difference * 9 / 5, 2) + " °F" : rounded(difference, 2) + " K";
 }
 
-/// As finely as a good log tells it.
+/// As finely as a good log has it.
 std::string time_text(double hours) { return rounded(hours, hours < 99.95 ? 1 : 0) + " h"; }
 std::string gain_text(double kilograms) { return rounded(1000 * kilograms, 0) + " g/h"; }
 std::string water_text(double ratio) { return rounded(1000 * ratio, 2) + " g/kg"; }
@@ -58,9 +58,10 @@ void add_moisture_gain(Facts& facts, const RoomFit& fit) {
   facts.facts.push_back({{}, residual_text(fitted, water_text)});
   facts.facts.push_back(
       {{},
-       fmt::format("It rests on the volume and the air changes in the shop file, which the humidity alone cannot separate from the gain: twice "
-                   "the changes with twice the gain settle alike. A sensor that reads 3 % RH too much adds {}.",
-                   gain_text(fit.sensor))});
+       fmt::format(
+           "It rests on the volume and the air changes in the shop file, which the humidity alone cannot separate from the gain: twice "
+           "the changes with twice the gain settle alike. A sensor that reads 3 % RH too much adds {}.",
+           gain_text(fit.sensor))});
   if (fitted.low <= 0 && fitted.high >= 0) facts.facts.push_back({{}, "It may as well be none."});
   if (fitted.high < 0)
     facts.facts.push_back(

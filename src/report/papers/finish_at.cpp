@@ -27,11 +27,11 @@ std::string goes_on_at(const finish::Limits& limits, Units units) {
 
 /// Its reason where all the stages that are refused have the same.
 void add_refusals(Lines& lines, const finish::StageTimes& at, const TextStyle& style) {
-  std::vector<std::string> told;
+  std::vector<std::string> shown;
   for (std::size_t i = 0; i < finish::stage_count; ++i) {
     const auto& reason = at.refused.values[i];
-    if (!reason || std::find(told.begin(), told.end(), *reason) != told.end()) continue;
-    told.push_back(*reason);
+    if (!reason || std::find(shown.begin(), shown.end(), *reason) != shown.end()) continue;
+    shown.push_back(*reason);
     std::vector<std::string> stages;
     for (std::size_t j = i; j < finish::stage_count; ++j) {
       if (at.refused.values[j] == reason) stages.push_back(unbroken(stage_text(static_cast<finish::Stage>(j))));

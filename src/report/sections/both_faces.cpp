@@ -62,7 +62,8 @@ FaceVerdict both_faces(const job::Plan& plan) {
   std::string words = parts == 1   ? "both sides alike on the one wooden part"
                       : parts == 2 ? "both sides alike on both wooden parts"
                                    : fmt::format("both sides alike on all {} wooden parts", parts);
-  if (exceptions > 0) words += ", except for " + counted(exceptions, "exception with its reason below", "exceptions with their reasons below");
+  if (exceptions > 0)
+    words += ", except for " + counted(exceptions, "exception with its reason below", "exceptions with their reasons below");
   return {true, words};
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// What may be done with each piece, from when: early, expected and on the late side.
+// What may be done with each piece, from when: earliest, expected and safe.
 
 #include <optional>
 
