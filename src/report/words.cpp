@@ -19,7 +19,7 @@ double degrees(Celsius t, Units units) { return units == Units::us ? t.value() *
 
 }  // namespace
 
-std::string unbroken(std::string text) {
+std::string unbroken(const std::string& text) {
   std::string out;
   for (const char c : text) {
     if (c == ' ') {

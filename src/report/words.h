@@ -13,7 +13,7 @@
 namespace coatday::report {
 
 /// The same text with spaces that do not break.
-[[nodiscard]] std::string unbroken(std::string);
+[[nodiscard]] std::string unbroken(const std::string&);
 [[nodiscard]] std::string date_text(LocalDay);                              ///< Mon 11 Jan
 [[nodiscard]] std::string instant_text(Instant, const Zone&);               ///< Mon 11 Jan 08:00
 [[nodiscard]] std::string instant_text(Instant, const Zone&, LocalDay on);  ///< 08:00 on that day, else with its day

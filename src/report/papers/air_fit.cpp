@@ -42,10 +42,11 @@ void add_time_constant(Facts& facts, const RoomFit& fit, Units units) {
                                     fmt::format(", in 19 of 20 cases {} to {}; ", time_text(fitted.low), time_text(fitted.high)) +
                                     used(fitted, "with the heater off")});
   facts.facts.push_back({{}, residual_text(fitted, [units](double k) { return kelvins(k, units); })});
-  if (fit.settles_at)
+  if (fit.settles_at) {
     facts.facts.push_back({{},
                            "No air outdoors is stated, so it was taken to be the same at all hours; the decay tends to " +
                                format_temperature(*fit.settles_at, units) + "."});
+  }
 }
 
 void add_moisture_gain(Facts& facts, const RoomFit& fit) {
@@ -63,9 +64,10 @@ void add_moisture_gain(Facts& facts, const RoomFit& fit) {
            "the changes with twice the gain settle alike. A sensor that reads 3 % RH too much adds {}.",
            gain_text(fit.sensor))});
   if (fitted.low <= 0 && fitted.high >= 0) facts.facts.push_back({{}, "It may as well be none."});
-  if (fitted.high < 0)
+  if (fitted.high < 0) {
     facts.facts.push_back(
         {{}, {"Water goes that the model does not know of: look at the air changes, the sensor, a dehumidifier.", Mark::caution}});
+  }
 }
 
 std::string keys(const RoomFit& fit) {
@@ -79,9 +81,10 @@ std::string keys(const RoomFit& fit) {
 Facts about_log(const job::Job& job, const climate::Log& log, Units units) {
   Facts facts{{{"log", climate::span_text(log, job.shop.zone)}}};
   for (const std::string& note : log.notes) facts.facts.push_back({{}, note});
-  if (job.room->outdoors)
+  if (job.room->outdoors) {
     facts.facts.push_back({"outdoors", job.room->outdoors->describe(units) +
                                            "; where the weather of those days was another, the values are off by more than their ranges"});
+  }
   return facts;
 }
 

@@ -149,9 +149,10 @@ std::optional<Section> movement(const piece::Piece& piece, const Texts& texts) {
   }
   std::vector<std::string> items{
       "It takes up water from damp air and gives it back to dry air, under any finish; the finish only slows it."};
-  if (const auto movement = widest == nullptr ? std::nullopt : movement_of(*widest))
+  if (const auto movement = widest == nullptr ? std::nullopt : movement_of(*widest)) {
     items.push_back(fmt::format("The {} grows wider when the air is damp and narrower when a heated room is dry, by up to about {}.",
                                 widest->name, texts.length(*movement)));
+  }
   items.emplace_back("Keep it from stoves, radiators and the sun; leave screws and fittings that let it move as they are.");
   return points("movement", "Wood moves", items);
 }

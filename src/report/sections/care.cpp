@@ -7,12 +7,12 @@ using finish::Mechanism;
 using finish::Role;
 
 std::vector<std::string> of_class(const finish::Product& top) {
-  if (top.role == Role::oil)
+  if (top.role == Role::oil) {
     return {"Wipe up what is spilled at once.",
             "When it looks dull or dry, rub in a thin coat of the same kind of oil and wipe all of it off again.",
             "! A cloth with such oil on it can catch fire by itself: spread it flat outdoors until it is hard, or put it into water in a "
-            "lidded "
-            "metal can. Local rules count."};
+            "lidded metal can. Local rules count."};
+  }
   if (top.role == Role::wax)
     return {"Heat, alcohol and water that stands on it leave marks.", "When it looks dull, wax it again, thinly, and rub it up."};
   if (top.role == Role::enamel || top.role == Role::primer) {

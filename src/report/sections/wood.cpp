@@ -75,9 +75,10 @@ Section ready_to_coat(const job::WoodFindings& wood, const Texts& texts) {
     if (!counts(part)) add(part.name + ": left out, " + part.skipped);
   }
   for (const WoodPart& part : wood.parts) {
-    if (part.ready.drier)
+    if (part.ready.drier) {
       add(fmt::format("{}: readings from {} to {}; their mean counts", part.name, moisture_text(*part.ready.drier),
                       moisture_text(*part.ready.damper)));
+    }
   }
   add_rooms(section, wood);
   return section;
