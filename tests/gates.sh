@@ -15,7 +15,7 @@ git ls-files -z '*.cpp' '*.h' | xargs -0 clang-format-14 --dry-run -Werror || fa
 
 echo "Gate: messages of commits since ${base:0:7}"
 while read -r commit subject; do
-  if [ ${#subject} -gt 60 ] || ! [[ $subject =~ ^[a-z_]+(/[a-z_]+)*:\ [a-z].*[^.]$ ]]; then
+  if [ ${#subject} -gt 60 ] || ! [[ $subject =~ ^[a-z_/]+(,\ [a-z_/]+)*:\ [a-z].*[^.]$ ]]; then
     echo "${commit:0:7}: \"$subject\"; expected \"room: verb object\", at most 60 characters, no full stop"
     failed=1
   fi
