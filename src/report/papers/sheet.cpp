@@ -48,7 +48,7 @@ std::vector<Phrase> cautions_of(const std::vector<std::string>& cautions) {
   return all;
 }
 
-Steps::Step step_of(const job::Plan& plan, const job::Event& event, const Texts& texts) {
+Steps::Step form_of(const job::Plan& plan, const job::Event& event, const Texts& texts) {
   const EventFacts facts = event_facts(plan, event, texts.units);
   const bool coat = job::is_coat(event.kind);
   Steps::Step step{event.id, event.start, event.end, event.name, facts.subject};
@@ -94,7 +94,7 @@ Facts after_work(const job::Plan& plan, const Day& day, const Day* next, const T
 
 Section day_section(const job::Plan& plan, const Day& day, const Day* tomorrow, const Day* next, const Texts& texts) {
   Steps steps{texts.zone};
-  for (const job::Event* event : day.events) steps.steps.push_back(step_of(plan, *event, texts));
+  for (const job::Event* event : day.events) steps.steps.push_back(form_of(plan, *event, texts));
   return {"day-" + iso8601(day.midnight, texts.zone).substr(0, 10),
           unbroken(long_date(day.date)),
           hours_text(plan, day, tomorrow, texts.units),

@@ -75,10 +75,10 @@ void add_pieces(Rows& rows, const Both& both) {
   for (const auto& [results, names] : groups) add_piece(rows, both, groups.size() == 1 ? "deliver" : listed(names), results);
 }
 
-using Shopping = std::map<std::string, std::string>;  // product, and part -> cans
+using CansByProduct = std::map<std::string, std::string>;  // product, and part -> cans
 
-Shopping shopping(const job::Plan& plan, Units units) {
-  Shopping all;
+CansByProduct shopping(const job::Plan& plan, Units units) {
+  CansByProduct all;
   for (const job::Purchase& row : plan.purchase) {
     if (!row.buy.empty()) all[purchase_name(plan, row)] = cans_text(row.buy, units);
   }
@@ -98,11 +98,11 @@ void add_shopping(Rows& rows, const Both& both, Units units) {
                                  : std::abs(more) < 0.005 ? "the same"
                                                           : fmt::format("{:+.2f} {}", more, both.after.shop.currency);
   rows.push_back({{"buy", money(both.before, was), money(both.after, now), difference}});
-  const Shopping before = shopping(both.before, units), after = shopping(both.after, units);
-  Shopping products = before;
+  const CansByProduct before = shopping(both.before, units), after = shopping(both.after, units);
+  CansByProduct products = before;
   products.insert(after.begin(), after.end());
   for (const auto& [product, any] : products) {
-    const auto of = [&, &product = product](const Shopping& list) { return list.contains(product) ? list.at(product) : "none"; };
+    const auto of = [&, &product = product](const CansByProduct& list) { return list.contains(product) ? list.at(product) : "none"; };
     if (of(before) != of(after)) rows.push_back({{"  " + product, of(before), of(after), {}}});
   }
 }

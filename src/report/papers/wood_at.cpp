@@ -5,6 +5,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "report/sections/wood_board.h"
+
 namespace coatday::report {
 namespace {
 
@@ -13,8 +15,6 @@ using Json = nlohmann::ordered_json;
 std::string words_of(const climate::Air& air, Units units) {
   return unbroken(format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity));
 }
-
-std::string percent(MoistureContent m) { return unbroken(fmt::format("{:.1f} %", 100 * m.value())); }
 
 std::string cut_text(wood::RingAngle cut) {
   if (cut == wood::flat_cut) return "flat cut";
@@ -46,9 +46,9 @@ Section board_section(const MovedBoard& board, const climate::Air& air, Units un
   const auto length = [units](Metres l) { return unbroken(format_length(l, units)); };
   const std::string title =
       fmt::format("{}, {}, {} wide at {}", board.species->name, cut_text(board.cut), length(board.width), words_of(board.from, units));
-  const std::string movement =
-      fmt::format("{} by {} to {}, from {} to {} of moisture, all the way through", change < Metres(0) ? "shrinks" : "grows",
-                  length(Metres(std::abs(change.value()))), length(board.width + change), percent(moved.from), percent(moved.to));
+  const std::string movement = fmt::format("{} by {} to {}, from {} to {} of moisture, all the way through",
+                                           change < Metres(0) ? "shrinks" : "grows", length(Metres(std::abs(change.value()))),
+                                           length(board.width + change), moisture_text(moved.from), moisture_text(moved.to));
   return {"board", title, {}, {Paragraph{movement}, Paragraph{fmt::format("coefficient {:.5f} for each 1 %", moved.coefficient)}}};
 }
 
@@ -63,12 +63,12 @@ std::optional<std::string> no_wood_at(const climate::Air& air, const std::option
   if (!board) return std::nullopt;
   const Movement moved = movement_of(*board, air);
   if (moved.change) return std::nullopt;
-  return fmt::format("no movement from {} to {}: {}", percent(moved.from), percent(moved.to), moved.change.error());
+  return fmt::format("no movement from {} to {}: {}", moisture_text(moved.from), moisture_text(moved.to), moved.change.error());
 }
 
 Document wood_at(const climate::Air& air, const std::optional<MovedBoard>& board, Units units) {
   const MoistureContent to = wood::equilibrium_moisture(air);
-  Document document{"wood at " + words_of(air, units) + " settles at " + percent(to) + " of moisture"};
+  Document document{"wood at " + words_of(air, units) + " settles at " + moisture_text(to) + " of moisture"};
   document.sections.push_back({"air", {}, {}, {Paragraph{"a piece of it within about 1 % either way (common practice, no source)"}}});
   if (board) document.sections.push_back(board_section(*board, air, units));
   return document;
