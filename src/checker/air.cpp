@@ -59,7 +59,7 @@ class AirJudge {
       if (row_end > wet_from && row.from < wet_until) {
         if (const auto words = refusal(limits, row)) return report("air-outside-limits", where, row, *words);
       }
-      if (row_end > e_.end && row.from < hold_until && row.air.temperature < limits.hold_above) {
+      if (row_end > e_.end && row.from < hold_until && limits.hold > Hours(0) && row.air.temperature < limits.hold_above) {
         return report("too-cold-after", where, row,
                       fmt::format("{:.1f} °C is colder than {:.1f} °C", row.air.temperature.value(), limits.hold_above.value()));
       }

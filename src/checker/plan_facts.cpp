@@ -136,7 +136,7 @@ void PlanFacts::compute_surfaces() {
   }
   if (surfaces.empty()) return;
   const Instant begin = plan.air.begin();
-  const Instant before = begin - std::chrono::ceil<std::chrono::hours>(std::max(Hours(24), 5 * surfaces.rbegin()->first));
+  const Instant before = begin - std::chrono::ceil<std::chrono::hours>(std::max(Hours(24), 12 * surfaces.rbegin()->first));
   std::vector<climate::AirRow> rows;
   if (job.air) {
     const climate::AirSeries earlier(*job.air(before, begin + climate::AirSeries::step), before, begin);

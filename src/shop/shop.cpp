@@ -42,6 +42,15 @@ std::vector<WorkingTime> working_time(const Shop& shop, Instant from, Instant un
   return joined;
 }
 
+Instant worked_until(const Shop& shop, Instant start, std::chrono::seconds work, Instant latest) {
+  std::chrono::seconds left = work;
+  for (const WorkingTime& stretch : working_time(shop, start, latest)) {
+    if (stretch.end - stretch.begin >= left) return stretch.begin + left;
+    left -= stretch.end - stretch.begin;
+  }
+  return latest;
+}
+
 Litres usable_stock(const Shop& shop, const std::string& product, LocalDay on, std::optional<Hours> keeps_opened) {
   Litres sum;
   for (const StockItem& item : shop.stock)

@@ -107,6 +107,9 @@ struct WorkingTime {
 /// The shop's shifts within [from, until], closed days left out, cut to the range; adjacent ones joined.
 [[nodiscard]] std::vector<WorkingTime> working_time(const Shop&, Instant from, Instant until);
 
+/// When so long a work that rests in closed hours is over; `latest` where it is not over by then.
+[[nodiscard]] Instant worked_until(const Shop&, Instant start, std::chrono::seconds work, Instant latest);
+
 /// Litres on the shelf that can still be used on that day: not past good_until, nor opened longer ago than the product keeps.
 [[nodiscard]] Litres usable_stock(const Shop&, const std::string& product, LocalDay on, std::optional<Hours> keeps_opened);
 

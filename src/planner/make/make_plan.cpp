@@ -141,7 +141,7 @@ class Planner {
     const auto steps = static_cast<solver::Time>(horizon / job::time_step);
     air_.extend_to(plan_.from + horizon + cures.front());
     plan_.until = plan_.from + horizon;
-    const Calendar calendar(job_.shop, grid_, steps);
+    const Calendar calendar(job_.shop, grid_, grid_.down(air_.begin()), steps);
     Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : solver::solve(model.problem, limits());

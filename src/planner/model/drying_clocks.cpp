@@ -148,7 +148,9 @@ std::optional<Instant> Clocks::ends(const Wait& wait, const Task& task, Instant 
 }
 
 solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const Task& task, finish::Estimate estimate, Rounding rounding) {
-  if (const auto* elapsed = std::get_if<Elapsed>(&wait)) return solver::shift(Grid::steps(elapsed->hours));
+  if (const auto* elapsed = std::get_if<Elapsed>(&wait)) {
+    return solver::shift(rounding == Rounding::up ? Grid::steps(elapsed->hours) : -Grid::steps(-elapsed->hours));
+  }
   if (std::holds_alternative<WarmedUp>(wait)) return std::make_shared<WarmingFunction>(*this, grid, wait);
   const auto* stage = std::get_if<StageOf>(&wait);
   const double what = stage != nullptr ? static_cast<double>(stage->stage) : std::get<Dried>(wait).need.count();

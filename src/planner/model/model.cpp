@@ -77,12 +77,31 @@ class Builder {
       activity.starts = {{start, start + 1}};
       activity.end = solver::shift(std::max(Time(0), grid_.up(task.done->end) - start));
     } else if (task.milestone) {
-      for (const solver::Interval& shift : calendar_.working()) activity.starts.push_back({shift.begin, shift.end + 1});
+      activity.starts = delivery_hours(t);
     } else {
       timed(task, activity);
     }
     if (whole_ && task.earlier_start && !task.done && !task.fixed_start) activity.kept = grid_.down(*task.earlier_start);
     problem().activities.push_back(std::move(activity));
+  }
+
+  /// A piece leaves in working hours. Where all of it is done, they may be past.
+  [[nodiscard]] solver::Intervals delivery_hours(std::size_t milestone) const {
+    solver::Intervals hours;
+    for (const solver::Interval& shift : all_done_before(milestone) ? calendar_.past_and_coming() : calendar_.working()) {
+      hours.push_back({shift.begin, shift.end + 1});
+    }
+    return hours;
+  }
+
+  [[nodiscard]] bool all_done_before(std::size_t task) const {
+    std::size_t count = 0;
+    for (const After& after : graph_.after) {
+      if (after.task != task) continue;
+      if (!graph_.tasks[after.other].done) return false;
+      ++count;
+    }
+    return count > 0;
   }
 
   void crews() {
@@ -112,7 +131,9 @@ class Builder {
     if (task.fixed_start) {
       fixed(task, work, activity);
     } else if (task.may_pause) {
-      activity.starts = window(task, calendar_.pausing(work), work);
+      const Time until = task.not_after ? grid_.down(*task.not_after) : calendar_.horizon();
+      activity.starts = calendar_.pausing(work, until);
+      if (task.not_before) activity.starts = cut(activity.starts, std::max(Time(0), grid_.up(*task.not_before)), solver::unreachable);
       activity.end = calendar_.pausing_end(work);
     } else {
       activity.starts = starts(task, work + around);
@@ -128,11 +149,13 @@ class Builder {
     if (task.method && finish::is_spray(*task.method)) activity.demands.push_back({spray_gun, 1});
   }
 
-  /// The shop's own work at its hour; what is over, or past the horizon, takes no part.
+  /// The shop's own work at its hour; what is over, or past the horizon, takes no part. At an odd minute it takes the whole steps that it
+  /// touches.
   void fixed(const Task& task, Time work, solver::Activity& activity) {
     const Time start = grid_.down(*task.fixed_start);
+    const Time steps = work + (grid_.up(*task.fixed_start) - start);
     activity.starts = {{start, start + 1}};
-    activity.end = task.may_pause ? calendar_.pausing_end(work) : solver::shift(work);
+    activity.end = task.may_pause ? calendar_.pausing_end(steps) : solver::shift(steps);
     const Time end = activity.end->at(start);
     activity.optional = end <= 0 || end > calendar_.horizon() || start < 0;
   }
@@ -179,7 +202,7 @@ class Builder {
     if (!whole_ && closes) return;
     solver::MaximumLag lag{{static_cast<int>(before.other), solver::Edge::end},
                            static_cast<int>(before.task),
-                           clocks_.wait_function(grid_, before.limit, graph_.tasks[before.other], finish::Estimate::fast, Rounding::down),
+                           limit_of(before),
                            tag(Requirement::Kind::before, i),
                            std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
@@ -190,6 +213,14 @@ class Builder {
         problem().maximum_lags.push_back(lag);
       }
     }
+  }
+
+  /// What is done ended at its own minute, up to a step before its activity does.
+  solver::Function limit_of(const Before& before) {
+    const Task& other = graph_.tasks[before.other];
+    if (!other.done) return clocks_.wait_function(grid_, before.limit, other, finish::Estimate::fast, Rounding::down);
+    const auto latest = clocks_.ends(before.limit, other, other.done->end, finish::Estimate::fast);
+    return solver::shift(latest ? grid_.down(*latest) - grid_.up(other.done->end) : solver::unreachable);
   }
 
   void hold(std::size_t i) {

@@ -19,10 +19,10 @@ class PlanAir {
   void extend_to(Instant);
   /// In the plan's air as it is now.
   [[nodiscard]] Clocks& clocks() const { return *clocks_.back(); }
-
- private:
+  /// The first record, or where the plan begins.
   [[nodiscard]] Instant begin() const;
 
+ private:
   const job::Job& job_;
   job::Plan& plan_;
   std::vector<std::unique_ptr<Clocks>> clocks_;  // a model keeps the clocks that it was made with

@@ -47,17 +47,23 @@ class PausingEnd final : public solver::MonotoneFunction {
 
 }  // namespace
 
-Calendar::Calendar(const shop::Shop& shop, const Grid& grid, solver::Time horizon) : horizon_(horizon) {
-  for (const shop::WorkingTime& shift : shop::working_time(shop, grid.instant(0), grid.instant(horizon))) {
-    const solver::Interval on_grid{grid.up(shift.begin), grid.down(shift.end)};
-    if (on_grid.begin < on_grid.end) working_.push_back(on_grid);
-  }
+Calendar::Calendar(const shop::Shop& shop, const Grid& grid, solver::Time past, solver::Time horizon) : horizon_(horizon) {
+  const auto hours = [&](solver::Time from, solver::Time until) {
+    solver::Intervals all;
+    for (const shop::WorkingTime& shift : shop::working_time(shop, grid.instant(from), grid.instant(until))) {
+      const solver::Interval on_grid{grid.up(shift.begin), grid.down(shift.end)};
+      if (on_grid.begin < on_grid.end) all.push_back(on_grid);
+    }
+    return all;
+  };
+  working_ = hours(0, horizon);
+  past_and_coming_ = past < 0 ? hours(past, horizon) : working_;
 }
 
 solver::Intervals Calendar::unbroken(solver::Time steps) const { return starts_within(working_, steps); }
 
-solver::Intervals Calendar::pausing(solver::Time steps) const {
-  solver::Intervals starts = working_;
+solver::Intervals Calendar::pausing(solver::Time steps, solver::Time until) const {
+  solver::Intervals starts = cut(working_, 0, until);
   solver::Time left = steps;
   while (!starts.empty() && left > 0) {
     solver::Interval& last = starts.back();

@@ -8,20 +8,21 @@ namespace coatday::planner {
 
 class Calendar {
  public:
-  /// Working time within [grid 0, horizon).
-  Calendar(const shop::Shop&, const Grid&, solver::Time horizon);
+  /// Working time within [grid 0, horizon), and since `past`, which is before 0 where something is done.
+  Calendar(const shop::Shop&, const Grid&, solver::Time past, solver::Time horizon);
 
   [[nodiscard]] const solver::Intervals& working() const { return working_; }
+  [[nodiscard]] const solver::Intervals& past_and_coming() const { return past_and_coming_; }
   [[nodiscard]] solver::Time horizon() const { return horizon_; }
   /// Starts from which so many steps fit into one stretch of work.
   [[nodiscard]] solver::Intervals unbroken(solver::Time steps) const;
-  /// Starts of work that pauses when the shop closes: any working moment with enough working time after it.
-  [[nodiscard]] solver::Intervals pausing(solver::Time steps) const;
+  /// Starts of work that pauses when the shop closes: any working moment with enough working time after it, and before `until`.
+  [[nodiscard]] solver::Intervals pausing(solver::Time steps, solver::Time until) const;
   /// The end of pausing work as a function of its start.
   [[nodiscard]] solver::Function pausing_end(solver::Time steps) const;
 
  private:
-  solver::Intervals working_;
+  solver::Intervals working_, past_and_coming_;
   solver::Time horizon_;
 };
 

@@ -22,7 +22,9 @@ void deliver_early(const TaskGraph& graph, const solver::Problem& problem, solve
   for (const Delivery& delivery : graph.deliveries) {
     for (const std::size_t t : {delivery.expected, delivery.safe}) {
       if (!graph.tasks[t].milestone) continue;
-      Time soonest = problem.origin;
+      const solver::Intervals& open = problem.activities[t].starts;
+      if (open.empty()) continue;
+      Time soonest = open.front().begin;
       for (const solver::MinimumLag& lag : problem.minimum_lags) {
         if (static_cast<std::size_t>(lag.to) != t) continue;
         const solver::Assignment& from = schedule.activities[static_cast<std::size_t>(lag.from.activity)];
@@ -31,7 +33,7 @@ void deliver_early(const TaskGraph& graph, const solver::Problem& problem, solve
         soonest = std::max(soonest, lag.bound ? lag.bound->at(point) : point);
       }
       solver::Assignment& own = schedule.activities[t];
-      const auto start = first_open(problem.activities[t].starts, soonest);
+      const auto start = first_open(open, soonest);
       if (start && *start < own.start) own.start = own.end = *start;
     }
   }

@@ -68,8 +68,9 @@ class Writer {
     event.faces = task.faces;
     event.step = task.step;
     event.coat = task.coat;
-    event.start = task.done ? task.done->start : grid_.instant(when.start);
-    event.end = task.done ? task.done->end : grid_.instant(when.end);
+    const shop::WorkingTime span = span_of(task, when);
+    event.start = span.begin;
+    event.end = span.end;
     event.set_up = when.shared ? Minutes(0) : task.set_up;
     event.clean_up = when.shared ? Minutes(0) : task.clean_up;
     event.people = task.people;
@@ -87,6 +88,15 @@ class Writer {
     event.cautions = cautions_of(event, task.product, task.piece ? &job_.order.pieces[*task.piece].piece : nullptr);
     for (const std::string& key : event.cautions) plan_.cautions.emplace(key, caution_text(key));
     return event;
+  }
+
+  /// What is done, and what has a fixed hour, may lie at odd minutes.
+  [[nodiscard]] shop::WorkingTime span_of(const Task& task, const solver::Assignment& when) const {
+    if (task.done) return {task.done->start, task.done->end};
+    const Instant until = grid_.instant(when.end);
+    if (!task.fixed_start) return {grid_.instant(when.start), until};
+    const Instant start = *task.fixed_start;
+    return {start, task.may_pause ? shop::worked_until(job_.shop, start, task.hands_on, until) : start + task.hands_on};
   }
 
   void coat(const Task& task, job::Event& event) {
