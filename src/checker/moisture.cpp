@@ -93,25 +93,30 @@ class MoistureJudge {
   }
   [[nodiscard]] bool exception_across(std::size_t f) const { return facts_.faces[*facts_.faces[f].opposite].face.exception.has_value(); }
 
-  [[nodiscard]] MoistureContent read(const piece::Part& part, Instant& at) const {
+  /// A reading without a day is of the day on which the plan, or the piece's own order, begins.
+  [[nodiscard]] Instant begins(std::size_t piece) const {
+    return std::max(facts_.plan.from, facts_.job.order.pieces[piece].start.value_or(facts_.plan.from));
+  }
+
+  [[nodiscard]] MoistureContent read(const piece::Part& part, Instant begins, Instant& at) const {
     Instant latest = Instant::min();
-    for (const piece::MeterReading& reading : part.solid.readings) latest = std::max(latest, reading.at.value_or(facts_.plan.from));
+    for (const piece::MeterReading& reading : part.solid.readings) latest = std::max(latest, reading.at.value_or(begins));
     double sum = 0, count = 0;
     for (const piece::MeterReading& reading : part.solid.readings) {
-      if (latest - reading.at.value_or(facts_.plan.from) >= std::chrono::hours(24)) continue;
+      if (latest - reading.at.value_or(begins) >= std::chrono::hours(24)) continue;
       sum += reading.moisture.value();
       ++count;
     }
-    at = std::chrono::floor<std::chrono::hours>(std::clamp<Instant>(latest, facts_.plan.from - date::days(365), facts_.plan.from));
+    at = std::chrono::floor<std::chrono::hours>(std::clamp<Instant>(latest, begins - date::days(365), begins));
     return MoistureContent(sum / count);
   }
 
   /// Bare in the shop's air since it was read, or for two months where it was not.
-  [[nodiscard]] double lain_until(const piece::Part& part, Instant t) const {
+  [[nodiscard]] double lain_until(const piece::Part& part, Instant begins, Instant t) const {
     Instant from = std::chrono::floor<std::chrono::hours>(facts_.plan.from) - date::days(60);
     MoistureContent all_through;
     const bool measured = !part.solid.readings.empty();
-    if (measured) all_through = read(part, from);
+    if (measured) all_through = read(part, begins, from);
     if (from >= t) return measured ? all_through.value() : equilibrium(t, t + date::days(7));
     if (!measured) all_through = MoistureContent(equilibrium(from, std::min(t, from + date::days(60))));
     Board board(piece::section(part.shape).thickness, all_through);
@@ -137,7 +142,7 @@ class MoistureJudge {
     }
     if (!first) return;
     const Instant start = std::chrono::floor<std::chrono::hours>(facts_.event(*first).start);
-    const double now = lain_until(part, start), shop = equilibrium(start, start + date::days(7));
+    const double now = lain_until(part, begins(facts_.plan.faces[load.faces.front()].piece), start), shop = equilibrium(start, start + date::days(7));
     const MoistureContent band = piece_of(load).moisture_band;
     if (std::abs(now - shop) <= (band + moisture_slack).value()) return;
     out_.push_back({"wood-not-at-rest", fmt::format("{}: {} is {:.1f} % moist then, and the shop's air leads to {:.1f} %",
@@ -180,7 +185,7 @@ class MoistureJudge {
     if (species == nullptr || (board == nullptr && top == nullptr) || until <= from) return;
     const Metres thickness = board != nullptr ? board->thickness : top->thickness, width = board != nullptr ? board->width : top->diameter;
     const double coefficient = wood::coefficient_across(*species, part.solid.cut.value_or(wood::flat_cut));
-    const MoistureContent initial(lain_until(part, std::chrono::floor<std::chrono::hours>(facts_.event(first).start)));
+    const MoistureContent initial(lain_until(part, begins(facts_.plan.faces[facts_.event(first).faces.front()].piece), std::chrono::floor<std::chrono::hours>(facts_.event(first).start)));
     const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
     for (const wood::Diffusivity how_fast : {band.low, band.middle, band.high}) {
       Board lying(thickness, initial);
@@ -202,9 +207,10 @@ class MoistureJudge {
 
   void read_air() {
     since_ = std::chrono::floor<std::chrono::hours>(facts_.plan.from) - date::days(60);
-    for (const FaceFacts& face : facts_.faces) {
+    for (std::size_t f = 0; f < facts_.faces.size(); ++f) {
       Instant read_at = since_;
-      if (!face.part->solid.readings.empty()) static_cast<void>(read(*face.part, read_at));
+      const piece::Part& part = *facts_.faces[f].part;
+      if (!part.solid.readings.empty()) static_cast<void>(read(part, begins(facts_.plan.faces[f].piece), read_at));
       since_ = std::min(since_, read_at);
     }
     Instant until = facts_.plan.from;

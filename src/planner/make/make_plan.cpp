@@ -8,6 +8,7 @@
 
 #include "job/stages.h"
 #include "planner/buy/buying.h"
+#include "planner/make/horizon.h"
 #include "planner/make/variants.h"
 #include "planner/model/plan_air.h"
 #include "planner/model/ready_bound.h"
@@ -33,8 +34,10 @@ namespace {
 
 using date::days;
 
-/// The first horizon is enough for most orders, the second for nearly all, the third for a very full shop.
-constexpr std::array<days, 3> horizons{days(28), days(182), days(728)};
+/// A horizon that is not enough grows by this factor.
+constexpr int further = 4;
+/// A refusal counts only where the plan looked so far ahead: air that suits may be a season away.
+constexpr days all_seasons{400};
 /// The air reaches so far past the last coat, because a cure goes on. Where the first span is too short the next is taken.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
@@ -45,9 +48,6 @@ constexpr std::size_t few_tasks = 200;
 
 /// At least this part of the seconds that the request gives goes into the search.
 constexpr double least_search = 0.2;
-
-/// So many tasks hardly fit into a short horizon, and it takes long to find that out.
-constexpr std::size_t many_tasks = 1000;
 
 /// Beyond this a plan would take minutes.
 constexpr std::size_t most_loads = 1500;
@@ -67,14 +67,14 @@ class Planner {
       loads_ = make_loads(job_, variant_.batching);
       if (!too_large()) {
         air_.add_surfaces(loads_);
-        air_.extend_to(plan_.from + horizons.front() + cures.front());
-        WoodCare wood = wood_care(job_, plan_.from);
-        if (never_rests(wood)) return std::move(plan_);
-        graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), variant_.sides, std::move(wood));
-        if (refused_by_history()) return std::move(plan_);
-        note_earlier_starts();
-        missed_ = remove_expired_limits(graph_, plan_.from);
-        if (!attempt() && missed_further()) attempt();
+        air_.extend_to(plan_.from + cures.front());
+        make_graph(plan_.from);
+        if (never_rests(graph_.wood) || refused_by_history()) return std::move(plan_);
+        // Nobody can undo what is done. A limit that began with it is dropped before the whole plan is given up.
+        if (!plan_ahead() && missed_further()) {
+          forgiving_ = true;
+          plan_ahead();
+        }
       }
     }
     plan_.seconds_spent = spent();
@@ -121,31 +121,46 @@ class Planner {
     }
   }
 
-  bool attempt() {
-    const bool many = graph_.tasks.size() > many_tasks;
-    return std::any_of(horizons.begin(), horizons.end(), [&](days horizon) {
-      if (many ? horizon != horizons.back() : horizon == horizons.back()) return false;
-      last_horizon_ = horizon == horizons.back() || (!many && horizon == horizons[1]);
-      return attempt(horizon);
-    });
+  /// What the wood asks is known for as long as the plan looks ahead.
+  void make_graph(Instant until) {
+    graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), variant_.sides, wood_care(job_, plan_.from, until));
+    note_earlier_starts();
+    missed_ = remove_expired_limits(graph_, plan_.from);
+    if (forgiving_) missed_further();
   }
 
-  /// Nobody can undo what is done. A limit that began with it is dropped before the whole plan is given up.
+  /// A refusal counts only where a longer horizon gives the same one.
+  bool plan_ahead() {
+    const days furthest = last_horizon(plan_.from);
+    Refusal before;
+    for (days horizon = first_horizon(job_, loads_, graph_, plan_.from);; horizon *= further) {
+      const days here = std::min(horizon, furthest);
+      make_graph(plan_.from + here);
+      if (attempt(here, false)) return true;
+      const bool again = here >= all_seasons && refusal_ == before;
+      if (again || here == furthest) {
+        if (refusal_.status == job::Status::not_found && attempt(here, true)) return true;
+        if (!again) plan_.contradiction.insert(plan_.contradiction.begin(), fmt::format("no plan ends before the end of {}", last_year));
+        return false;
+      }
+      before = refusal_;
+    }
+  }
+
   bool missed_further() {
     const std::vector<Before> more = remove_expired_limits(graph_, std::nullopt);
     missed_.insert(missed_.end(), more.begin(), more.end());
     return !more.empty();
   }
 
-  bool attempt(days horizon) {
+  bool attempt(days horizon, bool insists) {
     const auto steps = static_cast<solver::Time>(horizon / job::time_step);
     air_.extend_to(plan_.from + horizon + cures.front());
     plan_.until = plan_.from + horizon;
     const Calendar calendar(job_.shop, grid_, grid_.down(air_.begin()), steps);
     Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
-    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : solver::solve(model.problem, limits());
-    if (!misfit && request_.seconds <= 0) search_on(model.problem, outcome);
+    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search(model.problem, insists);
     plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       fix_crews(graph_, model, found->schedule);
@@ -156,33 +171,39 @@ class Planner {
       judge_search(*found);
       return true;
     }
-    if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome)) {
-      plan_.status = job::Status::impossible;
-      plan_.contradiction = requirement_text(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
-    } else {
-      plan_.status = job::Status::not_found;
-      plan_.contradiction =
-          requirement_text(std::get<solver::NotFound>(outcome).blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
-    }
+    refuse(outcome, model);
     return false;
   }
 
-  /// The quick search found nothing, or nothing in time, or the request asks for more. Work limits this search, not a clock,
-  /// so that every machine finds the same.
-  void search_on(const solver::Problem& problem, solver::Outcome& outcome) const {
-    solver::Limits more;
-    const bool insists = purpose_ == Purpose::follow;
-    const auto* found = std::get_if<solver::Found>(&outcome);
-    const bool late = found != nullptr && found->score.lateness > 0;
-    more.work = insists && late ? std::max(search_in_time, request_.work) : request_.work;
-    if (insists && std::holds_alternative<solver::NotFound>(outcome) && last_horizon_) {
-      more.work = search_for_any;
-      outcome = solver::solve(problem, more);
-    } else if (found != nullptr && more.work > 0 && graph_.tasks.size() <= few_tasks) {
-      solver::Outcome again = solver::solve(problem, more);
-      if (const auto* better = std::get_if<solver::Found>(&again); better != nullptr && better->score < found->score)
-        outcome = std::move(again);
+  void refuse(const solver::Outcome& outcome, const Model& model) {
+    const auto* contradiction = std::get_if<solver::Contradiction>(&outcome);
+    plan_.status = contradiction != nullptr ? job::Status::impossible : job::Status::not_found;
+    refusal_ = {plan_.status, {}};
+    const std::vector<solver::Tag>& tags = contradiction != nullptr ? contradiction->tags : std::get<solver::NotFound>(outcome).blockers;
+    if (contradiction != nullptr) {
+      for (const solver::Tag tag : tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);
     }
+    plan_.contradiction = requirement_text(tags, job_, loads_, graph_, model, air_.clocks(), grid_);
+  }
+
+  /// The quick search first: it says whether the horizon will do. Work limits what follows, not a clock, so that every machine finds the same,
+  /// unless the request gives seconds.
+  solver::Outcome search(const solver::Problem& problem, bool insists) const {
+    solver::Outcome outcome = solver::solve(problem, {});
+    const auto* found = std::get_if<solver::Found>(&outcome);
+    if (request_.seconds > 0) return found != nullptr || insists ? solver::solve(problem, limits()) : outcome;
+    solver::Limits more;
+    more.work = request_.work;
+    if (found == nullptr && insists && purpose_ == Purpose::follow) {
+      more.work = search_for_any;
+      return solver::solve(problem, more);
+    }
+    if (found == nullptr || graph_.tasks.size() > few_tasks) return outcome;
+    if (purpose_ == Purpose::follow && found->score.lateness > 0) more.work = std::max(search_in_time, more.work);
+    if (more.work == 0) return outcome;
+    solver::Outcome again = solver::solve(problem, more);
+    const auto* better = std::get_if<solver::Found>(&again);
+    return better != nullptr && better->score < found->score ? again : outcome;
   }
 
   /// Turns come late where every load still finds its place then. Else the turns stay, and places are as the schedule has them.
@@ -273,7 +294,14 @@ class Planner {
   Loads loads_;
   TaskGraph graph_;
   std::vector<Before> missed_;  // time limits that the plan need not keep
-  bool last_horizon_ = false;
+  bool forgiving_ = false;             // of limits that began with what is done
+
+  struct Refusal {
+    job::Status status = job::Status::planned;
+    std::vector<Requirement> by;  // of a contradiction
+    bool operator==(const Refusal&) const = default;
+  };
+  Refusal refusal_;
 };
 
 }  // namespace

@@ -171,7 +171,17 @@ class Builder {
     if (task.product == nullptr) return open;
     const auto mixing = graph_.mixings.find(task.product);
     const Mixing* mixed = mixing == graph_.mixings.end() ? nullptr : &mixing->second;
-    return intersection(open, starts_within(clocks_.allowed(task, mixed, grid_), steps));
+    open = intersection(open, starts_within(clocks_.allowed(task, mixed, grid_), steps));
+    return task.at_rest ? intersection(open, on_grid(*task.at_rest)) : open;
+  }
+
+  [[nodiscard]] solver::Intervals on_grid(const std::vector<RestSpan>& spans) const {
+    solver::Intervals result;
+    for (const RestSpan& span : spans) {
+      const solver::Interval steps{grid_.up(span.from), grid_.up(span.until)};
+      if (steps.begin < steps.end) result.push_back(steps);
+    }
+    return result;
   }
 
   solver::Intervals window(const Task& task, solver::Intervals open, Time steps) const {

@@ -15,6 +15,7 @@ struct Requirement {
   enum class Kind { after, before, calendar, people, spray_gun, place, dust, vapour, airflow, promised };
   Kind kind;
   std::size_t index = 0;  ///< into after, before, tasks, places or pieces, by the kind
+  bool operator==(const Requirement&) const = default;
 };
 
 struct Model {

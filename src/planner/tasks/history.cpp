@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -43,6 +44,13 @@ void apply_history(const job::Job& job, TaskGraph& graph) {
   for (const After& after : graph.after) {
     Task& before = graph.tasks[after.other];
     if (graph.tasks[after.task].done && only_moves(before)) before.optional = true;
+  }
+  std::set<std::size_t> begun;  // loads: nobody asks any more whether their wood is at rest
+  for (const Task& task : graph.tasks) {
+    if (task.load && task.done && task.step_id.kind != job::StepId::Kind::carry_in) begun.insert(*task.load);
+  }
+  for (Task& task : graph.tasks) {
+    if (task.load && begun.contains(*task.load)) task.at_rest.reset();
   }
 }
 

@@ -39,6 +39,17 @@ job::EventKind event_kind(finish::StepKind kind) {
   return job::EventKind::other;
 }
 
+/// While both are.
+std::vector<RestSpan> both(const std::vector<RestSpan>& a, const std::vector<RestSpan>& b) {
+  std::vector<RestSpan> result;
+  for (std::size_t i = 0, j = 0; i < a.size() && j < b.size();) {
+    const RestSpan span{std::max(a[i].from, b[j].from), std::min(a[i].until, b[j].until)};
+    if (span.from < span.until) result.push_back(span);
+    (a[i].until < b[j].until ? i : j)++;
+  }
+  return result;
+}
+
 }  // namespace
 
 Task LoadTasks::base_task(const finish::Step& step, StepId::Pass pass, StepId::Kind kind) const {
@@ -61,7 +72,7 @@ std::optional<Task> LoadTasks::measure() const {
   int items = 0;
   for (const LoadPart& part : load_.parts) {
     const auto rest = graph_.wood.rests.find({load_.piece, part.part});
-    if (rest == graph_.wood.rests.end() || !rest->second.until) continue;
+    if (rest == graph_.wood.rests.end() || rest->second.now || !rest->second.until) continue;
     items += part.count;
     if (longest == nullptr || *rest->second.until > *longest->until) longest = &rest->second;
   }
@@ -113,6 +124,16 @@ std::vector<finish::Surface> LoadTasks::surfaces(const std::vector<std::size_t>&
   return all;
 }
 
+std::optional<std::vector<RestSpan>> LoadTasks::at_rest() const {
+  std::optional<std::vector<RestSpan>> all;
+  for (const LoadPart& part : load_.parts) {
+    const auto rest = graph_.wood.rests.find({load_.piece, part.part});
+    if (rest == graph_.wood.rests.end()) continue;
+    all = all ? both(*all, rest->second.at_rest) : rest->second.at_rest;
+  }
+  return all;
+}
+
 Task LoadTasks::coat(const finish::Step& step, const finish::Product& product, const std::vector<std::size_t>& faces, StepId::Pass pass) {
   Task task = base_task(step, pass);
   task.faces = faces;
@@ -127,6 +148,7 @@ Task LoadTasks::coat(const finish::Step& step, const finish::Product& product, c
     task.note += "the side that shows goes first, since all is less late or ready earlier so; mind the marks of what it lies on";
   }
   task.bare = std::none_of(faces.begin(), faces.end(), [&](std::size_t f) { return coated_.contains(f); });
+  if (coated_.empty()) task.at_rest = at_rest();
   coated_.insert(faces.begin(), faces.end());
   for (const std::size_t face : faces) task.coat = ++counts_[{face, product.id}];
   task.wet_film = finish::wet_film(step, product);

@@ -38,6 +38,8 @@ class LoadTasks {
  private:
   [[nodiscard]] Task base_task(const finish::Step&, StepId::Pass = StepId::Pass::only, StepId::Kind = StepId::Kind::step) const;
   void add_effort(const finish::Step&, Task& coat) const;
+  /// While all measured parts are at rest; nothing where none was measured.
+  [[nodiscard]] std::optional<std::vector<RestSpan>> at_rest() const;
   [[nodiscard]] SquareMetres area(const std::vector<std::size_t>& faces) const;
   [[nodiscard]] job::TimeConstants bodies(const std::vector<std::size_t>& faces) const;
   [[nodiscard]] std::vector<finish::Surface> surfaces(const std::vector<std::size_t>& faces) const;

@@ -45,7 +45,7 @@ std::string skipped(const piece::Part& part) {
 
 job::WoodFindings wood_findings(const job::Job& job, const job::Plan& plan) {
   WoodCalculator calculator(job, plan);
-  const WoodCare care = wood_care(job, plan.from);
+  const WoodCare care = wood_care(job, plan.from, plan.ready.value_or(plan.from));
   job::WoodFindings all;
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
     const job::OrderPiece& piece = job.order.pieces[p];

@@ -40,17 +40,27 @@ std::vector<double> sums(std::span<const wood::AirSpan> hours) {
 
 constexpr std::size_t felt_hours = std::chrono::hours(felt_for).count();
 
-std::optional<Instant> comes_to_rest(Lying wood, MoistureContent band, Instant from, AirHours& shop) {
-  for (Instant chunk = from; chunk < from + longest_rest; chunk += usual_lay) {
+/// Tells of each hour from then on whether the wood is at rest in it, until it is told to stop or there is no more to tell.
+template <typename Tell>
+void watch(Lying wood, MoistureContent band, Instant from, Instant until, AirHours& shop, Tell tell) {
+  for (Instant chunk = from; chunk < until; chunk += usual_lay) {
     const auto hours = shop.between(chunk, chunk + usual_lay + felt_for);
     const std::vector<double> sum = sums(hours);
     for (std::size_t i = 0; i + felt_hours < hours.size(); ++i) {
       const MoistureContent felt((sum[i + felt_hours] - sum[i]) / static_cast<double>(felt_hours));
-      if (near(wood.mean(), felt, band)) return std::max(from, hours[i].from);
+      if (!tell(hours[i], near(wood.mean(), felt, band))) return;
       wood.through(hours[i]);
     }
   }
-  return std::nullopt;
+}
+
+std::optional<Instant> comes_to_rest(Lying wood, MoistureContent band, Instant from, AirHours& shop) {
+  std::optional<Instant> first;
+  watch(std::move(wood), band, from, from + longest_rest, shop, [&](const wood::AirSpan& hour, bool rests) {
+    if (rests) first = std::max(from, hour.from);
+    return !rests;
+  });
+  return first;
 }
 
 }  // namespace
@@ -84,6 +94,20 @@ Instant known_since(const job::Job& job, Instant from) {
     }
   }
   return since;
+}
+
+std::vector<RestSpan> spans_at_rest(const piece::Part& part, MoistureContent band, Instant from, Instant until, AirHours& shop) {
+  const Measured meter = *measured(part.solid, from);
+  Lying wood(piece::section(part.shape).thickness, meter.mean, wood::diffusion_across(wood::film_test_temperature).middle);
+  wood.through(shop.between(meter.at, from));
+  std::vector<RestSpan> spans;
+  watch(std::move(wood), band, from, until, shop, [&](const wood::AirSpan& hour, bool rests) {
+    if (!rests) return true;
+    if (spans.empty() || spans.back().until != hour.from) spans.push_back({hour.from, hour.from});
+    spans.back().until = hour.until;
+    return true;
+  });
+  return spans;
 }
 
 job::WoodReady readiness(const piece::Part& part, MoistureContent band, Instant from, AirHours& shop) {

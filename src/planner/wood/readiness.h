@@ -29,6 +29,13 @@ struct Measured {
 /// The first instant for which the hours in the shop must be known.
 [[nodiscard]] Instant known_since(const job::Job&, Instant from);
 
+/// A part is at rest all this time.
+struct RestSpan {
+  Instant from, until;
+};
+/// By the hour, within [from, until), of a part with readings; by the middle of the published spread of diffusion.
+[[nodiscard]] std::vector<RestSpan> spans_at_rest(const piece::Part&, MoistureContent band, Instant from, Instant until, AirHours& shop);
+
 /// Of a wooden part at `from`, bare, as a slab as thick as its section. It leaves out the customer's room.
 [[nodiscard]] job::WoodReady readiness(const piece::Part&, MoistureContent band, Instant from, AirHours& shop);
 

@@ -22,9 +22,9 @@ struct Swing {
 
 constexpr date::days plan_span{60};
 
-Swing swing_of(const job::WoodReady& ready, Instant from, AirHours& shop) {
+Swing swing_of(const job::WoodReady& ready, Instant from, Instant until, AirHours& shop) {
   const Instant begin = std::max(from, ready.ready_at.expected.value_or(from));
-  const auto hours = shop.between(begin, begin + plan_span);
+  const auto hours = shop.between(begin, std::max(begin + plan_span, until));
   Swing swing;
   for (const wood::AirSpan& hour : hours) {
     swing.driest_air = std::min(swing.driest_air, hour.equilibrium);
@@ -76,7 +76,8 @@ bool faces_alike(const piece::Part& part) {
 
 class Carer {
  public:
-  Carer(const job::Job& job, Instant from) : job_(job), from_(from), shop_(job.air, known_since(job, from)) {}
+  Carer(const job::Job& job, Instant from, Instant until)
+      : job_(job), from_(from), until_(until), shop_(job.air, known_since(job, from)) {}
 
   WoodCare run() {
     for (std::size_t p = 0; p < job_.order.pieces.size(); ++p) {
@@ -92,14 +93,19 @@ class Carer {
     if (!part.wood() || part.solid.core != piece::Core::solid || (part.solid.readings.empty() && !limited)) return;
     const Instant from = std::max(from_, piece.start.value_or(from_));
     const job::WoodReady ready = readiness(part, piece.moisture_band, from, shop_);
-    if (ready.measured && !ready.ready) care_.rests[at] = rest_of(ready);
-    if (limited) lags(at, part, swing_of(ready, from, shop_));
+    if (ready.measured) {
+      care_.rests[at] = rest_of(ready);
+      care_.rests[at].at_rest = spans_at_rest(part, piece.moisture_band, from, until_, shop_);
+    }
+    if (limited) lags(at, part, swing_of(ready, from, until_, shop_));
   }
 
   static Rest rest_of(const job::WoodReady& ready) {
     const bool moist = ready.now > ready.shop;
     const MoistureContent near = moist ? ready.shop + ready.band : ready.shop - ready.band;
-    return {ready.ready_at.expected,
+    return {ready.ready,
+            ready.ready_at.expected,
+            {},
             fmt::format("the wood is {} moist, the shop's air leads to {}, and it is within {} of that", moisture_text(ready.now),
                         moisture_text(ready.shop), moisture_text(ready.band)),
             fmt::format("go on at {} or {}; measured or calculated {} now; stickered, all faces open", moisture_text(near),
@@ -124,7 +130,7 @@ class Carer {
   }
 
   const job::Job& job_;
-  Instant from_;
+  Instant from_, until_;
   AirHours shop_;
   Films films_;
   WoodCare care_;
@@ -139,7 +145,9 @@ bool asks_for_care(const job::Job& job) {
 
 }  // namespace
 
-WoodCare wood_care(const job::Job& job, Instant from) { return asks_for_care(job) ? Carer(job, from).run() : WoodCare(); }
+WoodCare wood_care(const job::Job& job, Instant from, Instant until) {
+  return asks_for_care(job) ? Carer(job, from, until).run() : WoodCare();
+}
 
 std::vector<std::string> never_at_rest(const job::Job& job, const WoodCare& care) {
   std::vector<std::string> words;

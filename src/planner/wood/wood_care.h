@@ -7,15 +7,18 @@
 #include <utility>
 
 #include "job/job.h"
+#include "planner/wood/readiness.h"
 #include "quantity/time.h"
 
 namespace coatday::planner {
 
-/// A part that a meter says is too moist or too dry.
+/// A part that was measured. It is coated only while it is at rest in the shop's air, which changes with the weather.
 struct Rest {
-  std::optional<Instant> until;  ///< nothing: not within a year
-  std::string why;               ///< "12 % moist, and the shop's air leads to 6.5 %: near enough"
-  std::string note;              ///< what the meter is to say
+  bool now = false;                ///< when the plan, or its order, begins
+  std::optional<Instant> until;    ///< when it first is; nothing: not within a year
+  std::vector<RestSpan> at_rest;   ///< while the plan looks ahead
+  std::string why;                 ///< "12 % moist, and the shop's air leads to 6.5 %: near enough"
+  std::string note;                ///< what the meter is to say
 };
 
 /// One face coated, the other not yet.
@@ -31,7 +34,7 @@ struct WoodCare {
 };
 
 /// Of parts with readings, and of boards with a limit to their cup. Nothing, and no time spent, where the order has neither.
-[[nodiscard]] WoodCare wood_care(const job::Job&, Instant from);
+[[nodiscard]] WoodCare wood_care(const job::Job&, Instant from, Instant until);
 
 /// Why no plan can be: what never comes to rest in this shop.
 [[nodiscard]] std::vector<std::string> never_at_rest(const job::Job&, const WoodCare&);

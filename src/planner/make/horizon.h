@@ -1,0 +1,15 @@
+#pragma once
+// How far ahead a plan is looked for.
+
+#include "planner/tasks/tasks.h"
+
+namespace coatday::planner {
+
+/// A guess, generous for nearly all orders: where it finds no plan, a longer one is tried. From the work of all hands, the time on all places
+/// and the longest chain of steps, by the times on the labels.
+[[nodiscard]] date::days first_horizon(const job::Job&, const Loads&, const TaskGraph&, Instant from);
+
+/// Nothing is planned beyond the last year whose dates are known.
+[[nodiscard]] date::days last_horizon(Instant from);
+
+}  // namespace coatday::planner
