@@ -5,8 +5,6 @@
 namespace coatday::shop {
 namespace {
 
-bool closed_on(const Shop& shop, LocalDay day) { return std::find(shop.closed.begin(), shop.closed.end(), day) != shop.closed.end(); }
-
 /// The day's shifts as instants, whatever the clocks do that day. A shift inside the hour that summer time skips has no length.
 std::vector<WorkingTime> shifts_of(const Shop& shop, LocalDay day) {
   std::vector<WorkingTime> all;
@@ -34,9 +32,11 @@ bool usable(const StockItem& item, LocalDay on, std::optional<Hours> keeps_opene
 
 std::vector<WorkingTime> working_time(const Shop& shop, Instant from, Instant until) {
   std::vector<WorkingTime> joined;
+  std::vector<LocalDay> closed = shop.closed;
+  std::sort(closed.begin(), closed.end());
   const LocalDay last = day_of(shop.zone.to_local(until));
   for (LocalDay day = day_of(shop.zone.to_local(from)); day <= last; day += date::days(1)) {
-    if (closed_on(shop, day)) continue;
+    if (std::binary_search(closed.begin(), closed.end(), day)) continue;
     for (const WorkingTime& shift : shifts_of(shop, day)) append(joined, {std::max(shift.begin, from), std::min(shift.end, until)});
   }
   return joined;
