@@ -1,4 +1,4 @@
-// A load holds a place to dry from each coat until it may be stacked or is taken away.
+// A load holds a place to dry from each coat until it is dry to handle or is taken away.
 
 #include <algorithm>
 #include <charconv>
@@ -38,11 +38,9 @@ std::optional<Held> read_place(const shop::Shop& shop, std::string_view text) {
   return std::nullopt;
 }
 
-/// When the load is taken away or may be stacked.
+/// When the load is taken away, or dry to handle: then it may stand aside.
 Instant free_again(const PlanFacts& facts, std::size_t coat, const LoadFacts& load) {
-  const bool cures = facts.events[coat].product->law(finish::Clock::cure).has_value();
-  Instant until =
-      cures ? facts.reached(coat, {Stage::pack, Stage::handle, Stage::tack_free}) : facts.reached(coat, {Stage::handle, Stage::tack_free});
+  Instant until = facts.reached(coat, {Stage::handle, Stage::recoat, Stage::tack_free});
   const auto taken_by = [&](std::size_t i) {
     if (i != coat && facts.event(i).start >= facts.event(coat).start) until = std::min(until, facts.event(i).start);
   };

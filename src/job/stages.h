@@ -15,7 +15,6 @@ namespace coatday::job {
 [[nodiscard]] finish::Stage sandable(const finish::Product&);
 [[nodiscard]] finish::Stage recoatable(const finish::Product&);
 [[nodiscard]] finish::Stage handled(const finish::Product&);
-[[nodiscard]] finish::Stage stackable(const finish::Product&);  ///< print-free, or dry to handle where the record has no better
 /// The side that was coated last must bear the turn: tack-free on points, dry to handle when laid flat.
 [[nodiscard]] finish::Stage turnable(const finish::Product&, piece::Support);
 

@@ -21,6 +21,11 @@ inline constexpr Minutes time_step = TimeStep(1);
   return std::chrono::ceil<TimeStep>(std::clamp(span, -longest, longest)).count();
 }
 
+/// What is left of a stretch of the day for work in whole steps.
+[[nodiscard]] inline Minutes whole_steps_within(Minutes from, Minutes until) {
+  return std::max(Minutes(0), Minutes(std::chrono::floor<TimeStep>(until) - std::chrono::ceil<TimeStep>(from)));
+}
+
 /// A hands-on time in whole steps: rounded up, and never nothing.
 [[nodiscard]] inline Minutes in_whole_steps(Hours span) { return std::max(whole_steps(span), std::int64_t{1}) * time_step; }
 

@@ -241,7 +241,7 @@ class Builder {
     hold.first = static_cast<int>(place_hold.coat);
     if (place_hold.until) hold.until = activities(*place_hold.until);
     hold.limit_from = {hold.first, solver::Edge::end};
-    hold.limit = stage_function(coat, job::stackable(*coat.product));
+    hold.limit = stage_function(coat, job::handled(*coat.product));
     for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
     hold.tag = tag(Requirement::Kind::place, load.choices.empty() ? 0 : load.choices.front().place);
     model_.place_hold_of.push_back(i);

@@ -205,7 +205,7 @@ std::optional<Crew> LoadTasks::crew(Minutes alone) const {
 
 Minutes LoadTasks::shortest_shift() const {
   Minutes shortest{24 * 60};
-  for (const shop::Shift& shift : job_.shop.week) shortest = std::min(shortest, shift.until - shift.from);
+  for (const shop::Shift& shift : job_.shop.week) shortest = std::min(shortest, job::whole_steps_within(shift.from, shift.until));
   return shortest;
 }
 

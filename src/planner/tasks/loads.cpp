@@ -8,6 +8,7 @@
 #include <fmt/core.h>
 
 #include "job/place_support.h"
+#include "job/time_step.h"
 #include "piece/heat.h"
 #include "planner/tasks/effort.h"
 #include "planner/tasks/loads.h"
@@ -78,7 +79,7 @@ class Gatherer {
 
   static Minutes longest_shift(const shop::Shop& shop) {
     Minutes longest{0};
-    for (const shop::Shift& shift : shop.week) longest = std::max(longest, shift.until - shift.from);
+    for (const shop::Shift& shift : shop.week) longest = std::max(longest, job::whole_steps_within(shift.from, shift.until));
     return longest;
   }
 
@@ -152,7 +153,29 @@ class Gatherer {
   }
 
   bool fits_together(std::size_t p, const std::vector<Batch>& batches) const {
-    return !choices(p, batches).empty() && longest_coat(p, batches) <= longest_shift_;
+    return !choices(p, batches).empty() && longest_coat(p, batches) <= longest_shift_ && longest_dry(p, batches) <= longest_shift_;
+  }
+
+  /// The longest of what else nobody interrupts: turning, carrying in, heat.
+  Minutes longest_dry(std::size_t p, const std::vector<Batch>& batches) const {
+    const std::vector<piece::Part>& parts = job_.order.pieces[p].piece.parts;
+    int items = 0, carried = 0;
+    SquareMetres area;
+    for (const Batch& batch : batches) {
+      items += batch.count;
+      carried += parts[batch.part].kept_at || !parts[batch.part].solid.readings.empty() ? batch.count : 0;
+      for (const piece::PartFace& face : piece::faces_of(parts[batch.part])) area += face.coated * batch.count;
+    }
+    const bool turned = parts[batches.front().part].support != piece::Support::hooks;
+    Minutes longest = std::max(turned ? turning_effort(items, job_.shop) : Minutes{0},
+                               job::in_whole_steps(Hours(job_.shop.handling) * carried));
+    if (const finish::Schedule* schedule = job_.catalogue.schedule(parts[batches.front().part].schedule)) {
+      for (const finish::Step& step : schedule->steps) {
+        const bool in_one_go = !step.product && (step.hot || !step.bake.empty());
+        if (in_one_go) longest = std::max(longest, dry_effort(step, area, items, job_.shop).hands_on);
+      }
+    }
+    return longest;
   }
 
   /// The longest pass of any coat, with set-up and clean-up.

@@ -98,7 +98,7 @@ struct Before {  ///< `task` starts no later than the limit after the end of `ot
   std::optional<std::size_t> remedy;  ///< the optional scuff that makes a missed window good
   std::string reason;
 };
-struct PlaceHold {  ///< a place from the start of `coat` until `until` starts or the coat is print-free
+struct PlaceHold {  ///< a place from the start of `coat` until `until` starts or the coat is dry to handle
   std::size_t coat = 0;
   std::optional<std::size_t> until;
   std::size_t load = 0;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "job/stages.h"
 #include "quantity/text.h"
 #include "report/sections/cautions.h"
 #include "report/sections/faces.h"
@@ -119,11 +120,23 @@ std::vector<Run> runs_of(const job::Plan& plan, const job::Event& event) {
   return runs;
 }
 
+/// Dry to handle, but the next step, or stacking, is still to come.
+bool set_aside(const job::Plan& plan, const job::Event& event, Instant place_left) {
+  const auto product = plan.products.find(event.product);
+  if (product == plan.products.end()) return false;
+  const auto& handled = event.stages.expected[job::handled(product->second)];
+  return handled && place_left >= *handled;
+}
+
 std::string resting_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
+  const std::vector<Run> runs = runs_of(plan, event);
   std::vector<std::string> places;
-  for (const Run& run : runs_of(plan, event)) places.push_back(run.text() + " until " + instant_text(run.until, plan.shop.zone, today));
-  if (!places.empty()) return "dries on " + listed(places);
+  for (const Run& run : runs) places.push_back(run.text() + " until " + instant_text(run.until, plan.shop.zone, today));
+  if (!places.empty()) {
+    const bool aside = std::all_of(runs.begin(), runs.end(), [&](const Run& run) { return set_aside(plan, event, run.until); });
+    return "dries on " + listed(places) + (aside ? "; then stands aside, touching nothing" : "");
+  }
   if (!event.support || !job::is_coat(event.kind)) return "";
   return *event.support == piece::Support::laid ? "dries as it lies" : "dries on " + std::string(word(*event.support));
 }
