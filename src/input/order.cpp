@@ -116,7 +116,7 @@ struct Reader {
   job::Done read_done(const Value& value) const {
     const Fields fields(value, "an entry of the history", {"event", "start", "end"}, mistakes);
     job::Done done;
-    done.where = fields.where();
+    done.where = fields.where("event");
     fields.must("event", done.event, parse_name);
     const bool started = fields.must("start", done.start, instant_in(shop.zone));
     const bool ended = fields.must("end", done.end, instant_in(shop.zone));
