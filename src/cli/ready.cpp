@@ -10,6 +10,7 @@
 #include "cli/command.h"
 #include "input/earlier_plan.h"
 #include "job/air_cache.h"
+#include "job/id_here.h"
 #include "report/papers/report.h"
 
 namespace coatday::cli {
@@ -37,15 +38,31 @@ bool names_files(const Arguments& arguments) {
   return needs == Needs::catalogue || (needs > Needs::catalogue && !(arguments.shop.empty() && arguments.orders.empty()));
 }
 
+/// What is wrong with a history, beside what it says of the time from which one plans.
+std::vector<job::Finding> judge_history(const Arguments& arguments, const job::Job& job) {
+  std::vector<job::Finding> found = planner::history_mistakes(job);
+  if (!arguments.from) return found;
+  const Instant from = job.shop.zone.to_instant(*arguments.from);
+  for (const job::Done& done : job.order.history) {
+    if (done.end <= from) continue;
+    found.push_back({"history-mistake", job::Severity::error,
+                     fmt::format("'{}' ends at {}, after --from {}; a history holds what is done", done.event,
+                                 day_and_time(job.shop.zone.to_local(done.end)), day_and_time(*arguments.from)),
+                     done.event, done.where});
+  }
+  return found;
+}
+
 tl::expected<input::Opened, Outcome> open_files(const Arguments& arguments, const Environment& environment) {
   if (!names_files(arguments)) return input::Opened{};
   if (!environment.schedules) return no_schedules();
   const std::filesystem::path& schedules = *environment.schedules;
   const Paths orders(arguments.orders.begin(), arguments.orders.end());
   const Paths own(arguments.own.begin(), arguments.own.end());
+  const auto judge = [&arguments](const job::Job& job) { return judge_history(arguments, job); };
   input::Opening opened = arguments.command->needs == Needs::catalogue ? input::open_catalogue(own, schedules, environment.read)
                           : orders.empty() ? input::open_shop(arguments.shop, schedules, environment.read, arguments.set)
-                                           : input::open_orders(orders, schedules, environment.read, arguments.set, arguments.shop);
+                                           : input::open_orders(orders, schedules, environment.read, arguments.set, arguments.shop, judge);
   if (!opened) return mistakes_in_files(opened.error());
   if (arguments.units) opened->job.shop.units = *arguments.units;
   return *std::move(opened);
@@ -80,7 +97,8 @@ tl::expected<planner::FinishedPlan, Outcome> finished_plan(job::Job& job, const 
   if (!arguments.keep.empty()) {
     auto earlier = input::read_earlier_plan(arguments.keep, environment.read);
     if (!earlier) return mistakes_in_files({earlier.error()});
-    request.earlier_starts = *std::move(earlier);
+    request.earlier_starts.emplace();
+    for (const auto& [event, start] : *earlier) request.earlier_starts->emplace(job::id_here(job.order, event), start);
   }
   auto finished = environment.finish_plan(job, request);
   if (request.progress) environment.say("");
@@ -137,8 +155,11 @@ tl::expected<View, Outcome> make_ready(const Arguments& arguments, const Environ
 
 Instant plan_from(const Arguments& arguments, const job::Job& job, Instant now) {
   if (arguments.from) return std::max(job.shop.zone.to_instant(*arguments.from), job.order.start.value_or(Instant::min()));
-  if (job.order.start) return *job.order.start;
-  return std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<300>>>(now);
+  using FiveMinutes = std::chrono::duration<std::int64_t, std::ratio<300>>;
+  if (!job.order.start) return std::chrono::ceil<FiveMinutes>(now);
+  Instant from = *job.order.start;
+  for (const job::Done& done : job.order.history) from = std::max(from, done.end);
+  return from;
 }
 
 report::TextStyle text_style(const Arguments& arguments, const Environment& environment, Units shop_units) {

@@ -12,7 +12,8 @@ namespace coatday::cli {
 /// The view keeps a reference to the arguments.
 [[nodiscard]] tl::expected<View, Outcome> make_ready(const Arguments&, const Environment&);
 
-/// When to plan from: as said, but not before the order's start; else that start, else now rounded up to 5 min.
+/// When to plan from: as said, but not before the order's start; else that start, or the end of what its history holds; else now rounded up
+/// to 5 min.
 [[nodiscard]] Instant plan_from(const Arguments&, const job::Job&, Instant now);
 [[nodiscard]] report::TextStyle text_style(const Arguments&, const Environment&, Units shop_units);
 

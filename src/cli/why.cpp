@@ -2,6 +2,7 @@
 #include "cli/commands.h"
 #include "cli/options.h"
 #include "cli/view.h"
+#include "job/id_here.h"
 
 namespace coatday::cli {
 namespace {
@@ -18,7 +19,7 @@ Outcome no_such_event(const View& view) {
 Outcome why_text(const View& view) {
   if (!view.is_planned()) return answer(view, reasons(view));
   if (view.arguments.name.empty()) return answer(view, report::events(view.plan(), texts(view)));
-  const auto why = report::why(view.plan(), view.arguments.name, texts(view));
+  const auto why = report::why(view.plan(), job::id_here(view.job().order, view.arguments.name), texts(view));
   return why ? answer(view, *why) : no_such_event(view);
 }
 

@@ -1,6 +1,7 @@
 #include "input/join_orders.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <string>
@@ -11,7 +12,7 @@
 namespace coatday::input {
 namespace {
 
-using NewIds = std::map<std::string, std::string>;  // of one order's pieces, from its own ids
+using NewIds = std::map<std::string, std::string>;  // of one order's pieces: from all that they may be called
 
 std::map<std::string, int> count_ids(const std::vector<job::Order>& orders) {
   std::map<std::string, int> counts;
@@ -21,12 +22,15 @@ std::map<std::string, int> count_ids(const std::vector<job::Order>& orders) {
   return counts;
 }
 
-std::string with_order(const job::Order& order, const std::string& id, std::set<std::string>& taken) {
+std::string with_order(const job::Order& order, const std::string& id) {
   const std::string name = kebab(order.name);
-  const std::string first = (name.empty() ? "order" : name) + "-" + id;
-  std::string unique = first;
-  for (int again = 2; !taken.insert(unique).second; ++again) unique = first + "-" + std::to_string(again);
-  return unique;
+  return (name.empty() ? "order" : name) + "-" + id;
+}
+
+std::string unique(const std::string& id, std::set<std::string>& taken) {
+  std::string one = id;
+  for (int again = 2; !taken.insert(one).second; ++again) one = id + "-" + std::to_string(again);
+  return one;
 }
 
 // An event's id begins with its piece's.
@@ -36,19 +40,28 @@ std::string renamed(const std::string& event, const NewIds& ids) {
   return found == ids.end() || end == std::string::npos ? event : found->second + event.substr(end);
 }
 
-void add(job::Order& all, job::Order order, const std::map<std::string, int>& counts, std::set<std::string>& taken) {
-  NewIds ids;
+// A piece keeps its id unless another order has it, too. Its order's history may call it either way: it was written in one company and is
+// read in another. The id as it is where the order is planned alone comes first.
+void name_pieces(job::Order& order, const std::map<std::string, int>& counts, std::set<std::string>& taken) {
+  NewIds bare, longer;
   for (job::OrderPiece& piece : order.pieces) {
     std::string& id = piece.piece.id;
-    if (counts.at(id) > 1) id = ids[id] = with_order(order, id, taken);
+    const std::string own = id, full = with_order(order, id);
+    if (counts.at(own) > 1) id = unique(full, taken);
+    piece.other_id = counts.at(own) > 1 ? own : full;
+    bare[own] = longer[full] = id;
+  }
+  bare.merge(longer);
+  for (job::Done& done : order.history) done.event = renamed(done.event, bare);
+}
+
+void add(job::Order& all, job::Order order) {
+  for (job::OrderPiece& piece : order.pieces) {
     piece.order = order.name;
     piece.piece.name = kebab(order.name) == kebab(piece.piece.name) ? order.name : order.name + " / " + piece.piece.name;
     all.pieces.push_back(std::move(piece));
   }
-  for (job::Done& done : order.history) {
-    done.event = renamed(done.event, ids);
-    all.history.push_back(std::move(done));
-  }
+  std::ranges::move(order.history, std::back_inserter(all.history));
 }
 
 std::string listed(const std::vector<job::Order>& orders) {
@@ -69,17 +82,18 @@ std::optional<Instant> first_start(const std::vector<job::Order>& orders) {
 }  // namespace
 
 job::Order join_orders(std::vector<job::Order> orders) {
-  if (orders.size() == 1) return std::move(orders.front());
-  job::Order all;
-  all.name = listed(orders);
-  all.file = orders.front().file;
-  all.start = first_start(orders);
   const std::map<std::string, int> counts = count_ids(orders);
   std::set<std::string> taken;
   for (const auto& [id, count] : counts) {
     if (count == 1) taken.insert(id);
   }
-  for (job::Order& order : orders) add(all, std::move(order), counts, taken);
+  for (job::Order& order : orders) name_pieces(order, counts, taken);
+  if (orders.size() == 1) return std::move(orders.front());
+  job::Order all;
+  all.name = listed(orders);
+  all.file = orders.front().file;
+  all.start = first_start(orders);
+  for (job::Order& order : orders) add(all, std::move(order));
   return all;
 }
 

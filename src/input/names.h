@@ -1,6 +1,7 @@
 #pragma once
 // Ids from names.
 
+#include <initializer_list>
 #include <map>
 #include <string>
 #include <string_view>
@@ -12,10 +13,18 @@ namespace coatday::input {
 /// Ids that differ: a second "leg" becomes "leg-2". A name without ASCII letters takes the fallback.
 class Ids {
  public:
-  [[nodiscard]] std::string make(std::string_view name, std::string_view fallback);
+  /// `reserved` are ids that mean something else. Whatever has an id also owns the same id with this suffix.
+  explicit Ids(std::initializer_list<std::string_view> reserved = {}, std::string_view suffix = {});
+
+  /// Of `count` equal things, which may also be called "leg-1", "leg-2" and so on, up to their number.
+  [[nodiscard]] std::string make(std::string_view name, std::string_view fallback, int count = 1);
 
  private:
-  std::map<std::string, int> next_;  // the number that an id ends with when it comes again
+  [[nodiscard]] bool is_free(const std::string& id, int count) const;
+
+  std::map<std::string, int, std::less<>> counts_;  // of what has the id
+  std::map<std::string, int> next_;                 // the number that an id ends with when it comes again
+  std::string suffix_;
 };
 
 }  // namespace coatday::input

@@ -200,7 +200,7 @@ Opening finished(job::Job job, Reading& reading) {
 }  // namespace
 
 Opening open_orders(const std::vector<fs::path>& files, const fs::path& schedules, const ReadFile& read,
-                    const std::vector<std::string>& set, const fs::path& shop) {
+                    const std::vector<std::string>& set, const fs::path& shop, const Judge& judge) {
   Reading reading(read, set);
   reading.overrides.check_first_keys(order_keys(), shop_keys(), files.size(), reading.mistakes);
   job::Job job;
@@ -208,6 +208,9 @@ Opening open_orders(const std::vector<fs::path>& files, const fs::path& schedule
   if (!orders.empty() && !shop.empty())
     names_shop(orders.front(), shop, "the order names another shop file than the one that is asked for,", reading.mistakes);
   if (!orders.empty()) read_job(shop_of(orders.front().fields, orders.front().file, reading), orders, schedules, reading, job);
+  if (judge && reading.mistakes.count() == 0) {
+    for (const job::Finding& finding : judge(job)) reading.mistakes.add(finding.where, finding.message);
+  }
   return finished(std::move(job), reading);
 }
 

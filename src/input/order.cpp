@@ -75,7 +75,7 @@ struct Reader {
     fields.need("parts");
     for (const Value& value : fields.list("parts")) {
       piece::Part part = read_part(value, common, around, mistakes);
-      part.id = ids.make(part.name, "part");
+      part.id = ids.make(part.name, "part", part.count);
       if (!part.name.empty() && !id_of.emplace(part.name, part.id).second)
         mistakes.add(part.where, fmt::format("two parts have the name {}", in_quotes(part.name)));
       piece.parts.push_back(std::move(part));
@@ -116,7 +116,7 @@ struct Reader {
   job::Done read_done(const Value& value) const {
     const Fields fields(value, "an entry of the history", {"event", "start", "end"}, mistakes);
     job::Done done;
-    done.where = fields.where();
+    done.where = fields.where("event");
     fields.must("event", done.event, parse_name);
     const bool started = fields.must("start", done.start, instant_in(shop.zone));
     const bool ended = fields.must("end", done.end, instant_in(shop.zone));
@@ -127,7 +127,7 @@ struct Reader {
 
 void read_pieces(const Fields& fields, const Reader& reader, const Common& common, job::Order& order) {
   std::set<std::string> names;
-  Ids ids;
+  Ids ids{"shop", "cans"};  // with these begin the ids of the shop's own work, and of cans that are carried in
   fields.need("pieces");
   for (const Value& value : fields.list("pieces")) {
     OrderPiece piece = reader.read_piece(value, common);

@@ -7,6 +7,7 @@
 #include "input/choices.h"
 #include "input/fields.h"
 #include "input/names.h"
+#include "job/step_id.h"
 
 namespace coatday::input {
 namespace {
@@ -136,7 +137,7 @@ finish::Schedule read_schedule(const FinishItem& item, const Products& products,
   if (fields.take("source", schedule.source, parse_note)) schedule.source = item.source_text(schedule.source);
   fields.need("steps");
   std::set<std::string> names;
-  Ids ids;
+  Ids ids({"carry-in", "measure"}, job::scuff_before(""));  // of the planner's own steps
   for (const Value& value : fields.list("steps")) {
     Step step = read_step(value, item, products, mistakes);
     step.id = ids.make(step.name, "step");

@@ -36,6 +36,7 @@ struct OrderPiece {
   std::optional<Instant> start;                         ///< nothing of it before: its order's start
   double importance = 1;                                ///< a day late of it counts as so many days
   std::string order;                                    ///< the name of its order where several are planned together; else empty
+  std::string other_id;                                 ///< its id in a plan with other orders, or without: with its order's name, or bare
   AirMaker room;                                        ///< the air where it will live; none: nobody has said
   MoistureContent moisture_band = usual_moisture_band;  ///< so near to the shop's equilibrium its wood is before its first coat
 };

@@ -40,6 +40,9 @@ class FinishedPlan {
 /// What is wrong with a job, found without planning it. An error is what no plan can mend.
 [[nodiscard]] std::vector<job::Finding> validate(const job::Job&);
 
+/// What the order's history says that cannot be so: an unknown event, one recorded twice, one that begins too soon. Each at its entry.
+[[nodiscard]] std::vector<job::Finding> history_mistakes(const job::Job&);
+
 /// The faces of every part and their areas.
 [[nodiscard]] std::vector<job::FaceEntry> take_off(const job::Job&);
 

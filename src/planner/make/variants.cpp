@@ -37,21 +37,6 @@ std::pair<std::size_t, std::size_t> unknown(const job::Job& job, const job::Requ
   return count;
 }
 
-Variant begun(const job::Job& job, const job::Request& request) {
-  Variant best;
-  auto least = unknown(job, request, best);
-  if (least == decltype(least){}) return best;
-  for (const Batching batching : {Batching::fit, Batching::one_part, Batching::half}) {
-    for (const Sides sides : {Sides::hidden_first, Sides::show_first}) {
-      const auto count = unknown(job, request, {batching, sides});
-      if (count >= least) continue;
-      least = count;
-      best = {batching, sides};
-    }
-  }
-  return best;
-}
-
 bool refused(const std::vector<job::Finding>& findings) {
   return std::any_of(findings.begin(), findings.end(), [](const job::Finding& f) { return f.severity == job::Severity::error; });
 }
@@ -98,7 +83,7 @@ class VariantSearch {
 
   job::Plan run() {
     const bool starts_anew = job_.order.history.empty() && !request_.earlier_starts;
-    if (!starts_anew) return plan_(request_, refused(validate(job_)) ? Variant{} : begun(job_, request_));
+    if (!starts_anew) return plan_(request_, refused(validate(job_)) ? Variant{} : begun_variant(job_, request_));
     const std::vector<Variant> more = purpose_ == Purpose::follow ? others(job_) : std::vector<Variant>{};
     job::Request usual = request_;
     if (!more.empty()) usual.seconds *= usual_share;
@@ -152,6 +137,21 @@ class VariantSearch {
 };
 
 }  // namespace
+
+Variant begun_variant(const job::Job& job, const job::Request& request) {
+  Variant best;
+  auto least = unknown(job, request, best);
+  if (least == decltype(least){}) return best;
+  for (const Batching batching : {Batching::fit, Batching::one_part, Batching::half}) {
+    for (const Sides sides : {Sides::hidden_first, Sides::show_first}) {
+      const auto count = unknown(job, request, {batching, sides});
+      if (count >= least) continue;
+      least = count;
+      best = {batching, sides};
+    }
+  }
+  return best;
+}
 
 job::Plan best_variant(const job::Job& job, const job::Request& request, Purpose purpose, const PlanVariant& plan) {
   return VariantSearch(job, request, purpose, plan).run();

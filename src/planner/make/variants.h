@@ -16,6 +16,9 @@ struct Variant {
 /// Plans one variant within the time of the request, or quickly where it has none.
 using PlanVariant = std::function<job::Plan(const job::Request&, const Variant&)>;
 
+/// The variant in which the history and an earlier plan were made, as far as one has all their steps.
+[[nodiscard]] Variant begun_variant(const job::Job&, const job::Request&);
+
 /// Plans the usual variant, or the one in which the history and an earlier plan were made. Where nothing is begun it also tries the others, if
 /// there is time to search, or if the usual variant gives no plan. It takes another only where that is an hour less late, or ready an hour
 /// earlier. A finding says what was tried.
