@@ -30,6 +30,7 @@ void check_people(const PlanFacts&, Breaches&);
 void check_shop_work(const PlanFacts&, Breaches&);
 void check_order_work(const PlanFacts&, Breaches&);
 void check_history(const PlanFacts&, Breaches&);
+void check_loads(const PlanFacts&, Breaches&);    ///< what a load is called is what it holds
 void check_volumes(const PlanFacts&, Breaches&);  ///< litres, mixes within the pot life
 void check_vapour(const PlanFacts&, Breaches&);   ///< together within what the exhaust carries
 void check_purchase(const PlanFacts&, Breaches&);

@@ -5,6 +5,7 @@
 #include <fmt/core.h>
 
 #include "checker/checks.h"
+#include "job/load_items.h"
 
 namespace coatday::checker {
 
@@ -142,21 +143,52 @@ void check_order_work(const PlanFacts& facts, Breaches& out) {
   for (std::size_t p = 0; p < facts.job.order.pieces.size(); ++p) PieceWork(facts, p, out).run();
 }
 
+namespace {
+
+/// A record, and what it says of an event.
+class Record {
+ public:
+  explicit Record(const job::Done& done) : done_(done), id_(job::parse_step_id(done.event)) {
+    if (id_) items_ = job::items_of(id_->load);
+  }
+
+  /// The event is about the same step, of items that were all done then.
+  [[nodiscard]] bool tells_of(const job::Event& event) const {
+    if (event.id == done_.event) return true;
+    if (!id_ || id_->load.empty()) return false;
+    job::StepId same = event.step_id;
+    same.load = id_->load;
+    return same == *id_ && job::within(job::items_of(event.step_id.load), items_);
+  }
+  [[nodiscard]] bool agrees_with(const job::Event& event) const {
+    return event.done && std::chrono::abs(event.start - done_.start) <= rounding && std::chrono::abs(event.end - done_.end) <= rounding;
+  }
+
+ private:
+  const job::Done& done_;
+  std::optional<job::StepId> id_;
+  job::LoadItems items_;
+};
+
+}  // namespace
+
 void check_history(const PlanFacts& facts, Breaches& out) {
-  const std::vector<job::Done>& history = facts.job.order.history;
-  for (const job::Done& done : history) {
-    const auto& events = facts.plan.events;
-    const auto e = std::find_if(events.begin(), events.end(), [&](const job::Event& event) { return event.id == done.event; });
-    if (e != events.end() && e->done && std::chrono::abs(e->start - done.start) <= rounding &&
-        std::chrono::abs(e->end - done.end) <= rounding) {
-      continue;
+  const std::vector<job::Event>& events = facts.plan.events;
+  std::vector<bool> known(events.size());
+  for (const job::Done& done : facts.job.order.history) {
+    const Record record(done);
+    bool any = false, agree = true;
+    for (std::size_t i = 0; i < events.size(); ++i) {
+      if (!record.tells_of(events[i])) continue;
+      any = known[i] = true;
+      agree = agree && record.agrees_with(events[i]);
     }
+    if (any && agree) continue;
     out.push_back({"history-lost", fmt::format("{} was done {} to {}; the plan does not say so", done.event, facts.when(done.start),
                                                facts.when(done.end))});
   }
-  for (std::size_t i = 0; i < facts.events.size(); ++i) {
-    const bool known = std::any_of(history.begin(), history.end(), [&](const job::Done& done) { return done.event == facts.event(i).id; });
-    if (facts.event(i).done && !known) out.push_back({"history-invented", facts.name(i) + ": nobody said that it is done"});
+  for (std::size_t i = 0; i < events.size(); ++i) {
+    if (events[i].done && !known[i]) out.push_back({"history-invented", facts.name(i) + ": nobody said that it is done"});
   }
 }
 

@@ -5,6 +5,7 @@
 
 #include <fmt/core.h>
 
+#include "job/place_support.h"
 #include "job/stages.h"
 #include "planner/tasks/effort.h"
 
@@ -74,6 +75,63 @@ std::vector<ChangeSizes> scuffs(const job::Job& job) {
     }
   }
   return kinds;
+}
+
+namespace {
+
+std::string ready_text(const job::Plan& plan) { return plan.ready ? ": ready " + day_and_time(plan.shop.zone.to_local(*plan.ready)) : ""; }
+
+/// "shelf and door"; of more than three the first two and how many more.
+std::string names_of(const std::vector<std::string>& parts) {
+  if (parts.size() == 1) return parts.front();
+  if (parts.size() > 3) return fmt::format("{}, {} and {} more", parts[0], parts[1], parts.size() - 2);
+  return parts.size() == 2 ? parts[0] + " and " + parts[1] : fmt::format("{}, {} and {}", parts[0], parts[1], parts[2]);
+}
+
+Change on_support(piece::Support support, const std::string& parts) {
+  const bool hung = support == piece::Support::hooks;
+  const std::string words = hung ? fmt::format("hang up {} (support: hooks): both sides are coated at once", parts)
+                                 : fmt::format("lay {} on points (support: points): turned when tack-free", parts);
+  return {[support](job::Job& other, Instant&) {
+            for (job::OrderPiece& piece : other.order.pieces) {
+              for (piece::Part& part : piece.piece.parts) {
+                if (part.support == piece::Support::laid) part.support = support;
+              }
+            }
+          },
+          [words](const job::Plan& plan) { return words + ready_text(plan); }};
+}
+
+}  // namespace
+
+std::vector<ChangeSizes> supports(const job::Job& job) {
+  std::vector<std::string> laid;
+  for (const job::OrderPiece& piece : job.order.pieces) {
+    for (const piece::Part& part : piece.piece.parts) {
+      if (part.support == piece::Support::laid) laid.push_back(part.name);
+    }
+  }
+  std::vector<ChangeSizes> kinds;
+  if (laid.empty() || !job.order.history.empty()) return kinds;
+  for (const piece::Support support : {piece::Support::points, piece::Support::hooks}) {
+    const auto takes = [support](const shop::DryingPlace& place) { return job::suits(support, place.kind); };
+    if (std::any_of(job.shop.places.begin(), job.shop.places.end(), takes)) kinds.push_back({on_support(support, names_of(laid))});
+  }
+  return kinds;
+}
+
+ChangeSizes second_face_later(const job::Job& job) {
+  ChangeSizes sizes;
+  for (const int days : {2, 3, 4, 7}) {
+    const Hours within = date::days(days);
+    if (within <= job.shop.both_faces_within) continue;
+    sizes.push_back({[within](job::Job& other, Instant&) { other.shop.both_faces_within = within; },
+                     [days](const job::Plan& plan) {
+                       return fmt::format("both faces within: {} days{}; one face is bare for longer, and a board may cup", days,
+                                          ready_text(plan));
+                     }});
+  }
+  return sizes;
 }
 
 ChangeSizes places(const job::Job& job, std::size_t p) {

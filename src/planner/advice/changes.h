@@ -24,6 +24,10 @@ using ChangeSizes = std::vector<Change>;
 
 /// A scuff where a recoat window closes and nothing makes a missed one good.
 [[nodiscard]] std::vector<ChangeSizes> scuffs(const job::Job&);
+/// What lies flat is turned only when it is dry to handle: on points, or hung up. One kind for each support that the shop has places for.
+[[nodiscard]] std::vector<ChangeSizes> supports(const job::Job&);
+/// More time from the first face to the second.
+[[nodiscard]] ChangeSizes second_face_later(const job::Job&);
 [[nodiscard]] ChangeSizes places(const job::Job&, std::size_t place);
 /// Friday's hours on a Saturday or a Sunday that has none.
 [[nodiscard]] ChangeSizes another_day(const job::Job&);

@@ -37,6 +37,9 @@ class LatenessAdviser {
   /// What asks least of the maker comes first.
   [[nodiscard]] std::vector<ChangeSizes> all() const {
     std::vector<ChangeSizes> kinds = scuffs(job_);
+    const std::vector<ChangeSizes> laid_otherwise = supports(job_);
+    kinds.insert(kinds.end(), laid_otherwise.begin(), laid_otherwise.end());
+    if (!laid_otherwise.empty()) kinds.push_back(second_face_later(job_));
     kinds.push_back(warmth(job_, plan_));
     kinds.push_back(dryness(job_, plan_));
     for (std::size_t p = 0; p < job_.shop.places.size(); ++p) kinds.push_back(places(job_, p));

@@ -8,6 +8,7 @@
 #include <fmt/core.h>
 
 #include "planner/make/variants.h"
+#include "planner/tasks/history.h"
 #include "quantity/nearest.h"
 
 namespace coatday::planner {
@@ -16,10 +17,6 @@ namespace {
 class HistoryCheck {
  public:
   HistoryCheck(const job::Job& job, TaskGraph graph) : job_(job), graph_(std::move(graph)) {
-    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
-      task_of_.emplace(graph_.tasks[t].id, t);
-      loads_.insert(job::load_key(graph_.tasks[t].step_id));
-    }
     for (const After& after : graph_.after) before_.emplace(after.task, after.other);
   }
 
@@ -30,8 +27,8 @@ class HistoryCheck {
       const auto [first, fresh] = seen.emplace(done.event, &done);
       if (!fresh) {
         say(done, fmt::format("'{}' is recorded twice; the first time is in line {}", done.event, first->second->where.line));
-      } else if (const auto task = task_of_.find(done.event); task != task_of_.end()) {
-        done_.emplace(task->second, &done);
+      } else if (note(done)) {
+        continue;
       } else if (!measures(done.event)) {
         say(done, unknown(done.event));
       }
@@ -41,6 +38,18 @@ class HistoryCheck {
   }
 
  private:
+  /// Of every task that it covers; false where it covers none.
+  bool note(const job::Done& done) {
+    const RecordedStep recorded(done.event);
+    bool any = false;
+    for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
+      if (!recorded.covers(graph_.tasks[t])) continue;
+      done_.emplace(t, &done);
+      any = true;
+    }
+    return any;
+  }
+
   void say(const job::Done& done, std::string message) {
     findings_.push_back({"history-mistake", job::Severity::error, std::move(message), done.event, done.where});
   }
@@ -52,7 +61,11 @@ class HistoryCheck {
   /// Whether wood has to rest depends on the moment from which one plans; what was measured stays measured.
   [[nodiscard]] bool measures(const std::string& event) const {
     const auto id = job::parse_step_id(event);
-    return id && id->kind == job::StepId::Kind::measure && loads_.contains(job::load_key(*id));
+    if (!id || id->kind != job::StepId::Kind::measure) return false;
+    const job::LoadItems items = job::items_of(id->load);
+    return std::any_of(graph_.tasks.begin(), graph_.tasks.end(), [&](const Task& task) {
+      return task.load && task.step_id.piece == id->piece && job::within(job::items_of(task.step_id.load), items);
+    });
   }
 
   [[nodiscard]] std::string unknown(const std::string& event) const {
@@ -87,8 +100,6 @@ class HistoryCheck {
 
   const job::Job& job_;
   TaskGraph graph_;
-  std::map<std::string, std::size_t> task_of_;
-  std::set<std::string> loads_;
   std::multimap<std::size_t, std::size_t> before_;
   std::map<std::size_t, const job::Done*> done_;
   std::vector<job::Finding> findings_;

@@ -10,7 +10,7 @@ namespace coatday::planner {
 namespace {
 
 constexpr Hours a_day{24}, a_week{7 * 24};
-constexpr double generous = 1.5;        // hours that no step can use
+constexpr double generous = 1.5;      // hours that no step can use
 constexpr date::days spare{28};       // for closed days and for air that does not suit
 constexpr date::days least_place{1};  // whoever takes a load off and puts the next one on has to be there
 

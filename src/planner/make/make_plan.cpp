@@ -18,6 +18,7 @@
 #include "planner/result/deliver_early.h"
 #include "planner/result/events.h"
 #include "planner/result/explain.h"
+#include "planner/result/past_limits.h"
 #include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
 #include "planner/result/waits.h"
@@ -262,6 +263,7 @@ class Planner {
     write_purchase(plan_, job_);
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
+    write_past_limits(plan_);
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {
@@ -294,7 +296,7 @@ class Planner {
   Loads loads_;
   TaskGraph graph_;
   std::vector<Before> missed_;  // time limits that the plan need not keep
-  bool forgiving_ = false;             // of limits that began with what is done
+  bool forgiving_ = false;      // of limits that began with what is done
 
   struct Refusal {
     job::Status status = job::Status::planned;

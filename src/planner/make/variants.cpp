@@ -7,6 +7,7 @@
 
 #include <fmt/core.h>
 
+#include "planner/tasks/history.h"
 #include "planner/tasks/validate.h"
 
 namespace coatday::planner {
@@ -28,10 +29,14 @@ const char* text(const Variant& variant) {
 /// Counts the steps of the history, and of the earlier plan, that this variant does not have.
 std::pair<std::size_t, std::size_t> unknown(const job::Job& job, const job::Request& request, const Variant& variant) {
   const Loads loads = make_loads(job, variant.batching);
+  const std::vector<Task> tasks = make_tasks(job, loads, {}, variant.sides).tasks;
   std::set<std::string> known;
-  for (const Task& task : make_tasks(job, loads, {}, variant.sides).tasks) known.insert(task.id);
+  for (const Task& task : tasks) known.insert(task.id);
   std::pair<std::size_t, std::size_t> count;
-  for (const job::Done& done : job.order.history) count.first += 1 - known.count(done.event);
+  for (const job::Done& done : job.order.history) {
+    const RecordedStep recorded(done.event);
+    count.first += std::none_of(tasks.begin(), tasks.end(), [&](const Task& task) { return recorded.covers(task); }) ? 1U : 0U;
+  }
   if (!request.earlier_starts) return count;
   for (const auto& [event, start] : *request.earlier_starts) count.second += 1 - known.count(event);
   return count;

@@ -36,10 +36,23 @@ void stand(Task& task, const job::Done& done) {
 
 }  // namespace
 
+RecordedStep::RecordedStep(const std::string& event) : event_(event), id_(job::parse_step_id(event)) {
+  if (id_) items_ = job::items_of(id_->load);
+}
+
+bool RecordedStep::covers(const Task& task) const {
+  if (task.id == event_) return true;
+  if (!id_ || !task.load || id_->load.empty()) return false;
+  job::StepId same = task.step_id;
+  same.load = id_->load;
+  return same == *id_ && job::within(job::items_of(task.step_id.load), items_);
+}
+
 void apply_history(const job::Job& job, TaskGraph& graph) {
   for (const job::Done& done : job.order.history) {
+    const RecordedStep recorded(done.event);
     for (Task& task : graph.tasks)
-      if (task.id == done.event) stand(task, done);
+      if (recorded.covers(task)) stand(task, done);
   }
   for (const After& after : graph.after) {
     Task& before = graph.tasks[after.other];
@@ -60,7 +73,8 @@ std::vector<job::Finding> validate_history(const job::Job& job, const TaskGraph&
   std::vector<bool> seen(graph.tasks.size());  // each gap is reported once
   std::vector<job::Finding> findings;
   for (const job::Done& done : job.order.history) {
-    const auto task = std::find_if(graph.tasks.begin(), graph.tasks.end(), [&](const Task& t) { return t.id == done.event; });
+    const RecordedStep recorded(done.event);
+    const auto task = std::find_if(graph.tasks.begin(), graph.tasks.end(), [&](const Task& t) { return recorded.covers(t); });
     if (task == graph.tasks.end()) {
       findings.push_back({"unknown-event", job::Severity::warning, "the history names an event that this plan does not have: " + done.event,
                           done.event, done.where});

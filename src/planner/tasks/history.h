@@ -7,6 +7,19 @@
 
 namespace coatday::planner {
 
+/// A step that is recorded as done, of the items that its load had then.
+class RecordedStep {
+ public:
+  explicit RecordedStep(const std::string& event);
+  /// All that the task is about was done with it.
+  [[nodiscard]] bool covers(const Task&) const;
+
+ private:
+  std::string event_;
+  std::optional<job::StepId> id_;
+  job::LoadItems items_;
+};
+
 /// Recorded tasks stay as they were. If something was carried in or turned before one of them, that is past, recorded or not.
 void apply_history(const job::Job&, TaskGraph&);
 

@@ -179,7 +179,8 @@ std::size_t LoadWalk::turn(const finish::Step& step, job::StepId::Kind kind, std
   const std::size_t id = add(tasks_.turn(step, kind));
   if (const auto wet = sides_[wet_pass].coat) {
     const finish::Stage stage = job::turnable(*graph_.tasks[*wet].product, load_.support);
-    after(id, *wet, StageOf{stage}, job::dry_to(stage));
+    const bool laid = load_.support == piece::Support::laid;
+    after(id, *wet, StageOf{stage}, job::dry_to(stage) + (laid ? ", as it lies flat (support: laid)" : ""));
   }
   return id;
 }

@@ -34,6 +34,17 @@ int steps_of(const shop::DryingPlace& place, Metres gap) {
   return std::max(1, static_cast<int>(std::min(most, (*place.length + gap) / stretch_step + rounding)));
 }
 
+std::vector<job::LoadItems> recorded_loads(const job::Job& job, const std::string& piece) {
+  std::set<std::string> ids;
+  for (const job::Done& done : job.order.history) {
+    const auto id = job::parse_step_id(done.event);
+    if (id && id->piece == piece && !id->load.empty()) ids.insert(id->load);
+  }
+  std::vector<job::LoadItems> loads;
+  for (const std::string& id : ids) loads.push_back(job::items_of(id));
+  return loads;
+}
+
 namespace {
 
 /// Items of one part that want to travel together.
@@ -101,9 +112,48 @@ class Gatherer {
       for (const std::size_t i : parts) add_load(p, {{i, 0, batching_ == Batching::one_item ? 1 : all[i].count}});
       return;
     }
-    std::vector<Batch> open;
+    for (const auto& [past, items] : by_past(p, parts)) gather_alike(p, items);
+  }
+
+  /// Items of which the same loads are recorded, in the order of the parts.
+  [[nodiscard]] std::vector<std::pair<std::set<std::size_t>, std::vector<Batch>>> by_past(std::size_t p,
+                                                                                          const std::vector<std::size_t>& parts) const {
+    std::vector<std::pair<std::set<std::size_t>, std::vector<Batch>>> classes;
+    const std::vector<job::LoadItems> recorded = recorded_loads(job_, job_.order.pieces[p].piece.id);
+    const auto add = [&](const std::set<std::size_t>& past, const Batch& batch) {
+      const auto at = std::find_if(classes.begin(), classes.end(), [&](const auto& one) { return one.first == past; });
+      (at == classes.end() ? classes.emplace_back(past, std::vector<Batch>{}) : *at).second.push_back(batch);
+    };
     for (const std::size_t i : parts) {
-      for (const Batch& batch : batches(p, i)) {
+      const piece::Part& part = job_.order.pieces[p].piece.parts[i];
+      for (int first = 0; first < part.count;) {
+        const auto [past, until] = past_of(recorded, part, first);
+        add(past, {i, first, until - first});
+        first = until;
+      }
+    }
+    return classes;
+  }
+
+  /// The recorded loads that an item was in, and the item before which that changes.
+  [[nodiscard]] static std::pair<std::set<std::size_t>, int> past_of(const std::vector<job::LoadItems>& recorded, const piece::Part& part,
+                                                                     int item) {
+    std::set<std::size_t> in;
+    int until = part.count;
+    for (std::size_t r = 0; r < recorded.size(); ++r) {
+      for (const job::ItemRange& range : recorded[r]) {
+        if (range.part != part.id || range.last <= item) continue;
+        if (range.first <= item + 1) in.insert(r);
+        until = std::min(until, range.first <= item + 1 ? range.last : range.first - 1);
+      }
+    }
+    return {std::move(in), until};
+  }
+
+  void gather_alike(std::size_t p, const std::vector<Batch>& items) {
+    std::vector<Batch> open;
+    for (const Batch& of_part : items) {
+      for (const Batch& batch : batches(p, of_part)) {
         open.push_back(batch);
         if (open.size() > 1 && (batching_ != Batching::fit || !fits_together(p, open))) {
           open.pop_back();
@@ -116,15 +166,16 @@ class Gatherer {
   }
 
   /// One part's items in the fewest equal batches that fit.
-  std::vector<Batch> batches(std::size_t p, std::size_t part) const {
-    const int count = job_.order.pieces[p].piece.parts[part].count;
+  std::vector<Batch> batches(std::size_t p, const Batch& items) const {
+    const std::size_t part = items.part;
+    const int count = items.count;
     int too_few = 0, pieces = count;  // batches; a smaller batch fits wherever a larger one does
     for (int tried = 1; pieces - too_few > 1; tried = too_few + (pieces - too_few) / 2) {
       (fits_together(p, {{part, 0, (count + tried - 1) / tried}}) ? pieces : too_few) = tried;
     }
     if (batching_ == Batching::half) pieces = std::min(count, 2 * pieces);
     std::vector<Batch> result;
-    for (int k = 0, first = 0; k < pieces; ++k) {
+    for (int k = 0, first = items.first; k < pieces; ++k) {
       const int size = count / pieces + (k < count % pieces ? 1 : 0);
       result.push_back({part, first, size});
       first += size;
@@ -167,8 +218,8 @@ class Gatherer {
       for (const piece::PartFace& face : piece::faces_of(parts[batch.part])) area += face.coated * batch.count;
     }
     const bool turned = parts[batches.front().part].support != piece::Support::hooks;
-    Minutes longest = std::max(turned ? turning_effort(items, job_.shop) : Minutes{0},
-                               job::in_whole_steps(Hours(job_.shop.handling) * carried));
+    Minutes longest =
+        std::max(turned ? turning_effort(items, job_.shop) : Minutes{0}, job::in_whole_steps(Hours(job_.shop.handling) * carried));
     if (const finish::Schedule* schedule = job_.catalogue.schedule(parts[batches.front().part].schedule)) {
       for (const finish::Step& step : schedule->steps) {
         const bool in_one_go = !step.product && (step.hot || !step.bake.empty());
@@ -219,17 +270,13 @@ class Gatherer {
     load.support = model.support;
     load.choices = choices(p, batches);
     for (const Batch& batch : batches) add_part(load, piece.parts[batch.part], batch);
-    load.id = model.id + batch_suffix(model, batches.front()) + split_suffix();
+    std::vector<bool> only_item;
+    for (const Batch& batch : batches) {
+      load.holds.push_back({piece.parts[batch.part].id, batch.first + 1, batch.first + batch.count});
+      only_item.push_back(piece.parts[batch.part].count == 1);
+    }
+    load.id = job::load_id(load.holds, only_item);
     out_.loads.push_back(std::move(load));
-  }
-
-  /// The same id never stands for more, or fewer, parts. No part's id has a dot.
-  [[nodiscard]] const char* split_suffix() const {
-    return batching_ == Batching::one_part ? ".alone" : batching_ == Batching::half ? ".half" : "";
-  }
-
-  static std::string batch_suffix(const piece::Part& part, const Batch& batch) {
-    return batch.count == part.count ? "" : fmt::format("-{}", batch.first + 1);
   }
 
   static std::string label(const piece::Part& part, const Batch& batch) {
@@ -254,7 +301,9 @@ class Gatherer {
       row.part = entry.label;
       row.part_id = part.id;
       row.face = face.face.name;
-      row.id = fmt::format("{}/{}{}/{}", job_.order.pieces[load.piece].piece.id, part.id, batch_suffix(part, batch), face.face.name);
+      const job::LoadItems items{{part.id, batch.first + 1, batch.first + batch.count}};
+      row.id =
+          fmt::format("{}/{}/{}", job_.order.pieces[load.piece].piece.id, job::load_id(items, {batch.count == part.count}), face.face.name);
       row.material = part.species.value_or("steel");
       row.wood = part.wood();
       row.area = face.coated * batch.count;

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "job/load_items.h"
 #include "job/plan.h"
 #include "shop/packing.h"
 
@@ -30,7 +31,8 @@ struct PlaceChoice {
 
 struct Load {
   std::size_t piece = 0;
-  std::string id;         ///< stable: the load within its piece
+  std::string id;  ///< stable: what it holds, by job::load_id
+  job::LoadItems holds;
   std::string label;      ///< "top, rail x2"
   std::string load_name;  ///< as Event::whose
   std::vector<LoadPart> parts;
@@ -64,6 +66,10 @@ enum class Batching {
   whole_part,  ///< one load a part, all its items: the take-off
   one_item     ///< one item of each part, alone: a relaxation whose times can only be earlier
 };
+/// What was done together stays together, and apart from what was not done with it.
 [[nodiscard]] Loads make_loads(const job::Job&, Batching);
+
+/// The loads of a piece of which something is recorded as done.
+[[nodiscard]] std::vector<job::LoadItems> recorded_loads(const job::Job&, const std::string& piece);
 
 }  // namespace coatday::planner

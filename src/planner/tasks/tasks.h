@@ -53,7 +53,7 @@ struct Task {
   bool milestone = false;              ///< takes no time and nobody: "may be delivered"
   std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
   std::optional<Instant> not_before, not_after;
-  std::string not_before_why;  ///< where there is more to say than the hour
+  std::string not_before_why;                    ///< where there is more to say than the hour
   std::optional<std::vector<RestSpan>> at_rest;  ///< a first coat starts only then: the wood is at rest
   std::optional<job::Done> done;
   std::optional<Instant> earlier_start;  ///< its start in an earlier plan

@@ -76,8 +76,7 @@ bool faces_alike(const piece::Part& part) {
 
 class Carer {
  public:
-  Carer(const job::Job& job, Instant from, Instant until)
-      : job_(job), from_(from), until_(until), shop_(job.air, known_since(job, from)) {}
+  Carer(const job::Job& job, Instant from, Instant until) : job_(job), from_(from), until_(until), shop_(job.air, known_since(job, from)) {}
 
   WoodCare run() {
     for (std::size_t p = 0; p < job_.order.pieces.size(); ++p) {

@@ -14,11 +14,11 @@ namespace coatday::planner {
 
 /// A part that was measured. It is coated only while it is at rest in the shop's air, which changes with the weather.
 struct Rest {
-  bool now = false;                ///< when the plan, or its order, begins
-  std::optional<Instant> until;    ///< when it first is; nothing: not within a year
-  std::vector<RestSpan> at_rest;   ///< while the plan looks ahead
-  std::string why;                 ///< "12 % moist, and the shop's air leads to 6.5 %: near enough"
-  std::string note;                ///< what the meter is to say
+  bool now = false;               ///< when the plan, or its order, begins
+  std::optional<Instant> until;   ///< when it first is; nothing: not within a year
+  std::vector<RestSpan> at_rest;  ///< while the plan looks ahead
+  std::string why;                ///< "12 % moist, and the shop's air leads to 6.5 %: near enough"
+  std::string note;               ///< what the meter is to say
 };
 
 /// One face coated, the other not yet.
