@@ -20,15 +20,18 @@ constexpr long conflicts_for_a_part = 1000;  // spent on the whole problem befor
 constexpr double a_moment = 1;               // in seconds
 constexpr int few = 300;                     // activities; with so few, the thorough bounds take hardly any time
 
-// Explains what a search refuted. Looks for a small set of tags in the rest of the time, or in a moment. Otherwise names all tags.
-Contradiction refuted(const Problem& problem, const Budget& budget) {
+// Explains what a search refuted. Looks for a small set of tags in the rest of the time, or in a moment. Otherwise it names what most often
+// kept the passes from a place, or all tags where no pass was made.
+Contradiction refuted(const Problem& problem, const Budget& budget, const BranchPasses& passes) {
   const Limits& limits = budget.limits();
   const double seconds = limits.seconds > 0 ? std::max(a_moment, limits.seconds - budget.seconds()) : 0;
   if (problem.activities.size() <= few) {
     const SearchLimits each{conflicts_a_try, seconds, limits.stop, limits.clock};
     if (auto fewer = infeasible_subset(problem, each, seconds)) return {std::move(*fewer), -1};
   }
-  return {tags_of(problem), -1};
+  const int worst = passes.failure_counts().worst();
+  std::vector<Tag> blockers = passes.failure_counts().blockers(worst);
+  return {blockers.empty() ? tags_of(problem) : std::move(blockers), worst};
 }
 
 // Takes over what the bounds alone prove.
@@ -112,11 +115,11 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
   const bool hurried = limits.seconds > 0 && limits.seconds < 2 && network.size > few;
   const LowerBound lower(network, bounds, hurried ? LowerBound::Effort::quick : LowerBound::Effort::thorough);
   const Time ready = lower.ready();
-  if (ready >= unreachable) return refuted(problem, budget);
+  if (ready >= unreachable) return refuted(problem, budget, passes);
   bounds = lower.bounds();
   bound_by(problem, bounds, incumbent);
   incumbent.bound(ready, 0);
-  if (!search(network, bounds, budget, incumbent, passes)) return refuted(problem, budget);
+  if (!search(network, bounds, budget, incumbent, passes)) return refuted(problem, budget, passes);
   return outcome_of(incumbent, passes);
 }
 

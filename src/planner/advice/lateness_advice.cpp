@@ -7,6 +7,7 @@
 #include "planner/advice/air.h"
 #include "planner/advice/hands.h"
 #include "planner/advice/trials.h"
+#include "planner/tasks/loads.h"
 
 namespace coatday::planner {
 
@@ -18,10 +19,20 @@ constexpr std::size_t most_faces_when_late = 150;
 constexpr int most_pairs = 15;
 constexpr std::size_t most_pairs_shown = 2;
 
+/// So many steps are planned for advice in all, so that a larger order does not keep people waiting for its advice.
+constexpr std::size_t most_steps = 1000;
+constexpr int least_plans = 8;
+
+int plans_for(const job::Job& job) {
+  std::size_t steps = 1;
+  for (const Load& load : make_loads(job, Batching::fit).loads) steps += load.schedule->steps.size();
+  return std::max(least_plans, static_cast<int>(most_steps / steps));
+}
+
 class LatenessAdviser {
  public:
   LatenessAdviser(const job::Job& job, const job::Request& request, const job::Plan& plan)
-      : job_(job), request_(request), plan_(plan), late_(lateness(plan)), trials_(job, request.from, {}) {}
+      : job_(job), request_(request), plan_(plan), late_(lateness(plan)), trials_(job, request.from, {plans_for(job)}) {}
 
   std::vector<std::string> run() {
     if (late_ && *late_ <= Hours(0)) return {};

@@ -69,7 +69,7 @@ class Planner {
       if (!too_large()) {
         air_.add_surfaces(loads_);
         air_.extend_to(plan_.from + cures.front());
-        make_graph(plan_.from);
+        make_graph(plan_.from + cures.front());
         if (never_rests(graph_.wood) || refused_by_history()) return std::move(plan_);
         // Nobody can undo what is done. A limit that began with it is dropped before the whole plan is given up.
         if (!plan_ahead() && missed_further()) {
@@ -124,6 +124,8 @@ class Planner {
 
   /// What the wood asks is known for as long as the plan looks ahead.
   void make_graph(Instant until) {
+    if (!graph_.tasks.empty() && until <= wood_until_) return;
+    wood_until_ = until;
     graph_ = make_tasks(job_, loads_, mixings_in(job_, plan_.air, plan_.from), variant_.sides, wood_care(job_, plan_.from, until));
     note_earlier_starts();
     missed_ = remove_expired_limits(graph_, plan_.from);
@@ -180,11 +182,12 @@ class Planner {
     const auto* contradiction = std::get_if<solver::Contradiction>(&outcome);
     plan_.status = contradiction != nullptr ? job::Status::impossible : job::Status::not_found;
     refusal_ = {plan_.status, {}};
-    const std::vector<solver::Tag>& tags = contradiction != nullptr ? contradiction->tags : std::get<solver::NotFound>(outcome).blockers;
-    if (contradiction != nullptr) {
-      for (const solver::Tag tag : tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);
+    if (contradiction == nullptr) {
+      plan_.contradiction = blocker_text(std::get<solver::NotFound>(outcome), job_, loads_, graph_, model, air_.clocks(), grid_);
+      return;
     }
-    plan_.contradiction = requirement_text(tags, job_, loads_, graph_, model, air_.clocks(), grid_);
+    for (const solver::Tag tag : contradiction->tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);
+    plan_.contradiction = requirement_text(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
   }
 
   /// The quick search first: it says whether the horizon will do. Work limits what follows, not a clock, so that every machine finds the same,
@@ -295,6 +298,7 @@ class Planner {
   PlanAir air_{job_, plan_};
   Loads loads_;
   TaskGraph graph_;
+  Instant wood_until_;
   std::vector<Before> missed_;  // time limits that the plan need not keep
   bool forgiving_ = false;      // of limits that began with what is done
 

@@ -151,7 +151,11 @@ solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const
   if (const auto* elapsed = std::get_if<Elapsed>(&wait)) {
     return solver::shift(rounding == Rounding::up ? Grid::steps(elapsed->hours) : -Grid::steps(-elapsed->hours));
   }
-  if (std::holds_alternative<WarmedUp>(wait)) return std::make_shared<WarmingFunction>(*this, grid, wait);
+  if (const auto* warmed = std::get_if<WarmedUp>(&wait)) {
+    solver::Function& known = functions_[{nullptr, warmed->bodies, {}, wait.index(), warmed->from.value(), estimate, rounding}];
+    if (!known) known = std::make_shared<WarmingFunction>(*this, grid, wait);
+    return known;
+  }
   const auto* stage = std::get_if<StageOf>(&wait);
   const double what = stage != nullptr ? static_cast<double>(stage->stage) : std::get<Dried>(wait).need.count();
   solver::Function& known = functions_[{task.product, task.bodies, task.drying, wait.index(), what, estimate, rounding}];

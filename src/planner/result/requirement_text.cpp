@@ -11,6 +11,9 @@ namespace coatday::planner {
 
 namespace {
 
+/// Nobody reads more, and they are the first of the reasoning.
+constexpr std::size_t most_sentences = 5, most_blockers = 3;
+
 class RequirementWriter {
  public:
   RequirementWriter(const job::Job& job, const Loads& loads, const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid,
@@ -44,6 +47,8 @@ class RequirementWriter {
     }
     return fmt::format("{} is promised", piece(requirement.index).name);
   }
+
+  std::string found_no_place(std::size_t task) const { return name(task) + " found no place in the plan"; }
 
  private:
   [[nodiscard]] const piece::Piece& piece(std::size_t p) const { return job_.order.pieces[p].piece; }
@@ -163,12 +168,28 @@ class RequirementWriter {
 
 }  // namespace
 
+std::vector<std::string> blocker_text(const solver::NotFound& outcome, const job::Job& job, const Loads& loads, const TaskGraph& graph,
+                                      const Model& model, Clocks& clocks, const Grid& grid) {
+  RequirementWriter writer(job, loads, graph, model, clocks, grid, {});
+  std::vector<std::string> sentences;
+  const auto stuck = static_cast<std::size_t>(outcome.activity);
+  if (outcome.activity >= 0 && stuck < graph.tasks.size()) sentences.push_back(writer.found_no_place(stuck));
+  for (const solver::Tag tag : outcome.blockers) {
+    if (tag >= 0 && sentences.size() < most_blockers) sentences.push_back(writer.sentence(tag));
+  }
+  return sentences;
+}
+
 std::vector<std::string> requirement_text(const std::vector<solver::Tag>& tags, const job::Job& job, const Loads& loads,
                                           const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid) {
   RequirementWriter writer(job, loads, graph, model, clocks, grid, tags);
   std::vector<std::string> sentences;
   for (const solver::Tag tag : tags) {
     if (tag < 0) continue;
+    if (sentences.size() == most_sentences) {
+      sentences.back() += " (others have a part in it)";
+      break;
+    }
     std::string sentence = writer.sentence(tag);
     if (std::find(sentences.begin(), sentences.end(), sentence) == sentences.end()) sentences.push_back(std::move(sentence));
   }

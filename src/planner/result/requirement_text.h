@@ -2,11 +2,15 @@
 // Requirements in the maker's words.
 
 #include "planner/result/events.h"
+#include "solver/base/result.h"
 
 namespace coatday::planner {
 
-/// One sentence for each requirement of a contradiction, no sentence twice.
+/// One sentence for each requirement of a contradiction, no sentence twice, and no more than five.
 [[nodiscard]] std::vector<std::string> requirement_text(const std::vector<solver::Tag>&, const job::Job&, const Loads&, const TaskGraph&,
                                                         const Model&, Clocks&, const Grid&);
+/// The step that found no place, and what most often kept it from one.
+[[nodiscard]] std::vector<std::string> blocker_text(const solver::NotFound&, const job::Job&, const Loads&, const TaskGraph&, const Model&,
+                                                    Clocks&, const Grid&);
 
 }  // namespace coatday::planner

@@ -6,7 +6,10 @@ namespace {
 List points(const std::vector<std::string>& texts) { return {List::Kind::points, {texts.begin(), texts.end()}}; }
 
 const char* reason(const job::Plan& plan) {
-  if (plan.status == job::Status::not_found) return "No plan was found in the time given, and none is proven impossible.";
+  if (plan.status == job::Status::not_found) {
+    return plan.contradiction.empty() ? "No plan was found, and none is proven impossible."
+                                      : "No plan was found, and none is proven impossible. This stood in the way most often:";
+  }
   if (plan.contradiction.empty()) return "There is no plan: the errors below have to be mended first.";
   return plan.contradiction.size() == 1 ? "There is no plan. The reason:" : "There is no plan. These cannot all be so:";
 }
@@ -15,7 +18,7 @@ const char* reason(const job::Plan& plan) {
 
 std::optional<Section> no_plan(const job::Plan& plan) {
   if (plan.status == job::Status::planned) return std::nullopt;
-  const bool known = plan.status == job::Status::impossible && !plan.contradiction.empty();
+  const bool known = !plan.contradiction.empty();
   Section section{"reasons", "No plan", {}, {Paragraph{{reason(plan), known ? Mark::bad : Mark::plain}}}};
   section.title_in = Media::page;
   if (known) section.blocks.emplace_back(points(plan.contradiction));

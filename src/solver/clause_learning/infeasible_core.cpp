@@ -77,22 +77,25 @@ std::vector<Tag> tags_of(const Problem& p) {
 std::optional<Tags> infeasible_subset(const Problem& problem, const SearchLimits& each, double seconds) {
   const Stopwatch stopwatch(each.clock);
   const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.seconds() >= seconds); };
+  constexpr int most_tries = 60;  // each may take a tenth of a second
+  int tries = 0;
   if (!Search::supports(problem)) return std::nullopt;
   if (!remedies_may_go(problem)) return std::nullopt;
   Tags kept = tags_of(problem);
   if (!impossible(problem, kept, each)) return std::nullopt;
   for (std::size_t size = std::max<std::size_t>(kept.size() / 2, 1);; size /= 2) {
-    for (std::size_t from = 0; from < kept.size() && !over();) {
+    for (std::size_t from = 0; from < kept.size() && !over() && tries < most_tries;) {
       Tags fewer = kept;
       const auto begin = fewer.begin() + static_cast<std::ptrdiff_t>(from);
       fewer.erase(begin, begin + static_cast<std::ptrdiff_t>(std::min(size, kept.size() - from)));
+      ++tries;
       if (impossible(problem, fewer, each)) {
         kept = std::move(fewer);
       } else {
         from += size;
       }
     }
-    if (size <= 1 || over()) return kept;
+    if (size <= 1 || over() || tries >= most_tries) return kept;
   }
 }
 
