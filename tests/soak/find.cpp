@@ -42,7 +42,8 @@ std::optional<Complaint> complaint_of(const Run& run) {
     return complain("says-bug", first_lines(run.err));
   if (run.status == 0 && run.out.empty() && run.arguments.front() != "page")
     return complain("empty-output", "exit 0, and nothing is printed");
-  if (run.status != 2 && wants_json(run) && !nlohmann::json::accept(run.out)) return complain("bad-json", first_lines(run.out));
+  if (run.status < 2 && (run.status == 0 || !run.out.empty()) && wants_json(run) && !nlohmann::json::accept(run.out))
+    return complain("bad-json", first_lines(run.out));
   return std::nullopt;
 }
 

@@ -15,6 +15,7 @@ struct Scene {
   When start{};
   std::string zone{};
   int people = 1;
+  bool mild = false;                    ///< three quarters have air that suits most finishes
   bool bare = false;                    ///< a quarter of all cases have few keys, so that small ones come up
   std::vector<std::string> supports{};  ///< for which there is a place
   std::vector<std::string> own_wood{}, own_metal{};

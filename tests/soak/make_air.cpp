@@ -26,10 +26,11 @@ Tree make_rule(Scene& scene, Beside beside, bool every_day) {
     const When first = scene.start + date::days(random.between(0, 40));
     set(rule, "dates", day_of(first) + " to " + day_of(first + date::days(random.between(0, 20))));
   }
-  if (random.chance(0.9)) set(rule, "heated", heated(random));
-  if (beside == Beside::nothing || random.chance(0.4)) set(rule, "otherwise", temperature(random, 6, 18));
+  if (scene.mild || random.chance(0.9)) set(rule, "heated", heated(random));
+  if (beside == Beside::nothing || random.chance(scene.mild ? 0.9 : 0.4))
+    set(rule, "otherwise", temperature(random, scene.mild ? 15 : 6, 18));
   if (beside == Beside::nothing || (beside == Beside::constant && random.chance(0.4)))
-    set(rule, "humidity", fmt::format("{} %", random.between(25, 70)));
+    set(rule, "humidity", fmt::format("{} %", scene.mild ? random.between(35, 60) : random.between(20, 75)));
   return rule;
 }
 
@@ -39,10 +40,11 @@ Tree make_timetable(Scene& scene, Beside beside) {
   return rules;
 }
 
-Tree constant(Random& random) {
+Tree constant(Scene& scene) {
+  Random& random = scene.random;
   Tree always = map();
-  set(always, "temperature", random.chance(0.9) ? temperature(random, 14, 27) : temperature(random, 8, 31));
-  set(always, "humidity", fmt::format("{} %", random.chance(0.9) ? random.between(30, 65) : random.between(15, 85)));
+  set(always, "temperature", scene.mild ? temperature(random, 18, 26) : temperature(random, 8, 31));
+  set(always, "humidity", fmt::format("{} %", scene.mild ? random.between(32, 60) : random.between(15, 85)));
   return always;
 }
 
@@ -76,13 +78,13 @@ Tree make_air(Scene& scene) {
   Tree air = map();
   const int form = random.between(0, 9);
   if (form < 4) {
-    set(air, "constant", constant(random));
+    set(air, "constant", constant(scene));
     if (random.chance(0.3)) set(air, "timetable", make_timetable(scene, Beside::constant));
   } else if (form < 6) {
     set(air, "timetable", make_timetable(scene, Beside::nothing));
   } else {
     set(air, "outdoors", add_weather(scene));
-    if (random.chance(0.75)) set(air, "timetable", make_timetable(scene, Beside::outdoors));
+    if (scene.mild || random.chance(0.5)) set(air, "timetable", make_timetable(scene, Beside::outdoors));
     if (random.chance(0.2)) set(air, "night", temperature(random, 8, 18));
     add_room(scene, air);
   }

@@ -34,6 +34,7 @@ Case make_case(std::uint64_t seed, const Known& known) {
   Scene scene{random, known, made};
   scene.start = any_start(random);
   scene.bare = random.chance(0.25);
+  scene.mild = random.chance(0.75);
   made.from = stamp(scene.start);
   if (random.chance(0.35)) add_label(scene);
   add_shop(scene);

@@ -100,6 +100,16 @@ void add_selling(Random& random, Tree& product) {
   if (random.chance(0.2)) set(product, "film", "yes");
 }
 
+/// Drying by the air's deficit has a share of the wet bulb; all cure has an activation energy.
+void add_laws(Random& random, Tree& product) {
+  Tree& laws = set(product, "laws", map());
+  Tree& cure = set(laws, "cure", map());
+  set(cure, "activation", random.one_of({"55 kJ/mol", "30 kJ/mol"}));
+  if (random.chance(0.5)) set(cure, "no credit below", "12 °C");
+  if (find(product, "like")->text == "water-clear") set(set(laws, "drying", map()), "wet bulb share", "0.4");
+  if (random.chance(0.3)) set(product, "mechanism", find(product, "like")->text == "water-clear" ? "water" : "oxidative");
+}
+
 Tree make_product(Random& random, const std::string& like) {
   Tree product = map();
   set(product, "name", "invented finish like " + like);
@@ -109,9 +119,10 @@ Tree make_product(Random& random, const std::string& like) {
   if (random.chance(0.6)) add_limits(random, product);
   add_liquid(random, product);
   add_selling(random, product);
-  if (random.chance(0.2)) {
-    Tree& laws = set(product, "laws", map());
-    set(set(laws, "cure", map()), "no credit below", "12 °C");
+  if (random.chance(0.2)) add_laws(random, product);
+  if (random.chance(0.1)) {
+    set(product, "base", random.one_of({"water", "white-spirit"}));
+    set(product, "role", "topcoat");
   }
   return product;
 }
@@ -150,6 +161,7 @@ Tree make_schedule(Random& random, const std::string& product) {
     Tree& coat = steps.children.emplace_back(step(fmt::format("coat {}", i), "topcoat"));
     set(coat, "product", product);
     if (random.chance(0.3)) set(coat, "thinner", random.one_of({"5 %", "30 %"}));
+    if (random.chance(0.15)) set(coat, "method", random.one_of({"brush", "wipe"}));
     if (random.chance(0.15)) set(coat, "wet film", random.one_of({"4 mil", "90 um"}));
     if (i > 1 && random.chance(0.35))
       set(coat, "within", random.chance(0.5) ? duration(random, 30, 5000) : random.one_of({"57 min", "61 min", "3 days"}));

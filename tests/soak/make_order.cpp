@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "tests/soak/make.h"
 
 namespace coatday::soak {
@@ -66,8 +68,11 @@ Tree make_piece(Scene& scene, int number) {
   Tree& parts = set(piece, "parts", list());
   std::vector<std::string> names;
   for (int i = random.chance(0.6) ? 1 : random.between(2, 4); i > 0; --i) {
-    parts.children.push_back(make_part(scene, i, metal));
-    names.push_back(find(parts.children.back(), "part")->text);
+    Tree part = make_part(scene, i, metal);
+    Tree* name = find(part, "part");
+    if (std::find(names.begin(), names.end(), name->text) != names.end()) name->text += fmt::format(" {}", i + 10);
+    names.push_back(name->text);
+    parts.children.push_back(std::move(part));
   }
   if (scene.gives(0.35)) add_work(scene, piece, names);
   return piece;

@@ -48,7 +48,8 @@ std::string count_of(Random& random) {
 Tree make_part(Scene& scene, int number, bool metal) {
   Random& random = scene.random;
   Tree part = map();
-  set(part, "part", fmt::format("{} {}", random.one_of({"top", "leg", "rail", "door", "shelf", "Seite"}), number));
+  set(part, "part",
+      random.one_of({"top", "leg", "rail", "door", "shelf", "Seite"}) + (random.chance(0.1) ? "" : fmt::format(" {}", number)));
   if (random.chance(0.4)) set(part, "count", count_of(random));
   add_shape(scene, part, metal);
   add_deviations(scene, part, find(part, "shape")->text);
@@ -56,6 +57,7 @@ Tree make_part(Scene& scene, int number, bool metal) {
   if (scene.gives(0.12)) set(part, "kept at", temperature(random, 2, 20));
   if (scene.people > 1 && random.chance(0.2)) set(part, "people to turn", std::to_string(random.between(1, scene.people)));
   if (!metal) add_wood(scene, part);
+  if (scene.gives(0.1)) set(part, metal ? "material" : "species", metal ? "steel" : species(random));
   return part;
 }
 

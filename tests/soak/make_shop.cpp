@@ -9,7 +9,7 @@ using date::days;
 
 Tree make_hours(Random& random) {
   Tree hours = map();
-  switch (random.between(0, 11)) {
+  switch (random.between(0, 24)) {
     case 0:
       set(hours, "sat", "09:00-13:00");
       break;
@@ -58,7 +58,7 @@ Tree make_closed(Scene& scene) {
 void add_places(Scene& scene, Tree& shop) {
   Random& random = scene.random;
   Tree& places = set(shop, "drying places", list());
-  const bool small = random.chance(0.1);  // fewer and smaller than the parts ask for
+  const bool small = random.chance(0.04);  // fewer and smaller than the parts ask for
   for (const std::string kind : {"points", "hooks", "rack", "floor"}) {
     if (kind != "points" && random.chance(0.3)) continue;
     Tree& place = places.children.emplace_back(map());

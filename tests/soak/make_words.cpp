@@ -52,7 +52,7 @@ std::string duration(Random& random, int least_minutes, int most_minutes) {
 }
 
 When odd_time(Random& random, When day) {
-  const int clock = random.between(6 * 60, 18 * 60);
+  const int clock = random.chance(0.05) ? 0 : random.between(6 * 60, 18 * 60);
   const int step = random.chance(0.5) ? 1 : random.chance(0.5) ? 5 : 30;
   return date::floor<date::days>(day) + std::chrono::minutes(clock / step * step);
 }
