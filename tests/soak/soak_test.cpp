@@ -66,7 +66,7 @@ Outcome soaked(const Folder& folder, const std::string& script) {
   settings.orders = 6;
   settings.mutations_each = 1;
   settings.workers = 2;
-  settings.most_tries = 60;
+  settings.most_tries = 40;
   return soak(settings);
 }
 
