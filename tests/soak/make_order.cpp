@@ -26,7 +26,7 @@ void add_work(Scene& scene, Tree& piece, const std::vector<std::string>& parts) 
     set(work, "name", fmt::format("{} {}", random.one_of({"glue up", "weld frame", "put together", "fit hinges"}), i + 1));
     set(work, "when", delivers ? "delivery" : is_after ? "after finishing" : "before finishing");
     set(work, "takes", random.chance(0.9) ? duration(random, 5, 200) : duration(random, 300, 1300));
-    if (random.chance(0.3)) set(work, "rest", random.chance(0.9) ? duration(random, 10, 3000) : "20 days");
+    if (random.chance(0.3)) set(work, "rest", random.chance(0.9) ? duration(random, 10, 3000) : "6 days");
     if (is_after && random.chance(0.5)) set(work, "stage", random.one_of({"handle", "pack", "sand", "full cure", "light use"}));
     if (random.chance(0.2)) set(work, "people", std::to_string(random.between(1, scene.people)));
     if (random.chance(0.15)) set(work, "hot", "yes");
