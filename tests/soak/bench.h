@@ -22,11 +22,27 @@ struct Counts {
   void add(const Counts&);
 };
 
+/// A plan as JSON; nothing where it could not be read.
+struct Planned {
+  Run run;
+  nlohmann::json json;
+
+  [[nodiscard]] std::string status() const;  ///< "planned", "impossible", "not found" or ""
+};
+
+/// Relations ask for the plan of the same case again.
+struct Remembered {
+  Case at;
+  std::vector<std::string> more;
+  Planned planned;
+};
+
 struct Bench {
   Program program;
   std::filesystem::path folder;
   Counts counts{};
   std::map<std::string, std::string> there{};  ///< the files that the folder holds
+  std::vector<Remembered> remembered{};        ///< the latest plans
 
   /// Lays the case out and runs a command over it.
   Run run(const Case&, const std::vector<std::string>& arguments);
@@ -38,14 +54,6 @@ struct Bench {
 
 /// A command with its orders and --from, where it takes one.
 [[nodiscard]] std::vector<std::string> with_orders(const std::string& command, const Case&, std::vector<std::string> more = {});
-
-/// A plan as JSON; nothing where it could not be read.
-struct Planned {
-  Run run;
-  nlohmann::json json;
-
-  [[nodiscard]] std::string status() const;  ///< "planned", "impossible", "not found" or ""
-};
 
 [[nodiscard]] Planned plan(Bench&, const Case&, std::vector<std::string> more = {});
 

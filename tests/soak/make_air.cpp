@@ -27,8 +27,7 @@ Tree make_rule(Scene& scene, Beside beside, bool every_day) {
     set(rule, "dates", day_of(first) + " to " + day_of(first + date::days(random.between(0, 20))));
   }
   if (scene.mild || random.chance(0.9)) set(rule, "heated", heated(random));
-  if (beside == Beside::nothing || random.chance(scene.mild ? 0.9 : 0.4))
-    set(rule, "otherwise", temperature(random, scene.mild ? 15 : 6, 18));
+  if (beside == Beside::nothing || scene.mild || random.chance(0.4)) set(rule, "otherwise", temperature(random, scene.mild ? 15 : 6, 18));
   if (beside == Beside::nothing || (beside == Beside::constant && random.chance(0.4)))
     set(rule, "humidity", fmt::format("{} %", scene.mild ? random.between(35, 60) : random.between(20, 75)));
   return rule;

@@ -18,7 +18,7 @@ void add_times(Random& random, Tree& product) {
   Tree& times = set(product, "times", map());
   int at = 0;
   for (const char* stage : {"tack free", "handle", "sand", "recoat", "recoat closes", "pack", "light use", "full cure"}) {
-    at += random.between(5, 600);
+    at += random.between(5, 200);
     if (stage == std::string("recoat closes") && random.chance(0.5)) continue;
     set(times, stage, with_source(random, fmt::format("{} min", at)));
   }
@@ -161,7 +161,7 @@ Tree make_schedule(Random& random, const std::string& product) {
     Tree& coat = steps.children.emplace_back(step(fmt::format("coat {}", i), "topcoat"));
     set(coat, "product", product);
     if (random.chance(0.3)) set(coat, "thinner", random.one_of({"5 %", "30 %"}));
-    if (random.chance(0.15)) set(coat, "method", random.one_of({"brush", "wipe"}));
+    if (random.chance(0.15) && product.starts_with("water")) set(coat, "method", "brush");
     if (random.chance(0.15)) set(coat, "wet film", random.one_of({"4 mil", "90 um"}));
     if (i > 1 && random.chance(0.35))
       set(coat, "within", random.chance(0.5) ? duration(random, 30, 5000) : random.one_of({"57 min", "61 min", "3 days"}));

@@ -26,7 +26,7 @@ void add_work(Scene& scene, Tree& piece, const std::vector<std::string>& parts) 
     set(work, "name", fmt::format("{} {}", random.one_of({"glue up", "weld frame", "put together", "fit hinges"}), i + 1));
     set(work, "when", delivers ? "delivery" : is_after ? "after finishing" : "before finishing");
     set(work, "takes", random.chance(0.9) ? duration(random, 5, 200) : duration(random, 300, 1300));
-    if (random.chance(0.3)) set(work, "rest", random.chance(0.9) ? duration(random, 10, 3000) : "20 days");
+    if (random.chance(0.3)) set(work, "rest", random.chance(0.9) ? duration(random, 10, 3000) : "6 days");
     if (is_after && random.chance(0.5)) set(work, "stage", random.one_of({"handle", "pack", "sand", "full cure", "light use"}));
     if (random.chance(0.2)) set(work, "people", std::to_string(random.between(1, scene.people)));
     if (random.chance(0.15)) set(work, "hot", "yes");
@@ -67,7 +67,7 @@ Tree make_piece(Scene& scene, int number) {
   if (random.chance(0.2)) set(piece, "support", random.one_of(scene.supports));
   Tree& parts = set(piece, "parts", list());
   std::vector<std::string> names;
-  for (int i = random.chance(0.6) ? 1 : random.between(2, 4); i > 0; --i) {
+  for (int i = random.chance(0.7) ? 1 : random.between(2, 4); i > 0; --i) {
     Tree part = make_part(scene, i, metal);
     Tree* name = find(part, "part");
     if (std::find(names.begin(), names.end(), name->text) != names.end()) name->text += fmt::format(" {}", i + 10);
@@ -116,8 +116,8 @@ void add_order(Scene& scene, int number) {
   if (scene.gives(0.04)) set(order, "cup limit", "4 mm");
   if (scene.gives(0.04)) set(order, "moisture", "9 %");
   Tree& pieces = set(order, "pieces", list());
-  int count = random.chance(0.6) ? 1 : random.between(2, 4);
-  if (random.chance(0.02)) count = random.between(8, 16);
+  int count = random.chance(0.75) ? 1 : random.between(2, 3);
+  if (random.chance(0.01)) count = random.between(8, 16);
   for (int i = 0; i < count; ++i) pieces.children.push_back(make_piece(scene, i + 1));
   if (random.chance(0.2)) set(order, "history", list());
   if (scene.made.trees.contains("label.yaml")) set(order, "own finishes", list(std::vector<std::string>{"label.yaml"}));

@@ -75,8 +75,8 @@ void add_places(Scene& scene, Tree& shop) {
 
 Tree make_ventilation(Random& random) {
   Tree all = map();
-  if (random.chance(0.6)) set(all, "airflow", random.one_of({"500 cfm", "2000 m3/h", "300 l/s", "60 m3/h", "15 m3/h", "20 m3/min"}));
-  if (random.chance(0.4)) set(all, "limit", random.one_of({"25 %", "20 %", "10 %", "1 %"}));
+  if (random.chance(0.6)) set(all, "airflow", random.one_of({"500 cfm", "2000 m3/h", "300 l/s", "200 m3/h", "60 m3/h", "20 m3/min"}));
+  if (random.chance(0.4)) set(all, "limit", random.one_of({"25 %", "20 %", "10 %", "2 %"}));
   if (random.chance(0.5)) set(all, "room", random.one_of({"open", "closed"}));
   if (random.chance(0.5)) set(all, "air movement", random.one_of({"0.5", "1", "1.37", "2"}));
   return all;

@@ -28,6 +28,12 @@ Tree* at(Tree& root, const Path& path) {
   return tree;
 }
 
+std::size_t size_of(const Tree& tree) {
+  std::size_t size = 0;
+  each(tree, [&size](const Tree&) { ++size; });
+  return size;
+}
+
 /// "7 days" becomes "3 days"; nothing where there is no number above 1 to halve.
 std::optional<std::string> halved(const std::string& text) {
   int number = 0;
@@ -115,19 +121,75 @@ struct Shrinker {
     return any;
   }
 
-  /// From the outside in, so that most goes at once.
-  bool drop_children() {
+  /// Lists by halves, the outer first.
+  bool drop_items() {
     bool any = false;
     for (const auto& [file, tree] : Case(best).trees) {
-      any = drop_from(file, {}) || any;
       std::vector<Path> paths;
       Path path;
-      each_path(best.trees.at(file), path, paths);
+      each_path(tree, path, paths);
       std::stable_sort(paths.begin(), paths.end(), [](const Path& a, const Path& b) { return a.size() < b.size(); });
       for (const Path& one : paths) {
-        if (spent()) return any;
-        any = drop_from(file, one) || any;
+        const Tree* there = at(best.trees.at(file), one);
+        if (there != nullptr && there->kind == Tree::Kind::list) any = drop_from(file, one) || any;
       }
+    }
+    return any;
+  }
+
+  struct Place {
+    std::string file;
+    Path path;
+    std::size_t size;
+  };
+
+  [[nodiscard]] std::vector<Place> places_by_size() {
+    std::vector<Place> places;
+    for (auto& [file, tree] : best.trees) {
+      std::vector<Path> paths;
+      Path path;
+      each_path(tree, path, paths);
+      for (Path& one : paths) places.push_back({file, one, size_of(*at(tree, one))});
+    }
+    std::stable_sort(places.begin(), places.end(), [](const Place& a, const Place& b) { return a.size > b.size; });
+    return places;
+  }
+
+  /// Whatever can be left out, the large before the small.
+  bool drop_children() {
+    bool any = false;
+    std::vector<Place> places = places_by_size();
+    for (std::size_t i = 0; i < places.size() && !spent();) {
+      Path parent = places[i].path;
+      const std::size_t index = parent.back();
+      parent.pop_back();
+      Case smaller = best;
+      auto& children = at(smaller.trees.at(places[i].file), parent)->children;
+      children.erase(children.begin() + static_cast<std::ptrdiff_t>(index));
+      if (accept(smaller)) {
+        any = true;
+        places = places_by_size();
+      } else {
+        ++i;
+      }
+    }
+    return any;
+  }
+
+  /// What a shop has to have, as simple as can be.
+  bool calm_down() {
+    Tree air = map(), hours = map();
+    Tree& constant = set(air, "constant", map());
+    set(constant, "temperature", "20 °C");
+    set(constant, "humidity", "45 %");
+    set(hours, "mon-fri", "08:00-17:00");
+    bool any = false;
+    for (const auto& [key, value] : {std::pair{"air", air}, {"hours", hours}, {"time zone", text("UTC")}}) {
+      Case simpler = best;
+      const auto shop = simpler.trees.find("shop.yaml");
+      if (shop == simpler.trees.end() || find(shop->second, key) == nullptr) continue;
+      set(shop->second, key, value);
+      any = accept(simpler) || any;
     }
     return any;
   }
@@ -158,8 +220,10 @@ Shrunk shrink(const Case& found, const StillFound& still, int most_tries) {
   bool smaller = true;
   while (smaller && !shrinker.spent()) {
     smaller = shrinker.drop_orders();
-    smaller = shrinker.drop_children() || smaller;
+    smaller = shrinker.drop_items() || smaller;
+    smaller = shrinker.calm_down() || smaller;
     smaller = shrinker.drop_tables() || smaller;
+    smaller = shrinker.drop_children() || smaller;
     smaller = shrinker.drop_lines() || smaller;
     if (!smaller) smaller = shrinker.halve_numbers();
   }

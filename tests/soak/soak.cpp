@@ -18,7 +18,7 @@ namespace fs = std::filesystem;
 using Clock = std::chrono::steady_clock;
 
 constexpr int shrunk_of_a_kind = 2;
-constexpr auto longest_shrinking = std::chrono::seconds(120);
+constexpr auto longest_shrinking = std::chrono::seconds(60);
 
 class Soak {
  public:
