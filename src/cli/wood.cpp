@@ -65,7 +65,7 @@ Outcome wood_text(const View& view) {
 
 Outcome wood_json(const View& view) {
   if (view.finished) {
-    if (!view.is_planned()) return answer(view, reasons(view));
+    if (!view.is_planned()) return {no_plan, "", reasons(view)};
     return answer(view, report::wood_json(view.job(), view.plan(), planner::wood_findings(view.job(), *view.finished), version()));
   }
   const auto refused = no_wood_at(view);

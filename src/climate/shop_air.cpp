@@ -9,7 +9,13 @@
 namespace coatday::climate {
 namespace {
 
-constexpr date::weeks spin_up{2};
+/// So long before the first moment the room starts as the outdoor air is, so that nothing is left of that start: two weeks, or 12 times what
+/// its temperature or its water takes. Whoever asks for a later or an earlier first moment then gets the same air.
+std::chrono::hours spin_up(const Room& room) {
+  constexpr Hours least = date::weeks(2), most = date::days(400);
+  const Hours water = room.moisture ? Hours(1 / room.moisture->air_changes) : Hours(0);
+  return std::chrono::ceil<std::chrono::hours>(std::clamp(12 * std::max(room.time_constant, water), least, most));
+}
 
 std::string air_text(const Air& air, Units units) {
   return format_temperature(air.temperature, units) + ", " + format_humidity(air.humidity);
@@ -72,7 +78,7 @@ HeatedShopAir::HeatedShopAir(OutdoorYear outdoors, Timetable timetable, const Ro
   if (room_.moisture && !(room_.moisture->volume > CubicMetres(0) && room_.moisture->air_changes > 0))
     throw std::invalid_argument("HeatedShopAir: volume and air changes must be > 0");
   const Instant end = AirSeries::row_start(until) + AirSeries::step;
-  Instant t = begin_ - spin_up;
+  Instant t = begin_ - spin_up(room_);
   RoomState state{outdoors_.at(t).temperature, humidity_ratio(outdoors_.at(t), outdoors_.pressure())};
   RoomWork ignored;
   for (; t < begin_; t += step) state = next(state, t, t + step, ignored);

@@ -51,7 +51,7 @@ class TimetableAir final : public AirSource {
 /// saturation the humidity is capped at 1 (the rest condenses). With a moisture balance the room's own water counts in place of outdoors'.
 class HeatedShopAir final : public AirSource {
  public:
-  /// Computes the shop's air from `from` less a fortnight (to forget the starting value) until `until`, both widened to whole
+  /// Computes the shop's air from `from`, less what it takes to forget the starting value, until `until`, both widened to whole
   /// rows of an AirSeries. Throws std::invalid_argument unless the time constant is > 0, and lift, volume and air changes where given.
   HeatedShopAir(OutdoorYear outdoors, Timetable timetable, const Room& room, Zone zone, Instant from, Instant until);
   /// Throws std::out_of_range outside that span.

@@ -8,13 +8,13 @@ namespace {
 void compare_coats(const Plan& before, const Plan& after, Comparison& result) {
   std::map<std::string, Instant> starts;
   for (const Event& event : before.events) {
-    if (is_coat(event.kind)) starts.emplace(event.id, event.start);
+    if (is_coat(event.kind)) starts.emplace(by_first_item(event.id), event.start);
   }
   std::size_t known = 0;
   for (std::size_t i = 0; i < after.events.size(); ++i) {
     const Event& event = after.events[i];
     if (!is_coat(event.kind)) continue;
-    const auto was = starts.find(event.id);
+    const auto was = starts.find(by_first_item(event.id));
     if (was == starts.end()) {
       ++result.added;
       continue;

@@ -5,6 +5,8 @@
 #include <utility>
 #include <vector>
 
+#include "job/load_items.h"
+
 namespace coatday::job {
 namespace {
 
@@ -74,6 +76,22 @@ std::optional<StepId> parse_step_id(std::string_view text) {
 }
 
 std::string load_key(const StepId& id) { return id.load.empty() ? "" : id.piece + "/" + id.load; }
+
+bool is_about(const StepId& event, std::string_view asked) {
+  std::optional<StepId> id = parse_step_id(asked);
+  if (!id || id->load.empty()) return id == event;
+  const bool held = within(items_of(id->load), items_of(event.load));
+  id->load = event.load;
+  return held && id == event;
+}
+
+std::string by_first_item(std::string_view event) {
+  std::optional<StepId> id = parse_step_id(event);
+  const LoadItems items = id ? items_of(id->load) : LoadItems{};
+  if (items.empty()) return std::string(event);
+  id->load = load_id({{items.front().part, items.front().first, items.front().first}}, {false});
+  return to_string(*id);
+}
 
 std::string scuff_before(const std::string& coat) { return coat + std::string(scuff_suffix); }
 

@@ -35,6 +35,12 @@ struct StepId {
 /// "piece/load", the same for all that is done with one load; empty where there is no load.
 [[nodiscard]] std::string load_key(const StepId&);
 
+/// Whether an event is the step that was asked for, of a load that holds the items that were asked for.
+[[nodiscard]] bool is_about(const StepId& event, std::string_view asked);
+
+/// The id with the first item of its load alone: a step keeps it when its load gains or loses other items.
+[[nodiscard]] std::string by_first_item(std::string_view event);
+
 /// The step that scuffs before this coat, because its recoat window was missed.
 [[nodiscard]] std::string scuff_before(const std::string& coat);
 /// The coat before which this step scuffs; nothing for other steps.

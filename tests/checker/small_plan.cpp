@@ -214,13 +214,13 @@ job::Event step_event(const job::Plan& plan, const job::Job& job, const Row& row
 void add_steps(job::Plan& plan, const job::Job& job) {
   using piece::Pass;
   const std::vector<Row> rows{
-      {"table/leg/sand", at(0, 8), at(0, 8, 30), {}},
+      {"table/leg.1-2/sand", at(0, 8), at(0, 8, 30), {}},
       {"table/top/sand", at(0, 9, 30), at(0, 10), {}},
-      {"table/leg/clear-1", at(0, 10, 30), at(0, 11, 10), {}},
+      {"table/leg.1-2/clear-1", at(0, 10, 30), at(0, 11, 10), {}},
       {"table/top/clear-1/first", at(0, 10, 30), at(0, 11), Pass::first},
       {"table/top/clear-1/turn", at(0, 13), at(0, 13, 5), {}},
       {"table/top/clear-1/second", at(0, 13, 5), at(0, 13, 35), Pass::second},
-      {"table/leg/clear-2", at(0, 14), at(0, 14, 40), {}},
+      {"table/leg.1-2/clear-2", at(0, 14), at(0, 14, 40), {}},
       {"table/top/clear-2/turn-back", at(0, 15, 30), at(0, 15, 35), {}},
       {"table/top/clear-2/first", at(0, 15, 35), at(0, 16, 5), Pass::first},
       {"table/top/clear-2/turn", at(0, 16, 35), at(0, 16, 40), {}},
@@ -258,8 +258,8 @@ void add_places(Small& small) {
     small.plan.places.push_back({small.index(event), std::move(place), from, until, false, {lies}});
   };
   for (const char* hook : {"rail 1", "rail 2"}) {
-    hold("table/leg/clear-1", hook, at(0, 10, 30), at(0, 14));
-    hold("table/leg/clear-2", hook, at(0, 14), at(1, 9));
+    hold("table/leg.1-2/clear-1", hook, at(0, 10, 30), at(0, 14));
+    hold("table/leg.1-2/clear-2", hook, at(0, 14), at(1, 9));
   }
   hold("table/top/clear-1/first", "points 1", at(0, 10, 30), at(0, 13, 5));
   hold("table/top/clear-1/second", "points 1", at(0, 13, 5), at(0, 15, 30));

@@ -58,7 +58,7 @@ TEST(Keep, ALateCoatMovesOnlyWhatHangsOnIt) {
   job::Job job = make_job(knobs);
   for (job::OrderPiece& piece : job.order.pieces) piece.promised = monday() + date::days(21);
   const job::Plan earlier = make_plan(job, {monday()});
-  const job::Event& coat = event_of(earlier, "table-1/leg/clear 1");
+  const job::Event& coat = event_of(earlier, "table-1/leg.1-4/clear 1");
   const Instant now = coat.end + std::chrono::hours(3);
   for (const job::Event& event : earlier.events) {
     if (event.id == coat.id) {
@@ -72,7 +72,7 @@ TEST(Keep, ALateCoatMovesOnlyWhatHangsOnIt) {
   EXPECT_GT(later.changes->stayed, 0U);
   for (const job::Move& move : later.changes->moved) {
     const job::Event& event = later.events[move.event];
-    EXPECT_TRUE(event.id.starts_with("table-1/leg/")) << event.id << " moved";
+    EXPECT_TRUE(event.id.starts_with("table-1/leg.1-4/")) << event.id << " moved";
   }
 }
 
@@ -82,7 +82,7 @@ TEST(Keep, UnknownEventsAreCounted) {
   job::Request request{monday()};
   request.earlier_starts = starts_of(earlier);
   request.earlier_starts->emplace("chair/seat/clear 1", monday());
-  request.earlier_starts->erase("table-1/leg/sand");
+  request.earlier_starts->erase("table-1/leg.1-4/sand");
   const job::Plan plan = make_plan(job, request);
   ASSERT_TRUE(plan.changes);
   EXPECT_EQ(plan.changes->unknown, 1U);

@@ -62,7 +62,7 @@ TEST(Planner, SmallPartsShareAPlaceWithALargeOne) {
   parts.push_back(stop);
   const job::Plan plan = planned(job);
   ASSERT_EQ(plan.status, job::Status::planned);
-  const job::Event* both = find(plan, "table-1/top/clear 1/first");
+  const job::Event* both = find(plan, "table-1/top+stop/clear 1/first");
   ASSERT_TRUE(both);
   EXPECT_EQ(both->faces.size(), 2U) << "top and stop lie side by side";
 }
@@ -98,7 +98,7 @@ TEST(Planner, LongNarrowPiecesShareAPlaceAcrossItsWidth) {
 
 TEST(Planner, HungPartsAreCoatedAllRoundAtOnce) {
   const job::Plan plan = planned(make_job());
-  const job::Event* legs = find(plan, "table-1/leg/clear 1");
+  const job::Event* legs = find(plan, "table-1/leg.1-4/clear 1");
   ASSERT_TRUE(legs);
   EXPECT_EQ(legs->faces.size(), 6U);
 }
@@ -129,9 +129,9 @@ TEST(Planner, DoorsGoThroughTheRacksInEqualBatches) {
   knobs.racks = 4;
   const job::Plan plan = planned(make_job(knobs));
   ASSERT_EQ(plan.status, job::Status::planned);
-  EXPECT_TRUE(find(plan, "table-1/door-1/clear 1/first"));
-  EXPECT_TRUE(find(plan, "table-1/door-5/clear 1/first"));
-  EXPECT_TRUE(find(plan, "table-1/door-8/clear 1/first"));
+  EXPECT_TRUE(find(plan, "table-1/door.1-4/clear 1/first"));
+  EXPECT_TRUE(find(plan, "table-1/door.5-7/clear 1/first"));
+  EXPECT_TRUE(find(plan, "table-1/door.8-10/clear 1/first"));
 }
 
 TEST(Planner, RefusesAColdShopWithAReason) {

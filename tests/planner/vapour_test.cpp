@@ -140,10 +140,10 @@ TEST(CheckVapour, IsContentWithMoreAirThanItTakes) {
 
 TEST(CheckVapour, TellsWhatIsLeftOutOrTooLow) {
   checker::test::Small small = with_solvent();
-  small.event("table/leg/clear-1").vapour.reset();
+  small.event("table/leg.1-2/clear-1").vapour.reset();
   EXPECT_EQ(codes(small), std::vector<std::string>{"vapour-understated"});
   small = with_solvent();
-  small.event("table/leg/clear-1").vapour->airflow = CubicMetresPerHour(1);
+  small.event("table/leg.1-2/clear-1").vapour->airflow = CubicMetresPerHour(1);
   EXPECT_EQ(codes(small), std::vector<std::string>{"vapour-understated"});
 }
 

@@ -68,10 +68,10 @@ TEST(Json, KeysOfPiecesAndEvents) {
   EXPECT_EQ(keys_at(plan, "/pieces/0/faces/0"), (Keys{"id", "part", "face", "opposite", "material", "area_m2", "coats"}));
   EXPECT_EQ(keys_at(plan, "/pieces/0/ready"), hand_over);
   EXPECT_EQ(keys_at(plan, "/pieces/0/ready_safe"), hand_over);
-  EXPECT_EQ(
-      keys_at(plan, "/events/3"),
-      (Keys{"id",       "kind",   "piece",       "faces",           "step",      "finish",  "coat",  "start",  "end",      "people", "film",
-            "surfaces", "stages", "stages_safe", "stages_earliest", "volume_ml", "support", "after", "before", "cautions", "why"}));
+  EXPECT_EQ(keys_at(plan, "/events/3"),
+            (Keys{"id",        "kind",    "piece", "faces",  "step",     "finish", "coat",        "start",
+                  "end",       "people",  "done",  "film",   "surfaces", "stages", "stages_safe", "stages_earliest",
+                  "volume_ml", "support", "after", "before", "cautions", "why"}));
   job::Plan with_vapour = plan;
   with_vapour.events[3].vapour = job::Vapour{Litres(0.1), Grams(80), CubicMetres(6), CubicMetresPerHour(12), Minutes(5)};
   const Keys whole = keys_at(with_vapour, "/events/3");

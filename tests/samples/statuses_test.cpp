@@ -85,9 +85,9 @@ TEST(Json, OfThePlanTellsOfItsWood) {
   for (const char* code : {"moisture", "fixing-short", "cup"}) {
     EXPECT_NE(outcome.out.find("\"code\":\"" + std::string(code) + "\""), std::string::npos) << code;
   }
-  EXPECT_NE(outcome.out.find("table/top/measure"), std::string::npos);
+  EXPECT_NE(outcome.out.find("/measure\""), std::string::npos);
   const cli::Outcome why = run({"why", order("refectory-table"), "table/top/clear-1/second"});
-  EXPECT_NE(why.out.find("with one face coated for longer, top may cup more than 3 mm"), std::string::npos) << why.out;
+  EXPECT_NE(why.out.find("may cup more than 3 mm"), std::string::npos) << why.out;
 }
 
 /// Units are for the reader: the plan is the same, instant by instant.

@@ -116,9 +116,11 @@ class Planner {
 
   void note_earlier_starts() {
     if (!request_.earlier_starts) return;
+    job::Starts by_item;
+    for (const auto& [event, start] : *request_.earlier_starts) by_item.emplace(job::by_first_item(event), start);
     for (Task& task : graph_.tasks) {
-      const auto earlier = request_.earlier_starts->find(task.id);
-      if (earlier != request_.earlier_starts->end()) task.earlier_start = earlier->second;
+      const auto earlier = by_item.find(job::by_first_item(task.id));
+      if (earlier != by_item.end()) task.earlier_start = earlier->second;
     }
   }
 
@@ -183,7 +185,8 @@ class Planner {
     plan_.status = contradiction != nullptr ? job::Status::impossible : job::Status::not_found;
     refusal_ = {plan_.status, {}};
     if (contradiction == nullptr) {
-      plan_.contradiction = blocker_text(std::get<solver::NotFound>(outcome), job_, loads_, graph_, model, air_.clocks(), grid_);
+      const auto& none = std::get<solver::NotFound>(outcome);
+      plan_.contradiction = blocker_text(none.activity, none.blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
       return;
     }
     for (const solver::Tag tag : contradiction->tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);

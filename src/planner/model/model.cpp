@@ -1,10 +1,12 @@
 #include "planner/model/model.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 
 #include "job/stages.h"
 #include "planner/model/exhaust.h"
+#include "planner/model/places_taken.h"
 
 namespace coatday::planner {
 
@@ -25,7 +27,14 @@ class Builder {
  public:
   Builder(const job::Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar, const Grid& grid,
           Scope scope)
-      : job_(job), loads_(loads), graph_(graph), clocks_(clocks), calendar_(calendar), grid_(grid), whole_(scope == Scope::whole) {}
+      : job_(job),
+        loads_(loads),
+        graph_(graph),
+        clocks_(clocks),
+        calendar_(calendar),
+        grid_(grid),
+        whole_(scope == Scope::whole),
+        taken_(loads, job.shop.gap) {}
 
   Model run() {
     problem().origin = 0;
@@ -242,10 +251,17 @@ class Builder {
     if (place_hold.until) hold.until = activities(*place_hold.until);
     hold.limit_from = {hold.first, solver::Edge::end};
     hold.limit = stage_function(coat, job::handled(*coat.product));
+    if (coat.done && (over(place_hold, hold.limit) || !taken_.take(load))) return;
     for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
     hold.tag = tag(Requirement::Kind::place, load.choices.empty() ? 0 : load.choices.front().place);
     model_.place_hold_of.push_back(i);
     problem().holds.push_back(std::move(hold));
+  }
+
+  /// What is done left its place before the plan begins.
+  [[nodiscard]] bool over(const PlaceHold& hold, const solver::Function& limit) const {
+    if (hold.until && graph_.tasks[*hold.until].done) return true;
+    return limit->at(grid_.up(graph_.tasks[hold.coat].done->end)) <= 0;
   }
 
   solver::Function stage_function(const Task& coat, Stage stage) {
@@ -254,6 +270,21 @@ class Builder {
 
   solver::Span span_until(std::size_t t, Stage stage) {
     return {static_cast<int>(t), 0, solver::compose(stage_function(graph_.tasks[t], stage), problem().activities[t].end)};
+  }
+
+  /// What is done has kept off, or not: nobody can change it. Each side keeps off what is still to come on the other.
+  void exclude(const solver::Exclusion& all) {
+    const auto done = [this](const solver::Span& span) {
+      const auto task = static_cast<std::size_t>(span.activity);
+      return task < graph_.tasks.size() && graph_.tasks[task].done.has_value();
+    };
+    solver::Exclusion coming = all, past{{}, all.right, all.tag};
+    std::copy_if(all.left.begin(), all.left.end(), std::back_inserter(past.left), done);
+    std::erase_if(coming.left, done);
+    std::erase_if(past.right, done);
+    for (solver::Exclusion* one : {&coming, &past}) {
+      if (!one->left.empty() && !one->right.empty()) problem().exclusions.push_back(std::move(*one));
+    }
   }
 
   void keep_dust_off() {
@@ -269,7 +300,7 @@ class Builder {
         exclusion.left.push_back({a, 0, solver::compose(solver::shift(Grid::steps(settles)), end)});
       }
     }
-    if (!exclusion.left.empty() && !exclusion.right.empty()) problem().exclusions.push_back(std::move(exclusion));
+    exclude(exclusion);
   }
 
   void keep_sparks_off() {
@@ -280,7 +311,7 @@ class Builder {
       if (task.product != nullptr && task.product->flammable()) exclusion.right.push_back(span_until(t, job::vapour_until(*task.product)));
       if (task.hot) exclusion.left.push_back({static_cast<int>(t), 0, nullptr});
     }
-    if (!exclusion.left.empty() && !exclusion.right.empty()) problem().exclusions.push_back(std::move(exclusion));
+    exclude(exclusion);
   }
 
   void goals() {
@@ -299,6 +330,7 @@ class Builder {
   const Calendar& calendar_;
   const Grid& grid_;
   bool whole_;
+  PlacesTaken taken_;  // by what is done
   Model model_;
   std::map<const finish::Product*, int> families_;
 };

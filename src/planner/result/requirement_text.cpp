@@ -168,13 +168,13 @@ class RequirementWriter {
 
 }  // namespace
 
-std::vector<std::string> blocker_text(const solver::NotFound& outcome, const job::Job& job, const Loads& loads, const TaskGraph& graph,
-                                      const Model& model, Clocks& clocks, const Grid& grid) {
+std::vector<std::string> blocker_text(int activity, const std::vector<solver::Tag>& blockers, const job::Job& job, const Loads& loads,
+                                      const TaskGraph& graph, const Model& model, Clocks& clocks, const Grid& grid) {
   RequirementWriter writer(job, loads, graph, model, clocks, grid, {});
   std::vector<std::string> sentences;
-  const auto stuck = static_cast<std::size_t>(outcome.activity);
-  if (outcome.activity >= 0 && stuck < graph.tasks.size()) sentences.push_back(writer.found_no_place(stuck));
-  for (const solver::Tag tag : outcome.blockers) {
+  const auto stuck = static_cast<std::size_t>(activity);
+  if (activity >= 0 && stuck < graph.tasks.size()) sentences.push_back(writer.found_no_place(stuck));
+  for (const solver::Tag tag : blockers) {
     if (tag >= 0 && sentences.size() < most_blockers) sentences.push_back(writer.sentence(tag));
   }
   return sentences;

@@ -2,7 +2,6 @@
 // Requirements in the maker's words.
 
 #include "planner/result/events.h"
-#include "solver/base/result.h"
 
 namespace coatday::planner {
 
@@ -10,7 +9,7 @@ namespace coatday::planner {
 [[nodiscard]] std::vector<std::string> requirement_text(const std::vector<solver::Tag>&, const job::Job&, const Loads&, const TaskGraph&,
                                                         const Model&, Clocks&, const Grid&);
 /// The step that found no place, and what most often kept it from one.
-[[nodiscard]] std::vector<std::string> blocker_text(const solver::NotFound&, const job::Job&, const Loads&, const TaskGraph&, const Model&,
-                                                    Clocks&, const Grid&);
+[[nodiscard]] std::vector<std::string> blocker_text(int activity, const std::vector<solver::Tag>& blockers, const job::Job&, const Loads&,
+                                                    const TaskGraph&, const Model&, Clocks&, const Grid&);
 
 }  // namespace coatday::planner

@@ -106,6 +106,7 @@ Json event_json(const job::Plan& plan, const job::Event& event) {
            {"start", iso8601(event.start, zone)},
            {"end", iso8601(event.end, zone)},
            {"people", event.people},
+           {"done", event.done},
            {"film", event.film},
            {"surfaces", surface_keys(event)},
            {"stages", event_stages(plan, event.stages.expected)},

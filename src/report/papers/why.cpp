@@ -80,6 +80,9 @@ Table stages_of(const job::Event& event, const Texts& texts) {
 
 std::optional<Document> why(const job::Plan& plan, const std::string& id, const Texts& texts) {
   const job::Event* event = find_event(plan, id);
+  for (const job::Event& one : plan.events) {
+    if (event == nullptr && job::is_about(one.step_id, id)) event = &one;
+  }
   if (event == nullptr) return std::nullopt;
   const std::string subject = event->faces.empty() ? event->load : face_text(plan, event->faces);
   Document document{typed(event->name) + Phrase(subject.empty() ? "" : ", " + subject, Mark::faint)};

@@ -1,0 +1,240 @@
+// Orders that were once refused by the program's own check, or falsely by its search. Each test names the cause.
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "cli/run.h"
+#include "tests/cli/typed.h"
+
+namespace coatday::cli {
+namespace {
+
+const std::string steady = "air: {constant: {temperature: 20 °C, humidity: 45 %}}\n";
+
+std::string shop(const std::string& more, const std::string& hours = "{mon-fri: \"08:00-12:00, 13:00-17:00\"}") {
+  return "shop: hard cases\ntime zone: America/Chicago\nmethods: [brush, wipe]\nhours: " + hours + "\n" + more;
+}
+const std::string places = "drying places: [{name: trestles, kind: points, count: 4}, {name: rail, kind: hooks, count: 6}]\n";
+
+std::string order(const std::string& head, const std::string& part, const std::string& more = "") {
+  return "shop: shop.yaml\n" + head + "\npieces:\n  - piece: p\n    parts: [{part: top, " + part + "}]\n" + more;
+}
+const std::string board = "shape: board, length: 1 m, width: 30 cm, thickness: 2 cm";
+const std::string clear = "order: t\nstart: 2027-03-01 08:00\nschedule: water-clear-three-coats\nspecies: walnut";
+
+Outcome plan(const std::string& orders, const std::string& shops, std::vector<std::string> words = {}, Files more = {}) {
+  more.insert({{"order.yaml", orders}, {"shop.yaml", shops}});
+  words.insert(words.begin(), {"plan", "order.yaml"});
+  return run(words, typed(std::move(more)));
+}
+
+bool says(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+/// What was done, step by step, of p/top.
+std::string history(const std::vector<std::array<const char*, 3>>& steps) {
+  std::string text = "history:\n";
+  for (const auto& [step, from, until] : steps) {
+    text += std::string("  - {event: p/top/") + step + ", start: 2027-03-" + from + ", end: 2027-03-" + until + "}\n";
+  }
+  return text;
+}
+
+const std::string all_done = history({{"sand-to-150", "01 08:00", "01 08:15"},
+                                      {"raise-the-grain/first", "01 09:00", "01 09:05"},
+                                      {"raise-the-grain/second", "01 10:20", "01 10:25"},
+                                      {"cut-back", "02 08:00", "02 08:10"},
+                                      {"clear-1/first", "02 08:50", "02 09:15"},
+                                      {"clear-1/second", "02 10:30", "02 10:55"},
+                                      {"scuff-1", "02 15:10", "02 15:20"},
+                                      {"clear-2/first", "02 16:00", "02 16:25"},
+                                      {"clear-2/second", "03 08:10", "03 08:35"},
+                                      {"scuff-2", "03 13:00", "03 13:05"},
+                                      {"clear-3/first", "03 13:40", "03 14:05"},
+                                      {"clear-3/second", "03 15:20", "03 15:45"}});
+
+TEST(HardOrders, AFinishedPieceHasItsDateInThePast) {
+  const std::string q = "  - piece: q\n    parts: [{part: top, " + board + "}]\n";
+  const Files files{{"order.yaml", order(clear, board, q + all_done)}, {"shop.yaml", shop(places + steady)}};
+  for (const char* command : {"plan", "card", "quote", "sheet", "calendar", "why", "buy"}) {
+    const Outcome outcome = run({command, "order.yaml", "--from", "2027-03-09 08:00"}, typed(files));
+    EXPECT_EQ(outcome.status, done) << command << outcome.err;
+  }
+  const Outcome outcome = run({"plan", "order.yaml", "--from", "2027-03-09 08:00", "--format", "json"}, typed(files));
+  const auto json = nlohmann::json::parse(outcome.out);
+  EXPECT_TRUE(json.at("pieces")[0].at("ready_safe").at("deliver").get<std::string>().starts_with("2027-03-08T08:00"));
+}
+
+TEST(HardOrders, AFinishedPieceMayStillBeDelivered) {
+  const std::string delivery = "    work: [{name: delivery, when: delivery, takes: 1 h}]\n";
+  for (const char* from : {"2027-03-04 08:00", "2027-03-11 08:00", "2027-06-11 08:00"}) {
+    EXPECT_EQ(plan(order(clear, board, delivery + all_done), shop(places + steady), {"--from", from}).status, done) << from;
+  }
+}
+
+TEST(HardOrders, FixedWorkAtAnOddMinuteStaysThere) {
+  for (const char* may_pause : {"no", "yes"}) {
+    const std::string call =
+        "work: [{name: phone call, takes: 30 min, start: 2027-03-02 10:07, may pause: " + std::string(may_pause) + "}]\n";
+    const Outcome outcome = plan(order(clear, board), shop(places + steady + call));
+    EXPECT_EQ(outcome.status, done) << outcome.err;
+    EXPECT_TRUE(says(outcome.out, "10:07")) << outcome.out;
+  }
+}
+
+TEST(HardOrders, LimitsAreRoundedDown) {
+  const auto tight = [](const std::string& within) {
+    return "schedules:\n  tight:\n    name: t\n    suits: wood\n    steps:\n      - {step: sand, kind: prepare, takes: 4 h}\n"
+           "      - {step: again, kind: scuff, takes: 4 h, within: " +
+           within + "}\n";
+  };
+  const std::string own = "order: t\nstart: 2027-03-01 08:00\nschedule: tight\nspecies: walnut\nown finishes: [tight.yaml]";
+  const std::string quick = shop(places + steady + "turning: 0 min\nhandling: 0 min\n");
+  for (const char* within : {"57 min", "59 min"}) {
+    EXPECT_EQ(plan(order(own, board), quick, {}, {{"tight.yaml", tight(within)}}).status, no_plan) << within;
+  }
+  EXPECT_EQ(plan(order(own, board), quick, {}, {{"tight.yaml", tight("60 min")}}).status, done);
+  for (const char* within : {"903 min", "1442 min", "67 min"}) {
+    const Outcome outcome = plan(order(clear, board), shop(places + steady + "both faces within: " + within + "\n"));
+    EXPECT_NE(outcome.status, our_fault) << within;
+  }
+}
+
+TEST(HardOrders, WorkThatMayPauseEndsWithinItsWindow) {
+  const auto work = [](const std::string& last) {
+    return "work: [{name: a, takes: 10 h, not before: 2027-03-01, not after: " + last + ", may pause: yes}]\n";
+  };
+  const Outcome one_day = plan(order(clear, board), shop(places + steady + work("2027-03-01")));
+  EXPECT_EQ(one_day.status, no_plan);
+  EXPECT_TRUE(says(one_day.out, "a needs 10 h within working hours")) << one_day.out;
+  EXPECT_EQ(plan(order(clear, board), shop(places + steady + work("2027-03-02"))).status, done);
+}
+
+TEST(HardOrders, AProductWithoutAHoldIsNotHeldWarm) {
+  const std::string mine = R"({"products": {"mine": {"like": "shellac", "limits": {"coldest": "44 °F"}}},
+    "schedules": {"mine-sched": {"name": "m", "suits": "wood", "steps": [
+      {"step": "coat 1", "kind": "topcoat", "product": "mine", "wet film": "135 um"}]}}})";
+  const std::string cold = shop("drying places: [{name: any, kind: points}]\nair: {outdoors: seattle.csv, time constant: 2.1 h}\n",
+                                "{mon-sun: \"00:30-03:30\"}");
+  const std::string round = "order: one\nspecies: red-oak\nschedule: mine-sched\nown finishes: [mine.yaml]";
+  const Outcome outcome = plan(order(round, "shape: round top, diameter: 0.62 m, thickness: 22 mm"), cold, {"--from", "2027-01-04 00:00"},
+                               {{"mine.yaml", mine}});
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+}
+
+TEST(HardOrders, MeasuredWoodIsCoatedOnlyWhileItIsAtRest) {
+  const std::string unheated = shop(places + "air: {outdoors: chicago.csv, time constant: 30 h}\n");
+  for (const char* moisture : {"7 %", "9 %", "12 %", "16 %"}) {
+    for (const char* start : {"2027-01-11 08:00", "2027-05-03 08:00", "2027-09-06 08:00"}) {
+      const std::string head =
+          std::string("order: t\nstart: ") + start + "\nmoisture: " + moisture + "\nschedule: oil-varnish-three-coats\nspecies: walnut";
+      const Outcome outcome = plan(order(head, board), unheated);
+      EXPECT_EQ(outcome.status, done) << moisture << start << outcome.err;
+    }
+  }
+}
+
+TEST(HardOrders, SlowSteelSettlesBeforeThePlanBegins) {
+  const std::string heated =
+      shop(places + "air: {outdoors: chicago.csv, time constant: 5 h, timetable: [{heated: \"07:00-18:00 at 22 °C\"}]}\n");
+  for (const char* size : {"60 mm", "100 mm", "150 mm"}) {
+    const std::string tube = std::string("shape: rect tube, length: 1 m, width: ") + size + ", height: " + size;
+    const std::string head = "order: t\nstart: 2027-02-08 08:00\nschedule: metal-enamel\nmaterial: steel";
+    const Outcome outcome = plan(order(head, tube), heated);
+    EXPECT_EQ(outcome.status, done) << size << outcome.err;
+  }
+}
+
+TEST(HardOrders, APlanMayBeLong) {
+  const std::string wait = "    work: [{name: deliver, when: delivery, takes: 1 h, not before: 2027-09-15}]\n";
+  EXPECT_EQ(plan(order(clear, board, wait), shop(places + steady)).status, done);
+  const std::string rest = "    work: [{name: glue, when: before finishing, takes: 1 h, rest: 300 days}]\n";
+  EXPECT_EQ(plan(order(clear, board, rest), shop(places + steady)).status, done);
+  const std::string other = "work: [{name: mill, takes: 4000 h, may pause: yes}]\n";
+  EXPECT_EQ(plan(order(clear, board), shop(places + steady + other)).status, done);
+  const std::string late = "order: u\nstart: 2027-10-15 08:00\nschedule: water-clear-three-coats\nspecies: walnut";
+  EXPECT_EQ(plan(order(clear, board), shop(places + steady), {"late.yaml"}, {{"late.yaml", order(late, board)}}).status, done);
+}
+
+TEST(HardOrders, AFullShopWaitsForItsPlaces) {
+  const std::string weekend = shop("drying places: [{name: trestles, kind: points, count: 1, length: 1200 mm, width: 400 mm}]\n" + steady +
+                                       "both faces within: 14 days\n",
+                                   "{sat: \"09:00-13:00\"}");
+  const std::string head = "order: t\nstart: 2027-03-06 08:00\nschedule: oil-varnish-three-coats\nspecies: walnut";
+  const Outcome outcome = plan(order(head, board + ", count: 12"), weekend);
+  EXPECT_EQ(outcome.status, done) << outcome.out;
+}
+
+TEST(HardOrders, LoadsThatNoShiftCanTurnAreSplit) {
+  const std::string racks = shop(
+      "drying places: [{name: rack, kind: rack, count: 40, length: 1 m, width: 50 cm}, "
+      "{name: trestles, kind: points, count: 40, length: 1 m, width: 50 cm}]\n" +
+      steady);
+  EXPECT_EQ(plan(order(clear, "shape: board, length: 30 cm, width: 6 cm, thickness: 2 cm, count: 100"), racks).status, done);
+}
+
+TEST(HardOrders, LaidPartsAreNamedAsTheCauseWithWhatHelps) {
+  const std::string racks = shop(
+      "drying places: [{name: trestles, kind: points, count: 4, length: 2400 mm, width: 1200 mm}, "
+      "{name: rack, kind: rack, count: 4, length: 1200 mm, width: 600 mm}]\n"
+      "air: {outdoors: chicago.csv, time constant: 30 h, timetable: [{heated: 06:30-17:30 at 20 °C, "
+      "otherwise: 15 °C}]}\n");
+  const std::string head = "order: t\nstart: 2027-11-16 08:00\nschedule: oil-varnish-three-coats\nspecies: cherry-black";
+  const std::string door = "shape: door, width: 380 mm, height: 900 mm, thickness: 19 mm, frame: 60 mm, recess: 6 mm, count: 3, support: ";
+  const Outcome laid = plan(order(head, door + "laid"), racks);
+  EXPECT_EQ(laid.status, no_plan);
+  EXPECT_TRUE(says(laid.out, "(support: laid)")) << laid.out;
+  EXPECT_TRUE(says(laid.out, "(support: points): turned when tack-free: ready ")) << laid.out;
+  EXPECT_EQ(plan(order(head, door + "points"), racks).status, done);
+}
+
+TEST(HardOrders, PartsStandAsideWhenDryToHandle) {
+  const std::string racks =
+      shop("drying places: [{name: rack, kind: rack, count: 6, length: 950 mm, width: 300 mm}]\n" + steady, "{mon-fri: 08:00-17:00}");
+  const std::string head = "order: t\nstart: 2027-03-01 08:00\nschedule: painted-cabinet\nspecies: poplar";
+  const std::string shelves = "shape: board, length: 850 mm, width: 260 mm, thickness: 20 mm, count: 24, support: laid";
+  const Outcome outcome = plan(order(head, shelves), racks, {"--format", "json"});
+  ASSERT_EQ(outcome.status, done);
+  const auto ready = nlohmann::json::parse(outcome.out).at("pieces")[0].at("ready_safe").at("deliver").get<std::string>();
+  EXPECT_LE(ready, "2027-04-13T08:00:00-05:00");
+}
+
+const std::string one_coat = history({{"sand-to-150", "01 08:00", "01 08:15"},
+                                      {"raise-the-grain/first", "01 09:00", "01 09:05"},
+                                      {"raise-the-grain/second", "01 10:20", "01 10:25"}});
+
+/// The steps that are still to do, by their ids.
+std::vector<std::string> to_do(const std::string& orders, const std::string& step) {
+  const Outcome outcome = plan(orders, shop(places + steady), {"--from", "2027-03-02 08:00", "--format", "json"});
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  std::vector<std::string> ids;
+  const auto json = nlohmann::json::parse(outcome.out);
+  for (const auto& event : json.at("events")) {
+    const auto id = event.at("id").get<std::string>();
+    if (!event.value("done", false) && id.ends_with(step)) ids.push_back(id);
+  }
+  return ids;
+}
+
+TEST(HardOrders, APartThatIsAddedLaterStartsRaw) {
+  const std::string added =
+      clear + "\npieces:\n  - piece: p\n    parts:\n      - {part: top, " + board + "}\n      - {part: tray, " + board + "}\n";
+  EXPECT_EQ(to_do("shop: shop.yaml\n" + added + one_coat, "/sand-to-150"), std::vector<std::string>{"p/tray/sand-to-150"});
+  EXPECT_EQ(to_do(order(clear, board + ", count: 3", one_coat), "/sand-to-150"), std::vector<std::string>{"p/top.2-3/sand-to-150"});
+}
+
+TEST(HardOrders, WhatWasDoneTooEarlyOrTooLateIsTold) {
+  const std::string early = history({{"sand-to-150", "01 08:00", "01 08:15"},
+                                     {"raise-the-grain/first", "01 09:00", "01 09:05"},
+                                     {"raise-the-grain/second", "01 10:20", "01 10:25"},
+                                     {"cut-back", "02 08:00", "02 08:10"},
+                                     {"clear-1/first", "02 08:50", "02 09:15"},
+                                     {"clear-1/second", "04 09:30", "04 09:55"},
+                                     {"scuff-1", "04 10:10", "04 10:20"}});
+  const Outcome outcome = plan(order(clear, board, early), shop(places + steady), {"--from", "2027-03-05 08:00"});
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+  EXPECT_TRUE(says(outcome.out, "dry to sand only at")) << outcome.out;
+  EXPECT_TRUE(says(outcome.out, "too late: both faces of top get")) << outcome.out;
+}
+
+}  // namespace
+}  // namespace coatday::cli
