@@ -1,5 +1,7 @@
 #include "job/plan.h"
 
+#include <algorithm>
+
 namespace coatday::job {
 
 std::string_view word(EventKind kind) {
@@ -42,6 +44,11 @@ bool is_coat(EventKind kind) {
     default:
       return false;
   }
+}
+
+bool is_finished(const Plan& plan, std::size_t piece) {
+  const auto open = [piece](const Event& event) { return event.piece == piece && !event.done; };
+  return plan.status == Status::planned && std::none_of(plan.events.begin(), plan.events.end(), open);
 }
 
 }  // namespace coatday::job

@@ -215,4 +215,7 @@ struct Plan {
   Hours seconds_spent{0};
 };
 
+/// Nothing of the piece is left to do. It is out of the days, and keeps its dates.
+[[nodiscard]] bool is_finished(const Plan&, std::size_t piece);
+
 }  // namespace coatday::job

@@ -29,19 +29,29 @@ Instant night_end(const Day& day, const Day* next) {
   return next->shifts.front().begin;
 }
 
+// All but those of pieces that are finished, by start.
+std::vector<const job::Event*> open_events(const job::Plan& plan) {
+  std::vector<const job::Event*> events;
+  for (const job::Event& event : plan.events) {
+    if (!event.piece || !job::is_finished(plan, *event.piece)) events.push_back(&event);
+  }
+  return events;
+}
+
 }  // namespace
 
 std::vector<Day> day_list(const job::Plan& plan) {
-  if (plan.events.empty()) return {};
+  const std::vector<const job::Event*> events = open_events(plan);
+  if (events.empty()) return {};
   const Zone& zone = plan.shop.zone;
-  LocalDay last = local_day(plan.events.front().start, zone);
-  for (const job::Event& event : plan.events) last = std::max(last, local_day(event.start, zone));
+  LocalDay last = local_day(events.front()->start, zone);
+  for (const job::Event* event : events) last = std::max(last, local_day(event->start, zone));
   std::vector<Day> days;
-  for (LocalDay date = local_day(plan.events.front().start, zone); date <= last; date += date::days(1)) {
+  for (LocalDay date = local_day(events.front()->start, zone); date <= last; date += date::days(1)) {
     days.push_back({date, zone.to_instant(LocalTime(date)), zone.to_instant(LocalTime(date + date::days(1))), {}, {}});
   }
   const auto index = [&](Instant t) { return static_cast<std::size_t>((local_day(t, zone) - days.front().date).count()); };
-  for (const job::Event& event : plan.events) days[index(event.start)].events.push_back(&event);
+  for (const job::Event* event : events) days[index(event->start)].events.push_back(event);
   const auto add = [&](const shop::WorkingTime& shift) {
     if (shift.begin >= days.front().midnight && shift.begin < days.back().next_midnight) days[index(shift.begin)].shifts.push_back(shift);
   };

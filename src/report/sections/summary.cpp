@@ -21,7 +21,9 @@ bool same_result(const job::PieceResult& a, const job::PieceResult& b) {
          a.slack == b.slack;
 }
 
-Phrase delivery(const job::PieceResult& result, const Texts& texts) {
+Phrase delivery(const job::PieceResult& result, bool finished, const Texts& texts) {
+  if (finished && result.ready.slow.deliver)
+    return "finished; may be delivered since " + Phrase(texts.instant(*result.ready.slow.deliver), Mark::strong);
   if (!result.ready.slow.deliver) return {"never in this air", Mark::bad};
   return Phrase(texts.instant(*result.ready.slow.deliver), Mark::strong) + ", safe to promise";
 }
@@ -36,16 +38,17 @@ Phrase promise(const job::PieceResult& result, const Texts& texts) {
 std::vector<Fact> deliveries(const job::Plan& plan, const Texts& texts) {
   std::vector<Fact> facts;
   std::vector<bool> shown(plan.pieces.size(), false);
+  const auto finished = [&plan](std::size_t piece) { return job::is_finished(plan, piece); };
   for (std::size_t i = 0; i < plan.pieces.size(); ++i) {
     if (shown[i]) continue;
     std::vector<std::string> names;
     for (std::size_t j = i; j < plan.pieces.size(); ++j) {
-      if (shown[j] || !same_result(plan.pieces[i], plan.pieces[j])) continue;
+      if (shown[j] || !same_result(plan.pieces[i], plan.pieces[j]) || finished(i) != finished(j)) continue;
       shown[j] = true;
       names.push_back(plan.pieces[j].name);
     }
     const Phrase who = names.size() == plan.pieces.size() ? "" : listed(names) + ": ";
-    facts.push_back({i == 0 ? "deliver" : "", who + delivery(plan.pieces[i], texts)});
+    facts.push_back({i == 0 ? "deliver" : "", who + delivery(plan.pieces[i], finished(i), texts)});
     facts.push_back({"", promise(plan.pieces[i], texts)});
   }
   return facts;
@@ -78,10 +81,15 @@ Fact faces(const job::Plan& plan, const char* label, Mark usual) {
   return {label, Phrase(faces.text, faces.equal ? usual : Mark::bad)};
 }
 
+bool nothing_left(const job::Plan& plan) {
+  return std::all_of(plan.events.begin(), plan.events.end(), [](const job::Event& event) { return event.done || !event.piece; });
+}
+
 /// Nothing where hardly anything could be gained.
 std::string verdict_text(const job::Plan& plan) {
   if (plan.status == job::Status::impossible) return "impossible; the reasons stand below";
   if (plan.status == job::Status::not_found) return "not found, and not proven impossible";
+  if (nothing_left(plan)) return "nothing is left to do";
   if (plan.proven) return "the best possible with these batches";
   constexpr Hours worth_a_word{1};
   if (!plan.ready_bound || !plan.ready || *plan.ready - *plan.ready_bound < worth_a_word) return "";
