@@ -21,7 +21,7 @@ constexpr std::size_t most_pairs_shown = 2;
 
 /// So many steps are planned for advice in all, so that a larger order does not keep people waiting for its advice.
 constexpr std::size_t most_steps = 1500;
-constexpr int least_plans = 30;
+constexpr int least_plans = 3;
 
 int plans_for(const job::Job& job) {
   std::size_t steps = 1;

@@ -138,7 +138,7 @@ class Planner {
   bool plan_ahead() {
     const days furthest = last_horizon(plan_.from);
     Refusal before;
-    for (days horizon = first_horizon(job_, loads_, graph_, plan_.from);; horizon *= further) {
+    for (days horizon = first_horizon(job_, loads_, graph_, plan_.from);; horizon = std::max(horizon * further, all_seasons)) {
       const days here = std::min(horizon, furthest);
       make_graph(plan_.from + here);
       if (attempt(here, false)) return true;
