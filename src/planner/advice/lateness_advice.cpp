@@ -21,12 +21,12 @@ constexpr std::size_t most_pairs_shown = 2;
 
 /// So many steps are planned for advice in all, so that a larger order does not keep people waiting for its advice.
 constexpr std::size_t most_steps = 1500;
-constexpr int least_plans = 3;
+constexpr int least_plans = 3, most_trials = 40;
 
 int plans_for(const job::Job& job) {
   std::size_t steps = 1;
   for (const Load& load : make_loads(job, Batching::fit).loads) steps += load.schedule->steps.size();
-  return std::max(least_plans, static_cast<int>(most_steps / steps));
+  return std::clamp(static_cast<int>(most_steps / steps), least_plans, most_trials);
 }
 
 class LatenessAdviser {

@@ -184,13 +184,17 @@ class Planner {
     const auto* contradiction = std::get_if<solver::Contradiction>(&outcome);
     plan_.status = contradiction != nullptr ? job::Status::impossible : job::Status::not_found;
     refusal_ = {plan_.status, {}};
-    if (contradiction == nullptr) {
-      const auto& none = std::get<solver::NotFound>(outcome);
-      plan_.contradiction = blocker_text(none.activity, none.blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
-      return;
+    if (contradiction != nullptr) {
+      for (const solver::Tag tag : contradiction->tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);
     }
-    for (const solver::Tag tag : contradiction->tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);
-    plan_.contradiction = requirement_text(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
+    if (purpose_ == Purpose::follow) plan_.contradiction = reasons(outcome, model);
+  }
+
+  [[nodiscard]] std::vector<std::string> reasons(const solver::Outcome& outcome, const Model& model) {
+    if (const auto* contradiction = std::get_if<solver::Contradiction>(&outcome))
+      return requirement_text(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
+    const auto& none = std::get<solver::NotFound>(outcome);
+    return blocker_text(none.activity, none.blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
   }
 
   /// The quick search first: it says whether the horizon will do. Work limits what follows, not a clock, so that every machine finds the same,

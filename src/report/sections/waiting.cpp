@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <iterator>
+#include <string_view>
 #include <tuple>
+#include <unordered_map>
 
 #include "report/words.h"
 
@@ -20,12 +22,16 @@ struct Wait {
 
 // The waits over this moment: the earlier step is done, and what the later one waits for is not reached.
 std::vector<Wait> waits_over(const job::Plan& plan, Instant moment) {
+  std::unordered_map<std::string_view, const job::Event*> over;  // a large plan asks this for each of its days
+  for (const job::Event& event : plan.events) {
+    if (event.end <= moment) over.emplace(event.id, &event);
+  }
   std::vector<Wait> found;
   for (const job::Event& next : plan.events) {
     if (next.start < moment) continue;
     for (const job::AfterEvent& reason : next.after) {
-      const job::Event* first = find_event(plan, reason.event);
-      if (first != nullptr && first->end <= moment && reason.earliest > moment) found.push_back({first, &next, &reason});
+      if (reason.earliest <= moment) continue;
+      if (const auto first = over.find(reason.event); first != over.end()) found.push_back({first->second, &next, &reason});
     }
   }
   return found;
