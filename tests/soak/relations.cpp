@@ -43,7 +43,7 @@ std::string difference(const std::multiset<std::string>& a, const std::multiset<
 Found same_times(const std::string& kind, const Planned& first, const Planned& second,
                  std::chrono::seconds later = std::chrono::seconds(0)) {
   if (!ended_well(first) || !ended_well(second)) {
-    if (first.run.status == second.run.status || complaint_of(first.run) || complaint_of(second.run)) return std::nullopt;
+    if (first.run.status == second.run.status || first.complaint || second.complaint) return std::nullopt;
     return complain(kind, second,
                     fmt::format("exit {} against {}: {}", first.run.status, second.run.status, second.run.err.substr(0, 200)));
   }
@@ -101,7 +101,7 @@ Found parts_turned_round(const Case& one, Bench& bench) {
   }
   if (other == one) return std::nullopt;
   const Planned first = plan(bench, one), second = plan(bench, other);
-  if (complaint_of(first.run) || complaint_of(second.run)) return std::nullopt;
+  if (first.complaint || second.complaint) return std::nullopt;
   if (first.status() != second.status()) return complain("order-of-parts-matters", second, first.status() + " against " + second.status());
   const bool same = first.status() != "planned" || first.json["result"]["ready_safe"] == second.json["result"]["ready_safe"];
   ++bench.counts.notes[same ? "parts in another order: the same end" : "parts in another order: another end"];
@@ -175,7 +175,7 @@ Found not_better(const std::string& name, const Case& one, Bench& bench, const C
   Case poor = rich;
   if (!make_poorer(poor)) return std::nullopt;
   const Planned richer = plan(bench, rich), poorer = plan(bench, poor);
-  if (complaint_of(richer.run) || complaint_of(poorer.run)) return std::nullopt;
+  if (richer.complaint || poorer.complaint) return std::nullopt;
   if (richer.status() == "impossible" && poorer.status() == "planned")
     return complain("false-refusal-" + name, richer,
                     "called impossible, but a poorer shop has a plan: " + poorer.json["result"]["ready_safe"].dump());
