@@ -56,7 +56,10 @@ Run Bench::run(const Case& one, const std::vector<std::string>& arguments) {
   ++counts.orders[ending(run)];
   ++counts.used["command: " + arguments.front()];
   counts.seconds += run.seconds;
-  counts.above_slow += run.seconds > slow_seconds ? 1 : 0;
+  if (run.seconds > slow_seconds) {
+    ++counts.above_slow;
+    ++counts.notes[fmt::format("above {:.0f} s: case {}, {:.1f} s: {}", slow_seconds, one.seed, run.seconds, typed(arguments))];
+  }
   if (run.seconds > counts.slowest) {
     counts.slowest = run.seconds;
     counts.slowest_run = fmt::format("case {}: {}", one.seed, typed(arguments));

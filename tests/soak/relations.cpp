@@ -20,6 +20,9 @@ Complaint complain(const std::string& kind, const Planned& second, const std::st
   return {kind, what, typed(second.run.arguments)};
 }
 
+/// What is wrong with either run by itself comes before how they agree.
+Found unsound(const Planned& first, const Planned& second) { return first.complaint ? first.complaint : second.complaint; }
+
 bool ended_well(const Planned& one) { return one.run.status == 0 || one.run.status == 1; }
 
 /// Start, end and kind of every event, in whatever order they are listed.
@@ -43,8 +46,9 @@ std::string difference(const std::multiset<std::string>& a, const std::multiset<
 /// Both plans are the same, the second so much later.
 Found same_times(const std::string& kind, const Planned& first, const Planned& second,
                  std::chrono::seconds later = std::chrono::seconds(0)) {
+  if (auto found = unsound(first, second)) return found;
   if (!ended_well(first) || !ended_well(second)) {
-    if (first.run.status == second.run.status || first.complaint || second.complaint) return std::nullopt;
+    if (first.run.status == second.run.status) return std::nullopt;
     return complain(kind, second,
                     fmt::format("exit {} against {}: {}", first.run.status, second.run.status, second.run.err.substr(0, 200)));
   }
@@ -102,7 +106,7 @@ Found parts_turned_round(const Case& one, Bench& bench) {
   }
   if (other == one) return std::nullopt;
   const Planned first = plan(bench, one), second = plan(bench, other);
-  if (first.complaint || second.complaint) return std::nullopt;
+  if (auto found = unsound(first, second)) return found;
   if (first.status() != second.status()) return complain("order-of-parts-matters", second, first.status() + " against " + second.status());
   const bool same = first.status() != "planned" || first.json["result"]["ready_safe"] == second.json["result"]["ready_safe"];
   ++bench.counts.notes[same ? "parts in another order: the same end" : "parts in another order: another end"];
@@ -176,7 +180,7 @@ Found not_better(const std::string& name, const Case& one, Bench& bench, const C
   Case poor = rich;
   if (!make_poorer(poor)) return std::nullopt;
   const Planned richer = plan(bench, rich), poorer = plan(bench, poor);
-  if (richer.complaint || poorer.complaint) return std::nullopt;
+  if (auto found = unsound(richer, poorer)) return found;
   if (richer.status() == "impossible" && poorer.status() == "planned")
     return complain("false-refusal-" + name, richer,
                     "called impossible, but a poorer shop has a plan: " + poorer.json["result"]["ready_safe"].dump());
@@ -245,6 +249,7 @@ Found smaller_count(const Case& one, Bench& bench) {
   }
   if (!changed) return std::nullopt;
   const Planned many = plan(bench, one), few = plan(bench, fewer);
+  if (auto found = unsound(many, few)) return found;
   if (many.status() != "planned" || few.status() != "impossible") return std::nullopt;
   return complain("false-refusal-count", few, "one part fewer is called impossible");
 }
