@@ -22,10 +22,11 @@ struct Counts {
   void add(const Counts&);
 };
 
-/// A plan as JSON; nothing where it could not be read.
+/// A plan as JSON, without its air and its output; nothing where it could not be read.
 struct Planned {
   Run run;
   nlohmann::json json;
+  std::optional<Complaint> complaint;
 
   [[nodiscard]] std::string status() const;  ///< "planned", "impossible", "not found" or ""
 };

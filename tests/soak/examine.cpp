@@ -79,7 +79,7 @@ std::vector<Find> examine(const Case& one, Bench& bench) {
   for (int i = 0; i < 2; ++i) examiner.ask(any_command(examiner.random, one, planned.json), one);
   if (planned.status() == "planned") examiner.ask_later(one, planned.json);
   if (planned.run.status != 2) examiner.ask_relation(one);
-  if (planned.status() == "impossible" && examiner.random.chance(0.15)) {
+  if (planned.status() == "impossible" && examiner.random.chance(0.15)) {  // a refusal is asked in every way
     for (const Relation& relation : relations()) examiner.ask(relation.probe, one);
   }
   return examiner.finds;

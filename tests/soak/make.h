@@ -35,6 +35,9 @@ struct Scene {
 [[nodiscard]] When odd_time(Random&, When day);
 [[nodiscard]] std::string species(Random&);
 
+/// One that suits wood or metal, shipped or own.
+[[nodiscard]] std::string schedule(Scene&, bool metal);
+
 void add_label(Scene&);
 void add_shop(Scene&);
 [[nodiscard]] Tree make_air(Scene&);

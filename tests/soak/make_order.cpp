@@ -44,11 +44,15 @@ void add_work(Scene& scene, Tree& piece, const std::vector<std::string>& parts) 
   if (all.children.empty()) remove(piece, "work");
 }
 
+}  // namespace
+
 std::string schedule(Scene& scene, bool metal) {
   const auto& own = metal ? scene.own_metal : scene.own_wood;
   if (!own.empty() && scene.random.chance(0.6)) return scene.random.one_of(own);
   return scene.random.one_of(metal ? scene.known.metal : scene.known.wood);
 }
+
+namespace {
 
 Tree make_piece(Scene& scene, int number) {
   Random& random = scene.random;
@@ -109,6 +113,8 @@ void add_order(Scene& scene, int number) {
   if (scene.gives(0.3)) set(order, "promised", day_of(scene.start + days(far + random.between(2, 90))));
   if (scene.gives(0.15)) set(order, "importance", importance(random));
   set(order, "support", random.one_of(scene.supports));
+  if (scene.gives(0.1)) set(order, "schedule", schedule(scene, false));  // each piece has its own
+  if (scene.gives(0.1)) set(order, "species", species(random));
   if (scene.gives(0.12)) set(order, "moisture band", random.one_of({"0.5 %", "2 %", "6 %"}));
   if (scene.gives(0.15)) set(order, "customer room", customer_room(scene));
   if (scene.gives(0.05)) set(order, "kept at", temperature(random, 5, 18));

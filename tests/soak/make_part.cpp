@@ -57,6 +57,7 @@ Tree make_part(Scene& scene, int number, bool metal) {
   if (scene.gives(0.12)) set(part, "kept at", temperature(random, 2, 20));
   if (scene.people > 1 && random.chance(0.2)) set(part, "people to turn", std::to_string(random.between(1, scene.people)));
   if (!metal) add_wood(scene, part);
+  if (scene.gives(0.12)) set(part, "schedule", schedule(scene, metal));
   if (scene.gives(0.1)) set(part, metal ? "material" : "species", metal ? "steel" : species(random));
   return part;
 }

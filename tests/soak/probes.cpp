@@ -13,7 +13,7 @@ Probe check_sees_all() {
     const Run checked = bench.run(one, with_orders("check", one));
     if (auto found = complaint_of(checked)) return found;
     const Planned planned = plan(bench, one);
-    if (auto found = complaint_of(planned.run)) return found;
+    if (planned.complaint) return planned.complaint;
     if (checked.status == 2) ++bench.counts.refusals[checked.err.substr(0, checked.err.find('\n'))];
     if (checked.status == 2 || planned.run.status != 2) return std::nullopt;
     return Complaint{"check-blind", "check finds no mistake, plan does: " + planned.run.err.substr(0, 300), typed(planned.run.arguments)};

@@ -4,7 +4,7 @@ namespace coatday::soak {
 
 namespace {
 
-// SplitMix64, by Sebastiano Vigna, in the public domain (from memory).
+// SplitMix64, which is in the public domain (from memory).
 constexpr std::uint64_t stride = 0x9E3779B97F4A7C15U;
 
 std::uint64_t mixed(std::uint64_t z) {

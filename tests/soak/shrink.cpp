@@ -219,9 +219,9 @@ Shrunk shrink(const Case& found, const StillFound& still, int most_tries) {
   Shrinker shrinker{found, still, most_tries};
   bool smaller = true;
   while (smaller && !shrinker.spent()) {
-    smaller = shrinker.drop_orders();
+    smaller = shrinker.calm_down();
+    smaller = shrinker.drop_orders() || smaller;
     smaller = shrinker.drop_items() || smaller;
-    smaller = shrinker.calm_down() || smaller;
     smaller = shrinker.drop_tables() || smaller;
     smaller = shrinker.drop_children() || smaller;
     smaller = shrinker.drop_lines() || smaller;

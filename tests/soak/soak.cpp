@@ -18,7 +18,8 @@ namespace fs = std::filesystem;
 using Clock = std::chrono::steady_clock;
 
 constexpr int shrunk_of_a_kind = 2;
-constexpr auto longest_shrinking = std::chrono::seconds(60);
+constexpr double longest_shrinking = 45;  // seconds of processor time, of each find
+constexpr auto longest_waiting = std::chrono::minutes(4);
 
 class Soak {
  public:
@@ -46,11 +47,21 @@ class Soak {
       count_keys(one, bench.counts);
       for (const Find& find : examine(one, bench)) take(find, name);
       for (const Find& find : examine_mutants(one, bench, settings_.mutations_each)) take(find, name);
+      say_progress();
     }
     const std::lock_guard lock(mutex_);
     outcome_.counts.add(bench.counts);
     fs::remove_all(bench.folder);
     for (const char* end : {".out", ".err"}) fs::remove(bench.folder.string() + end);
+  }
+
+  void say_progress() {
+    const std::lock_guard lock(mutex_);
+    ++done_;
+    if (Clock::now() - said_ < std::chrono::minutes(1)) return;
+    said_ = Clock::now();
+    std::printf("%llu orders so far\n", static_cast<unsigned long long>(done_));
+    std::fflush(stdout);
   }
 
   void take(const Find& find, const std::string& worker) {
@@ -66,9 +77,9 @@ class Soak {
 
   [[nodiscard]] Case shrunk(const Find& find, const std::string& worker) const {
     Bench bench{settings_.program, settings_.folder / (worker + "-shrinks")};
-    const auto until = Clock::now() + longest_shrinking;
+    const auto until = Clock::now() + longest_waiting;
     const auto still = [&](const Case& smaller) {
-      if (Clock::now() > until) return false;
+      if (Clock::now() > until || bench.counts.seconds > longest_shrinking) return false;
       const auto complaint = find.probe(smaller, bench);
       return complaint && complaint->kind == find.complaint.kind;
     };
@@ -98,7 +109,8 @@ class Soak {
 
   Settings settings_;
   Known known_;
-  Clock::time_point began_;
+  Clock::time_point began_, said_ = Clock::now();
+  std::uint64_t done_ = 0;
   std::atomic<std::uint64_t> next_{0};
   std::mutex mutex_;
   Outcome outcome_;
