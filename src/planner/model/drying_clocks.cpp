@@ -149,7 +149,7 @@ std::optional<Instant> Clocks::ends(const Wait& wait, const Task& task, Instant 
 
 solver::Function Clocks::wait_function(const Grid& grid, const Wait& wait, const Task& task, finish::Estimate estimate, Rounding rounding) {
   if (const auto* elapsed = std::get_if<Elapsed>(&wait)) {
-    return solver::shift(rounding == Rounding::up ? Grid::steps(elapsed->hours) : -Grid::steps(-elapsed->hours));
+    return solver::shift(rounding == Rounding::up ? Grid::steps(elapsed->hours) : Grid::steps_within(elapsed->hours));
   }
   if (const auto* warmed = std::get_if<WarmedUp>(&wait)) {
     solver::Function& known = functions_[{nullptr, warmed->bodies, {}, wait.index(), warmed->from.value(), estimate, rounding}];

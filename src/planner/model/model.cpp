@@ -39,7 +39,7 @@ class Builder {
   Model run() {
     problem().origin = 0;
     problem().horizon = calendar_.horizon();
-    problem().sharing_gap = Grid::steps(job_.shop.sharing_gap);
+    problem().sharing_gap = Grid::steps_within(job_.shop.sharing_gap);
     resources();
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) activity(t);
     if (whole_) crews();

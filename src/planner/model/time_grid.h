@@ -18,6 +18,8 @@ class Grid {
   [[nodiscard]] solver::Time up(Instant t) const { return static_cast<solver::Time>((std::chrono::ceil<Step>(t) - origin_).count()); }
   /// A span in steps, rounded up.
   [[nodiscard]] static solver::Time steps(Hours h) { return static_cast<solver::Time>(job::whole_steps(h)); }
+  /// The whole steps of a span that is a limit.
+  [[nodiscard]] static solver::Time steps_within(Hours h) { return -steps(-h); }
 
  private:
   using Step = job::TimeStep;
