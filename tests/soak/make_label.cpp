@@ -162,7 +162,7 @@ Tree make_schedule(Random& random, const std::string& product) {
     set(coat, "product", product);
     if (random.chance(0.3)) set(coat, "thinner", random.one_of({"5 %", "30 %"}));
     if (random.chance(0.15) && product.starts_with("water")) set(coat, "method", "brush");
-    if (random.chance(0.15)) set(coat, "wet film", random.one_of({"4 mil", "90 um"}));
+    if (random.chance(0.15) && product.starts_with("water")) set(coat, "wet film", random.one_of({"4 mil", "90 um"}));
     if (i > 1 && random.chance(0.35))
       set(coat, "within", random.chance(0.5) ? duration(random, 30, 5000) : random.one_of({"57 min", "61 min", "3 days"}));
     if (i > 1 && random.chance(0.15)) set(coat, "wait", duration(random, 10, 4000));
