@@ -24,6 +24,7 @@ constexpr int few = 300;                     // activities; with so few, the tho
 // kept the passes from a place, or all tags where no pass was made.
 Contradiction refuted(const Problem& problem, const Budget& budget, const BranchPasses& passes) {
   const Limits& limits = budget.limits();
+  if (!limits.reasons) return {};
   const double seconds = limits.seconds > 0 ? std::max(a_moment, limits.seconds - budget.seconds()) : 0;
   if (problem.activities.size() <= few) {
     const SearchLimits each{conflicts_a_try, seconds, limits.stop, limits.clock};

@@ -39,6 +39,10 @@ using date::days;
 constexpr int further = 4;
 /// A refusal counts only where the plan looked so far ahead: air that suits may be a season away.
 constexpr days all_seasons{400};
+/// A plan that is only compared with others would be of no use so late.
+constexpr days half_a_year{182};
+/// So often a longer horizon may give another reason.
+constexpr int most_refusals = 2;
 /// The air reaches so far past the last coat, because a cure goes on. Where the first span is too short the next is taken.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
@@ -136,16 +140,20 @@ class Planner {
 
   /// A refusal counts only where a longer horizon gives the same one.
   bool plan_ahead() {
-    const days furthest = last_horizon(plan_.from);
+    const bool follows = purpose_ == Purpose::follow;
+    const days furthest = std::min(last_horizon(plan_.from), follows ? days::max() : half_a_year);
+    const days nearest = std::min(furthest, first_horizon(job_, loads_, graph_, plan_.from));
     Refusal before;
-    for (days horizon = first_horizon(job_, loads_, graph_, plan_.from);; horizon = std::max(horizon * further, all_seasons)) {
+    int refused = 0;
+    for (days horizon = nearest;; horizon = std::max(horizon * further, all_seasons)) {
       const days here = std::min(horizon, furthest);
       make_graph(plan_.from + here);
       if (attempt(here, false)) return true;
-      const bool again = here >= all_seasons && refusal_ == before;
+      const bool again = here >= all_seasons && (refusal_ == before || ++refused == most_refusals);
       if (again || here == furthest) {
-        if (refusal_.status == job::Status::not_found && attempt(here, true)) return true;
-        if (!again) plan_.contradiction.insert(plan_.contradiction.begin(), fmt::format("no plan ends before the end of {}", last_year));
+        const bool open = refusal_.status == job::Status::not_found;
+        if (open && (attempt(nearest, true) || (is_usual(variant_) && attempt(here, true)))) return true;
+        if (!again && follows) plan_.contradiction.insert(plan_.contradiction.begin(), fmt::format("no plan ends before the end of {}", last_year));
         return false;
       }
       before = refusal_;
@@ -166,7 +174,6 @@ class Planner {
     Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search(model.problem, insists);
-    plan_.contradiction.clear();
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       fix_crews(graph_, model, found->schedule);
       deliver_early(graph_, model.problem, found->schedule);
@@ -183,6 +190,7 @@ class Planner {
   void refuse(const solver::Outcome& outcome, const Model& model) {
     const auto* contradiction = std::get_if<solver::Contradiction>(&outcome);
     plan_.status = contradiction != nullptr ? job::Status::impossible : job::Status::not_found;
+    if (contradiction != nullptr && contradiction->tags.empty()) return;  // as before
     refusal_ = {plan_.status, {}};
     if (contradiction != nullptr) {
       for (const solver::Tag tag : contradiction->tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);
@@ -200,10 +208,13 @@ class Planner {
   /// The quick search first: it says whether the horizon will do. Work limits what follows, not a clock, so that every machine finds the same,
   /// unless the request gives seconds.
   solver::Outcome search(const solver::Problem& problem, bool insists) const {
-    solver::Outcome outcome = solver::solve(problem, {});
+    solver::Limits quick;
+    quick.reasons = refusal_.by.empty();  // once is enough
+    solver::Outcome outcome = solver::solve(problem, quick);
     const auto* found = std::get_if<solver::Found>(&outcome);
     if (request_.seconds > 0) return found != nullptr || insists ? solver::solve(problem, limits()) : outcome;
     solver::Limits more;
+    more.reasons = refusal_.by.empty();
     more.work = request_.work;
     if (found == nullptr && insists && purpose_ == Purpose::follow) {
       more.work = search_for_any;
@@ -254,6 +265,7 @@ class Planner {
   }
 
   void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model) {
+    plan_.contradiction.clear();
     plan_.status = job::Status::planned;
     Instant end = plan_.from;
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {

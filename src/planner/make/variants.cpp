@@ -126,7 +126,7 @@ class VariantSearch {
   }
 
   static void report(job::Plan& best, const Variant& taken, const std::string& tried) {
-    const bool usual = taken.batching == Batching::fit && taken.sides == Sides::hidden_first;
+    const bool usual = is_usual(taken);
     const std::string message = tried.empty() ? fmt::format("planned {}; there is no plan the usual way", text(taken))
                                 : usual       ? "also tried, and none gains an hour: " + tried
                                         : fmt::format("planned {}, an hour or more less late or earlier ready than {}", text(taken), tried);

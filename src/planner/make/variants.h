@@ -13,6 +13,9 @@ struct Variant {
   Sides sides = Sides::hidden_first;
 };
 
+/// As most orders are planned.
+[[nodiscard]] inline bool is_usual(const Variant& v) { return v.batching == Batching::fit && v.sides == Sides::hidden_first; }
+
 /// Plans one variant within the time of the request, or quickly where it has none.
 using PlanVariant = std::function<job::Plan(const job::Request&, const Variant&)>;
 

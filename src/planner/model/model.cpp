@@ -205,7 +205,7 @@ class Builder {
     const After& after = graph_.after[i];
     if (graph_.tasks[after.task].done) return;  // what is done is done
     const auto estimate = after.late ? finish::Estimate::slow : finish::Estimate::expected;
-    const solver::Function wait = clocks_.wait_function(grid_, after.wait, graph_.tasks[after.other], estimate, Rounding::up);
+    const solver::Function wait = wait_after(after.other, after.wait, estimate, Rounding::up);
     const solver::Tag why = tag(Requirement::Kind::after, i);
     for (const int other : activities(after.other)) {
       for (const int task : activities(after.task)) problem().minimum_lags.push_back({{other, solver::Edge::end}, task, wait, why});
@@ -221,7 +221,7 @@ class Builder {
     if (!whole_ && closes) return;
     solver::MaximumLag lag{{static_cast<int>(before.other), solver::Edge::end},
                            static_cast<int>(before.task),
-                           limit_of(before),
+                           wait_after(before.other, before.limit, finish::Estimate::fast, Rounding::down),
                            tag(Requirement::Kind::before, i),
                            std::nullopt};
     if (before.remedy) lag.remedy = static_cast<int>(*before.remedy);
@@ -235,11 +235,12 @@ class Builder {
   }
 
   /// What is done ended at its own minute, up to a step before its activity does.
-  solver::Function limit_of(const Before& before) {
-    const Task& other = graph_.tasks[before.other];
-    if (!other.done) return clocks_.wait_function(grid_, before.limit, other, finish::Estimate::fast, Rounding::down);
-    const auto latest = clocks_.ends(before.limit, other, other.done->end, finish::Estimate::fast);
-    return solver::shift(latest ? grid_.down(*latest) - grid_.up(other.done->end) : solver::unreachable);
+  solver::Function wait_after(std::size_t task, const Wait& wait, finish::Estimate estimate, Rounding rounding) {
+    const Task& other = graph_.tasks[task];
+    if (!other.done) return clocks_.wait_function(grid_, wait, other, estimate, rounding);
+    const auto end = clocks_.ends(wait, other, other.done->end, estimate);
+    if (!end) return solver::shift(solver::unreachable);
+    return solver::shift((rounding == Rounding::up ? grid_.up(*end) : grid_.down(*end)) - grid_.up(other.done->end));
   }
 
   void hold(std::size_t i) {

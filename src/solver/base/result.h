@@ -28,6 +28,7 @@ struct Limits {
   std::uint64_t seed = 1;
   double seconds = 0;  ///< a limit on `clock`; the result then depends on the machine. 0: none
   Clock clock = Clock::wall;
+  bool reasons = true;                            ///< of a refusal that a search proved; without, it has no tags
   long work = 0;                                  ///< passes and conflicts in all, the same on every machine; 0: none
   std::function<void(const Progress&)> progress;  ///< called on each better schedule, then also on each better bound; null: never
   const std::atomic<bool>* stop = nullptr;        ///< the caller may set it at any time; null: never
@@ -41,6 +42,7 @@ struct Found {
 };
 
 /// No schedule exists. These tags contradict each other, and the search found no smaller set that does. In the order of the reasoning.
+/// No tags: a search proved it, and its reasons were not asked for.
 struct Contradiction {
   std::vector<Tag> tags;
   int activity = -1;  ///< where the bounds crossed

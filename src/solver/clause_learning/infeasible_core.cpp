@@ -77,7 +77,10 @@ std::vector<Tag> tags_of(const Problem& p) {
 std::optional<Tags> infeasible_subset(const Problem& problem, const SearchLimits& each, double seconds) {
   const Stopwatch stopwatch(each.clock);
   const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.seconds() >= seconds); };
-  constexpr int most_tries = 60;  // each may take a tenth of a second
+  // A try builds the problem anew, for which it takes longer the more it has of activities and of time.
+  constexpr double patience = 1e7;
+  const double size_of_problem = static_cast<double>(problem.activities.size()) * (problem.horizon - problem.origin);
+  const int most_tries = static_cast<int>(std::clamp(patience / std::max(1.0, size_of_problem), 4.0, 60.0));
   int tries = 0;
   if (!Search::supports(problem)) return std::nullopt;
   if (!remedies_may_go(problem)) return std::nullopt;
