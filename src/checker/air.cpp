@@ -127,6 +127,7 @@ void check_limits(const PlanFacts& facts, Breaches& out) {
 }
 
 void check_dust_and_heat(const PlanFacts& facts, Breaches& out) {
+  const Hours clear = facts.job.shop.hot_work_clear;
   for (std::size_t c = 0; c < facts.events.size(); ++c) {
     if (!facts.coat(c)) continue;
     const job::Event& coat = facts.event(c);
@@ -139,9 +140,9 @@ void check_dust_and_heat(const PlanFacts& facts, Breaches& out) {
       if (what.dust != shop::Dust::none && overlap(coat.start, dry, e.start, later(e.end, settling(facts.job.shop, what.dust)))) {
         out.push_back({"dust-on-wet", fmt::format("{}: its dust meets {}, wet until {}", facts.name(i), facts.name(c), facts.when(dry))});
       }
-      if (what.hot && facts.events[c].product->flammable() && overlap(coat.start, firm, e.start, e.end)) {
-        out.push_back({"hot-near-vapour",
-                       fmt::format("{}: sparks or flame beside {}, flammable until {}", facts.name(i), facts.name(c), facts.when(firm))});
+      if (what.hot && facts.events[c].product->flammable() && overlap(coat.start, later(firm, clear), e.start, later(e.end, clear))) {
+        out.push_back({"hot-near-vapour", fmt::format("{}: sparks or flame beside {}, flammable until {}; {} must lie between",
+                                                      facts.name(i), facts.name(c), facts.when(firm), format_span(clear))});
       }
     }
   }

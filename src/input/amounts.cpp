@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "finish/rate_factors.h"
+#include "input/defaults.h"
 #include "input/mistakes.h"
 
 namespace coatday::input {
@@ -145,6 +146,11 @@ Parsed<Money> parse_price(std::string_view typed) {
 Parsed<Hours> parse_some_time(std::string_view typed) {
   return only_if(
       parse_duration(typed), typed, [](Hours h) { return h > Hours(0); }, "a duration above 0");
+}
+
+Parsed<Hours> parse_fire_watch(std::string_view typed) {
+  return only_if(
+      parse_duration(typed), typed, [](Hours h) { return h >= defaults::hot_work_clear; }, "30 min or more");
 }
 
 Parsed<Minutes> parse_minutes(std::string_view typed) { return parse_duration(typed).map(ceil_minutes); }

@@ -34,6 +34,7 @@ namespace coatday::input {
 [[nodiscard]] Parsed<climate::Air> parse_air(std::string_view);           ///< 70 °F 50 %
 [[nodiscard]] Parsed<KilojoulesPerMole> parse_activation(std::string_view);  ///< 55 kJ/mol
 [[nodiscard]] Parsed<Money> parse_price(std::string_view);                   ///< 0 or more
+[[nodiscard]] Parsed<Hours> parse_fire_watch(std::string_view);              ///< half an hour or more
 [[nodiscard]] Parsed<Hours> parse_some_time(std::string_view);               ///< a duration above 0
 [[nodiscard]] Parsed<Minutes> parse_minutes(std::string_view);               ///< a duration, in whole minutes, rounded up
 [[nodiscard]] Parsed<Metres> parse_distance(std::string_view);               ///< a length that may be 0

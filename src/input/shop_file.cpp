@@ -90,6 +90,12 @@ void read_dust(const Fields& fields, Shop& shop) {
   dust->take("heavy settles", shop.heavy_dust_settles, parse_duration);
 }
 
+void read_hot_work(const Fields& fields, Shop& shop) {
+  shop.hot_work_clear = defaults::hot_work_clear;
+  const auto hot = fields.map("hot work", "the hot work", {"clear"});
+  if (hot) hot->take("clear", shop.hot_work_clear, parse_fire_watch);
+}
+
 void read_stock(const Fields& fields, Shop& shop, const finish::Catalogue& catalogue, Mistakes& mistakes) {
   for (const Value& item : fields.list("stock")) {
     const Fields stock(item, "an item of the stock", {"product", "volume", "opened", "good until"}, mistakes);
@@ -148,13 +154,28 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
 }  // namespace
 
 const Keys& shop_keys() {
-  static const Keys keys{"shop",         "time zone",   "units",
-                         "currency",     "people",      "hours",
-                         "closed",       "methods",     "drying places",
-                         "air",          "dust",        "both faces within",
-                         "turning",      "handling",    "gap between parts",
-                         "sharing gap",  "stock",       "work",
-                         "own finishes", "ventilation", "finishes kept at",
+  static const Keys keys{"shop",
+                         "time zone",
+                         "units",
+                         "currency",
+                         "people",
+                         "hours",
+                         "closed",
+                         "methods",
+                         "drying places",
+                         "air",
+                         "dust",
+                         "hot work",
+                         "both faces within",
+                         "turning",
+                         "handling",
+                         "gap between parts",
+                         "sharing gap",
+                         "stock",
+                         "work",
+                         "own finishes",
+                         "ventilation",
+                         "finishes kept at",
                          "rates"};
   return keys;
 }
@@ -168,6 +189,7 @@ shop::Shop read_shop(const Fields& fields, const finish::Catalogue& catalogue, M
   shop.closed = days_of(each_text(fields.list("closed"), mistakes, parse_dates));
   read_places(fields, shop, mistakes);
   read_dust(fields, shop);
+  read_hot_work(fields, shop);
   read_ventilation(fields, shop);
   read_stock(fields, shop, catalogue, mistakes);
   read_all_work(fields, shop, mistakes);

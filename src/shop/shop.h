@@ -87,6 +87,7 @@ struct Shop {
   std::vector<Work> work;
   Hours light_dust_settles{0};
   Hours heavy_dust_settles{0};
+  Hours hot_work_clear{0.5};    ///< between hot work and flammable vapour, both ways
   Hours both_faces_within{24};  ///< the second face follows the first
   Minutes turning{5};           ///< per part turned over
   Minutes handling{0};          ///< per item and step: fetch, place

@@ -39,46 +39,48 @@ void narrow_window(Small& s) {
   s.settle();
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    Sound, Broken,
-    testing::Values(Break{"as it is", [](Small&) {}, {}},
-                    Break{"not feasible says nothing",
-                          [](Small& s) {
-                            s.plan.events.clear();
-                            s.plan.status = job::Status::not_found;
-                          },
-                          {}},
-                    Break{"a missed window made good by a scuff",
-                          [](Small& s) {
-                            narrow_window(s);
-                            scuff_underside(s);
-                          },
-                          {}},
-                    Break{"a done step with its record", [](Small& s) { say_done(s, "table/leg.1-2/sand"); }, {}},
-                    Break{"what is done is not judged",
-                          [](Small& s) {
-                            say_done(s, "table/leg.1-2/sand");
-                            s.move("table/leg.1-2/sand", at(0, 7));
-                            s.job.order.history[0].start = at(0, 7);
-                            s.job.order.history[0].end = at(0, 7, 30);
-                          },
-                          {}},
-                    Break{"times rounded to the minute",
-                          [](Small& s) {
-                            for (job::Event& e : s.plan.events)
-                              for (auto& stage : e.stages.expected.values)
-                                if (stage) *stage += std::chrono::seconds(59);
-                          },
-                          {}},
-                    Break{"a rule that allows", [](Small& s) { add_rule(s, finish::Verdict::allowed, Hours(99)); }, {}},
-                    Break{"clean up shared with the coat before", [](Small& s) { s.event("table/leg.1-2/clear-2").clean_up = Minutes(0); }, {}},
-                    Break{"pot life with mixes enough",
-                          [](Small& s) {
-                            s.product().pot_life = Hours(0.1);
-                            for (job::Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 3;
-                          },
-                          {}}),
-    name_of);
+INSTANTIATE_TEST_SUITE_P(Sound, Broken,
+                         testing::Values(Break{"as it is", [](Small&) {}, {}},
+                                         Break{"not feasible says nothing",
+                                               [](Small& s) {
+                                                 s.plan.events.clear();
+                                                 s.plan.status = job::Status::not_found;
+                                               },
+                                               {}},
+                                         Break{"a missed window made good by a scuff",
+                                               [](Small& s) {
+                                                 narrow_window(s);
+                                                 scuff_underside(s);
+                                               },
+                                               {}},
+                                         Break{"a done step with its record", [](Small& s) { say_done(s, "table/leg.1-2/sand"); }, {}},
+                                         Break{"what is done is not judged",
+                                               [](Small& s) {
+                                                 say_done(s, "table/leg.1-2/sand");
+                                                 s.move("table/leg.1-2/sand", at(0, 7));
+                                                 s.job.order.history[0].start = at(0, 7);
+                                                 s.job.order.history[0].end = at(0, 7, 30);
+                                               },
+                                               {}},
+                                         Break{"times rounded to the minute",
+                                               [](Small& s) {
+                                                 for (job::Event& e : s.plan.events)
+                                                   for (auto& stage : e.stages.expected.values)
+                                                     if (stage) *stage += std::chrono::seconds(59);
+                                               },
+                                               {}},
+                                         Break{
+                                             "a rule that allows", [](Small& s) { add_rule(s, finish::Verdict::allowed, Hours(99)); }, {}},
+                                         Break{"clean up shared with the coat before",
+                                               [](Small& s) { s.event("table/leg.1-2/clear-2").clean_up = Minutes(0); },
+                                               {}},
+                                         Break{"pot life with mixes enough",
+                                               [](Small& s) {
+                                                 s.product().pot_life = Hours(0.1);
+                                                 for (job::Event& e : s.plan.events) e.mixes = e.product.empty() ? 0 : 3;
+                                               },
+                                               {}}),
+                         name_of);
 
 INSTANTIATE_TEST_SUITE_P(
     Steps, Broken,
@@ -141,7 +143,9 @@ INSTANTIATE_TEST_SUITE_P(
         Break{"fewer items than the plan has", [](Small& s) { s.job.order.pieces[0].piece.parts[1].count = 1; }, {"items-doubled"}},
         Break{"a face out of the ledger", [](Small& s) { s.event("table/leg.1-2/sand").faces.push_back(99); }, {"broken-reference"}},
         Break{"an event twice", [](Small& s) { s.add_like("shop/mill", "shop/mill"); }, {"broken-reference"}},
-        Break{"an id that means another step", [](Small& s) { s.event("table/leg.1-2/sand").id = "table/leg.1-2/sanded"; }, {"broken-reference"}},
+        Break{"an id that means another step",
+              [](Small& s) { s.event("table/leg.1-2/sand").id = "table/leg.1-2/sanded"; },
+              {"broken-reference"}},
         Break{"a part that is not", [](Small& s) { s.plan.faces[0].part_id = "shelf"; }, {"broken-reference"}},
         Break{"a place for no event", [](Small& s) { s.plan.places[0].event = 99; }, {"broken-reference"}},
         Break{"an end before its start", [](Small& s) { s.event("shop/mill").end = at(2, 7); }, {"broken-reference"}}),
@@ -261,6 +265,13 @@ INSTANTIATE_TEST_SUITE_P(
               [](Small& s) { s.order_work("glue-up").work.dust = shop::Dust::heavy; },
               {"dust-on-wet"}},
         Break{"sparks in vapour", [](Small& s) { s.move("shop/weld", at(0, 14)); }, {"hot-near-vapour"}},
+        Break{"sparks 29 minutes after vapour",
+              [](Small& s) {
+                const Instant firm = *s.event("table/top/clear-2/second").stages.expected[Stage::handle];
+                const Hours between = s.event("shop/weld").start - firm;
+                s.job.shop.hot_work_clear = between + Minutes(3);
+              },
+              {"hot-near-vapour"}},
         Break{"heat that the plan keeps quiet about",
               [](Small& s) {
                 s.move("shop/weld", at(0, 14));

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "checker/check.h"
+#include "job/stages.h"
 #include "tests/planner/planned.h"
 
 namespace coatday::planner {
@@ -289,7 +290,13 @@ TEST(Planner, WeldingKeepsOffVapour) {
   job.shop.work = {welding};
   const job::Plan plan = planned(job);
   EXPECT_EQ(plan.status, job::Status::planned);
-  EXPECT_TRUE(find(plan, "shop/welding"));
+  const job::Event* weld = find(plan, "shop/welding");
+  ASSERT_TRUE(weld);
+  for (const job::Event& coat : plan.events) {
+    if (coat.product != "clear") continue;
+    const Instant firm = *coat.stages.expected[job::vapour_until(job.catalogue.products.at("clear"))];
+    EXPECT_TRUE(weld->end + Minutes(30) <= coat.start || firm + Minutes(30) <= weld->start) << coat.id;
+  }
 }
 
 TEST(Planner, WorkWhoseWindowIsOverTakesNoPart) {

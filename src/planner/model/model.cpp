@@ -304,13 +304,21 @@ class Builder {
     exclude(exclusion);
   }
 
+  /// With a clear time after either.
   void keep_sparks_off() {
     solver::Exclusion exclusion;
     exclusion.tag = tag(Requirement::Kind::vapour, 0);
+    const solver::Function clear = solver::shift(Grid::steps(job_.shop.hot_work_clear));
+    const auto later = [&clear](solver::Span span, const solver::Function& end) {
+      span.tail = solver::compose(clear, span.tail ? span.tail : end);
+      return span;
+    };
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
       const Task& task = graph_.tasks[t];
-      if (task.product != nullptr && task.product->flammable()) exclusion.right.push_back(span_until(t, job::vapour_until(*task.product)));
-      if (task.hot) exclusion.left.push_back({static_cast<int>(t), 0, nullptr});
+      const solver::Function& end = problem().activities[t].end;
+      if (task.product != nullptr && task.product->flammable())
+        exclusion.right.push_back(later(span_until(t, job::vapour_until(*task.product)), end));
+      if (task.hot) exclusion.left.push_back(later({static_cast<int>(t), 0, nullptr}, end));
     }
     exclude(exclusion);
   }

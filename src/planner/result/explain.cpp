@@ -136,11 +136,11 @@ class Explainer {
           overlaps(other.start, other.end + settles(other.dust), at, wet_from(event, at))) {
         return fmt::format("the dust of {} had to settle", named(other));
       }
-      if (event.hot && !other.product.empty() && overlaps(at, end, other.start, vapour(other)))
-        return "there was vapour of " + named(other);
+      if (event.hot && !other.product.empty() && overlaps(at, end + clear(), other.start, vapour(other) + clear()))
+        return fmt::format("there was vapour of {}, and {} are kept clear after it", named(other), format_span(plan_.shop.hot_work_clear));
       if (!event.product.empty() && other.hot && plan_.products.at(event.product).flammable() &&
-          overlaps(other.start, other.end, at, wet_from(event, at))) {
-        return named(other) + " made sparks";
+          overlaps(other.start, other.end + clear(), at, wet_from(event, at) + clear())) {
+        return fmt::format("{} made sparks, with {} of fire watch after it", named(other), format_span(plan_.shop.hot_work_clear));
       }
     }
     int busy = 0;
@@ -178,6 +178,7 @@ class Explainer {
     return std::chrono::ceil<std::chrono::seconds>(dust == shop::Dust::heavy ? plan_.shop.heavy_dust_settles
                                                                              : plan_.shop.light_dust_settles);
   }
+  std::chrono::seconds clear() const { return std::chrono::ceil<std::chrono::seconds>(plan_.shop.hot_work_clear); }
   Instant wet(const job::Event& coat) const {
     return coat.stages.expected[job::wet_until(plan_.products.at(coat.product))].value_or(coat.end);
   }

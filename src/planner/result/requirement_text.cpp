@@ -38,7 +38,7 @@ class RequirementWriter {
       case Requirement::Kind::dust:
         return "dusty work keeps off wet film, and dust has to settle first";
       case Requirement::Kind::vapour:
-        return "hot work keeps off solvent vapour";
+        return fmt::format("hot work keeps off solvent vapour, with {} between them", format_span(job_.shop.hot_work_clear));
       case Requirement::Kind::airflow:
         return fmt::format("the exhaust carries {} against solvent vapour",
                            format_exhaust(*job_.shop.ventilation.airflow, job_.shop.units));
