@@ -36,6 +36,7 @@ struct Depth {
   double operator()(const piece::Case& c) const { return slab(c.thickness); }
   double operator()(const piece::Door& d) const { return slab(d.thickness); }
   double operator()(const piece::Bowl& b) const { return slab(b.wall); }
+  double operator()(const piece::Vessel& v) const { return slab(v.wall); }
   double operator()(const piece::FreeArea& f) const {
     return f.wall ? f.wall->value() : slab(std::min(f.length, std::min(f.width, f.height)));
   }

@@ -98,12 +98,18 @@ Args names_of_commands() {
   return names;
 }
 
+bool is_control(char c) { return (c >= 0 && c < ' ') || c == 0x7F; }
+
 // What the parser would misread: it takes the next word as the value of "--from=", and keeps silent about a mistyped command.
 std::optional<Outcome> misread(const Args& words) {
   if (words.empty()) return mistaken("no command; expected one of those below\n\n" + help());
   for (const std::string& word : words) {
     if (word.starts_with("--") && word.ends_with('=')) return mistaken("'" + word + "' has no value");
     if (word.empty()) return mistaken("an empty word on the command line");
+    std::string shown = word;
+    std::ranges::replace_if(shown, is_control, '?');
+    if (shown != word)
+      return mistaken("a control character stands in '" + shown + "', where each is shown as '?'; rename the file, or type it anew");
   }
   const std::string& first = words.front();
   const Args known = names_of_commands();

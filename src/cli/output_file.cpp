@@ -6,6 +6,7 @@
 
 #include <array>
 #include <cerrno>
+#include <csignal>
 #include <cstdio>
 #include <filesystem>
 #include <system_error>
@@ -43,6 +44,23 @@ std::optional<std::string> head_of(const fs::path& file) {
   std::fclose(in);
   return good ? std::optional(std::string(bytes.data(), read)) : std::nullopt;
 }
+
+/// Until its end Ctrl-C and the like wait, so that no half-written file stays behind.
+class Uninterrupted {
+ public:
+  Uninterrupted() {
+    sigset_t interrupts;
+    sigemptyset(&interrupts);
+    for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) sigaddset(&interrupts, signal);
+    sigprocmask(SIG_BLOCK, &interrupts, &before_);
+  }
+  Uninterrupted(const Uninterrupted&) = delete;
+  Uninterrupted& operator=(const Uninterrupted&) = delete;
+  ~Uninterrupted() { sigprocmask(SIG_SETMASK, &before_, nullptr); }
+
+ private:
+  sigset_t before_{};
+};
 
 /// A file under another name, removed unless it takes its own.
 class Temporary {
@@ -104,18 +122,11 @@ void settle(const fs::path& folder) {
   close(descriptor);
 }
 
-bool is_order(const Arguments& arguments) {
-  for (const std::string& order : arguments.orders) {
-    std::error_code error;
-    if (fs::equivalent(order, arguments.output, error)) return true;
-  }
-  return false;
-}
-
 }  // namespace
 
 std::optional<std::string> refusal(const std::string& path, std::string_view mark, bool force) {
   std::error_code error;
+  if (fs::is_symlink(path, error) && !fs::exists(path, error)) return failure(path, "it is a link to a file that is not there");
   const fs::path file = resolved(path);
   const fs::file_status status = fs::status(file, error);
   if (status.type() == fs::file_type::directory || path.ends_with('/')) return failure(path, "a folder; name a file in it");
@@ -139,6 +150,7 @@ Written write_file(const OutputFile& file) {
   const fs::path target = resolved(file.path);
   const fs::path folder = folder_of(target);
   const auto failed = [&file](int error) { return tl::make_unexpected(failure(file.path, system_text(error))); };
+  const Uninterrupted uninterrupted;
   Temporary temporary(folder);
   if (!temporary.opened()) return failed(errno);
   temporary.permissions_of(target);
@@ -149,7 +161,6 @@ Written write_file(const OutputFile& file) {
 
 std::optional<Outcome> refused_output(const Arguments& arguments, std::string_view mark) {
   if (arguments.output.empty()) return std::nullopt;
-  if (is_order(arguments)) return mistaken("-o " + in_quotes(arguments.output) + " is the order itself");
   const auto reason = refusal(arguments.output, mark, arguments.force);
   return reason ? std::optional(mistaken(*reason)) : std::nullopt;
 }

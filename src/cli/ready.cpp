@@ -108,7 +108,7 @@ tl::expected<planner::FinishedPlan, Outcome> finished_plan(job::Job& job, const 
 
 /// A file that is read again comes from memory.
 input::ReadFile reading_once(const input::ReadFile& read) {
-  const auto texts = std::make_shared<std::map<std::filesystem::path, std::optional<std::string>>>();
+  const auto texts = std::make_shared<std::map<std::filesystem::path, input::FileText>>();
   return [read, texts](const std::filesystem::path& path) {
     const auto known = texts->find(path);
     return known != texts->end() ? known->second : texts->emplace(path, read(path)).first->second;

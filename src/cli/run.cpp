@@ -1,6 +1,7 @@
 #include "cli/run.h"
 
 #include <exception>
+#include <new>
 
 #include "cli/command.h"
 #include "cli/output_file.h"
@@ -29,11 +30,22 @@ Outcome written_answer(const View& view, const Output& output) {
   return to_file(view.arguments, std::move(outcome), output.file_mark, command.announcement(view));
 }
 
-Outcome answer_to(const Arguments& arguments, const Environment& environment) {
+/// A file that the command reads is not the one that it writes, by whatever name or link.
+input::ReadFile reading_all_but(const std::string& output, const input::ReadFile& read) {
+  if (output.empty()) return read;
+  return [output, read](const std::filesystem::path& path) -> input::FileText {
+    std::error_code none;
+    if (std::filesystem::equivalent(path, output, none)) return tl::make_unexpected(std::string("-o would write over it"));
+    return read(path);
+  };
+}
+
+Outcome answer_to(const Arguments& arguments, Environment environment) {
   const Command& command = *arguments.command;
   const Output& output = chosen_output(arguments);
   if (const auto wrong = command.misuse == nullptr ? std::nullopt : command.misuse(arguments)) return mistaken(*wrong);
   if (const auto refused = refused_output(arguments, output.file_mark)) return *refused;
+  environment.read = reading_all_but(arguments.output, environment.read);
   const auto view = make_ready(arguments, environment);
   return view ? written_answer(*view, output) : view.error();
 }
@@ -45,6 +57,8 @@ Outcome run(const std::vector<std::string>& words, const Environment& environmen
   try {
     const auto arguments = read_arguments(words);
     outcome = arguments ? answer_to(*arguments, environment) : arguments.error();
+  } catch (const std::bad_alloc&) {
+    outcome = {no_plan, "", "coatday: error: this needs more memory than there is; plan fewer parts or orders at once, or free some\n"};
   } catch (const std::exception& fault) {
     outcome = {our_fault, "", std::string("coatday: this is a bug in coatday; please report it with the order: ") + fault.what() + "\n"};
   }

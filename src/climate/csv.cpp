@@ -147,10 +147,10 @@ std::string shown(std::string_view text) {
 }
 
 std::optional<ReadError> unreadable_lines(std::string_view text) {
-  if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return ReadError{1, 1, "the text is in UTF-16; expected UTF-8"};
+  if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return ReadError{1, 1, "the text is in UTF-16; expected UTF-8", true};
   const auto back = text.find('\r');
   if (back == std::string_view::npos || text.find('\n') != std::string_view::npos) return std::nullopt;
-  return error_at(text, back, "a carriage return without a line feed; save the file with usual line ends");
+  return ReadError{1, 1, "its lines end in carriage returns without line feeds; save the file with usual line ends", true};
 }
 
 }  // namespace coatday::climate

@@ -15,7 +15,8 @@ namespace coatday::climate {
 struct ReadError {
   int line = 1;
   int column = 1;
-  std::string message;  ///< what was found and what was expected; completes "…: error: "
+  std::string message;   ///< what was found and what was expected; completes "…: error: "
+  bool foreign = false;  ///< nothing here looks like such a table: the file may hold anything, and none of it is shown
 };
 [[nodiscard]] ReadError error_at(std::string_view text, std::size_t byte, std::string message);
 

@@ -70,7 +70,7 @@ class Finder {
         break;
       }
     }
-    if (!best) return tl::unexpected(ReadError{1, 1, no_header()});
+    if (!best) return tl::unexpected(ReadError{1, 1, no_header(), usual_names().empty()});
     return *std::move(best);
   }
 

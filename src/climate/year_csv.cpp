@@ -38,7 +38,10 @@ class YearReader {
     CsvReader rows(text_, separator());
     const CsvRow* row = nullptr;
     while (!error_ && (row = rows.next()) != nullptr) read_row(*row);
-    if (!error_ && rows.open_quote()) fail(*rows.open_quote(), "a quote that is never closed");
+    if (!error_ && rows.open_quote()) {
+      fail(*rows.open_quote(), "a quote that is never closed");
+      error_->foreign = !header_seen_;
+    }
     if (!error_ && !header_seen_) fail(0, fmt::format("the file has no rows; expected the header {}", expected_header));
     if (!error_ && !utc_offset_)
       error_ = {1, 1, fmt::format("no comment line holds the offset from UTC; expected one such as '# {} -6'", offset_word)};
@@ -108,8 +111,11 @@ class YearReader {
         note(pressure_, column, row), pascals_ = pressure_unit(name);
       }
     }
-    if (!month_ || !day_ || !hour_ || !temperature_ || !humidity_)
-      return fail(row.at(0), fmt::format("no column here is named {}; expected a header such as {}", missing_columns(), expected_header));
+    if (!month_ || !day_ || !hour_ || !temperature_ || !humidity_) {
+      fail(row.at(0), fmt::format("no column here is named {}; expected a header such as {}", missing_columns(), expected_header));
+      if (error_) error_->foreign = !month_ && !day_ && !hour_ && !temperature_ && !humidity_;
+      return;
+    }
     if (!scale_) {
       fail(row.at(temperature_->at),
            fmt::format("the column {} does not say °C or °F; expected a name such as t_C or t_F", shown(temperature_->name)));

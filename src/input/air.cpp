@@ -100,7 +100,7 @@ std::optional<climate::OutdoorYear> read_outdoors(const Fields& air, const std::
   if (file == nullptr) return std::nullopt;
   auto year = climate::OutdoorYear::parse(file->text(), path.stem().string());
   if (!year) {
-    mistakes.add({file->name(), year.error().line, year.error().column}, year.error().message);
+    Files::wrong_table(*file, year.error(), mistakes);
     return std::nullopt;
   }
   if (auto far = year->far_clock(zone)) notes.push_back({path.filename().string(), *std::move(far)});

@@ -60,7 +60,7 @@ std::shared_ptr<const climate::Log> read_log(const Fields& air, const std::files
   if (csv == nullptr) return nullptr;
   auto log = climate::read_log(csv->text(), path.filename().string(), form, zone);
   if (log) return std::make_shared<const climate::Log>(*std::move(log));
-  mistakes.add({csv->name(), log.error().line, log.error().column}, log.error().message);
+  Files::wrong_table(*csv, log.error(), mistakes);
   return nullptr;
 }
 

@@ -57,7 +57,7 @@ void append(std::vector<T>& to, const std::vector<T>& from) {
 }
 
 void read_file(const Value& value, Contents& contents, Mistakes& mistakes) {
-  const Fields file(value, "a finish file", {"sources", "products", "schedules", "over"}, mistakes);
+  const Fields file(value, "a finish file", finish_keys(), mistakes);
   const SourceTable& sources = contents.sources.emplace_back(read_sources(file));
   append(contents.products, items_by_id(file, "products", sources, mistakes));
   append(contents.schedules, items_by_id(file, "schedules", sources, mistakes));
@@ -65,6 +65,11 @@ void read_file(const Value& value, Contents& contents, Mistakes& mistakes) {
 }
 
 }  // namespace
+
+const Keys& finish_keys() {
+  static const Keys keys{"products", "schedules", "over", "sources"};
+  return keys;
+}
 
 finish::Catalogue read_catalogue(std::span<const Value* const> files, Mistakes& mistakes) {
   Contents contents;

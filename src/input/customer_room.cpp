@@ -72,7 +72,7 @@ job::AirMaker outdoors(const Fields& room, const std::filesystem::path& order, c
   if (file == nullptr) return {};
   auto year = climate::OutdoorYear::parse(file->text(), path.stem().string());
   if (!year) {
-    mistakes.add({file->name(), year.error().line, year.error().column}, year.error().message);
+    Files::wrong_table(*file, year.error(), mistakes);
     return {};
   }
   return [house = climate::HouseAir(*std::move(year), control)](Instant, Instant) { return std::make_unique<climate::HouseAir>(house); };

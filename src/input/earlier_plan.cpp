@@ -28,12 +28,36 @@ const std::string* text_of(const Json& object, const char* key) {
   return found == object.end() ? nullptr : found->get_ptr<const std::string*>();
 }
 
+// Finds where a text stops being JSON, or has a number that is too large for one.
+struct Fault : nlohmann::json_sax<Json> {
+  bool null() override { return true; }
+  bool boolean(bool) override { return true; }
+  bool number_integer(std::int64_t) override { return true; }
+  bool number_unsigned(std::uint64_t) override { return true; }
+  bool number_float(double, const std::string&) override { return true; }
+  bool string(std::string&) override { return true; }
+  bool binary(Json::binary_t&) override { return true; }
+  bool start_object(std::size_t) override { return true; }
+  bool key(std::string&) override { return true; }
+  bool end_object() override { return true; }
+  bool start_array(std::size_t) override { return true; }
+  bool end_array() override { return true; }
+  bool parse_error(std::size_t position, const std::string&, const nlohmann::detail::exception& error) override {
+    byte = position;
+    constexpr int out_of_range = 406;  // of the library
+    if (error.id == out_of_range) what = "this number is too large";
+    return false;
+  }
+  std::size_t byte = 0;
+  std::string what = "this is not JSON";
+};
+
 // The place where the text stops being JSON.
-tl::unexpected<Diagnostic> no_json(const Source& source, std::size_t byte) {
-  const Location where = source.location(std::min(byte > 0 ? byte - 1 : 0, source.text().size()));
+tl::unexpected<Diagnostic> no_json(const Source& source, const Fault& fault) {
+  const Location where = source.location(std::min(fault.byte > 0 ? fault.byte - 1 : 0, source.text().size()));
   constexpr std::size_t shown = 200;  // one element stands on a line, and may be long
   const std::string_view line = source.line(where.line);
-  return wrong(where, "this is not JSON; expected a plan as written by 'coatday plan --format json'",
+  return wrong(where, fault.what + "; expected a plan as written by 'coatday plan --format json'",
                line.size() <= shown ? line : std::string_view());
 }
 
@@ -41,15 +65,12 @@ tl::unexpected<Diagnostic> no_json(const Source& source, std::size_t byte) {
 
 tl::expected<job::Starts, Diagnostic> read_earlier_plan(const std::filesystem::path& path, const ReadFile& read) {
   const Location file{path.string(), 0, 0};
-  std::optional<std::string> text = read(path);
-  if (!text) return wrong(file, fmt::format("cannot read the earlier plan {}", in_quotes(path.string())));
+  FileText text = read(path);
+  if (!text) return wrong(file, cannot_read(path, text.error()));
   const Source source(path.string(), *std::move(text));
-  Json plan;
-  try {
-    plan = Json::parse(source.text());
-  } catch (const Json::parse_error& error) {
-    return no_json(source, error.byte);
-  }
+  Fault fault;
+  if (!Json::sax_parse(source.text(), &fault)) return no_json(source, fault);
+  const Json plan = Json::parse(source.text());
   const std::string* written = plan.is_object() ? text_of(plan, "schema") : nullptr;
   const auto events = plan.is_object() ? plan.find("events") : plan.end();
   if (written == nullptr || std::find(schemas.begin(), schemas.end(), *written) == schemas.end() || events == plan.end() ||

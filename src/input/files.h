@@ -6,11 +6,19 @@
 #include <optional>
 #include <string>
 
+#include "climate/csv.h"
 #include "input/document.h"
+#include "input/fields.h"
 #include "input/mistakes.h"
 #include "input/read_file.h"
 
 namespace coatday::input {
+
+/// "shop file", with the keys that may stand in it.
+struct FileKind {
+  std::string_view what;
+  Keys keys;
+};
 
 class Files {
  public:
@@ -20,6 +28,10 @@ class Files {
   const Source* text(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
   /// The values of a file. Null when it has mistakes, which are added the first time only.
   const Value* values(const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
+  /// The same for a file that another one names. Nothing of it is shown where it has none of these keys: it is no such file.
+  const Value* values_of(const FileKind& kind, const std::filesystem::path& path, const Location& named, Mistakes& mistakes);
+  /// Adds what is wrong with a table.
+  static void wrong_table(const Source& table, const climate::ReadError& error, Mistakes& mistakes);
   /// Puts the text of its line to each mistake.
   void quote_lines(std::vector<Diagnostic>& mistakes) const;
 

@@ -62,7 +62,7 @@ void own_finishes(const Fields* fields, const fs::path& file, std::vector<Named>
 finish::Catalogue read_all_finishes(const fs::path& schedules, const std::vector<Named>& own, Reading& reading) {
   std::vector<const Value*> files;
   const auto add = [&](const fs::path& path, const Location& where) {
-    const Value* value = reading.files.values(path, where, reading.mistakes);
+    const Value* value = reading.files.values_of({"finish file", finish_keys()}, path, where, reading.mistakes);
     std::erase(files, value);
     if (value != nullptr) files.push_back(value);
   };
@@ -91,7 +91,9 @@ struct ShopFile {
 
 // The shop's file with its keys. A key that orders also have is set in the orders, not here.
 ShopFile read_shop_file(const fs::path& file, const Location& named, const Keys& of_orders, Reading& reading) {
-  const Value* value = reading.files.values(file, named, reading.mistakes);
+  FileKind kind{"shop file", shop_keys()};
+  kind.keys.insert(kind.keys.end(), order_keys().begin(), order_keys().end());  // an order is told so below
+  const Value* value = reading.files.values_of(kind, file, named, reading.mistakes);
   if (value == nullptr) return {file, {}};
   if (is_other(*value, shop_keys(), order_keys())) {
     reading.mistakes.add(value->where(), "this is an order; expected the shop file that it names");
@@ -238,7 +240,7 @@ tl::expected<climate::Log, std::vector<Diagnostic>> open_log(const fs::path& fil
     auto log = climate::read_log(csv->text(), file.filename().string(), form, zone);
     if (!log) log = climate::read_log(csv->text(), file.filename().string(), {}, zone);
     if (log) return *std::move(log);
-    reading.mistakes.add({csv->name(), log.error().line, log.error().column}, log.error().message);
+    Files::wrong_table(*csv, log.error(), reading.mistakes);
   }
   return tl::make_unexpected(reading.all_mistakes());
 }

@@ -35,21 +35,47 @@ Shape board(const Fields& f, Mistakes&) { return piece::Board{size(f, "length"),
 Shape round_top(const Fields& f, Mistakes&) { return piece::RoundTop{size(f, "diameter"), size(f, "thickness")}; }
 Shape tapered_leg(const Fields& f, Mistakes&) { return piece::TaperedLeg{size(f, "length"), size(f, "top"), size(f, "foot")}; }
 
-Shape turned_leg(const Fields& f, Mistakes& mistakes) {
-  piece::TurnedLeg leg;
+// `from` is the end from which distances are measured.
+std::vector<piece::ProfilePoint> read_profile(const Fields& f, std::string_view from, Mistakes& mistakes) {
+  std::vector<piece::ProfilePoint> profile;
   f.need("profile");
   for (const Value& item : f.list("profile")) {
     const Fields fields(item, "a point of the profile", {"at", "diameter"}, mistakes);
     piece::ProfilePoint point;
     const bool has_place = fields.must("at", point.at, parse_distance);
     fields.must("diameter", point.diameter, parse_length);
-    if (has_place && !leg.profile.empty() && point.at <= leg.profile.back().at) {
-      fields.mistake("at", "the distances from the top end must increase");
+    if (has_place && !profile.empty() && point.at <= profile.back().at) {
+      fields.mistake("at", fmt::format("the distances from the {} must increase", from));
     }
-    leg.profile.push_back(point);
+    profile.push_back(point);
   }
-  if (f.has("profile") && leg.profile.size() < 2) f.mistake("profile", "a profile needs two points at least");
-  return leg;
+  if (f.has("profile") && profile.size() < 2) f.mistake("profile", "a profile needs two points at least");
+  return profile;
+}
+
+Shape turned_leg(const Fields& f, Mistakes& mistakes) { return piece::TurnedLeg{read_profile(f, "top end", mistakes)}; }
+
+// The narrowest diameter as deep as the vessel is hollow; nothing where no size is known.
+Metres narrowest(const piece::Vessel& vessel) {
+  std::optional<Metres> least;
+  for (const piece::ProfilePoint& point : vessel.profile) {
+    const bool hollow = point.at - vessel.profile.front().at <= vessel.depth;
+    if (hollow && point.diameter > Metres(0)) least = std::min(least.value_or(point.diameter), point.diameter);
+  }
+  return least.value_or(Metres(0));
+}
+
+Shape vessel(const Fields& f, Mistakes& mistakes) {
+  piece::Vessel v{read_profile(f, "rim", mistakes), size(f, "wall"), {}};
+  const Metres height = v.profile.empty() ? Metres(0) : v.profile.back().at - v.profile.front().at;
+  if (f.take("depth", v.depth, parse_length)) {
+    must_be_less(f, "depth", v.depth, height, "below the inside there must be a foot");
+  } else {
+    must_be_less(f, "wall", v.wall, height, "the foot must leave room within the vessel");
+    v.depth = std::max(Metres(0), height - v.wall);
+  }
+  must_be_less(f, "wall", v.wall * 2, narrowest(v), "two walls must leave room within the vessel, as deep as it is hollow");
+  return v;
 }
 
 Shape round_tube(const Fields& f, Mistakes&) {
@@ -84,6 +110,10 @@ Shape bowl(const Fields& f, Mistakes&) {
   const piece::Bowl b{size(f, "diameter"), size(f, "height"), size(f, "wall")};
   must_be_less(f, "wall", b.wall * 2, b.diameter, "two walls must leave room within the bowl");
   must_be_less(f, "wall", b.wall, b.height, "the foot must leave room within the bowl");
+  if (b.diameter > Metres(0) && b.height > b.diameter / 2) {
+    f.mistake("height",
+              "a bowl is at most half as high as it is wide; for a cup, a vase or a deep bowl write 'shape: vessel' and its profile");
+  }
   return b;
 }
 
@@ -130,8 +160,8 @@ struct Form {
   Shape (*read)(const Fields&, Mistakes&);
 };
 
-const std::array<Form, 10>& forms() {
-  static const std::array<Form, 10> all{{
+const std::array<Form, 11>& forms() {
+  static const std::array<Form, 11> all{{
       {"board", {"length", "width", "thickness"}, board},
       {"round top", {"diameter", "thickness"}, round_top},
       {"tapered leg", {"length", "top", "foot"}, tapered_leg},
@@ -141,6 +171,7 @@ const std::array<Form, 10>& forms() {
       {"case", {"width", "height", "depth", "thickness"}, box},
       {"door", {"width", "height", "thickness", "frame", "recess"}, door},
       {"bowl", {"diameter", "height", "wall"}, bowl},
+      {"vessel", {"profile", "wall", "depth"}, vessel},
       {"free", {"length", "width", "height", "wall", "faces"}, free_area},
   }};
   return all;

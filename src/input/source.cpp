@@ -76,31 +76,44 @@ std::size_t character_size(std::string_view text) {
 
 Source::Source(std::string name, std::string text) : name_(std::move(name)), text_(std::move(text)) {
   if (text_.starts_with(byte_order_mark)) text_.erase(0, byte_order_mark.size());
-  line_starts_.push_back(0);
-  for (std::size_t at = text_.find('\n'); at != std::string::npos; at = text_.find('\n', at + 1)) line_starts_.push_back(at + 1);
-  if (line_starts_.size() > 1 && line_starts_.back() == text_.size()) line_starts_.pop_back();
-  characters_.push_back(0);
-  for (std::size_t at = 0; at + block <= text_.size(); at += block) {
-    characters_.push_back(characters_.back() + count_characters(std::string_view(text_).substr(at, block)));
+  blocks_.reserve(text_.size() / block + 1);
+  Before before;
+  for (std::size_t begin = 0; begin <= text_.size(); begin += block) {
+    blocks_.push_back(before);
+    const std::string_view here = std::string_view(text_).substr(begin, block);
+    before.characters += count_characters(here);
+    before.lines += static_cast<std::size_t>(std::ranges::count(here, '\n'));
+    if (const std::size_t end = here.rfind('\n'); end != std::string_view::npos) before.line_start = begin + end + 1;
   }
 }
 
 std::size_t Source::characters_before(std::size_t at) const {
   const std::size_t start = at / block;
-  return characters_[start] + count_characters(std::string_view(text_).substr(start * block, at - start * block));
+  return blocks_[start].characters + count_characters(std::string_view(text_).substr(start * block, at - start * block));
 }
 
 Location Source::location(std::size_t at) const {
   at = std::min(at, text_.size());
-  const auto after = std::upper_bound(line_starts_.begin(), line_starts_.end(), at);
-  const std::size_t start = *std::prev(after);
-  const std::size_t characters = characters_before(at) - characters_before(start);
-  return {name_, static_cast<int>(after - line_starts_.begin()), static_cast<int>(characters) + 1};
+  if (at == text_.size() && text_.ends_with('\n')) --at;  // after the last line's end there is no line
+  const Before& before = blocks_[at / block];
+  const std::size_t begin = at / block * block;
+  const std::string_view here = std::string_view(text_).substr(begin, at - begin);
+  const std::size_t end = here.rfind('\n');
+  const std::size_t start = end == std::string_view::npos ? before.line_start : begin + end + 1;
+  const std::size_t line = before.lines + static_cast<std::size_t>(std::ranges::count(here, '\n')) + 1;
+  return {name_, static_cast<int>(line), static_cast<int>(characters_before(at) - characters_before(start)) + 1};
 }
 
 std::string_view Source::line(int number) const {
-  if (number < 1 || static_cast<std::size_t>(number) > line_starts_.size()) return {};
-  const std::size_t start = line_starts_[static_cast<std::size_t>(number) - 1];
+  if (number < 1) return {};
+  const auto ended = static_cast<std::size_t>(number) - 1;
+  const auto after = std::ranges::partition_point(blocks_, [ended](const Before& before) { return before.lines < ended; });
+  std::size_t start = after == blocks_.begin() ? 0 : static_cast<std::size_t>(after - blocks_.begin() - 1) * block;
+  for (std::size_t lines = after == blocks_.begin() ? 0 : std::prev(after)->lines; lines < ended; ++lines) {
+    start = text_.find('\n', start);
+    if (start == std::string::npos) return {};
+    ++start;
+  }
   const std::size_t end = std::min(text_.find('\n', start), text_.size());
   std::string_view line = std::string_view(text_).substr(start, end - start);
   if (line.ends_with('\r')) line.remove_suffix(1);

@@ -31,12 +31,17 @@ class Source {
   [[nodiscard]] std::string_view line(int number) const;
 
  private:
+  // What stands before a block of bytes. With it a place is found at once, in a very long line, too.
+  struct Before {
+    std::size_t lines = 0;       // ended
+    std::size_t line_start = 0;  // of the line that the block begins in
+    std::size_t characters = 0;
+  };
   [[nodiscard]] std::size_t characters_before(std::size_t at) const;
 
   std::string name_;
   std::string text_;
-  std::vector<std::size_t> line_starts_;
-  std::vector<std::size_t> characters_;  // before each block of bytes, so that a place in a very long line is found at once
+  std::vector<Before> blocks_;
 };
 
 /// The first thing that makes bytes no text: too many of them, not UTF-8, a control character.

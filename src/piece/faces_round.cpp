@@ -31,6 +31,27 @@ SquareMetres revolved(std::span<const ProfilePoint> profile) {
 /// Curved surface of a spherical cap, pi (a² + h²) with a the radius of its rim.
 SquareMetres cap(Metres radius, Metres height) { return (radius * radius + height * height) * pi; }
 
+/// The profile of the hollow, from the rim down to its floor.
+std::vector<ProfilePoint> hollow(const Vessel& vessel) {
+  const auto narrowed = [&vessel](Metres diameter) { return std::max(Metres(0), diameter - vessel.wall * 2); };
+  const Metres floor = vessel.profile.front().at + vessel.depth;
+  std::vector<ProfilePoint> inside;
+  for (const ProfilePoint& point : vessel.profile) {
+    if (point.at < floor || inside.empty()) {
+      inside.push_back({point.at, narrowed(point.diameter)});
+      continue;
+    }
+    const ProfilePoint& above = inside.back();
+    const double share = (floor - above.at) / (point.at - above.at);
+    inside.push_back({floor, above.diameter + (narrowed(point.diameter) - above.diameter) * share});
+    break;
+  }
+  return inside;
+}
+
+/// The surface that stands on the bottom of a profile, with the bottom.
+SquareMetres with_bottom(std::span<const ProfilePoint> profile) { return revolved(profile) + circle(profile.back().diameter); }
+
 Face end(std::string name, Metres diameter) { return {std::move(name), circle(diameter), FaceKind::end, true, Pass::second, true, {}}; }
 
 }  // namespace
@@ -64,6 +85,15 @@ std::vector<Face> faces(const Bowl& bowl) {
   const SquareMetres rim = circle(outer * 2) - circle(inner * 2);
   return {{"inside", cap(inner, deep), FaceKind::broad, false, Pass::second, true, "outside"},
           {"outside", cap(outer, bowl.height), FaceKind::broad, false, Pass::first, true, "inside"},
+          {"rim", rim, FaceKind::edge, false, Pass::second, true, {}}};
+}
+
+std::vector<Face> faces(const Vessel& vessel) {
+  if (vessel.profile.empty()) return {};
+  const std::vector<ProfilePoint> inside = hollow(vessel);
+  const SquareMetres rim = circle(vessel.profile.front().diameter) - circle(inside.front().diameter);
+  return {{"inside", with_bottom(inside), FaceKind::broad, false, Pass::second, true, "outside"},
+          {"outside", with_bottom(vessel.profile), FaceKind::broad, false, Pass::first, true, "inside"},
           {"rim", rim, FaceKind::edge, false, Pass::second, true, {}}};
 }
 

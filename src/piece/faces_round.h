@@ -17,4 +17,7 @@ namespace coatday::piece {
 /// straight-sided bowl with a foot a third to a half as wide as the rim, and a height of 1/4 to 2/5 of the diameter, the cap is right within 10 %.
 [[nodiscard]] std::vector<Face> faces(const Bowl&);
 
+/// Frusta of cones, outside and inside, with the foot and the floor. The inside follows the outside a wall nearer to the axis. Outside first.
+[[nodiscard]] std::vector<Face> faces(const Vessel&);
+
 }  // namespace coatday::piece

@@ -17,11 +17,7 @@ Section hollow(Metres wall) { return {wall, wall}; }
 Section of(const Board& b) { return slab(b.thickness); }
 Section of(const RoundTop& top) { return slab(top.thickness); }
 Section of(const TaperedLeg& leg) { return bar(std::max(leg.top, leg.foot)); }
-Section of(const TurnedLeg& leg) {
-  Metres widest;
-  for (const ProfilePoint& point : leg.profile) widest = std::max(widest, point.diameter);
-  return bar(widest);
-}
+Section of(const TurnedLeg& leg) { return bar(widest(leg.profile)); }
 Section of(const RoundTube& tube) { return tube.wall ? hollow(*tube.wall) : bar(tube.diameter); }
 Section of(const RectTube& tube) {
   if (tube.wall) return hollow(*tube.wall);
@@ -30,6 +26,7 @@ Section of(const RectTube& tube) {
 Section of(const Case& c) { return slab(c.thickness); }
 Section of(const Door& d) { return slab(d.thickness); }
 Section of(const Bowl& bowl) { return slab(bowl.wall); }
+Section of(const Vessel& vessel) { return slab(vessel.wall); }
 Section of(const FreeArea& area) { return area.wall ? hollow(*area.wall) : slab(std::min({area.length, area.width, area.height})); }
 
 }  // namespace

@@ -19,8 +19,7 @@ Footprint lies(const TaperedLeg& leg) {
 }
 Footprint lies(const TurnedLeg& leg) {
   if (leg.profile.empty()) return {};
-  Metres thick;
-  for (const ProfilePoint& point : leg.profile) thick = std::max(thick, point.diameter);
+  const Metres thick = widest(leg.profile);
   return lying(leg.profile.back().at - leg.profile.front().at, thick, thick);
 }
 Footprint lies(const RoundTube& tube) { return lying(tube.length, tube.diameter, tube.diameter); }
@@ -30,9 +29,21 @@ Footprint lies(const RectTube& tube) { return lying(tube.length, std::max(tube.w
 Footprint lies(const Case& c) { return lying(c.width, c.depth, c.height); }
 Footprint lies(const Door& d) { return lying(d.width, d.height, d.thickness); }
 Footprint lies(const Bowl& bowl) { return lying(bowl.diameter, bowl.diameter, bowl.height); }
+/// Stands on its foot.
+Footprint lies(const Vessel& vessel) {
+  if (vessel.profile.empty()) return {};
+  const Metres wide = widest(vessel.profile);
+  return lying(wide, wide, vessel.profile.back().at - vessel.profile.front().at);
+}
 Footprint lies(const FreeArea& given) { return lying(given.length, given.width, given.height); }
 
 }  // namespace
+
+Metres widest(const std::vector<ProfilePoint>& profile) {
+  Metres most;
+  for (const ProfilePoint& point : profile) most = std::max(most, point.diameter);
+  return most;
+}
 
 std::vector<Face> faces_of(const Shape& shape) {
   return std::visit([](const auto& kind) { return faces(kind); }, shape);
@@ -50,7 +61,7 @@ Footprint footprint(const Shape& shape) {
 
 std::string_view shape_word(const Shape& shape) {
   static constexpr std::array<std::string_view, std::variant_size_v<Shape>> words{
-      "board", "round top", "tapered leg", "turned leg", "round tube", "rect tube", "case", "door", "bowl", "free"};
+      "board", "round top", "tapered leg", "turned leg", "round tube", "rect tube", "case", "door", "bowl", "vessel", "free"};
   return words[shape.index()];
 }
 

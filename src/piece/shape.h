@@ -43,9 +43,15 @@ struct Case {
 struct Door {
   Metres width, height, thickness, frame, recess;
 };
-/// A bowl: revolved wall, open above; the profile runs from the centre of the foot to the rim.
+/// A bowl: revolved wall, open above; the profile runs from the centre of the foot to the rim. At most half as high as wide.
 struct Bowl {
   Metres diameter, height, wall;
+};
+/// A cup, a vase, a deep bowl: a revolved wall, open above. The profile is its outside, from the rim down to the foot.
+struct Vessel {
+  std::vector<ProfilePoint> profile;  ///< `at` from the rim; at least two points, `at` increasing
+  Metres wall;                        ///< measured level, the same at each height
+  Metres depth;                       ///< of the inside; below it the vessel is solid
 };
 struct FreeFace {
   std::string name;
@@ -61,7 +67,7 @@ struct FreeArea {
   std::optional<Metres> wall{};
 };
 
-using Shape = std::variant<Board, RoundTop, TaperedLeg, TurnedLeg, RoundTube, RectTube, Case, Door, Bowl, FreeArea>;
+using Shape = std::variant<Board, RoundTop, TaperedLeg, TurnedLeg, RoundTube, RectTube, Case, Door, Bowl, Vessel, FreeArea>;
 
 enum class FaceKind { broad, edge, end, round };
 
@@ -81,6 +87,8 @@ struct Face {
 /// Every face of the shape, ends and edges apart.
 [[nodiscard]] std::vector<Face> faces_of(const Shape&);
 [[nodiscard]] SquareMetres total_area(const std::vector<Face>&);
+
+[[nodiscard]] Metres widest(const std::vector<ProfilePoint>&);
 
 /// What it needs to lie on, longest side first.
 struct Footprint {

@@ -13,13 +13,20 @@
 namespace coatday {
 namespace {
 
+// A name that stands for the same place on every machine. The database's own names begin with a capital letter; what a system adds beside
+// them does not: "localtime", "posix/...", "right/..." (IANA Time Zone Database, theory.html, "Timezone identifiers"; from memory).
+bool is_everywhere(std::string_view name) { return !name.empty() && name[0] >= 'A' && name[0] <= 'Z' && name != "Factory"; }
+
 std::string unknown_zone(std::string_view name) {
   std::vector<std::string> names;
-  for (const auto& zone : date::get_tzdb().zones) names.push_back(zone.name());
+  for (const auto& zone : date::get_tzdb().zones) {
+    if (is_everywhere(zone.name())) names.push_back(zone.name());
+  }
   if (const auto meant = nearest_word(name, names)) {
     return fmt::format("unknown time zone {}; did you mean '{}'?", text::quoted(name), *meant);
   }
-  return fmt::format("unknown time zone {}; expected an IANA name such as America/Chicago or UTC", text::quoted(name));
+  return fmt::format("unknown time zone {}; expected a name that means the same on every machine, such as America/Chicago or UTC",
+                     text::quoted(name));
 }
 
 }  // namespace
@@ -33,6 +40,7 @@ tl::expected<Zone, std::string> Zone::find(std::string_view name) {
   } catch (const std::runtime_error&) {
     return tl::make_unexpected(std::string("this machine has no time zone database (tzdata)"));
   }
+  if (!is_everywhere(name)) return tl::make_unexpected(unknown_zone(name));
   Zone found;
   try {
     found.zone_ = date::locate_zone(name);

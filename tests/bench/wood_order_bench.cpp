@@ -36,7 +36,7 @@ pieces:
 cli::Environment environment() {
   cli::Environment environment;
   const fs::path root = source_dir();
-  environment.read = [root, order = order_of(30)](const fs::path& path) -> std::optional<std::string> {
+  environment.read = [root, order = order_of(30)](const fs::path& path) -> input::FileText {
     if (path == "order.yaml") return order;
     return input::read_from_disk()(root / path);
   };

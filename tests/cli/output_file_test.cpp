@@ -9,8 +9,11 @@
 #include <csignal>
 #include <filesystem>
 #include <fstream>
+#include <thread>
 
+#include "cli/run.h"
 #include "tests/report/golden.h"
+#include "tests/support/source_dir.h"
 
 namespace coatday::cli {
 namespace {
@@ -128,15 +131,47 @@ TEST_F(OutputFiles, AFolderOrFileThatIsWriteProtected) {
   EXPECT_EQ(files(), 1U);
 }
 
-TEST_F(OutputFiles, TheOrderIsNeverOverwritten) {
-  Arguments arguments;
-  arguments.orders = {put("order.yaml", "order: x\n")};
-  arguments.output = path("./order.yaml");
-  arguments.force = true;
-  const auto refused = refused_output(arguments, mark);
-  ASSERT_TRUE(refused);
-  EXPECT_TRUE(says(refused->err, "is the order itself"));
-  EXPECT_EQ(refused->status, bad_input);
+TEST_F(OutputFiles, WhatTheCommandReadsIsNeverOverwritten) {
+  const std::string order = put("order.yaml", "order: x\nshop: shop.yaml\nown finishes: [own.yaml]\npieces: []\n");
+  const std::string shop = put("shop.yaml", "shop: x\n"), own = put("own.yaml", "products: {}\n");
+  fs::create_symlink("shop.yaml", path("link.html"));
+  fs::create_hard_link(own, path("second-name.html"));
+  Environment environment = this_machine();
+  environment.schedules = source_dir() + "/schedules";
+  for (const std::string& output : {path("./order.yaml"), shop, path("link.html"), own, path("second-name.html")}) {
+    const Outcome refused = run({"page", order, "--force", "-o", output}, environment);
+    EXPECT_EQ(refused.status, bad_input) << output;
+    EXPECT_TRUE(says(refused.err, ": -o would write over it")) << output << refused.err;
+    EXPECT_FALSE(refused.file) << output;
+  }
+}
+
+TEST_F(OutputFiles, ALinkToNothingIsRefused) {
+  fs::create_symlink("not-there.ics", path("link.ics"));
+  EXPECT_EQ(error({path("link.ics"), ours, mark, true}),
+            "'" + path("link.ics") + "' cannot be written: it is a link to a file that is not there");
+  EXPECT_TRUE(fs::is_symlink(path("link.ics")));
+}
+
+// The signal comes in the middle of a long write, and does what it always does as soon as the file has its name.
+TEST_F(OutputFiles, NothingStaysBehindWhenItIsInterrupted) {
+  for (const int signal : {SIGINT, SIGTERM, SIGHUP}) {
+    const auto interrupted = [&] {
+      std::signal(signal, SIG_DFL);
+      const pid_t here = getpid();
+      if (fork() == 0) {
+        while (fs::is_empty(folder_)) std::this_thread::yield();
+        kill(here, signal);
+        std::_Exit(0);
+      }
+      [[maybe_unused]] const std::string none = error({path("plan.ics"), ours + std::string(50'000'000, 'x'), mark});
+      while (true) pause();
+    };
+    EXPECT_EXIT(interrupted(), testing::KilledBySignal(signal), "");
+    EXPECT_EQ(files(), 1U);
+    EXPECT_EQ(fs::file_size(path("plan.ics")), ours.size() + 50'000'000);
+    fs::remove(path("plan.ics"));
+  }
 }
 
 TEST_F(OutputFiles, TheTerminalHearsOnlyOfWhatIsThere) {

@@ -99,10 +99,24 @@ TEST(Run, NoSchedules) {
 
 TEST(Run, ReaderThatThrowsIsOurFault) {
   Environment w = usual();
-  w.read = [](const std::filesystem::path&) -> std::optional<std::string> { throw std::runtime_error("out of luck"); };
+  w.read = [](const std::filesystem::path&) -> input::FileText { throw std::runtime_error("out of luck"); };
   const Outcome outcome = run({"area", "order.yaml"}, w);
   EXPECT_EQ(outcome.status, our_fault);
   EXPECT_NE(outcome.err.find("bug in coatday"), std::string::npos);
+}
+
+TEST(Run, TooLittleMemoryIsNoBug) {
+  Environment w = usual();
+  w.read = [](const std::filesystem::path&) -> input::FileText { throw std::bad_alloc(); };
+  const Outcome outcome = run({"area", "order.yaml"}, w);
+  EXPECT_EQ(outcome.status, no_plan);
+  EXPECT_EQ(outcome.err, "coatday: error: this needs more memory than there is; plan fewer parts or orders at once, or free some\n");
+}
+
+TEST(Run, AControlCharacterInAWordIsNotPrinted) {
+  const Outcome outcome = run({"plan", "or\x1b[2Jder\n.yaml"}, usual());
+  EXPECT_EQ(outcome.status, bad_input);
+  EXPECT_NE(outcome.err.find("'or?[2Jder?.yaml'"), std::string::npos) << outcome.err;
 }
 
 TEST(Run, EveryCommandAnswers) {

@@ -10,7 +10,7 @@ namespace coatday::cli {
 
 Environment typed(Files files) {
   Environment environment;
-  environment.read = [files = std::move(files)](const std::filesystem::path& path) -> std::optional<std::string> {
+  environment.read = [files = std::move(files)](const std::filesystem::path& path) -> input::FileText {
     const auto file = files.find(path.filename().string());
     if (file != files.end()) return file->second;
     const std::filesystem::path climate = std::filesystem::path(source_dir()) / "samples/climate" / path.filename();

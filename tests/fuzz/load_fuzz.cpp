@@ -61,9 +61,9 @@ bool plans_soundly(const coatday::job::Job& job) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const Folder folder = cut({reinterpret_cast<const char*>(data), size});
-  const auto read = [&folder](const std::filesystem::path& path) -> std::optional<std::string> {
+  const auto read = [&folder](const std::filesystem::path& path) -> coatday::input::FileText {
     const auto at = folder.find(path.string());
-    if (at == folder.end()) return std::nullopt;
+    if (at == folder.end()) return tl::make_unexpected(std::string());
     return at->second;
   };
   const coatday::input::Opening opened = coatday::input::open_orders({"order.yaml"}, "schedules", read);

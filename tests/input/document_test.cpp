@@ -29,6 +29,35 @@ std::string times(std::size_t n, const std::string& text) {
   return all;
 }
 
+// Against counting from the beginning, over lines that are empty, short, and longer than what is kept of them.
+TEST(Source, FindsEveryPlaceAndEveryLine) {
+  std::string text;
+  for (const unsigned size : {0U, 0U, 1U, 62U, 0U, 64U, 3U, 200U, 0U, 63U, 128U, 5U}) text += times(size, "é") + "\n";
+  text += times(100, "\n") + "last";
+  const Source source("f", text);
+  int line = 1, column = 1;
+  std::string so_far;
+  for (std::size_t at = 0; at < text.size(); ++at) {
+    const bool begins = (static_cast<unsigned char>(text[at]) & 0xC0U) != 0x80U;
+    if (begins) {
+      ASSERT_EQ(source.location(at).line, line) << at;
+      ASSERT_EQ(source.location(at).column, column) << at;
+      ++column;
+    }
+    if (text[at] != '\n') {
+      so_far += text[at];
+      continue;
+    }
+    ASSERT_EQ(source.line(line), so_far) << line;
+    so_far.clear();
+    column = 1;
+    ++line;
+  }
+  EXPECT_EQ(source.line(line), "last");
+  EXPECT_EQ(source.line(line + 1), "");
+  EXPECT_EQ(source.line(0), "");
+}
+
 TEST(Document, RefusesDepthQuickly) {
   const auto begin = std::chrono::steady_clock::now();
   for (const char* opening : {"[", "{a: ", "- ", "? ", "[\n", "{a:\n"}) {

@@ -22,11 +22,16 @@ inline std::optional<std::string> slurp(const std::filesystem::path& path) {
   return std::string(std::istreambuf_iterator<char>(file), {});
 }
 
+inline FileText on_disk(const std::filesystem::path& path) {
+  auto text = slurp(path);
+  return text ? FileText(*std::move(text)) : tl::make_unexpected(std::string());
+}
+
 /// Files in memory; the others come from tests/input/common/, where a small good order stands beside its shop and finishes.
 inline ReadFile from(Folder folder) {
-  return [folder = std::move(folder)](const std::filesystem::path& path) -> std::optional<std::string> {
+  return [folder = std::move(folder)](const std::filesystem::path& path) -> FileText {
     const auto at = folder.find(path.string());
-    return at == folder.end() ? slurp(tests_dir() + "common/" + path.string()) : at->second;
+    return at == folder.end() ? on_disk(tests_dir() + "common/" + path.string()) : at->second;
   };
 }
 

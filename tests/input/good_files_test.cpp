@@ -1,6 +1,7 @@
 // Files that must load, and what is in them then.
 #include <fmt/core.h>
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 #include "input/wood.h"
 #include "tests/input/folder.h"
@@ -12,7 +13,7 @@ namespace {
 using namespace std::chrono_literals;
 
 ReadFile from_project() {
-  return [](const std::filesystem::path& path) { return slurp(std::filesystem::path(source_dir()) / path); };
+  return [](const std::filesystem::path& path) { return on_disk(std::filesystem::path(source_dir()) / path); };
 }
 
 Opening every_key() { return open_orders({"samples/every-key/order.yaml"}, "tests/input/common/schedules", from_project()); }
@@ -310,9 +311,38 @@ TEST(Samples, AFaceLeftOutWithoutAReasonIsRead) {
 
 TEST(Disk, ReadsFilesAndNoDirectories) {
   const ReadFile read = read_from_disk();
-  EXPECT_EQ(read(tests_dir() + "common/order.yaml"), slurp(tests_dir() + "common/order.yaml"));
-  EXPECT_FALSE(read(tests_dir() + "common"));
-  EXPECT_FALSE(read(tests_dir() + "no such file"));
+  EXPECT_EQ(read(tests_dir() + "common/order.yaml").value(), slurp(tests_dir() + "common/order.yaml"));
+  EXPECT_EQ(read(tests_dir() + "common").error(), "it is a folder");
+  EXPECT_EQ(read(tests_dir() + "no such file").error(), "there is no such file");
+  EXPECT_EQ(read("/dev/null").error(), "it is a device, not a file");
+}
+
+// Whoever opens a pipe that nobody writes into waits for ever.
+TEST(Disk, APipeOrASocketIsRefusedAtOnce) {
+  const std::string pipe = testing::TempDir() + "coatday_pipe", socket_name = testing::TempDir() + "coatday_socket";
+  std::filesystem::remove(pipe);
+  std::filesystem::remove(socket_name);
+  ASSERT_EQ(mkfifo(pipe.c_str(), S_IRUSR | S_IWUSR), 0);
+  ASSERT_EQ(mknod(socket_name.c_str(), S_IFSOCK | S_IRUSR, 0), 0);
+  EXPECT_EQ(read_from_disk()(pipe).error(), "it is a pipe, not a file");
+  EXPECT_EQ(read_from_disk()(socket_name).error(), "it is a socket, not a file");
+  std::filesystem::remove(pipe);
+  std::filesystem::remove(socket_name);
+}
+
+TEST(Disk, AFileThatIsTooLargeIsNotRead) {
+  const std::string name = testing::TempDir() + "coatday_large";
+  std::ofstream(name) << "x";
+  std::filesystem::resize_file(name, std::uintmax_t{33} * 1024 * 1024);
+  EXPECT_EQ(read_from_disk()(name).error(), "it is larger than 32 MiB");
+  std::filesystem::remove(name);
+}
+
+TEST(Files, AShopOfMoreThanOneMebibyteIsNoneAndNothingOfItIsShown) {
+  const Opening opened = open_orders({"order.yaml"}, "schedules", from({{"shop.yaml", "shop: secret\n" + std::string(1024 * 1024, '\n')}}));
+  EXPECT_NE(printed(opened).find("order.yaml:2:7: error: the file 'shop.yaml' is larger than 1 MiB; no shop file is\n"), std::string::npos)
+      << printed(opened);
+  EXPECT_EQ(printed(opened).find("secret"), std::string::npos);
 }
 
 TEST(Disk, FilesAreNamedAsTheUserGaveThem) {

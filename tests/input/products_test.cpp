@@ -9,7 +9,7 @@ namespace {
 
 using finish::Stage;
 
-finish::Catalogue catalogue(const std::string& own, const std::string& more = "{}") {
+finish::Catalogue catalogue(const std::string& own, const std::string& more = "products: {}") {
   Opening opened = open_catalogue({"own.yaml", "more.yaml"}, "schedules", from({{"own.yaml", own}, {"more.yaml", more}}));
   EXPECT_EQ(printed(opened), "");
   return opened ? std::move(opened->job.catalogue) : finish::Catalogue{};

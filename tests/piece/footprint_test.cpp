@@ -28,6 +28,9 @@ TEST(Footprint, OfADoorLiesFlat) {
   expect_footprint(Door{Metres(0.4), Metres(0.6), Metres(0.02), Metres(0.05), Metres(0.005)}, 0.6, 0.4, 0.02);
 }
 TEST(Footprint, OfABowlStands) { expect_footprint(Bowl{Metres(0.3), Metres(0.1), Metres(0.01)}, 0.3, 0.3, 0.1); }
+TEST(Footprint, OfAVesselStands) {
+  expect_footprint(Vessel{{{Metres(0), Metres(0.06)}, {Metres(0.2), Metres(0.08)}}, Metres(0.004), Metres(0.19)}, 0.08, 0.08, 0.2);
+}
 TEST(Footprint, OfAFreeAreaIsAsGiven) { expect_footprint(FreeArea{{}, Metres(0.2), Metres(0.5), Metres(0.9)}, 0.5, 0.2, 0.9); }
 
 }  // namespace

@@ -115,5 +115,58 @@ TEST(Bowl, IsWithinATenthOfAStraightSidedOne) {
     }
 }
 
+// A hemisphere has the area 2 pi r² (CRC, mensuration; from memory). Beyond it a cap is no bowl: its wall leans inwards.
+TEST(Bowl, AsHighAsHalfItsWidthIsAHemisphere) {
+  EXPECT_NEAR(area_of(Bowl{Metres(0.2), Metres(0.1), Metres(0.01)}, "outside"), 2 * pi * 0.01, 1e-12);
+  EXPECT_NEAR(area_of(Bowl{Metres(0.2), Metres(0.1), Metres(0.01)}, "inside"), 2 * pi * 0.0081, 1e-12);
+}
+TEST(Bowl, AsFlatAsCanBeIsADisc) { EXPECT_NEAR(area_of(Bowl{Metres(0.2), Metres(1e-7), Metres(0)}, "outside"), pi * 0.01, 1e-12); }
+
+Vessel cup(double wall, double depth) { return {{{Metres(0), Metres(0.06)}, {Metres(0.2), Metres(0.06)}}, Metres(wall), Metres(depth)}; }
+
+// Curved surface of a cylinder pi d h, and a circle at its end.
+TEST(Vessel, OfOneDiameterIsACup) {
+  EXPECT_NEAR(area_of(cup(0.004, 0.196), "outside"), pi * (0.06 * 0.2 + 0.0009), 1e-12);
+  EXPECT_NEAR(area_of(cup(0.004, 0.196), "inside"), pi * (0.052 * 0.196 + 0.000676), 1e-12);
+  EXPECT_NEAR(area_of(cup(0.004, 0.196), "rim"), pi * (0.0009 - 0.000676), 1e-12);
+}
+TEST(Vessel, WithoutAWallIsTheSameInsideAndOutside) {
+  EXPECT_NEAR(area_of(cup(0, 0.2 - 1e-12), "inside"), area_of(cup(0, 0.2 - 1e-12), "outside"), 1e-12);
+  EXPECT_NEAR(area_of(cup(0, 0.2), "rim"), 0, 1e-12);
+}
+TEST(Vessel, WhoseWallIsItsRadiusIsSolid) {
+  EXPECT_NEAR(area_of(cup(0.03, 0.17), "inside"), 0, 1e-12);
+  EXPECT_NEAR(area_of(cup(0.03, 0.17), "rim"), pi * 0.0009, 1e-12);
+}
+
+// Radii 5 and 2, height 4, slant 5: pi (R + r) s. The hollow ends half-way down, where its radius is 3.5 less the wall.
+TEST(Vessel, OfTwoDiametersIsAFrustumOfACone) {
+  const Shape vessel = Vessel{{{Metres(0), Metres(10)}, {Metres(4), Metres(4)}}, Metres(0.5), Metres(2)};
+  EXPECT_NEAR(area_of(vessel, "outside"), 35 * pi + 4 * pi, 1e-9);
+  EXPECT_NEAR(area_of(vessel, "inside"), pi * (4.5 + 3) * 2.5 + pi * 9, 1e-9);
+}
+
+RC_GTEST_PROP(Vessel, InsideAgreesWithAMesh, ()) {
+  std::vector<ProfilePoint> outside, inside;
+  double at = 0;
+  for (const int step : *rc::gen::container<std::vector<int>>(5, rc::gen::inRange(5, 200))) {
+    at += step * 0.001;
+    const double diameter = *rc::gen::inRange(20, 120) * 0.001;
+    outside.push_back({Metres(at), Metres(diameter)});
+    inside.push_back({Metres(at), Metres(diameter - 0.01)});
+  }
+  const double floor = inside.back().diameter.value();
+  outside.push_back({Metres(at + 0.01), Metres(0.05)});
+  const Vessel vessel{outside, Metres(0.005), inside.back().at - inside.front().at};
+  const double expected = mesh_area(inside, 2000) + pi * floor * floor / 4;
+  RC_ASSERT(std::abs(area_of(vessel, "inside") / expected - 1) < 1e-5);
+}
+
+// A straight-sided cup of 60 mm and 200 mm: as a cap it would have three times its area.
+TEST(Vessel, HasTheAreaThatABowlWouldNotHave) {
+  const double as_a_cap = area_of(Bowl{Metres(0.06), Metres(0.2), Metres(0.004)}, "outside");
+  EXPECT_GT(as_a_cap / area_of(cup(0.004, 0.196), "outside"), 3);
+}
+
 }  // namespace
 }  // namespace coatday::piece

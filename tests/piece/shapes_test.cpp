@@ -16,11 +16,17 @@ std::vector<Shape> all_shapes(double k) {
   const auto area = [k](double size) { return SquareMetres(size * k * k); };
   const std::vector<ProfilePoint> profile{{m(0), m(0.05)}, {m(0.1), m(0.03)}, {m(0.7), m(0.04)}};
   const FreeFace carved{"carved", area(0.3), "back", false, true}, back{"back", area(0.2), "carved", false, false};
-  return {Board{m(1.7), m(0.9), m(0.04)},        RoundTop{m(1.1), m(0.03)},
-          TaperedLeg{m(0.7), m(0.05), m(0.03)},  TurnedLeg{profile},
-          RoundTube{m(0.8), m(0.025), true},     RectTube{m(0.8), m(0.05), m(0.025), true},
-          Case{m(0.8), m(0.5), m(0.3), m(0.02)}, Door{m(0.4), m(0.5), m(0.02), m(0.06), m(0.006)},
-          Bowl{m(0.3), m(0.1), m(0.01)},         FreeArea{{carved, back}, m(0.5), m(0.3), m(0.02)}};
+  return {Board{m(1.7), m(0.9), m(0.04)},
+          RoundTop{m(1.1), m(0.03)},
+          TaperedLeg{m(0.7), m(0.05), m(0.03)},
+          TurnedLeg{profile},
+          RoundTube{m(0.8), m(0.025), true},
+          RectTube{m(0.8), m(0.05), m(0.025), true},
+          Case{m(0.8), m(0.5), m(0.3), m(0.02)},
+          Door{m(0.4), m(0.5), m(0.02), m(0.06), m(0.006)},
+          Bowl{m(0.3), m(0.1), m(0.01)},
+          Vessel{profile, m(0.004), m(0.5)},
+          FreeArea{{carved, back}, m(0.5), m(0.3), m(0.02)}};
 }
 
 RC_GTEST_PROP(EveryShape, LengthsTimesKMakeAreasTimesKSquared, ()) {
@@ -70,8 +76,8 @@ TEST(EveryShape, LiesLongestSideFirst) {
 TEST(EveryShape, HasItsOwnWord) {
   std::vector<std::string> words;
   for (const Shape& shape : all_shapes(1)) words.emplace_back(shape_word(shape));
-  const std::vector<std::string> expected{"board",     "round top", "tapered leg", "turned leg", "round tube",
-                                          "rect tube", "case",      "door",        "bowl",       "free"};
+  const std::vector<std::string> expected{"board", "round top", "tapered leg", "turned leg", "round tube", "rect tube",
+                                          "case",  "door",      "bowl",        "vessel",     "free"};
   EXPECT_EQ(words, expected);
 }
 

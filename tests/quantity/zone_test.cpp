@@ -15,6 +15,16 @@ Zone chicago() { return Zone::find("America/Chicago").value(); }
 Instant utc(const char* text) { return Zone().to_instant(parse_local_time(text).value()); }
 LocalTime local(const char* text) { return parse_local_time(text).value(); }
 
+// A plan must mean the same elsewhere.
+TEST(Zone, WhatOneMachineAloneMeansIsNone) {
+  for (const char* name : {"localtime", "posixrules", "posix/America/Chicago", "right/America/Chicago", "Factory", "/etc/localtime",
+                           "../zoneinfo/UTC", "tzdata.zi", "zone.tab", "iso3166.tab"})
+    EXPECT_FALSE(Zone::find(name)) << name;
+  EXPECT_EQ(Zone::find("localtime").error(),
+            "unknown time zone 'localtime'; expected a name that means the same on every machine, such as America/Chicago or UTC");
+  EXPECT_EQ(Zone::find("posix/America/Chicago").error(), "unknown time zone 'posix/America/Chicago'; did you mean 'America/Chicago'?");
+}
+
 TEST(Zone, DefaultIsUtc) {
   EXPECT_EQ(Zone().name(), "UTC");
   EXPECT_EQ(Zone().offset(utc("2027-07-01 12:00")), 0s);
@@ -77,7 +87,8 @@ TEST(Iso8601, CarriesTheOffset) {
 TEST(ZoneFind, HelpsWithTheName) {
   EXPECT_EQ(Zone::find("America/Chicgo").error(), "unknown time zone 'America/Chicgo'; did you mean 'America/Chicago'?");
   EXPECT_EQ(Zone::find("america/chicago").error(), "unknown time zone 'america/chicago'; did you mean 'America/Chicago'?");
-  EXPECT_EQ(Zone::find("the shop").error(), "unknown time zone 'the shop'; expected an IANA name such as America/Chicago or UTC");
+  EXPECT_EQ(Zone::find("the shop").error(),
+            "unknown time zone 'the shop'; expected a name that means the same on every machine, such as America/Chicago or UTC");
   EXPECT_FALSE(Zone::find(""));
   EXPECT_FALSE(Zone::find("tzdata.zi"));  // a file of the database, but no zone
   EXPECT_FALSE(Zone::find("../../../etc/passwd"));

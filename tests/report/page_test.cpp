@@ -161,6 +161,7 @@ std::vector<piece::Shape> shapes() {
       Case{Metres(0.9), Metres(1.8), Metres(0.3), Metres(0.02)},
       Door{Metres(0.5), Metres(0.7), Metres(0.02), Metres(0.06), Metres(0.008)},
       Bowl{Metres(0.25), Metres(0.09), Metres(0.01)},
+      Vessel{{{Metres(0), Metres(0.06)}, {Metres(0.12), Metres(0.09)}, {Metres(0.2), Metres(0.05)}}, Metres(0.005), Metres(0.18)},
       FreeArea{
           {{"all round", SquareMetres(0.5), {}}, {"under", SquareMetres(0.1), {}, false, false}}, Metres(1), Metres(0.3), Metres(0.05)}};
 }

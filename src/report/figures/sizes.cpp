@@ -18,6 +18,10 @@ std::string words(const piece::RectTube& t, Units u) { return by({t.length, t.wi
 std::string words(const piece::Case& c, Units u) { return by({c.width, c.height, c.depth}, u); }
 std::string words(const piece::Door& d, Units u) { return by({d.width, d.height, d.thickness}, u); }
 std::string words(const piece::Bowl& b, Units u) { return by({b.diameter}, u) + " across, " + by({b.height}, u) + " high"; }
+std::string words(const piece::Vessel& v, Units u) {
+  if (v.profile.empty()) return "";
+  return by({piece::widest(v.profile)}, u) + " across, " + by({v.profile.back().at - v.profile.front().at}, u) + " high";
+}
 std::string words(const piece::FreeArea& f, Units u) { return by({f.length, f.width, f.height}, u); }
 
 }  // namespace

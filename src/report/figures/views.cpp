@@ -95,19 +95,23 @@ std::vector<View> views(const piece::TaperedLeg& leg, DrawingScale s) {
           leg_view("back, left, top", {"back", "left"}, "top end", false, leg, s)};
 }
 
+/// The outline of what is turned, lying, from `x` along its axis.
+std::vector<Point> turned_outline(const std::vector<piece::ProfilePoint>& profile, double x, double axis, DrawingScale s) {
+  std::vector<Point> outline;
+  for (const piece::ProfilePoint& p : profile) outline.push_back({x + s(p.at, 0), axis - s(p.diameter, 6) / 2});
+  for (auto p = profile.rbegin(); p != profile.rend(); ++p) outline.push_back({x + s(p->at, 0), axis + s(p->diameter, 6) / 2});
+  return outline;
+}
+
 std::vector<View> views(const piece::TurnedLeg& leg, DrawingScale s) {
   if (leg.profile.empty()) return {};
-  Metres widest;
-  for (const piece::ProfilePoint& p : leg.profile) widest = std::max(widest, p.diameter);
-  const double tall = s(widest, 10), first = s(leg.profile.front().diameter, 6) / 2, last = s(leg.profile.back().diameter, 6) / 2;
+  const double tall = s(piece::widest(leg.profile), 10), first = s(leg.profile.front().diameter, 6) / 2,
+               last = s(leg.profile.back().diameter, 6) / 2;
   const double x = margin + 2 * first + apart, axis = margin + tall / 2;
-  std::vector<Point> outline;
-  for (const piece::ProfilePoint& p : leg.profile) outline.push_back({x + s(p.at, 0), axis - s(p.diameter, 6) / 2});
-  for (auto p = leg.profile.rbegin(); p != leg.profile.rend(); ++p) outline.push_back({x + s(p->at, 0), axis + s(p->diameter, 6) / 2});
   const double length = s(leg.profile.back().at, 20), end = x + length;
   return {{"from the side, with its ends",
-           {polygon("all round", outline, {x + length / 2, axis}, length, tall / 2), disc("top end", {margin + first, axis}, first),
-            disc("foot end", {end + apart + last, axis}, last)},
+           {polygon("all round", turned_outline(leg.profile, x, axis, s), {x + length / 2, axis}, length, tall / 2),
+            disc("top end", {margin + first, axis}, first), disc("foot end", {end + apart + last, axis}, last)},
            end + apart + 2 * last + margin,
            tall + 2 * margin}};
 }
@@ -173,6 +177,19 @@ std::vector<View> views(const piece::Bowl& b, DrawingScale s) {
   outside.lines = {{{centre}, radius * 0.4}};
   return {{"from above", {disc("inside", centre, inner), ring("rim", centre, radius, inner)}, side, side},
           {"from below", {std::move(outside)}, side, side}};
+}
+
+std::vector<View> views(const piece::Vessel& v, DrawingScale s) {
+  if (v.profile.empty()) return {};
+  const double tall = s(piece::widest(v.profile), 10), axis = margin + tall / 2;
+  const double radius = s(v.profile.front().diameter, 24) / 2, side = 2 * (radius + margin), length = s(v.profile.back().at, 20);
+  const Point centre{side / 2, side / 2};
+  const double inner = std::max(radius - s(v.wall, 3), radius / 2);
+  return {{"from above", {disc("inside", centre, inner), ring("rim", centre, radius, inner)}, side, side},
+          {"from the side, lying",
+           {polygon("outside", turned_outline(v.profile, margin, axis, s), {margin + length / 2, axis}, length, tall / 2)},
+           length + 2 * margin,
+           tall + 2 * margin}};
 }
 
 // Nobody has said how it looks: a field for each face, as large as its area beside the others.
