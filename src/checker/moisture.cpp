@@ -142,7 +142,8 @@ class MoistureJudge {
     }
     if (!first) return;
     const Instant start = std::chrono::floor<std::chrono::hours>(facts_.event(*first).start);
-    const double now = lain_until(part, begins(facts_.plan.faces[load.faces.front()].piece), start), shop = equilibrium(start, start + date::days(7));
+    const double now = lain_until(part, begins(facts_.plan.faces[load.faces.front()].piece), start),
+                 shop = equilibrium(start, start + date::days(7));
     const MoistureContent band = piece_of(load).moisture_band;
     if (std::abs(now - shop) <= (band + moisture_slack).value()) return;
     out_.push_back({"wood-not-at-rest", fmt::format("{}: {} is {:.1f} % moist then, and the shop's air leads to {:.1f} %",
@@ -185,7 +186,8 @@ class MoistureJudge {
     if (species == nullptr || (board == nullptr && top == nullptr) || until <= from) return;
     const Metres thickness = board != nullptr ? board->thickness : top->thickness, width = board != nullptr ? board->width : top->diameter;
     const double coefficient = wood::coefficient_across(*species, part.solid.cut.value_or(wood::flat_cut));
-    const MoistureContent initial(lain_until(part, begins(facts_.plan.faces[facts_.event(first).faces.front()].piece), std::chrono::floor<std::chrono::hours>(facts_.event(first).start)));
+    const MoistureContent initial(lain_until(part, begins(facts_.plan.faces[facts_.event(first).faces.front()].piece),
+                                             std::chrono::floor<std::chrono::hours>(facts_.event(first).start)));
     const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
     for (const wood::Diffusivity how_fast : {band.low, band.middle, band.high}) {
       Board lying(thickness, initial);

@@ -40,7 +40,8 @@ job::Event& carry_legs_in(Small& s, Celsius from, Instant start) {
 INSTANTIATE_TEST_SUITE_P(
     Surfaces, Broken,
     testing::Values(
-        Break{"said to lag less than it does", [](Small& s) { s.event("table/leg.1-2/clear-1").bodies = {Hours(0.25)}; }, {"bodies-differ"}},
+        Break{
+            "said to lag less than it does", [](Small& s) { s.event("table/leg.1-2/clear-1").bodies = {Hours(0.25)}; }, {"bodies-differ"}},
         Break{"a surface warmer than its air",
               [](Small& s) {
                 std::vector<climate::AirRow> rows(s.plan.air.rows().begin(), s.plan.air.rows().end());
@@ -202,7 +203,8 @@ INSTANTIATE_TEST_SUITE_P(
         Break{"no volume", [](Small& s) { s.event("table/leg.1-2/clear-1").volume.reset(); }, {"volume-differs"}},
         Break{"a method that the shop has not", [](Small& s) { s.job.shop.methods = {"roller"}; }, {"method-unknown"}},
         Break{"past the pot life", [](Small& s) { s.product().pot_life = Hours(0.01); }, {"pot-life"}},
-        Break{"told thicker than its step", [](Small& s) { s.event("table/leg.1-2/clear-1").wet_film = Micrometres(110); }, {"film-differs"}},
+        Break{
+            "told thicker than its step", [](Small& s) { s.event("table/leg.1-2/clear-1").wet_film = Micrometres(110); }, {"film-differs"}},
         Break{"told to dry faster than its film does",
               [](Small& s) { s.event("table/leg.1-2/clear-1").drying.expected = 0.9; },
               {"film-differs"}},

@@ -50,7 +50,7 @@ std::optional<Complaint> complaint_of(const Run& run) {
 std::optional<Complaint> complaint_of_mutant(const Run& run) {
   if (auto found = complaint_of(run)) return found;
   // Of a file that is none of ours nothing is quoted, and no line of it told.
-  static const std::regex placed("^[^\\s:][^:\n]*:(\\d+:\\d+:)? (error|warning): ");
+  static const std::regex placed("^[^\\s:][^:\n]*(:\\d+:\\d+|\\.[a-z]+): (error|warning): ");
   if (run.status == 2 && !std::regex_search(run.err, placed)) return Complaint{"no-place", first_lines(run.err), typed(run.arguments)};
   return std::nullopt;
 }

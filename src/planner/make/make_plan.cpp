@@ -153,7 +153,8 @@ class Planner {
       if (again || here == furthest) {
         const bool open = refusal_.status == job::Status::not_found;
         if (open && (attempt(nearest, true) || (is_usual(variant_) && attempt(here, true)))) return true;
-        if (!again && follows) plan_.contradiction.insert(plan_.contradiction.begin(), fmt::format("no plan ends before the end of {}", last_year));
+        if (!again && follows)
+          plan_.contradiction.insert(plan_.contradiction.begin(), fmt::format("no plan ends before the end of {}", last_year));
         return false;
       }
       before = refusal_;
