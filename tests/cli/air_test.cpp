@@ -185,7 +185,7 @@ TEST(AirFit, MistakesAndRefusals) {
   EXPECT_EQ(run({"air", "shop.yaml", "--fit", "nowhere.csv"}, environment(files)).status, bad_input);
   const Outcome none = run({"air", "shop.yaml", "--fit", "none.csv"}, environment(files));
   EXPECT_EQ(none.status, bad_input);
-  EXPECT_NE(none.err.find("none.csv: error: none of the first 100 lines names"), std::string::npos) << none.err;
+  EXPECT_NE(none.err.find("none.csv: error: none of"), std::string::npos) << none.err;
   EXPECT_EQ(run({"air", "shop.yaml", "order.yaml", "--fit", "log.csv"}, environment(files)).status, bad_input);
   const Outcome small = run({"air", "shop.yaml", "--fit", "short.csv"}, environment(files));
   EXPECT_EQ(small.status, no_plan) << small.err;
