@@ -141,12 +141,13 @@ class Planner {
   /// A refusal counts only where a longer horizon gives the same one.
   bool plan_ahead() {
     const bool follows = purpose_ == Purpose::follow;
-    const days furthest = std::min(last_horizon(plan_.from), follows ? days::max() : half_a_year);
-    const days nearest = std::min(furthest, first_horizon(job_, loads_, graph_, plan_.from));
+    const days nearest = first_horizon(job_, loads_, graph_, plan_.from), last = last_horizon(plan_.from);
+    const days furthest = follows ? last : std::min(last, std::max(nearest, half_a_year));
     Refusal before;
     int refused = 0;
     for (days horizon = nearest;; horizon = std::max(horizon * further, all_seasons)) {
       const days here = std::min(horizon, furthest);
+      air_.extend_to(plan_.from + here + cures.front());
       make_graph(plan_.from + here);
       if (attempt(here, false)) return true;
       const bool again = here >= all_seasons && (refusal_ == before || ++refused == most_refusals);
