@@ -18,7 +18,6 @@ class HistoryCheck {
   HistoryCheck(const job::Job& job, TaskGraph graph) : job_(job), graph_(std::move(graph)) {
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {
       task_of_.emplace(graph_.tasks[t].id, t);
-      loads_.insert(job::load_key(graph_.tasks[t].step_id));
     }
     for (const After& after : graph_.after) before_.emplace(after.task, after.other);
   }
@@ -32,7 +31,7 @@ class HistoryCheck {
         say(done, fmt::format("'{}' is recorded twice; the first time is in line {}", done.event, first->second->where.line));
       } else if (const auto task = task_of_.find(done.event); task != task_of_.end()) {
         done_.emplace(task->second, &done);
-      } else if (!measures(done.event)) {
+      } else {
         say(done, unknown(done.event));
       }
     }
@@ -47,12 +46,6 @@ class HistoryCheck {
 
   static std::string meant(const std::string& event, const std::string& known) {
     return fmt::format("unknown event '{}'; did you mean '{}'?", event, known);
-  }
-
-  /// Whether wood has to rest depends on the moment from which one plans; what was measured stays measured.
-  [[nodiscard]] bool measures(const std::string& event) const {
-    const auto id = job::parse_step_id(event);
-    return id && id->kind == job::StepId::Kind::measure && loads_.contains(job::load_key(*id));
   }
 
   [[nodiscard]] std::string unknown(const std::string& event) const {
@@ -88,7 +81,6 @@ class HistoryCheck {
   const job::Job& job_;
   TaskGraph graph_;
   std::map<std::string, std::size_t> task_of_;
-  std::set<std::string> loads_;
   std::multimap<std::size_t, std::size_t> before_;
   std::map<std::size_t, const job::Done*> done_;
   std::vector<job::Finding> findings_;

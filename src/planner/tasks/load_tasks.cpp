@@ -65,17 +65,21 @@ std::optional<Task> LoadTasks::measure() const {
     items += part.count;
     if (longest == nullptr || *rest->second.until > *longest->until) longest = &rest->second;
   }
-  if (longest == nullptr) return std::nullopt;
   Task task;
   task.identify({piece_id_, load_.id, "", StepId::Pass::only, StepId::Kind::measure});
+  const std::vector<job::Done>& history = job_.order.history;
+  const bool recorded = std::any_of(history.begin(), history.end(), [&](const job::Done& done) { return done.event == task.id; });
+  if (longest == nullptr && !recorded) return std::nullopt;
   task.kind = job::EventKind::prepare;
   task.name = "measure the moisture";
   task.piece = load_.piece;
   task.load = index_;
   task.hands_on = job::in_whole_steps(Hours(job_.shop.handling) * items);
-  task.not_before = longest->until;
-  task.not_before_why = longest->why;
-  task.note = longest->note;
+  if (longest != nullptr) {
+    task.not_before = longest->until;
+    task.not_before_why = longest->why;
+    task.note = longest->note;
+  }
   task.carries_in = true;  // what was worked on since needs no measuring
   return task;
 }
