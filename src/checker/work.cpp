@@ -160,8 +160,6 @@ class Record {
     same.load = id_->load;
     return same == *id_ && job::within(job::items_of(event.step_id.load), items_);
   }
-  /// Whether wood is measured depends on the day from which one plans.
-  [[nodiscard]] bool may_be_left_out() const { return id_ && id_->kind == job::StepId::Kind::measure; }
   [[nodiscard]] bool agrees_with(const job::Event& event) const {
     return event.done && std::chrono::abs(event.start - done_.start) <= rounding && std::chrono::abs(event.end - done_.end) <= rounding;
   }
@@ -185,7 +183,7 @@ void check_history(const PlanFacts& facts, Breaches& out) {
       any = known[i] = true;
       agree = agree && record.agrees_with(events[i]);
     }
-    if ((any && agree) || (!any && record.may_be_left_out())) continue;
+    if (any && agree) continue;
     out.push_back({"history-lost", fmt::format("{} was done {} to {}; the plan does not say so", done.event, facts.when(done.start),
                                                facts.when(done.end))});
   }

@@ -93,6 +93,13 @@ TEST(HistoryInFiles, WithoutFromThePlanGoesOnWhereTheHistoryEnds) {
   EXPECT_EQ(run_with({"plan", "order.yaml", "--from", "2027-01-18 10:05"}, raised("s")).out, outcome.out);
 }
 
+// Whether wood has to be measured depends on the moment from which one plans. What is measured stays so.
+TEST(HistoryInFiles, AMeasurementThatIsNoLongerNeededIsDone) {
+  const Outcome outcome = run_with({"plan", "order.yaml"}, done("s/b/measure", "08:00", "08:05"));
+  EXPECT_EQ(outcome.status, 0) << outcome.err;
+  EXPECT_TRUE(says(outcome.out, "measure the moisture"));
+}
+
 TEST(HistoryInFiles, IdsMeanTheSameAloneAndWithOtherOrders) {
   const std::vector<std::string> alone{"plan", "order.yaml"}, together{"plan", "order.yaml", "other.yaml"};
   for (const auto& words : {alone, together}) {

@@ -29,7 +29,7 @@ class HistoryCheck {
         say(done, fmt::format("'{}' is recorded twice; the first time is in line {}", done.event, first->second->where.line));
       } else if (note(done)) {
         continue;
-      } else if (!measures(done.event)) {
+      } else {
         say(done, unknown(done.event));
       }
     }
@@ -56,16 +56,6 @@ class HistoryCheck {
 
   static std::string meant(const std::string& event, const std::string& known) {
     return fmt::format("unknown event '{}'; did you mean '{}'?", event, known);
-  }
-
-  /// Whether wood has to rest depends on the moment from which one plans; what was measured stays measured.
-  [[nodiscard]] bool measures(const std::string& event) const {
-    const auto id = job::parse_step_id(event);
-    if (!id || id->kind != job::StepId::Kind::measure) return false;
-    const job::LoadItems items = job::items_of(id->load);
-    return std::any_of(graph_.tasks.begin(), graph_.tasks.end(), [&](const Task& task) {
-      return task.load && task.step_id.piece == id->piece && job::within(job::items_of(task.step_id.load), items);
-    });
   }
 
   [[nodiscard]] std::string unknown(const std::string& event) const {

@@ -76,7 +76,6 @@ std::vector<job::Finding> validate_history(const job::Job& job, const TaskGraph&
     const RecordedStep recorded(done.event);
     const auto task = std::find_if(graph.tasks.begin(), graph.tasks.end(), [&](const Task& t) { return recorded.covers(t); });
     if (task == graph.tasks.end()) {
-      if (const auto id = job::parse_step_id(done.event); id && id->kind == job::StepId::Kind::measure) continue;
       findings.push_back({"unknown-event", job::Severity::warning, "the history names an event that this plan does not have: " + done.event,
                           done.event, done.where});
       continue;

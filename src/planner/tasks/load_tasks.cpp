@@ -7,6 +7,7 @@
 #include "job/time_step.h"
 #include "piece/heat.h"
 #include "planner/tasks/effort.h"
+#include "planner/tasks/history.h"
 #include "planner/tasks/vapour.h"
 
 namespace coatday::planner {
@@ -76,17 +77,21 @@ std::optional<Task> LoadTasks::measure() const {
     items += part.count;
     if (longest == nullptr || *rest->second.until > *longest->until) longest = &rest->second;
   }
-  if (longest == nullptr) return std::nullopt;
   Task task;
   task.identify({piece_id_, load_.id, "", StepId::Pass::only, StepId::Kind::measure});
+  task.load = index_;
+  const std::vector<job::Done>& history = job_.order.history;
+  const auto is_it = [&](const job::Done& done) { return RecordedStep(done.event).covers(task); };
+  if (longest == nullptr && std::none_of(history.begin(), history.end(), is_it)) return std::nullopt;
   task.kind = job::EventKind::prepare;
   task.name = "measure the moisture";
   task.piece = load_.piece;
-  task.load = index_;
   task.hands_on = job::in_whole_steps(Hours(job_.shop.handling) * items);
-  task.not_before = longest->until;
-  task.not_before_why = longest->why;
-  task.note = longest->note;
+  if (longest != nullptr) {
+    task.not_before = longest->until;
+    task.not_before_why = longest->why;
+    task.note = longest->note;
+  }
   task.carries_in = true;  // what was worked on since needs no measuring
   return task;
 }

@@ -25,7 +25,7 @@ class LoadTasks {
         piece_id_(job.order.pieces[load_.piece].piece.id),
         graph_(graph) {}
 
-  /// Somebody measures the moisture again once the wood is at rest. Nothing where no part has to rest.
+  /// Somebody measures the moisture again once the wood is at rest. Nothing where no part has to rest, unless it is recorded.
   [[nodiscard]] std::optional<Task> measure() const;
   [[nodiscard]] Task dry(const finish::Step&, std::vector<std::size_t> faces) const;
   /// The coats of a face are counted in the order of these calls.
