@@ -15,7 +15,8 @@ TEST(LoadItems, AreReadAsTheyAreWritten) {
 }
 
 TEST(LoadItems, AreNoneInATextThatIsNoId) {
-  for (const char* text : {"", "+", "top+", ".1", "leg.", "leg.0", "leg.0-4", "leg.4-1", "leg.1-", "leg.a", "leg.1-4x", "leg.99999999999"}) {
+  for (const char* text :
+       {"", "+", "top+", ".1", "leg.", "leg.0", "leg.0-4", "leg.4-1", "leg.1-", "leg.a", "leg.1-4x", "leg.99999999999"}) {
     EXPECT_TRUE(items_of(text).empty()) << text;
   }
 }
