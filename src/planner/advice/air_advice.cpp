@@ -13,9 +13,17 @@ namespace {
 
 // Beyond, planning again and again would keep people waiting. What comes with a plan without being asked for may take a second (judgement).
 constexpr std::size_t most_faces = 1200, events_at_once = 800;
-constexpr int most_plans = 40;
+constexpr int least_air_plans = 6, most_plans = 40;
 /// Conflicts and passes that make the plans of small orders comparable. Judgement, from the samples.
 constexpr long search = 1000;
+
+/// A larger order has fewer plans made, so that its advice takes hardly longer.
+Trials::Budget budget(std::size_t events, bool thorough) {
+  constexpr std::size_t most_events = 800;  // in all plans
+  const auto plans = std::clamp(static_cast<int>(most_events / std::max(events, std::size_t{1})), least_air_plans, most_plans);
+  return {thorough ? plans : most_plans, thorough ? search : 0};
+}
+
 /// In one of a kind, as many products are tried in place of others.
 constexpr std::size_t most_products = 1;
 constexpr Hours least_gain{1};
@@ -50,7 +58,7 @@ class AirAdviser {
         plan_(plan),
         all_(request.advice == job::AdviceDepth::thorough),
         ready_(*plan.ready),
-        trials_(job, request.from, {most_plans, all_ ? search : 0}) {}
+        trials_(job, request.from, budget(plan.events.size(), all_)) {}
 
   job::Advice run() {
     if (all_) search_alone();
