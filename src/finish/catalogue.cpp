@@ -34,6 +34,10 @@ const Schedule* Catalogue::schedule(const std::string& id) const { return find(s
 
 const OverRule* Catalogue::over_rule(const std::string& upper, const std::string& under) const { return most_specific(over, upper, under); }
 
-const OverRule* Catalogue::over_rule(const Product& upper, const Product& under) const { return most_specific(over, upper, under); }
+const OverRule* Catalogue::over_rule(const Product& upper, const Product& under) const {
+  const OverRule* rule = most_specific(over, upper, under);
+  const bool for_any = rule != nullptr && (rule->upper == "any" || rule->under == "any");
+  return for_any && upper.id == under.id ? nullptr : rule;
+}
 
 }  // namespace coatday::finish

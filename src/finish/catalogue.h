@@ -34,7 +34,7 @@ struct Catalogue {
   [[nodiscard]] const Schedule* schedule(const std::string& id) const;
   /// The most specific rule (both named, then upper named, then under named, then any/any; the later one of equals), or null: nobody has said.
   [[nodiscard]] const OverRule* over_rule(const std::string& upper, const std::string& under) const;
-  /// The same for two products, whose rules may name a family or the product itself.
+  /// The same for two products, whose rules may name a family or the product itself. A rule for any finish says nothing of a finish over itself.
   [[nodiscard]] const OverRule* over_rule(const Product& upper, const Product& under) const;
 };
 

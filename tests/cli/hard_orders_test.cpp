@@ -236,5 +236,24 @@ TEST(HardOrders, WhatWasDoneTooEarlyOrTooLateIsTold) {
   EXPECT_TRUE(says(outcome.out, "too late: both faces of top get")) << outcome.out;
 }
 
+TEST(HardOrders, AFinishThatNothingMayLieUnderGoesOverItself) {
+  const std::string mine = R"({"products": {"mine": {"like": "shellac"}},
+    "schedules": {"two": {"name": "m", "suits": "wood", "steps": [
+      {"step": "coat 1", "kind": "topcoat", "product": "mine"}, {"step": "coat 2", "kind": "topcoat", "product": "mine"}]}},
+    "over": [{"upper": "mine", "under": "any", "verdict": "barrier", "barriers": ["shellac"], "source": "invented"}]})";
+  const std::string head = "order: t\nstart: 2027-03-01 08:00\nschedule: two\nspecies: cherry-black\nown finishes: [mine.yaml]";
+  const Outcome outcome = plan(order(head, board), shop(places + steady), {}, {{"mine.yaml", mine}});
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+}
+
+TEST(HardOrders, CoatsShareASetUpWithinAnOddGap) {
+  const std::string parts = board +
+                            "}, {part: long, shape: board, length: 143 cm, width: 26 cm, thickness: 15 mm, support: points}, "
+                            "{part: side, " +
+                            board + ", support: hooks";
+  const Outcome outcome = plan(order(clear, parts), shop(places + steady + "sharing gap: 16 min\npeople: 2\n"));
+  EXPECT_EQ(outcome.status, done) << outcome.err;
+}
+
 }  // namespace
 }  // namespace coatday::cli

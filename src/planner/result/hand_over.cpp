@@ -13,7 +13,7 @@ namespace {
 
 using finish::Stage;
 
-/// The latest instant at which every coat of a piece has reached a stage. A coat under another need not have the stage of its own; the last
+/// The latest instant at which every coat of a piece that has a stage has reached it. A coat under another need not have the stage; the last
 /// coat on each face must.
 class StageDate {
  public:
@@ -26,6 +26,7 @@ class StageDate {
   }
 
   [[nodiscard]] std::optional<Instant> date() const {
+    if (behind_ != nullptr) return std::nullopt;
     std::optional<Instant> latest = covered_;
     for (const auto& [face, last] : last_) {
       const std::optional<Instant> reached = reached_at(last);
@@ -37,6 +38,7 @@ class StageDate {
 
   /// The first product that never gets there on some face, or null.
   [[nodiscard]] const finish::Product* missing() const {
+    if (behind_ != nullptr) return behind_;
     for (const auto& [face, last] : last_) {
       if (!reached_at(last)) return &plan_.products.at(last.coat->product);
     }
@@ -57,6 +59,8 @@ class StageDate {
   void coat(const job::Event& event) {
     const auto& own = of(event)[stage_];
     if (own) covered_ = covered_ ? std::max(*covered_, *own) : *own;
+    const finish::Product& product = plan_.products.at(event.product);
+    if (!own && job::has_stage(product, stage_)) behind_ = &product;
     for (const std::size_t face : event.faces) last_[face] = {&event, std::nullopt};
   }
 
@@ -82,6 +86,7 @@ class StageDate {
   finish::Estimate side_;
   std::map<std::size_t, Last> last_;
   std::optional<Instant> covered_;
+  const finish::Product* behind_ = nullptr;  // it has the stage, and does not reach it while the air is known
 };
 
 void say_missing(job::Plan& plan, const job::OrderPiece& piece, Stage stage, const finish::Product& product) {

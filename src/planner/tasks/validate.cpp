@@ -121,7 +121,6 @@ class Validation {
   }
 
   void over(const finish::Product& upper, const finish::Product& under, const finish::Step& step, const std::string& schedule) {
-    if (upper.id == under.id) return;
     const finish::OverRule* rule = job_.catalogue.over_rule(upper, under);
     const std::string pair = fmt::format("{} over {}", upper.name, under.name);
     if (rule == nullptr && upper.family == under.family) return;
