@@ -214,7 +214,7 @@ class Planner {
     quick.reasons = refusal_.by.empty();  // once is enough
     solver::Outcome outcome = solver::solve(problem, quick);
     const auto* found = std::get_if<solver::Found>(&outcome);
-    if (request_.seconds > 0) return found != nullptr || insists ? solver::solve(problem, limits()) : outcome;
+    if (request_.seconds > 0) return found != nullptr || insists ? better(std::move(outcome), solver::solve(problem, limits())) : outcome;
     solver::Limits more;
     more.reasons = refusal_.by.empty();
     more.work = request_.work;
@@ -225,9 +225,16 @@ class Planner {
     if (found == nullptr || graph_.tasks.size() > few_tasks) return outcome;
     if (purpose_ == Purpose::follow && found->score.lateness > 0) more.work = std::max(search_in_time, more.work);
     if (more.work == 0) return outcome;
-    solver::Outcome again = solver::solve(problem, more);
-    const auto* better = std::get_if<solver::Found>(&again);
-    return better != nullptr && better->score < found->score ? again : outcome;
+    return better(std::move(outcome), solver::solve(problem, more));
+  }
+
+  /// The longer search may end with less than the quick one found, and still knows the better bound.
+  static solver::Outcome better(solver::Outcome quick, solver::Outcome longer) {
+    auto* before = std::get_if<solver::Found>(&quick);
+    auto* after = std::get_if<solver::Found>(&longer);
+    if (before == nullptr || (after != nullptr && !(before->score < after->score))) return longer;
+    if (after != nullptr) before->ready_bound = std::max(before->ready_bound, after->ready_bound);
+    return quick;
   }
 
   /// Turns come late where every load still finds its place then. Else the turns stay, and places are as the schedule has them.
