@@ -3,6 +3,7 @@
 
 #include <initializer_list>
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 
@@ -16,14 +17,13 @@ class Ids {
   /// `reserved` are ids that mean something else. Whatever has an id also owns the same id with this suffix.
   explicit Ids(std::initializer_list<std::string_view> reserved = {}, std::string_view suffix = {});
 
-  /// Of `count` equal things, which may also be called "leg-1", "leg-2" and so on, up to their number.
-  [[nodiscard]] std::string make(std::string_view name, std::string_view fallback, int count = 1);
+  [[nodiscard]] std::string make(std::string_view name, std::string_view fallback);
 
  private:
-  [[nodiscard]] bool is_free(const std::string& id, int count) const;
+  [[nodiscard]] bool is_free(const std::string& id) const;
 
-  std::map<std::string, int, std::less<>> counts_;  // of what has the id
-  std::map<std::string, int> next_;                 // the number that an id ends with when it comes again
+  std::set<std::string> taken_;
+  std::map<std::string, int> next_;  // the number that an id ends with when it comes again
   std::string suffix_;
 };
 

@@ -75,7 +75,7 @@ struct Reader {
     fields.need("parts");
     for (const Value& value : fields.list("parts")) {
       piece::Part part = read_part(value, common, around, mistakes);
-      part.id = ids.make(part.name, "part", part.count);
+      part.id = ids.make(part.name, "part");
       if (!part.name.empty() && !id_of.emplace(part.name, part.id).second)
         mistakes.add(part.where, fmt::format("two parts have the name {}", in_quotes(part.name)));
       piece.parts.push_back(std::move(part));

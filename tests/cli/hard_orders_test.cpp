@@ -95,7 +95,7 @@ TEST(HardOrders, LimitsAreRoundedDown) {
   EXPECT_EQ(plan(order(own, board), quick, {}, {{"tight.yaml", tight("60 min")}}).status, done);
   for (const char* within : {"903 min", "1442 min", "67 min"}) {
     const Outcome outcome = plan(order(clear, board), shop(places + steady + "both faces within: " + within + "\n"));
-    EXPECT_NE(outcome.status, our_fault) << within;
+    EXPECT_TRUE(outcome.status == done || outcome.status == no_plan) << within << outcome.err;
   }
 }
 
@@ -247,12 +247,51 @@ TEST(HardOrders, AFinishThatNothingMayLieUnderGoesOverItself) {
 }
 
 TEST(HardOrders, CoatsShareASetUpWithinAnOddGap) {
-  const std::string parts = board +
-                            "}, {part: long, shape: board, length: 143 cm, width: 26 cm, thickness: 15 mm, support: points}, "
-                            "{part: side, " +
-                            board + ", support: hooks";
-  const Outcome outcome = plan(order(clear, parts), shop(places + steady + "sharing gap: 16 min\npeople: 2\n"));
+  const std::string parts = R"(
+      - {part: rail, shape: case, width: 1.064 m, height: 12 5/16 in, depth: 0.289 m, thickness: 9 mm}
+      - {part: long, shape: board, length: 1435 mm, width: 261 mm, thickness: 15 mm}
+      - {part: door, shape: board, length: 1991 mm, width: 865 mm, thickness: 18 mm, support: hooks}
+)";
+  const std::string chest =
+      "shop: shop.yaml\norder: t\nschedule: water-clear-three-coats\nspecies: red-oak\npieces:\n  - piece: chest\n    parts:" + parts;
+  const std::string two =
+      shop("people: 2\nsharing gap: 16 min\ndrying places: [{name: shelves, kind: points}, {name: rail, kind: hooks}]\n" + steady,
+           "{mon-fri: 08:00-17:00}");
+  const Outcome outcome = plan(chest, two, {"--from", "2033-12-23 17:29"});
   EXPECT_EQ(outcome.status, done) << outcome.err;
+}
+
+TEST(HardOrders, WhatIsDoneButDriesIsNotFinishedYet) {
+  const Outcome drying = plan(order(clear, board, all_done), shop(places + steady), {"--from", "2027-03-04 08:00"});
+  EXPECT_TRUE(says(drying.out, "all is done, and it dries; Mon 8 Mar 08:00, safe to promise")) << drying.out;
+  const Outcome finished = plan(order(clear, board, all_done), shop(places + steady), {"--from", "2027-03-09 08:00"});
+  EXPECT_TRUE(says(finished.out, "finished; may be delivered since Mon 8 Mar 08:00")) << finished.out;
+}
+
+TEST(HardOrders, AFirstSideThatWasTurnedWetIsTold) {
+  const std::string wet = history({{"sand-to-150", "01 08:00", "01 08:15"},
+                                   {"raise-the-grain/first", "01 09:00", "01 09:05"},
+                                   {"raise-the-grain/second", "01 09:10", "01 09:15"}});
+  const auto told = [](const std::string& done_so_far) {
+    const Outcome outcome =
+        plan(order(clear, board, done_so_far), shop(places + steady), {"--from", "2027-03-02 08:00", "--format", "json"});
+    EXPECT_EQ(outcome.status, done) << outcome.err;
+    return says(outcome.out, "but the first side was tack-free only at");
+  };
+  EXPECT_TRUE(told(wet));
+  EXPECT_FALSE(told(one_coat));
+}
+
+TEST(HardOrders, NoOtherFinishIsAdvisedForWhatIsCoated) {
+  const std::string head = "order: t\nstart: 2027-03-01 08:00\nschedule: oil-varnish-three-coats\nspecies: walnut";
+  const std::string sanded = history({{"sand-to-150", "01 08:00", "01 08:15"}});
+  const auto told = [&](const std::string& done_so_far) {
+    const Outcome outcome = plan(order(head, board, done_so_far), shop(places + steady), {"--format", "json"});
+    EXPECT_EQ(outcome.status, done) << outcome.err;
+    return says(outcome.out, "in place of oil varnish");
+  };
+  EXPECT_TRUE(told(""));
+  EXPECT_FALSE(told(sanded));
 }
 
 }  // namespace

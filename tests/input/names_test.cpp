@@ -15,21 +15,6 @@ TEST(Ids, OfTheSameWordsDiffer) {
   EXPECT_EQ(ids.make("Стул", "part"), "part-2");
 }
 
-// Batches of 80 doors are called door-1, door-9 and so on.
-TEST(Ids, ADoorOneBesideManyDoorsIsAnotherOne) {
-  Ids ids;
-  EXPECT_EQ(ids.make("door", "part", 80), "door");
-  EXPECT_EQ(ids.make("door 1", "part"), "door-1-2");
-  EXPECT_EQ(ids.make("door 81", "part"), "door-81") << "there is no such batch";
-  EXPECT_EQ(ids.make("door 01", "part"), "door-01") << "nor such a number";
-}
-
-TEST(Ids, ManyDoorsBesideADoorOneAreOthers) {
-  Ids ids;
-  EXPECT_EQ(ids.make("door 1", "part"), "door-1");
-  EXPECT_EQ(ids.make("door", "part", 80), "door-2");
-}
-
 TEST(Ids, OfTheShopsOwnAreNobodyElses) {
   Ids ids{"shop", "cans"};
   EXPECT_EQ(ids.make("Shop", "piece"), "shop-2");

@@ -280,6 +280,22 @@ TEST(Planner, TwoSandWhereThatIsSoonerAndOneWhereTheOtherIsBusy) {
   EXPECT_FALSE(by(one, 2));
 }
 
+TEST(Planner, APieceIsCuredWhenItsLowerCoatsAre) {
+  job::Job job = make_job();
+  finish::Product& slow = job.catalogue.products.emplace("slow", job.catalogue.products.at("clear")).first->second;
+  slow.id = slow.name = "slow";
+  slow.rows.front().hours[finish::Stage::full_cure] = Hours(1e6);
+  for (finish::Step& step : job.catalogue.schedules.at("two-coats").steps) {
+    if (step.product) {
+      step.product = "slow";
+      break;
+    }
+  }
+  const job::Plan plan = planned(job);  // judged
+  ASSERT_EQ(plan.status, job::Status::planned);
+  EXPECT_FALSE(plan.pieces.front().ready.expected.full_use);
+}
+
 TEST(Planner, WeldingKeepsOffVapour) {
   job::Job job = make_job();
   job.catalogue.products.at("clear").flash = finish::FlashClass::category_3;

@@ -25,15 +25,21 @@ void tapered_leg(Random& r, Tree& part) {
   set(part, "foot", length(r, 15, 30));
 }
 
-void turned_leg(Random& r, Tree& part) {
+struct Between {
+  int least, most;
+};
+
+void profile(Random& r, Tree& part, Between gap, Between diameter) {
   Tree& profile = set(part, "profile", list());
   int at = 0;
-  for (int points = r.between(2, 5); points > 0; --points, at += r.between(20, 200)) {
+  for (int points = r.between(2, 5); points > 0; --points, at += r.between(gap.least, gap.most)) {
     Tree& point = profile.children.emplace_back(map());
     set(point, "at", millimetres(at));
-    set(point, "diameter", millimetres(r.between(18, 80)));
+    set(point, "diameter", millimetres(r.between(diameter.least, diameter.most)));
   }
 }
+
+void turned_leg(Random& r, Tree& part) { profile(r, part, {20, 200}, {18, 80}); }
 
 void closed_ends(Random& r, Tree& part) {
   if (r.chance(0.5)) set(part, "wall", millimetres(r.between(1, 5)));
@@ -68,8 +74,14 @@ void door(Random& r, Tree& part) {
   set(part, "recess", length(r, 3, 7));
 }
 
+void vessel(Random& r, Tree& part) {
+  profile(r, part, {30, 150}, {40, 220});
+  set(part, "wall", millimetres(r.between(2, 12)));
+  if (r.chance(0.4)) set(part, "depth", millimetres(r.between(10, 28)));
+}
+
 void bowl(Random& r, Tree& part) {
-  set(part, "diameter", length(r, 100, 500));
+  set(part, "diameter", length(r, 300, 500));
   set(part, "height", length(r, 40, 150));
   set(part, "wall", length(r, 5, 14));
 }
@@ -109,6 +121,7 @@ const std::vector<Shape>& shapes() {
                                       {"case", cabinet},
                                       {"door", door},
                                       {"bowl", bowl},
+                                      {"vessel", vessel},
                                       {"free", free_shape}};
   return all;
 }

@@ -138,6 +138,7 @@ void add_customs(Scene& scene, Tree& shop) {
     set(dust, "light settles", duration(random, 0, 240));
     if (random.chance(0.6)) set(dust, "heavy settles", duration(random, 0, 1440));
   }
+  if (scene.gives(0.2)) set(set(shop, "hot work", map()), "clear", duration(random, 30, 300));
   if (scene.gives(0.5)) set(shop, "ventilation", make_ventilation(random));
   if (scene.gives(0.3))
     set(shop, "both faces within",

@@ -105,7 +105,9 @@ class AirAdviser {
     if (all_ || damp(plan_)) add(best(dryness(job_, plan_)), true);
   }
 
+  /// What is done was done with the products as they are.
   void add_products() {
+    if (!job_.order.history.empty()) return;
     std::vector<ChangeSizes> kinds = another_product(job_);
     if (!all_ && kinds.size() > most_products) kinds.resize(most_products);
     for (const ChangeSizes& sizes : kinds) add(best(sizes), false);

@@ -20,6 +20,7 @@ class PastJudge {
     for (const job::Event& event : plan_.events) {
       if (!event.done) continue;
       for (const job::AfterEvent& after : event.after) too_early(event, after, found);
+      turned_too_early(event, found);
       for (const job::BeforeEvent& before : event.before) too_late(event, before, found);
     }
     plan_.findings.insert(plan_.findings.end(), found.begin(), found.end());
@@ -55,6 +56,24 @@ class PastJudge {
         fmt::format("{} began at {}, but {} was {} only at {}: {}", name(event), when(event.start), name(*below), job::dry_to(*after.stage),
                     when(*ready), meaning(event)),
         found);
+  }
+
+  /// Nobody writes down turning: the second side was turned up before it was coated.
+  void turned_too_early(const job::Event& second, std::vector<job::Finding>& found) const {
+    const bool turned = second.step_id.pass == job::StepId::Pass::second || second.step_id.pass == job::StepId::Pass::hidden;
+    if (!turned || second.product.empty() || !second.support) return;
+    for (const job::Event& first : plan_.events) {
+      const bool other_side = first.done && &first != &second && first.step == second.step && !first.product.empty() &&
+                              first.start < second.start && job::load_key(first.step_id) == job::load_key(second.step_id);
+      if (!other_side) continue;
+      const finish::Stage stage = job::turnable(plan_.products.at(first.product), *second.support);
+      const auto& ready = first.stages.expected[stage];
+      if (!ready || second.start + grid >= *ready) continue;
+      say("done-too-early", second,
+          fmt::format("{} began on the other side at {}, but the first side was {} only at {}: look for marks of what it lay on",
+                      name(second), when(second.start), job::dry_to(stage), when(*ready)),
+          found);
+    }
   }
 
   void too_late(const job::Event& event, const job::BeforeEvent& before, std::vector<job::Finding>& found) const {

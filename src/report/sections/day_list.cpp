@@ -31,9 +31,11 @@ Instant night_end(const Day& day, const Day* next) {
 
 // All but those of pieces that are finished, by start.
 std::vector<const job::Event*> open_events(const job::Plan& plan) {
+  std::vector<bool> finished(plan.pieces.size());
+  for (std::size_t piece = 0; piece < finished.size(); ++piece) finished[piece] = job::is_finished(plan, piece);
   std::vector<const job::Event*> events;
   for (const job::Event& event : plan.events) {
-    if (!event.piece || !job::is_finished(plan, *event.piece)) events.push_back(&event);
+    if (!event.piece || *event.piece >= finished.size() || !finished[*event.piece]) events.push_back(&event);
   }
   return events;
 }

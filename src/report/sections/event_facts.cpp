@@ -120,10 +120,19 @@ std::vector<Run> runs_of(const job::Plan& plan, const job::Event& event) {
   return runs;
 }
 
+/// Whether the load is worked on soon after it leaves its place: then nobody puts it anywhere.
+bool goes_on_soon(const job::Plan& plan, const job::Event& event, Instant place_left) {
+  constexpr std::chrono::hours soon{1};  // judgement
+  const std::string load = job::load_key(event.step_id);
+  return std::any_of(plan.events.begin(), plan.events.end(), [&](const job::Event& next) {
+    return next.start > event.start && next.end >= place_left && next.start < place_left + soon && job::load_key(next.step_id) == load;
+  });
+}
+
 /// Dry to handle, but the next step, or stacking, is still to come.
 bool set_aside(const job::Plan& plan, const job::Event& event, Instant place_left) {
   const auto product = plan.products.find(event.product);
-  if (product == plan.products.end()) return false;
+  if (product == plan.products.end() || goes_on_soon(plan, event, place_left)) return false;
   const auto& handled = event.stages.expected[job::handled(product->second)];
   return handled && place_left >= *handled;
 }

@@ -21,9 +21,10 @@ bool same_result(const job::PieceResult& a, const job::PieceResult& b) {
          a.slack == b.slack;
 }
 
-Phrase delivery(const job::PieceResult& result, bool finished, const Texts& texts) {
-  if (finished && result.ready.slow.deliver)
-    return "finished; may be delivered since " + Phrase(texts.instant(*result.ready.slow.deliver), Mark::strong);
+Phrase delivery(const job::PieceResult& result, bool all_done, Instant now, const Texts& texts) {
+  const auto& safe = result.ready.slow.deliver;
+  if (all_done && safe && *safe <= now) return "finished; may be delivered since " + Phrase(texts.instant(*safe), Mark::strong);
+  if (all_done && safe) return "all is done, and it dries; " + Phrase(texts.instant(*safe), Mark::strong) + ", safe to promise";
   if (!result.ready.slow.deliver) return {"never in this air", Mark::bad};
   return Phrase(texts.instant(*result.ready.slow.deliver), Mark::strong) + ", safe to promise";
 }
@@ -48,7 +49,7 @@ std::vector<Fact> deliveries(const job::Plan& plan, const Texts& texts) {
       names.push_back(plan.pieces[j].name);
     }
     const Phrase who = names.size() == plan.pieces.size() ? "" : listed(names) + ": ";
-    facts.push_back({i == 0 ? "deliver" : "", who + delivery(plan.pieces[i], finished(i), texts)});
+    facts.push_back({i == 0 ? "deliver" : "", who + delivery(plan.pieces[i], finished(i), plan.from, texts)});
     facts.push_back({"", promise(plan.pieces[i], texts)});
   }
   return facts;
