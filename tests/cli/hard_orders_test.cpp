@@ -64,6 +64,17 @@ TEST(HardOrders, AFinishedPieceHasItsDateInThePast) {
   EXPECT_TRUE(json.at("pieces")[0].at("ready_safe").at("deliver").get<std::string>().starts_with("2027-03-08T08:00"));
 }
 
+TEST(HardOrders, AllIsDoneIsSaidOnEveryPaper) {
+  const Files files{{"order.yaml", order(clear, board, all_done)}, {"shop.yaml", shop(places + steady)}};
+  for (const char* command : {"plan", "card", "quote", "sheet", "calendar", "why", "buy"}) {
+    const Outcome outcome = run({command, "order.yaml", "--from", "2027-03-09 08:00"}, typed(files));
+    EXPECT_EQ(outcome.status, done) << command << outcome.err;
+    EXPECT_FALSE(outcome.out.empty()) << command;
+  }
+  const Outcome sheet = run({"sheet", "order.yaml", "--from", "2027-03-09 08:00"}, typed(files));
+  EXPECT_TRUE(says(sheet.out, "Nothing is left to do: all of it is done.")) << sheet.out;
+}
+
 TEST(HardOrders, AFinishedPieceMayStillBeDelivered) {
   const std::string delivery = "    work: [{name: delivery, when: delivery, takes: 1 h}]\n";
   for (const char* from : {"2027-03-04 08:00", "2027-03-11 08:00", "2027-06-11 08:00"}) {

@@ -113,6 +113,8 @@ Document sheet(const job::Plan& plan, const std::string& order, const Texts& tex
     const Day* tomorrow = i + 1 < days.size() ? &days[i + 1] : nullptr;
     document.sections.push_back(day_section(plan, days[i], tomorrow, next == days.end() ? nullptr : &*next, texts));
   }
+  const bool finished = plan.status == job::Status::planned && document.sections.empty();
+  if (finished) document.sections.push_back({"nothing", {}, {}, {Paragraph{"Nothing is left to do: all of it is done."}}});
   return document;
 }
 
