@@ -85,9 +85,16 @@ std::vector<std::string> with_orders(const std::string& command, const Case& one
   return all;
 }
 
+nlohmann::json Planned::result(const char* key) const {
+  const auto of_plan = json.find("result");
+  if (of_plan == json.end() || !of_plan->is_object()) return nullptr;
+  const auto found = of_plan->find(key);
+  return found == of_plan->end() ? nlohmann::json() : *found;
+}
+
 std::string Planned::status() const {
-  const auto result = json.is_object() ? json.find("result") : json.end();
-  return json.is_object() && result != json.end() ? result->value("status", "") : "";
+  const nlohmann::json told = result("status");
+  return told.is_string() ? told.get<std::string>() : "";
 }
 
 Planned plan(Bench& bench, const Case& one, std::vector<std::string> more) {

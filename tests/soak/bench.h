@@ -29,6 +29,7 @@ struct Planned {
   std::optional<Complaint> complaint;
 
   [[nodiscard]] std::string status() const;  ///< "planned", "impossible", "not found" or ""
+  [[nodiscard]] nlohmann::json result(const char* key) const;  ///< null where the plan does not tell it
 };
 
 /// Relations ask for the plan of the same case again.

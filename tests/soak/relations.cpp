@@ -108,7 +108,7 @@ Found parts_turned_round(const Case& one, Bench& bench) {
   const Planned first = plan(bench, one), second = plan(bench, other);
   if (auto found = unsound(first, second)) return found;
   if (first.status() != second.status()) return complain("order-of-parts-matters", second, first.status() + " against " + second.status());
-  const bool same = first.status() != "planned" || first.json["result"]["ready_safe"] == second.json["result"]["ready_safe"];
+  const bool same = first.status() != "planned" || first.result("ready_safe") == second.result("ready_safe");
   ++bench.counts.notes[same ? "parts in another order: the same end" : "parts in another order: another end"];
   return std::nullopt;
 }
@@ -153,11 +153,11 @@ struct Span {
 
 std::optional<Span> span_of(const Planned& one) {
   if (one.status() != "planned") return std::nullopt;
-  const json& result = one.json["result"];
-  if (!result["ready_safe"].is_string() || !result["could_end_sooner_h"].is_number()) return std::nullopt;
-  const auto ready = instant_of(result["ready_safe"].get<std::string>());
+  const json safe = one.result("ready_safe"), could = one.result("could_end_sooner_h");
+  if (!safe.is_string() || !could.is_number()) return std::nullopt;
+  const auto ready = instant_of(safe.get<std::string>());
   if (!ready) return std::nullopt;
-  const auto sooner = std::chrono::seconds(static_cast<long>(std::ceil(result["could_end_sooner_h"].get<double>() * 3600)));
+  const auto sooner = std::chrono::seconds(static_cast<long>(std::ceil(could.get<double>() * 3600)));
   return Span{*ready, *ready - sooner};
 }
 
@@ -183,7 +183,7 @@ Found not_better(const std::string& name, const Case& one, Bench& bench, const C
   if (auto found = unsound(richer, poorer)) return found;
   if (richer.status() == "impossible" && poorer.status() == "planned")
     return complain("false-refusal-" + name, richer,
-                    "called impossible, but a poorer shop has a plan: " + poorer.json["result"]["ready_safe"].dump());
+                    "called impossible, but a poorer shop has a plan: " + poorer.result("ready_safe").dump());
   const auto known = span_of(richer), got = span_of(poorer);
   if (!known || !got || known->bound <= got->ready + std::chrono::minutes(1)) return std::nullopt;
   return complain("false-bound-" + name, poorer,
