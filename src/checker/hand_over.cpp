@@ -5,6 +5,7 @@
 #include <fmt/core.h>
 
 #include "checker/checks.h"
+#include "job/time_step.h"
 
 namespace coatday::checker {
 
@@ -139,11 +140,12 @@ class ReadyJudge {
     report(fmt::format("{} {}, the events say {}", what, when(said), when(own.at)));
   }
 
-  /// A piece leaves in working hours.
+  /// A piece leaves in working hours, at a whole step.
   [[nodiscard]] Instant working_at_or_after(Instant t) const {
     for (const date::days ahead : {date::days(60), date::days(800)}) {  // a shop may be closed for a season
       for (const shop::WorkingTime& shift : shop::working_time(facts_.job.shop, t, t + ahead)) {
-        if (shift.end + grid > t) return std::max(t, shift.begin);
+        const Instant first = std::max(t, shift.begin);
+        if (job::at_whole_step(first + rounding) <= shift.end) return first;
       }
     }
     return t;
