@@ -75,8 +75,9 @@ struct Event {
   bool hot = false;
   shop::Dust dust = shop::Dust::none;
   bool may_pause = false;
-  bool done = false;   ///< from the history
-  bool fixed = false;  ///< the shop's own work at its own hour
+  bool done = false;      ///< from the history
+  bool fixed = false;     ///< the shop's own work at its own hour
+  bool delivers = false;  ///< brings the piece to its place
   std::optional<finish::Method> method;
   std::optional<int> grit;
   std::optional<Instant> wipe_by;  ///< for what is wiped off
@@ -177,6 +178,13 @@ struct Changes {
   std::size_t unknown = 0;  ///< events of the earlier plan that this one does not have
 };
 
+/// Somebody comes to the finishing room and works there, until nobody's hands are on anything. Of what is still to be done.
+struct Visit {
+  Instant from, until;
+  Minutes work{0};                  ///< in which hands are on something
+  std::vector<std::size_t> events;  ///< indices into Plan::events, by start; the shop's own work is not among them
+};
+
 /// Open days pass without a coat until this one. A wait that goes on over a Monday is named again there.
 struct Wait {
   LocalDay day;          ///< the first of them in its week
@@ -203,6 +211,7 @@ struct Plan {
   std::vector<Purchase> purchase;
   std::vector<Sundry> sundries;
   std::vector<Finding> findings;
+  std::vector<Visit> visits;                    ///< by time
   std::vector<Wait> waits;                      ///< by day
   std::optional<Changes> changes;               ///< against the earlier plan, where there was one
   std::map<std::string, std::string> cautions;  ///< key -> text

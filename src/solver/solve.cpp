@@ -4,6 +4,7 @@
 
 #include "solver/clause_learning/infeasible_core.h"
 #include "solver/exact/exact.h"
+#include "solver/gather/gather.h"
 #include "solver/heuristic/branch_passes.h"
 #include "solver/heuristic/keep_starts.h"
 #include "solver/lower_bounds/contradiction.h"
@@ -135,6 +136,8 @@ Outcome solve(const Problem& problem, const Limits& limits) {
   if (auto* found = std::get_if<Found>(&outcome)) keep_starts(problem, limits, *found);
   return outcome;
 }
+
+void gather_visits(const Problem& problem, const Limits& limits, Found& found) { gather(problem, limits, found); }
 
 Time ready_bound(const Problem& problem) {
   const Network network(problem);

@@ -161,7 +161,7 @@ TEST(LatenessAdvice, TwoChangesWhereNoneIsEnough) {
   knobs.people = 3;
   job::Job best = make_job(knobs);
   limit(best, Celsius(15), RelativeHumidity(0.9));
-  const job::Plan plan = make_plan(best, request);
+  const job::Plan plan = make_plan(best, request, Purpose::compare);
   ASSERT_TRUE(plan.ready);
   for (std::size_t p = 0; p < plan.pieces.size(); ++p)
     job.order.pieces[p].promised = *plan.pieces[p].ready.slow.deliver + std::chrono::hours(1);

@@ -26,7 +26,7 @@ Trials::Budget budget(std::size_t events, bool thorough) {
 
 /// In one of a kind, as many products are tried in place of others.
 constexpr std::size_t most_products = 1;
-constexpr Hours least_gain{1};
+constexpr Hours least_gain{24};
 constexpr Hours any{-1e9};  // gain, or loss
 
 /// Hours until everything may be delivered in which nobody is at work on it.

@@ -15,10 +15,10 @@ std::optional<Trial> Trials::run(std::span<const Change* const> changes, const W
   request.work = budget_.work;
   trial.plan = make_plan(trial.job, request, Purpose::compare);
   const auto counts = [&](const Change* change) { return !change->counts || change->counts(trial.plan); };
-  if (trial.plan.status != job::Status::planned || !worth(trial.plan) || !std::all_of(changes.begin(), changes.end(), counts) ||
-      !checker::check(trial.plan, trial.job).empty()) {
+  if (trial.plan.status != job::Status::planned || !worth(trial.plan) || !std::all_of(changes.begin(), changes.end(), counts))
     return std::nullopt;
-  }
+  trial.plan = make_plan(trial.job, request, Purpose::follow);
+  if (!checker::check(trial.plan, trial.job).empty()) return std::nullopt;
   for (const Change* change : changes) trial.text += (trial.text.empty() ? "" : "; and ") + change->text(trial.plan);
   return trial;
 }

@@ -19,8 +19,8 @@
 #include "planner/result/events.h"
 #include "planner/result/explain.h"
 #include "planner/result/past_limits.h"
-#include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
+#include "planner/result/visits.h"
 #include "planner/result/waits.h"
 #include "planner/result/warnings.h"
 #include "planner/tasks/expired_limits.h"
@@ -177,6 +177,7 @@ class Planner {
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search(model.problem, insists);
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
+      if (purpose_ == Purpose::follow) solver::gather_visits(model.problem, {}, *found);
       fix_crews(graph_, model, found->schedule);
       deliver_early(graph_, model.problem, found->schedule);
       const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
@@ -237,14 +238,9 @@ class Planner {
     return quick;
   }
 
-  /// Turns come late where every load still finds its place then. Else the turns stay, and places are as the schedule has them.
-  std::vector<PlaceAssignment> place_loads(solver::Schedule& schedule, const Model& model) const {
-    solver::Schedule later = schedule;
-    postpone_turns(graph_, model.problem, job_.shop.people, later);
-    if (auto places = assign_places(job_.shop.gap, loads_, graph_, model, later)) {
-      schedule = std::move(later);
-      return std::move(*places);
-    }
+  /// Places as they suit best, else as the schedule has them.
+  std::vector<PlaceAssignment> place_loads(const solver::Schedule& schedule, const Model& model) const {
+    if (auto places = assign_places(job_.shop.gap, loads_, graph_, model, schedule)) return std::move(*places);
     return places_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
   }
 
@@ -295,10 +291,11 @@ class Planner {
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
     write_past_limits(plan_);
+    plan_.visits = visits_in(plan_);
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {
-      const Instant ready = grid_.instant(found.schedule.activities[delivery.safe].start);
+      const Instant ready = grid_.instant(found.schedule.activities[delivery.work.value_or(delivery.safe)].start);
       plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
     }
   }

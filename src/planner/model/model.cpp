@@ -7,6 +7,7 @@
 #include "job/stages.h"
 #include "planner/model/exhaust.h"
 #include "planner/model/places_taken.h"
+#include "planner/model/presence.h"
 
 namespace coatday::planner {
 
@@ -52,6 +53,7 @@ class Builder {
       keep_sparks_off();
     }
     goals();
+    if (whole_) people_come();
     return std::move(model_);
   }
 
@@ -325,11 +327,27 @@ class Builder {
 
   void goals() {
     for (const Delivery& delivery : graph_.deliveries) {
-      if (whole_) problem().goals.push_back({static_cast<int>(delivery.expected), solver::unreachable, 1, -1});
       const job::OrderPiece& piece = job_.order.pieces[delivery.piece];
-      const Time due = piece.promised ? grid_.down(*piece.promised) : solver::unreachable;
-      problem().goals.push_back({static_cast<int>(delivery.safe), due, piece.importance, tag(Requirement::Kind::promised, delivery.piece)});
+      const int order = orders_.emplace(piece.order, 2 * static_cast<int>(orders_.size())).first->second;
+      if (whole_) problem().goals.push_back({static_cast<int>(delivery.expected), solver::unreachable, 1, -1, order + 1});
+      const auto last = static_cast<int>(delivery.work.value_or(delivery.safe));
+      const Time due = piece.promised ? latest_in_time(last, grid_.down(*piece.promised)) : solver::unreachable;
+      problem().goals.push_back({last, due, piece.importance, tag(Requirement::Kind::promised, delivery.piece), order});
     }
+  }
+
+  /// The latest start of an activity that ends by then.
+  [[nodiscard]] Time latest_in_time(int activity, Time end) const {
+    const solver::Function& ends = model_.problem.activities[static_cast<std::size_t>(activity)].end;
+    return ends ? ends->latest(end, -1, end) : end;
+  }
+
+  /// A crew's work brings people in as one person's does.
+  void people_come() {
+    solver::Presence presence = presence_of(job_.shop, graph_, calendar_, grid_);
+    presence.hands.resize(problem().activities.size());
+    for (const auto& [task, crew] : model_.by_crew) presence.hands[static_cast<std::size_t>(crew)] = presence.hands[task];
+    problem().presence = std::move(presence);
   }
 
   const job::Job& job_;
@@ -342,6 +360,7 @@ class Builder {
   PlacesTaken taken_;  // by what is done
   Model model_;
   std::map<const finish::Product*, int> families_;
+  std::map<std::string, int> orders_;
 };
 
 }  // namespace

@@ -72,12 +72,14 @@ Json shop_json(const job::Plan& plan) {
   Json working = Json::array();
   const Zone& zone = plan.shop.zone;
   for (const shop::WorkingTime& w : plan.working) working.push_back({{"start", iso8601(w.begin, zone)}, {"end", iso8601(w.end, zone)}});
-  return {{"name", plan.shop.name},
-          {"timezone", zone.name()},
-          {"units", plan.shop.units == Units::us ? "us" : "metric"},
-          {"people", plan.shop.people},
-          {"ventilation", ventilation_json(plan)},
-          {"working", working}};
+  return {
+      {"name", plan.shop.name},
+      {"timezone", zone.name()},
+      {"units", plan.shop.units == Units::us ? "us" : "metric"},
+      {"people", plan.shop.people},
+      {"dust_settles_min", {{"light", plan.shop.light_dust_settles.count() * 60}, {"heavy", plan.shop.heavy_dust_settles.count() * 60}}},
+      {"ventilation", ventilation_json(plan)},
+      {"working", working}};
 }
 
 Json air_json(const job::Plan& plan) {
@@ -116,6 +118,19 @@ Json places_json(const job::Plan& plan) {
   return out;
 }
 
+Json visits_json(const job::Plan& plan) {
+  Json out = Json::array();
+  for (const job::Visit& visit : plan.visits) {
+    Json events = Json::array();
+    for (const std::size_t event : visit.events) events.push_back(plan.events.at(event).id);
+    out.push_back({{"from", iso8601(visit.from, plan.shop.zone)},
+                   {"until", iso8601(visit.until, plan.shop.zone)},
+                   {"work_min", visit.work.count()},
+                   {"events", std::move(events)}});
+  }
+  return out;
+}
+
 Json moved_json(const job::Plan& plan) {
   Json out = Json::array();
   for (const job::Move& move : plan.changes->moved) {
@@ -139,6 +154,7 @@ Json document(const job::Plan& plan, std::string_view version, const job::Advice
   Json& events = out["events"] = Json::array();
   for (const job::Event& event : plan.events) events.push_back(event_json(plan, event));
   out["places"] = places_json(plan);
+  out["visits"] = visits_json(plan);
   Json& purchase = out["purchase"] = Json::array();
   for (const job::Purchase& row : plan.purchase) purchase.push_back(purchase_json(plan, row));
   Json& warnings = out["warnings"] = Json::array();

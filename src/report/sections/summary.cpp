@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 #include "job/compare.h"
 #include "report/sections/air_hours.h"
@@ -75,6 +76,18 @@ Fact buy(const job::Plan& plan, const Texts& texts) {
   const auto [cans, cost] = shopping(plan, texts);
   if (cans.empty()) return {"buy", plan.purchase.empty() ? "nothing" : "nothing: all of it is on the shelf"};
   return {"buy", cans + (cost.empty() ? "" : ": " + cost)};
+}
+
+/// How often somebody comes, and for how much work.
+Fact work(const job::Plan& plan) {
+  std::set<LocalDay> days;
+  Minutes sum{0};
+  for (const job::Visit& visit : plan.visits) {
+    days.insert(day_of(plan.shop.zone.to_local(visit.from)));
+    sum += visit.work;
+  }
+  return {"work", fmt::format("{} on {}, {} h {:02} min in all", counted(plan.visits.size(), "visit", "visits"),
+                              counted(days.size(), "day", "days"), sum.count() / 60, sum.count() % 60)};
 }
 
 Fact faces(const job::Plan& plan, const char* label, Mark usual) {
@@ -176,6 +189,7 @@ Facts first_lines(const job::Plan& plan, const Texts& texts) {
   Facts facts{deliveries(plan, texts)};
   facts.facts.push_back(buy(plan, texts));
   if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "faces", Mark::plain));
+  if (!plan.visits.empty()) facts.facts.push_back(work(plan));
   return facts;
 }
 

@@ -6,17 +6,11 @@
 #include <string>
 #include <vector>
 
-#include "solver/base/monotone_function.h"
+#include "solver/base/presence.h"
 
 namespace coatday::solver {
 
 using Tag = int;  ///< the caller's number for a requirement
-
-struct Interval {  ///< [begin, end)
-  Time begin = 0;
-  Time end = 0;
-};
-using Intervals = std::vector<Interval>;  ///< sorted, disjoint, not touching
 
 /// People, or places to dry. `capacity` is there at all times, and no activity may demand more, not even one that lasts no time. The starts
 /// of activities know the working hours.
@@ -114,6 +108,7 @@ struct Goal {
   Time due = unreachable;
   double weight = 1;
   Tag tag = -1;
+  int group = -1;  ///< of goals with one group and no due, only the last counts by the day; -1: a group of its own
 };
 
 struct Problem {
@@ -128,6 +123,7 @@ struct Problem {
   std::vector<Exclusion> exclusions;
   std::vector<Alternative> alternatives;
   std::vector<Goal> goals;
+  std::optional<Presence> presence;  ///< null: visits do not matter
 };
 
 struct Assignment {
