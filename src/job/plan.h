@@ -218,11 +218,17 @@ struct Plan {
   Status status = Status::planned;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
   std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
-  bool proven = false;                 ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order
+  bool proven = false;                 ///< none is less late, nor ready on an earlier day, with the parts in these loads and the faces in this order
   std::optional<Instant> ready;        ///< objective: everything may be delivered, by the slow clocks
   std::optional<Instant> ready_bound;  ///< nothing can be ready before
+  std::optional<Instant> ready_bound_here;  ///< the same with these loads and this order of faces
+  int days_late_bound = 0;             ///< so many days late, all pieces together, are beyond help with these loads
   Hours seconds_spent{0};
 };
+
+/// Local days between what was promised and the delivery; 1 where it is late on its day, 0 where it is not late.
+[[nodiscard]] int days_late(const Zone&, Instant due, Instant delivered);
+[[nodiscard]] int days_late(const Plan&, const PieceResult&);
 
 /// Nothing of the piece is left to do. It is out of the days, and keeps its dates.
 [[nodiscard]] bool is_finished(const Plan&, std::size_t piece);

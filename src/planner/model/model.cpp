@@ -8,6 +8,7 @@
 #include "planner/model/exhaust.h"
 #include "planner/model/places_taken.h"
 #include "planner/model/presence.h"
+#include "planner/model/turns.h"
 
 namespace coatday::planner {
 
@@ -326,13 +327,17 @@ class Builder {
   }
 
   void goals() {
+    const std::map<std::string, Time> younger = whole_ ? turns(job_.order, grid_) : std::map<std::string, Time>();
     for (const Delivery& delivery : graph_.deliveries) {
       const job::OrderPiece& piece = job_.order.pieces[delivery.piece];
       const int order = orders_.emplace(piece.order, 2 * static_cast<int>(orders_.size())).first->second;
-      if (whole_) problem().goals.push_back({static_cast<int>(delivery.expected), solver::unreachable, 1, -1, order + 1});
+      if (whole_) problem().goals.push_back({static_cast<int>(delivery.expected), solver::unreachable, 1, -1, {}, order + 1});
       const auto last = static_cast<int>(delivery.work.value_or(delivery.safe));
       const Time due = piece.promised ? latest_in_time(last, grid_.down(*piece.promised)) : solver::unreachable;
-      problem().goals.push_back({last, due, piece.importance, tag(Requirement::Kind::promised, delivery.piece), order});
+      solver::Goal goal{last, due, piece.importance, tag(Requirement::Kind::promised, delivery.piece), {}, order};
+      const auto turn = piece.promised ? younger.end() : younger.find(piece.order);
+      if (turn != younger.end()) goal.turn = solver::Turn{turn->second, 0, Grid::steps(Hours(24))};
+      problem().goals.push_back(goal);
     }
   }
 

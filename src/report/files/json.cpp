@@ -42,12 +42,16 @@ Json result_json(const job::Plan& plan) {
                                                                : "planned";
   const bool bounded = plan.status == job::Status::planned && plan.ready && plan.ready_bound;
   Hours late(0);
+  int days_late = 0;
   for (const job::PieceResult& piece : plan.pieces) late += std::max(Hours(0), -piece.slack.value_or(Hours(0)));
+  for (const job::PieceResult& piece : plan.pieces) days_late += job::days_late(plan, piece);
   Json out{{"status", status},
            {"proven", plan.proven},
            {"ready_safe", instant_json(plan.status == job::Status::planned ? plan.ready : std::nullopt, plan.shop.zone)},
            {"could_end_sooner_h", bounded ? Json(Hours(*plan.ready - *plan.ready_bound).count()) : Json()},
            {"late_h_total", late.count()},
+           {"late_days_total", days_late},
+           {"late_days_at_least", std::min(days_late, plan.days_late_bound)},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
   if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
   if (!plan.proposals.empty()) out["proposals"] = plan.proposals;

@@ -7,8 +7,8 @@ List points(const std::vector<std::string>& texts) { return {List::Kind::points,
 
 const char* reason(const job::Plan& plan) {
   if (plan.status == job::Status::not_found) {
-    return plan.contradiction.empty() ? "No plan was found, and none is proven impossible."
-                                      : "No plan was found, and none is proven impossible. This stood in the way most often:";
+    return plan.contradiction.empty() ? "No plan was found; there may be one all the same."
+                                      : "No plan was found; there may be one all the same. This stood in the way most often:";
   }
   if (plan.contradiction.empty()) return "There is no plan: the errors below have to be mended first.";
   return plan.contradiction.size() == 1 ? "There is no plan. The reason:" : "There is no plan. These cannot all be so:";

@@ -9,6 +9,7 @@
 #include "report/sections/air_hours.h"
 #include "report/sections/both_faces.h"
 #include "report/sections/purchase.h"
+#include "report/sections/verdict.h"
 
 namespace coatday::report {
 namespace {
@@ -93,21 +94,6 @@ Fact work(const job::Plan& plan) {
 Fact faces(const job::Plan& plan, const char* label, Mark usual) {
   const FaceVerdict faces = both_faces(plan);
   return {label, Phrase(faces.text, faces.equal ? usual : Mark::bad)};
-}
-
-bool nothing_left(const job::Plan& plan) {
-  return std::all_of(plan.events.begin(), plan.events.end(), [](const job::Event& event) { return event.done || !event.piece; });
-}
-
-/// Nothing where hardly anything could be gained.
-std::string verdict_text(const job::Plan& plan) {
-  if (plan.status == job::Status::impossible) return "impossible; the reasons stand below";
-  if (plan.status == job::Status::not_found) return "not found, and not proven impossible";
-  if (nothing_left(plan)) return "nothing is left to do";
-  if (plan.proven) return "the best possible with these batches";
-  constexpr Hours worth_a_word{1};
-  if (!plan.ready_bound || !plan.ready || *plan.ready - *plan.ready_bound < worth_a_word) return "";
-  return "at most " + format_span(*plan.ready - *plan.ready_bound) + " sooner might be possible: --effort thorough";
 }
 
 // What the shop's ventilation does to the finishes in use; empty where nothing.

@@ -101,6 +101,13 @@ struct Alternative {
   Tag tag = -1;
 };
 
+/// A goal that waits its turn beside others: it could be reached at `soonest`, were it alone.
+struct Turn {
+  Time younger = 0;  ///< it came so much later than the oldest: its waiting begins later
+  Time soonest = 0;
+  Time day = 1;  ///< the length of one
+};
+
 /// Lateness is weight * max(0, start(activity) - due). A due time is never a limit. For a hard limit, use a maximum lag from a fixed
 /// activity.
 struct Goal {
@@ -108,7 +115,8 @@ struct Goal {
   Time due = unreachable;
   double weight = 1;
   Tag tag = -1;
-  int group = -1;  ///< of goals with one group and no due, only the last counts by the day; -1: a group of its own
+  std::optional<Turn> turn{};  ///< solve() finds out `soonest`
+  int group = -1;              ///< of goals with one group and no due, only the last counts by the day; -1: a group of its own
 };
 
 struct Problem {

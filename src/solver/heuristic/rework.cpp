@@ -50,7 +50,7 @@ bool Rework::change(const std::vector<Wish>& wishes, Manner manner) {
   std::vector<int> out;
   for (const Wish& wish : wishes) {
     settings_.wanted[at(wish.activity)] = state_.lookahead.wanted[at(wish.activity)] = wish.start;
-    settings_.key[at(wish.activity)] = manner.first ? wish.start - network_.problem.horizon : wish.start;
+    settings_.key[at(wish.activity)] = wish.key ? *wish.key : manner.first ? wish.start - network_.problem.horizon : wish.start;
     out.push_back(wish.activity);
   }
   state_.firmness.assign(network_.problem.maximum_lags.size(), manner.firm ? firm_windows : 0);

@@ -8,6 +8,7 @@ namespace coatday::solver {
 struct Wish {
   int activity = 0;
   Time start = 0;
+  std::optional<double> key{};  ///< of those that are put back, the smallest key goes first; none: as its manner says
 };
 
 /// How a change goes about it.
