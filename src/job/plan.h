@@ -13,6 +13,7 @@
 #include "finish/law.h"
 #include "job/job.h"
 #include "job/step_id.h"
+#include "job/time_spent.h"
 #include "piece/piece.h"
 #include "shop/packing.h"
 #include "shop/shop.h"
@@ -220,6 +221,7 @@ struct Plan {
   std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
   bool proven = false;                 ///< none is less late, nor ready on an earlier day, with the parts in these loads and the faces in this order
   std::optional<Instant> ready;        ///< objective: everything may be delivered, by the slow clocks
+  std::vector<TimeSpent> time_spent;            ///< of each order
   std::optional<Instant> ready_bound;  ///< nothing can be ready before
   std::optional<Instant> ready_bound_here;  ///< the same with these loads and this order of faces
   int days_late_bound = 0;             ///< so many days late, all pieces together, are beyond help with these loads

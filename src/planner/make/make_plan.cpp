@@ -20,6 +20,7 @@
 #include "planner/result/explain.h"
 #include "planner/result/past_limits.h"
 #include "planner/result/requirement_text.h"
+#include "planner/result/time_spent.h"
 #include "planner/result/visits.h"
 #include "planner/result/waits.h"
 #include "planner/result/warnings.h"
@@ -186,7 +187,7 @@ class Planner {
       deliver_early(graph_, model.problem, found->schedule);
       const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
-      write(*found, places, model);
+      write(*found, places, model, calendar);
       judge_search(*found);
       return true;
     }
@@ -284,7 +285,7 @@ class Planner {
     }
   }
 
-  void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model) {
+  void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model, const Calendar& calendar) {
     plan_.contradiction.clear();
     plan_.status = job::Status::planned;
     Instant end = plan_.from;
@@ -301,7 +302,10 @@ class Planner {
       if (cured()) break;
     }
     if (request_.earlier_starts) plan_.changes = changes_since(*request_.earlier_starts, plan_);
-    if (purpose_ == Purpose::follow) explain_starts(plan_, graph_, model, air_.clocks(), grid_);
+    if (purpose_ == Purpose::follow) {
+      explain_starts(plan_, graph_, model, found.schedule, air_.clocks(), grid_);
+      plan_.time_spent = time_spent(job_, graph_, model, found.schedule, calendar, grid_);
+    }
     write_purchase(plan_, job_);
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);

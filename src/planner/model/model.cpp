@@ -375,6 +375,21 @@ Model make_model(const job::Job& job, const Loads& loads, const TaskGraph& graph
   return Builder(job, loads, graph, clocks, calendar, grid, scope).run();
 }
 
+namespace {
+
+/// What keeps dust off knows the activities by their numbers.
+void swap_spans(solver::Problem& problem, int one, int other) {
+  for (solver::Exclusion& exclusion : problem.exclusions) {
+    for (std::vector<solver::Span>* side : {&exclusion.left, &exclusion.right}) {
+      for (solver::Span& span : *side) {
+        if (span.activity == one || span.activity == other) span.activity = one + other - span.activity;
+      }
+    }
+  }
+}
+
+}  // namespace
+
 void fix_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
   for (const auto& [t, a] : model.by_crew) {
     const auto crew = static_cast<std::size_t>(a);
@@ -382,6 +397,7 @@ void fix_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
     graph.tasks[t] = by_crew(graph.tasks[t]);
     std::swap(model.problem.activities[t], model.problem.activities[crew]);
     std::swap(schedule.activities[t], schedule.activities[crew]);
+    swap_spans(model.problem, static_cast<int>(t), a);
   }
 }
 

@@ -135,6 +135,23 @@ Json visits_json(const job::Plan& plan) {
   return out;
 }
 
+Json time_spent_json(const job::Plan& plan) {
+  Json out = Json::array();
+  for (const job::TimeSpent& spent : plan.time_spent) {
+    Json causes = Json::array();
+    for (const job::TimeShare& share : spent.shares) {
+      Json cause{{"cause", job::word(share.cause)}, {"h", share.time.count()}};
+      if (!share.place.empty()) cause["place"] = share.place;
+      if (share.cause == job::TimeCause::drying) cause["slower_air_h"] = share.slower.count();
+      causes.push_back(std::move(cause));
+    }
+    Json order{{"h", spent.all.count()}, {"causes", std::move(causes)}};
+    if (!spent.order.empty()) order["order"] = spent.order;
+    out.push_back(std::move(order));
+  }
+  return out;
+}
+
 Json moved_json(const job::Plan& plan) {
   Json out = Json::array();
   for (const job::Move& move : plan.changes->moved) {
@@ -165,6 +182,7 @@ Json document(const job::Plan& plan, std::string_view version, const job::Advice
   for (const job::Finding& finding : plan.findings) warnings.push_back(finding_json(finding));
   if (plan.changes) out["moved"] = moved_json(plan);
   out["advice"] = advice_json(plan, advice);
+  out["time_spent"] = time_spent_json(plan);
   out["result"] = result_json(plan);
   return out;
 }

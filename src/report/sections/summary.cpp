@@ -9,6 +9,7 @@
 #include "report/sections/air_hours.h"
 #include "report/sections/both_faces.h"
 #include "report/sections/purchase.h"
+#include "report/sections/time_spent.h"
 #include "report/sections/verdict.h"
 
 namespace coatday::report {
@@ -184,6 +185,8 @@ Facts grounds(const job::Plan& plan) {
   const std::string verdict = verdict_text(plan);
   if (plan.status == job::Status::planned && !verdict.empty())
     facts.facts.push_back({"plan", Phrase(verdict, plan.proven ? Mark::good : Mark::plain)});
+  const std::vector<std::string> times = time_spent_texts(plan);
+  for (const std::string& text : times) facts.facts.push_back({&text == &times.front() ? "time" : "", text});
   if (!plan.shop.air_description.empty()) facts.facts.push_back({"air", plan.shop.air_description});
   if (const std::string hours = air_hours(plan); !hours.empty()) facts.facts.push_back({"", "hours: " + hours});
   if (const std::string text = room_text(plan); !text.empty()) facts.facts.push_back({"room", text});

@@ -1,0 +1,108 @@
+// Why a step starts when it does: what is named as in the way is so. Without it the step starts sooner.
+#include "planner/result/explain.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "tests/planner/planned.h"
+
+namespace coatday::planner {
+namespace {
+
+using tests::JobKnobs;
+using tests::make_job;
+using tests::monday;
+
+const job::Event* that_says(const job::Plan& plan, const std::string& words) {
+  const auto event =
+      std::find_if(plan.events.begin(), plan.events.end(), [&](const job::Event& e) { return e.why.find(words) != std::string::npos; });
+  return event == plan.events.end() ? nullptr : &*event;
+}
+
+Instant start_of(const job::Plan& plan, const std::string& id) {
+  const auto event = std::find_if(plan.events.begin(), plan.events.end(), [&](const job::Event& e) { return e.id == id; });
+  return event == plan.events.end() ? Instant::max() : event->start;
+}
+
+std::string reasons(const job::Plan& plan) {
+  std::string all;
+  for (const job::Event& event : plan.events) all += event.id + ": " + event.why + "\n";
+  return all;
+}
+
+/// The first step that says so starts sooner with the second job.
+void sooner_without(const job::Job& job, const std::string& words, const job::Job& without) {
+  const job::Plan plan = planned(job);
+  const job::Event* held = that_says(plan, words);
+  ASSERT_NE(held, nullptr) << words << "\n" << reasons(plan);
+  EXPECT_LT(start_of(planned(without), held->id), held->start) << held->id << ": " << held->why;
+}
+
+TEST(Explain, NamesWhoDriesOnThePlace) {
+  JobKnobs knobs;
+  knobs.pieces = 3;
+  knobs.points = 1;
+  const job::Job tight = make_job(knobs);
+  knobs.points = 3;
+  sooner_without(tight, "no points free: table ", make_job(knobs));
+}
+
+TEST(Explain, NamesTheWorkOfWhoIsBusy) {
+  JobKnobs knobs;
+  knobs.pieces = 2;
+  const job::Job alone = make_job(knobs);
+  knobs.people = 2;
+  sooner_without(alone, "nobody is free: sand (table ", make_job(knobs));
+}
+
+TEST(Explain, NamesTheDust) {
+  job::Job job = make_job();
+  job.shop.light_dust_settles = Hours(2);
+  job::Job clean = job;
+  for (finish::Step& step : clean.catalogue.schedules.at("two-coats").steps) step.dusty = false;
+  sooner_without(job, "the dust of sand (", clean);
+}
+
+/// The turn of what lies flat waits until it is dry to handle, 2 h; the second side has to follow within 3 h.
+TEST(Explain, NamesTheLimitOfTheSecondSide) {
+  JobKnobs knobs;
+  knobs.doors = 4;
+  knobs.both_faces_within = Hours(3);
+  job::Job job = make_job(knobs);
+  knobs.both_faces_within = Hours(24);
+  const job::Plan plan = planned(job);
+  const job::Event* held = that_says(plan, "its second side would have to follow by ");
+  ASSERT_NE(held, nullptr) << reasons(plan);
+  EXPECT_LT(start_of(planned(make_job(knobs)), held->id), held->start) << held->why;
+}
+
+TEST(Explain, NothingIsLeftToGuess) {
+  for (const int points : {1, 2, 4}) {
+    JobKnobs knobs;
+    knobs.pieces = 4;
+    knobs.points = points;
+    knobs.doors = 6;
+    knobs.racks = points;
+    const job::Plan plan = planned(make_job(knobs));
+    for (const job::Event& event : plan.events) EXPECT_FALSE(event.why.empty()) << event.id;
+  }
+}
+
+/// From the plan's start to the last delivery, all time has a cause.
+TEST(Explain, TheCausesAddUpToTheWholeTime) {
+  for (const int points : {1, 4}) {
+    JobKnobs knobs;
+    knobs.pieces = 3;
+    knobs.points = points;
+    const job::Plan plan = planned(make_job(knobs));
+    ASSERT_EQ(plan.time_spent.size(), 1U);
+    EXPECT_NEAR(plan.time_spent[0].all.count(), Hours(*plan.ready - plan.from).count(), 1e-6);
+    Hours waits{0};
+    for (const job::TimeShare& share : plan.time_spent[0].shares) waits += share.cause == job::TimeCause::place ? share.time : Hours(0);
+    EXPECT_EQ(waits > Hours(0), points == 1);
+  }
+}
+
+}  // namespace
+}  // namespace coatday::planner
