@@ -50,7 +50,9 @@ Json result_json(const job::Plan& plan) {
            {"late_h_total", late.count()},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
   if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
-  if (!plan.proposals.empty()) out["proposals"] = plan.proposals;
+  for (const job::Proposal& help : plan.proposals) {
+    out["proposals"].push_back({{"change", help.words}, {"set", help.set}, {"ready_safe", instant_json(help.ready, plan.shop.zone)}});
+  }
   return out;
 }
 
@@ -116,8 +118,6 @@ Json places_json(const job::Plan& plan) {
   return out;
 }
 
-Json moved_json(const job::Plan& plan) {
-  Json out = Json::array();
 Json time_spent_json(const job::Plan& plan) {
   Json out = Json::array();
   for (const job::TimeSpent& spent : plan.time_spent) {
@@ -135,6 +135,8 @@ Json time_spent_json(const job::Plan& plan) {
   return out;
 }
 
+Json moved_json(const job::Plan& plan) {
+  Json out = Json::array();
   for (const job::Move& move : plan.changes->moved) {
     const job::Event& event = plan.events.at(move.event);
     out.push_back({{"event", event.id}, {"was", iso8601(move.was, plan.shop.zone)}, {"start", iso8601(event.start, plan.shop.zone)}});
@@ -160,9 +162,9 @@ Json document(const job::Plan& plan, std::string_view version, const job::Advice
   for (const job::Purchase& row : plan.purchase) purchase.push_back(purchase_json(plan, row));
   Json& warnings = out["warnings"] = Json::array();
   for (const job::Finding& finding : plan.findings) warnings.push_back(finding_json(finding));
+  out["time_spent"] = time_spent_json(plan);
   if (plan.changes) out["moved"] = moved_json(plan);
   out["advice"] = advice_json(plan, advice);
-  out["time_spent"] = time_spent_json(plan);
   out["result"] = result_json(plan);
   return out;
 }
