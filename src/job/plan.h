@@ -195,6 +195,13 @@ struct Wait {
   std::string air;       ///< else what the air of that day has against it, where that is known
 };
 
+/// A change that would help, where nothing fits or it is late.
+struct Proposal {
+  std::string words;
+  std::vector<std::string> set;  ///< the same as keys of the files, "air.night=13 °C" each; empty: no key says it
+  std::optional<Instant> ready;  ///< of the plan with it: everything may be delivered, by the slow clocks
+};
+
 enum class Status { planned, impossible, not_found };
 
 struct Plan {
@@ -214,17 +221,17 @@ struct Plan {
   std::vector<Finding> findings;
   std::vector<Visit> visits;                    ///< by time
   std::vector<Wait> waits;                      ///< by day
+  std::vector<TimeSpent> time_spent;            ///< of each order
   std::optional<Changes> changes;               ///< against the earlier plan, where there was one
   std::map<std::string, std::string> cautions;  ///< key -> text
   Status status = Status::planned;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
-  std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
-  bool proven = false;                 ///< none is less late, nor ready on an earlier day, with the parts in these loads and the faces in this order
-  std::optional<Instant> ready;        ///< objective: everything may be delivered, by the slow clocks
-  std::vector<TimeSpent> time_spent;            ///< of each order
-  std::optional<Instant> ready_bound;  ///< nothing can be ready before
+  std::vector<Proposal> proposals;         ///< what asks least of the maker first
+  bool proven = false;  ///< none is less late, nor ready on an earlier day, with the parts in these loads and the faces in this order
+  std::optional<Instant> ready;             ///< objective: everything may be delivered, by the slow clocks
+  std::optional<Instant> ready_bound;       ///< nothing can be ready before
   std::optional<Instant> ready_bound_here;  ///< the same with these loads and this order of faces
-  int days_late_bound = 0;             ///< so many days late, all pieces together, are beyond help with these loads
+  int days_late_bound = 0;                  ///< so many days late, all pieces together, are beyond help with these loads
   Hours seconds_spent{0};
 };
 

@@ -54,7 +54,9 @@ Json result_json(const job::Plan& plan) {
            {"late_days_at_least", std::min(days_late, plan.days_late_bound)},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
   if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
-  if (!plan.proposals.empty()) out["proposals"] = plan.proposals;
+  for (const job::Proposal& help : plan.proposals) {
+    out["proposals"].push_back({{"change", help.words}, {"set", help.set}, {"ready_safe", instant_json(help.ready, plan.shop.zone)}});
+  }
   return out;
 }
 
@@ -180,9 +182,9 @@ Json document(const job::Plan& plan, std::string_view version, const job::Advice
   for (const job::Purchase& row : plan.purchase) purchase.push_back(purchase_json(plan, row));
   Json& warnings = out["warnings"] = Json::array();
   for (const job::Finding& finding : plan.findings) warnings.push_back(finding_json(finding));
+  out["time_spent"] = time_spent_json(plan);
   if (plan.changes) out["moved"] = moved_json(plan);
   out["advice"] = advice_json(plan, advice);
-  out["time_spent"] = time_spent_json(plan);
   out["result"] = result_json(plan);
   return out;
 }

@@ -28,7 +28,9 @@ std::optional<Section> no_plan(const job::Plan& plan) {
 std::optional<Section> proposals(const job::Plan& plan) {
   if (plan.proposals.empty()) return std::nullopt;
   const bool planned = plan.status == job::Status::planned;
-  return Section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {points(plan.proposals)}};
+  List list{List::Kind::points, {}};
+  for (const job::Proposal& help : plan.proposals) list.items.emplace_back(help.words + set_text(help.set));
+  return Section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {std::move(list)}};
 }
 
 }  // namespace coatday::report
