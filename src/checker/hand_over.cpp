@@ -5,6 +5,7 @@
 #include <fmt/core.h>
 
 #include "checker/checks.h"
+#include "job/time_step.h"
 
 namespace coatday::checker {
 

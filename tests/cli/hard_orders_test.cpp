@@ -305,5 +305,13 @@ TEST(HardOrders, NoOtherFinishIsAdvisedForWhatIsCoated) {
   EXPECT_FALSE(told(sanded));
 }
 
+TEST(HardOrders, DryWithinTheLastMinutesOfAShiftLeavesInTheNext) {
+  for (const char* closes : {"01:29", "01:32", "01:36"}) {  // safely dry at 01:31
+    const std::string nights = shop(places + steady, std::string("{mon-sun: \"00:00-") + closes + "\"}");
+    const Outcome outcome = plan(order(clear, board, all_done), nights, {"--from", "2027-03-04 08:00"});
+    EXPECT_EQ(outcome.status, done) << closes << outcome.err;
+  }
+}
+
 }  // namespace
 }  // namespace coatday::cli

@@ -64,14 +64,18 @@ bool Pass::attempt(int a) {
   Time from = -unreachable;
   while (true) {
     const Lifted lifted = lift_holds(a);
-    const Proposal proposal = propose(a, from);
+    Proposal proposal = propose(a, from);
     if (proposal.sound() && proposal.windows.empty()) {
-      if (commit(*proposal.candidate, lifted)) return true;
-      from = proposal.candidate->start + 1;
-      put_back(lifted);
-      continue;
+      const std::optional<Misfit> misfit = commit(*proposal.candidate, lifted);
+      if (!misfit) return true;
+      from = misfit->from;
+      if (from >= unreachable) {
+        proposal.candidate.reset();
+        proposal.why.hold = misfit->hold;
+      }
     }
     put_back(lifted);
+    if (proposal.sound() && proposal.windows.empty()) continue;
     if (!proposal.sound()) return repair_.resolve(a, proposal);
     if (!use_remedies(a, proposal.windows)) return false;
     const bool ready = std::all_of(proposal.windows.begin(), proposal.windows.end(), [this](int lag) {
@@ -172,36 +176,42 @@ void Pass::put_back(const Lifted& lifted) {
   for (const auto& [hold, reserved] : lifted) partial_.reserve(hold, reserved);
 }
 
-// The proposal looked at each demand alone. Together they may still be too much.
-bool Pass::commit(const Candidate& c, const Lifted& lifted) {
+std::optional<Pass::Misfit> Pass::commit(const Candidate& c, const Lifted& lifted) {
   partial_.place(c);
-  std::vector<int> done;
+  std::vector<int> reserved;
   Time freed = unreachable;
-  bool fits = true;
-  for (const int h : network_.holds[c.activity]) {
-    const Hold& hold = network_.hold(h);
-    if (!partial_.placed(hold.first)) continue;
-    const Interval time = fit_.held(hold, c);
-    const auto was = std::find_if(lifted.begin(), lifted.end(), [h](const auto& entry) { return entry.first == h; });
-    const bool keeps = was != lifted.end() && fit_.fits(hold.choices[at(was->second.choice)], time);
-    const int choice = keeps ? was->second.choice : fit_.choose(hold, time);
-    fits = choice >= 0;
-    if (!fits) break;
-    partial_.reserve(h, {choice, time, {}});
-    done.push_back(h);
-    if (was != lifted.end() && time.end < was->second.time.end) freed = std::min(freed, time.end);
-  }
-  if (!fits) {
-    for (const int h : done) partial_.lift(h);
+  const std::optional<Misfit> misfit = reserve_holds(c, lifted, reserved, freed);
+  if (misfit) {
+    for (const int h : reserved) partial_.lift(h);
     partial_.remove(c.activity);
-    return false;
+    return misfit;
   }
   if (settings_.in_time && freed < unreachable) queue_.wake(freed);
   for (const int i : network_.min_out[c.activity]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (network_.precedence(lag) && --state_.unplaced_predecessors[at(lag.to)] == 0) queue_.push(lag.to);
   }
-  return true;
+  return std::nullopt;
+}
+
+// The proposal looked at each demand alone. Together they may still be too much. The holds that others began come first: the later the
+// activity the longer they last, so what is too much of these stays too much.
+std::optional<Pass::Misfit> Pass::reserve_holds(const Candidate& c, const Lifted& lifted, std::vector<int>& reserved, Time& freed) {
+  for (const bool begins : {false, true}) {
+    for (const int h : network_.holds[c.activity]) {
+      const Hold& hold = network_.hold(h);
+      if ((hold.first == c.activity) != begins || !partial_.placed(hold.first)) continue;
+      const Interval time = fit_.held(hold, c);
+      const auto was = std::find_if(lifted.begin(), lifted.end(), [h](const auto& entry) { return entry.first == h; });
+      const bool keeps = was != lifted.end() && fit_.fits(hold.choices[at(was->second.choice)], time);
+      const int choice = keeps ? was->second.choice : fit_.choose(hold, time);
+      if (choice < 0) return Misfit{h, begins ? c.start + 1 : unreachable};
+      partial_.reserve(h, {choice, time, {}});
+      reserved.push_back(h);
+      if (was != lifted.end() && time.end < was->second.time.end) freed = std::min(freed, time.end);
+    }
+  }
+  return std::nullopt;
 }
 
 // Holds were reserved before everything was known. Reserves them again. False: something had to be taken out.

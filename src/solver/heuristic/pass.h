@@ -37,7 +37,13 @@ class Pass {
   void examine(Proposal&);
   Lifted lift_holds(int activity);
   void put_back(const Lifted&);
-  bool commit(const Candidate&, const Lifted&);
+  /// A hold that has no choice left, and from when on it may have one.
+  struct Misfit {
+    int hold;
+    Time from;
+  };
+  std::optional<Misfit> commit(const Candidate&, const Lifted&);
+  std::optional<Misfit> reserve_holds(const Candidate&, const Lifted&, std::vector<int>& reserved, Time& freed);
   bool confirm_holds();
   bool confirm_hold(int hold);
   [[nodiscard]] Schedule result() const;
