@@ -10,6 +10,7 @@
 #include "planner/buy/buying.h"
 #include "planner/make/horizon.h"
 #include "planner/make/variants.h"
+#include "planner/model/crews.h"
 #include "planner/model/plan_air.h"
 #include "planner/model/ready_bound.h"
 #include "planner/model/unplaceable.h"

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "job/stages.h"
+#include "planner/model/crews.h"
 #include "planner/model/exhaust.h"
 #include "planner/model/places_taken.h"
 #include "planner/model/presence.h"
@@ -16,14 +17,6 @@ namespace {
 
 using finish::Stage;
 using solver::Time;
-
-/// The task as its crew does it.
-Task by_crew(Task task) {
-  std::swap(task.people, task.crew->people);
-  std::swap(task.hands_on, task.crew->hands_on);
-  std::swap(task.may_pause, task.crew->may_pause);
-  return task;
-}
 
 class Builder {
  public:
@@ -373,32 +366,6 @@ class Builder {
 Model make_model(const job::Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar,
                  const Grid& grid, Scope scope) {
   return Builder(job, loads, graph, clocks, calendar, grid, scope).run();
-}
-
-namespace {
-
-/// What keeps dust off knows the activities by their numbers.
-void swap_spans(solver::Problem& problem, int one, int other) {
-  for (solver::Exclusion& exclusion : problem.exclusions) {
-    for (std::vector<solver::Span>* side : {&exclusion.left, &exclusion.right}) {
-      for (solver::Span& span : *side) {
-        if (span.activity == one || span.activity == other) span.activity = one + other - span.activity;
-      }
-    }
-  }
-}
-
-}  // namespace
-
-void fix_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
-  for (const auto& [t, a] : model.by_crew) {
-    const auto crew = static_cast<std::size_t>(a);
-    if (!schedule.activities[crew].present) continue;
-    graph.tasks[t] = by_crew(graph.tasks[t]);
-    std::swap(model.problem.activities[t], model.problem.activities[crew]);
-    std::swap(schedule.activities[t], schedule.activities[crew]);
-    swap_spans(model.problem, static_cast<int>(t), a);
-  }
 }
 
 }  // namespace coatday::planner
