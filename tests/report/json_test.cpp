@@ -33,7 +33,7 @@ const Keys hand_over{"handle", "wrap", "deliver", "careful_use", "full_use"};
 TEST(Json, Keys) {
   const job::Plan plan = sample::table();
   EXPECT_EQ(keys_at(plan, ""), (Keys{"schema", "program", "from", "shop", "air", "surfaces", "finishes", "pieces", "events", "places",
-                                     "visits", "purchase", "warnings", "advice", "time_spent", "result"}));
+                                     "visits", "purchase", "warnings", "time_spent", "advice", "result"}));
   EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
   EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "dust_settles_min", "ventilation", "working"}));
   EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
