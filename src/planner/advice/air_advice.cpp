@@ -57,7 +57,6 @@ class AirAdviser {
  public:
   AirAdviser(const job::Job& job, const job::Request& request, const job::Plan& plan)
       : job_(job),
-        request_(request),
         plan_(plan),
         all_(request.advice == job::AdviceDepth::thorough),
         ready_(*plan.ready),
@@ -228,7 +227,6 @@ class AirAdviser {
   }
 
   const job::Job& job_;
-  const job::Request& request_;
   const job::Plan& plan_;
   bool all_;
   Instant ready_;

@@ -30,14 +30,10 @@ bool waits_its_turn(const job::Plan& plan) {
 std::string late_text(const job::Plan& plan, int late, int sum) {
   const int sure = std::min(sum, plan.days_late_bound);
   const bool all = sure == sum || plan.proven;
-  if (plan.pieces.size() == 1)
-    return "late by " + days(sum) +
-           (all        ? "; no plan with these batches is less late"
-            : sure > 0 ? "; at least " + days(sure) + " of them cannot be avoided"
-                       : "");
-  const std::string text = fmt::format("{} of {} pieces late, {} in all", late, plan.pieces.size(), days(sum));
+  const std::string text = plan.pieces.size() == 1 ? "late by " + days(sum)
+                                                   : fmt::format("{} of {} pieces late, {} in all", late, plan.pieces.size(), days(sum));
   if (all) return text + "; no plan with these batches is less late";
-  return sure == 0 ? text : text + fmt::format("; at least {} of them cannot be avoided", sure);
+  return sure == 0 ? text : text + fmt::format("; at least {} of them cannot be avoided", days(sure));
 }
 
 int days_between(const job::Plan& plan, Instant from, Instant until) {
