@@ -39,9 +39,10 @@ std::string heat_text(const job::Plan& plan, const job::Suggestion& help) {
 
 List helps(const job::Plan& plan, const job::Advice& advice, const Texts& texts) {
   List list;
-  for (const job::Suggestion& help : advice.suggestions)
+  for (const job::Suggestion& help : advice.suggestions) {
     list.items.emplace_back(help.words + ": " + then_text(help, texts) + buy_text(plan, help, texts.units) + heat_text(plan, help) +
                             set_text(help.set));
+  }
   return list;
 }
 

@@ -1,5 +1,7 @@
 #include "report/sections/no_plan.h"
 
+#include "report/words.h"
+
 namespace coatday::report {
 namespace {
 
