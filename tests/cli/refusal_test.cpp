@@ -64,7 +64,8 @@ TEST(Refusal, NoLongerForTheSecondFaceThanABoardBears) {
   const std::string limited = order("laid") + "cup limit: 0.5 mm\n";
   const Outcome none = run({"plan", "order.yaml", "--format", "json"}, typed({{"order.yaml", limited}, {"shop.yaml", shop}}));
   ASSERT_EQ(none.status, no_plan) << none.err;
-  for (const Json& one : Json::parse(none.out)["result"]["proposals"])
+  const Json answer = Json::parse(none.out);
+  for (const Json& one : answer.at("result").at("proposals"))
     EXPECT_EQ(one.dump().find("both faces within"), std::string::npos) << one;
 }
 
