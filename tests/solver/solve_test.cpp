@@ -239,10 +239,11 @@ TEST(Score, CountsInOrder) {
   p.activities[0].family = p.activities[1].family = 0;
   p.goals = {{0, 4, 2, -1}, {1, 20, 1, -1}};
   const Schedule s{{at(7, 8), {9, 10, true, true}, at(30, 31)}, {}, {}};
-  EXPECT_EQ(score(p, s), (Score{6, 9, 0, 16, 1}));
-  EXPECT_LT((Score{0, 99, 9, 99, 9}), (Score{1, 0, 0, 0, 0}));
-  EXPECT_LT((Score{0, 5, 9, 99, 9}), (Score{0, 6, 0, 0, 0}));
-  EXPECT_LT((Score{0, 5, 1, 99, 9}), (Score{0, 5, 2, 0, 0}));
+  EXPECT_EQ(score(p, s), (Score{6, 0, 9, 0, 16, 1}));
+  EXPECT_LT((Score{0, 9, 99, 9, 99, 9}), (Score{1, 0, 0, 0, 0, 0}));
+  EXPECT_LT((Score{0, 0, 9, 9, 99, 9}), (Score{0, 1, 0, 0, 0, 0}));
+  EXPECT_LT((Score{0, 0, 5, 9, 99, 9}), (Score{0, 0, 6, 0, 0, 0}));
+  EXPECT_LT((Score{0, 0, 5, 1, 99, 9}), (Score{0, 0, 5, 2, 0, 0}));
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include "planner/buy/buying.h"
 #include "planner/make/horizon.h"
 #include "planner/make/variants.h"
+#include "planner/model/crews.h"
 #include "planner/model/plan_air.h"
 #include "planner/model/ready_bound.h"
 #include "planner/model/unplaceable.h"
@@ -19,8 +20,9 @@
 #include "planner/result/events.h"
 #include "planner/result/explain.h"
 #include "planner/result/past_limits.h"
-#include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
+#include "planner/result/time_spent.h"
+#include "planner/result/visits.h"
 #include "planner/result/waits.h"
 #include "planner/result/warnings.h"
 #include "planner/tasks/expired_limits.h"
@@ -46,10 +48,14 @@ constexpr int most_refusals = 2;
 /// The air reaches so far past the last coat, because a cure goes on. Where the first span is too short the next is taken.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
-/// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none. It may find
-/// only a late plan. Then so many go into a better one; for so few tasks that takes a moment.
-constexpr long search_for_any = 3000, search_in_time = 1000;
-constexpr std::size_t few_tasks = 200;
+/// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none.
+constexpr long search_for_any = 3000;
+/// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared
+/// gets less: it is one of many.
+constexpr long search_to_follow = 2000, search_to_compare = 500;
+constexpr std::size_t few_tasks = 300, few_to_compare = 100;
+/// And so many tries to put whole orders back in another turn.
+constexpr long reinsertions = 2000;
 
 /// At least this part of the seconds that the request gives goes into the search.
 constexpr double least_search = 0.2;
@@ -177,11 +183,12 @@ class Planner {
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search(model.problem, insists);
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
+      if (purpose_ == Purpose::follow) solver::gather_visits(model.problem, {}, *found);
       fix_crews(graph_, model, found->schedule);
       deliver_early(graph_, model.problem, found->schedule);
       const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
-      write(*found, places, model);
+      write(*found, places, model, calendar);
       judge_search(*found);
       return true;
     }
@@ -211,6 +218,7 @@ class Planner {
   /// unless the request gives seconds.
   solver::Outcome search(const solver::Problem& problem, bool insists) const {
     solver::Limits quick;
+    quick.reinsertions = purpose_ == Purpose::follow ? reinsertions : 0;
     quick.reasons = refusal_.by.empty();  // once is enough
     solver::Outcome outcome = solver::solve(problem, quick);
     const auto* found = std::get_if<solver::Found>(&outcome);
@@ -222,9 +230,9 @@ class Planner {
       more.work = search_for_any;
       return solver::solve(problem, more);
     }
-    if (found == nullptr || graph_.tasks.size() > few_tasks) return outcome;
-    if (purpose_ == Purpose::follow && found->score.lateness > 0) more.work = std::max(search_in_time, more.work);
-    if (more.work == 0) return outcome;
+    const bool follows = purpose_ == Purpose::follow;
+    if (found == nullptr || found->proven || graph_.tasks.size() > (follows ? few_tasks : few_to_compare)) return outcome;
+    more.work = std::max(follows ? search_to_follow : search_to_compare, more.work);
     return better(std::move(outcome), solver::solve(problem, more));
   }
 
@@ -233,18 +241,16 @@ class Planner {
     auto* before = std::get_if<solver::Found>(&quick);
     auto* after = std::get_if<solver::Found>(&longer);
     if (before == nullptr || (after != nullptr && !(before->score < after->score))) return longer;
-    if (after != nullptr) before->ready_bound = std::max(before->ready_bound, after->ready_bound);
+    if (after != nullptr) {
+      before->ready_bound = std::max(before->ready_bound, after->ready_bound);
+      before->goals_from = std::move(after->goals_from);
+    }
     return quick;
   }
 
-  /// Turns come late where every load still finds its place then. Else the turns stay, and places are as the schedule has them.
-  std::vector<PlaceAssignment> place_loads(solver::Schedule& schedule, const Model& model) const {
-    solver::Schedule later = schedule;
-    postpone_turns(graph_, model.problem, job_.shop.people, later);
-    if (auto places = assign_places(job_.shop.gap, loads_, graph_, model, later)) {
-      schedule = std::move(later);
-      return std::move(*places);
-    }
+  /// Places as they suit best, else as the schedule has them.
+  std::vector<PlaceAssignment> place_loads(const solver::Schedule& schedule, const Model& model) const {
+    if (auto places = assign_places(job_.shop.gap, loads_, graph_, model, schedule)) return std::move(*places);
     return places_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
   }
 
@@ -254,6 +260,7 @@ class Planner {
     solver::Limits limits;
     if (request_.seconds <= 0) return limits;
     const double before = std::chrono::duration<double>(spent()).count();  // what follows the search takes about twice as long
+    limits.reinsertions = reinsertions;
     limits.seconds = std::max(least_search * request_.seconds, request_.seconds - 3 * before);
     limits.stop = request_.stop;
     if (request_.progress) {
@@ -265,15 +272,21 @@ class Planner {
     return limits;
   }
 
-  /// A search proves things of these loads only. The quick plan keeps the bound that holds for any loads.
+  /// A search proves things of these loads only.
   void judge_search(const solver::Found& found) {
-    if (request_.seconds <= 0) return;
     plan_.proven = found.proven;
+    plan_.ready_bound_here = plan_.ready_bound;
     if (found.ready_bound > -solver::unreachable)
-      plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
+      plan_.ready_bound_here = std::max(plan_.ready_bound_here.value_or(plan_.from), grid_.instant(found.ready_bound));
+    plan_.days_late_bound = 0;
+    for (std::size_t p = 0; p < plan_.pieces.size() && !found.goals_from.empty(); ++p) {
+      const job::PieceResult& piece = plan_.pieces[p];
+      const Instant from = grid_.instant(found.goals_from.at(2 * p + 1));  // the second goal of each delivery is the safe one
+      if (piece.due) plan_.days_late_bound += job::days_late(job_.shop.zone, *piece.due, from);
+    }
   }
 
-  void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model) {
+  void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model, const Calendar& calendar) {
     plan_.contradiction.clear();
     plan_.status = job::Status::planned;
     Instant end = plan_.from;
@@ -290,15 +303,19 @@ class Planner {
       if (cured()) break;
     }
     if (request_.earlier_starts) plan_.changes = changes_since(*request_.earlier_starts, plan_);
-    if (purpose_ == Purpose::follow) explain_starts(plan_, graph_, model, air_.clocks(), grid_);
+    if (purpose_ == Purpose::follow) {
+      explain_starts(plan_, graph_, model, found.schedule, air_.clocks(), grid_);
+      plan_.time_spent = time_spent(job_, graph_, model, found.schedule, calendar, grid_);
+    }
     write_purchase(plan_, job_);
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
     write_past_limits(plan_);
+    plan_.visits = visits_in(plan_);
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {
-      const Instant ready = grid_.instant(found.schedule.activities[delivery.safe].start);
+      const Instant ready = grid_.instant(found.schedule.activities[delivery.work.value_or(delivery.safe)].start);
       plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
     }
   }

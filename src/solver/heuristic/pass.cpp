@@ -4,11 +4,11 @@
 
 namespace coatday::solver {
 
-Pass::Pass(const Network& network, const Bounds& bounds, const PassSettings& settings, const Budget& budget, FailureCounts& failure_counts)
-    : network_(network),
-      settings_(settings),
+Pass::Pass(PassState& state, const Budget& budget, FailureCounts& failure_counts)
+    : network_(state.network),
+      settings_(state.settings),
       budget_(budget),
-      state_(network, bounds, settings),
+      state_(state),
       partial_(state_.partial),
       fit_(state_.fit),
       queue_(state_),
@@ -36,16 +36,26 @@ bool Pass::yields(PassQueue::Waiting waiting) {
 
 PassResult Pass::run() {
   for (const int a : network_.order) queue_.push(a);
+  if (!place_all()) return {std::nullopt, repair_.stuck()};
+  return {result(), -1};
+}
+
+bool Pass::again(const std::vector<int>& activities) {
+  for (const int a : activities) repair_.unschedule(a);
+  return place_all();
+}
+
+bool Pass::place_all() {
   do {
     while (!queue_.empty()) {
       const PassQueue::Waiting next = queue_.pop();
       const int a = next.activity;
       if (partial_.placed(a) || state_.unplaced_predecessors[at(a)] > 0 || yields(next)) continue;
-      if ((settings_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return {std::nullopt, repair_.stuck()};
+      if ((settings_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return false;
     }
-    if (repair_.out_of_patience()) return {std::nullopt, repair_.stuck()};
+    if (repair_.out_of_patience()) return false;
   } while (!confirm_holds());
-  return {result(), -1};
+  return true;
 }
 
 // Places the activity, or takes out what is in its way and puts it back into the queue. False: the pass must be given up.
@@ -88,7 +98,7 @@ bool Pass::use_remedies(int a, const std::vector<int>& windows) {
 }
 
 Proposal Pass::propose(int a, Time from) {
-  if (auto kept = propose_kept(a, from)) return std::move(*kept);
+  if (auto wanted = propose_wanted(a, from)) return std::move(*wanted);
   Proposal alone = propose(a, false, from);
   const Activity& activity = network_.activity(a);
   if (!may_share(activity) || partial_.ends(activity.family).empty()) return alone;
@@ -105,17 +115,28 @@ Proposal Pass::propose(int a, bool shared, Time from) {
   return proposal;
 }
 
-// A place at the kept start, if that breaks nothing.
-std::optional<Proposal> Pass::propose_kept(int a, Time from) {
-  const Activity& activity = network_.activity(a);
-  if (!settings_.prefer_kept || !activity.kept || *activity.kept < from) return std::nullopt;
+// A place at the wanted start, if that breaks nothing; if only a near one will do, the next one after it.
+std::optional<Proposal> Pass::propose_wanted(int a, Time from) {
+  if (settings_.wanted.empty()) return std::nullopt;
+  const Time wanted = settings_.wanted[at(a)];
+  if (wanted == unreachable) return std::nullopt;
   for (const bool shared : {true, false}) {
-    if (*activity.kept < state_.lower_bound(a, shared) || (shared && (!may_share(activity) || partial_.ends(activity.family).empty())))
-      continue;
-    Proposal there = propose(a, shared, *activity.kept);
-    if (there.sound() && there.windows.empty() && there.candidate->start == *activity.kept) return there;
+    if (wanted < from) break;
+    std::optional<Proposal> there = wanted < state_.lower_bound(a, shared) ? std::nullopt : propose_sound(a, shared, wanted);
+    if (there && there->candidate->start == wanted) return there;
   }
-  return std::nullopt;
+  if (!settings_.near) return std::nullopt;
+  std::optional<Proposal> shared = propose_sound(a, true, std::max(from, wanted)), alone = propose_sound(a, false, std::max(from, wanted));
+  if (!shared || !alone) return shared ? shared : alone;
+  return shared->candidate->end <= alone->candidate->end ? shared : alone;
+}
+
+std::optional<Proposal> Pass::propose_sound(int a, bool shared, Time from) {
+  const Activity& activity = network_.activity(a);
+  if (shared && (!may_share(activity) || partial_.ends(activity.family).empty())) return std::nullopt;
+  Proposal there = propose(a, shared, from);
+  if (!there.sound() || !there.windows.empty()) return std::nullopt;
+  return there;
 }
 
 // Finds what the candidate would break.
@@ -195,20 +216,33 @@ std::optional<Pass::Misfit> Pass::reserve_holds(const Candidate& c, const Lifted
 
 // Holds were reserved before everything was known. Reserves them again. False: something had to be taken out.
 bool Pass::confirm_holds() {
-  for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
-    const Hold& hold = network_.hold(h);
-    if (!partial_.placed(hold.first)) continue;
-    const Interval time = fit_.held(hold, {});
-    const PartialSchedule::Reserved was = partial_.lift(h);
-    const bool keeps = was.choice >= 0 && fit_.fits(hold.choices[at(was.choice)], time);
-    const int choice = keeps ? was.choice : fit_.choose(hold, time);
-    if (choice >= 0) {
-      partial_.reserve(h, {choice, time, {}});
-      continue;
+  if (!partial_.on_trial()) {
+    for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
+      if (!confirm_hold(h)) return false;
     }
+    return true;
+  }
+  const std::vector<int> changed = partial_.changed();
+  for (const int a : changed) {
+    for (const int h : network_.holds[a]) {
+      if (!confirm_hold(h)) return false;
+    }
+  }
+  return true;
+}
+
+bool Pass::confirm_hold(int h) {
+  const Hold& hold = network_.hold(h);
+  if (!partial_.placed(hold.first)) return true;
+  const Interval time = fit_.held(hold, {});
+  const PartialSchedule::Reserved was = partial_.lift(h);
+  const bool keeps = was.choice >= 0 && fit_.fits(hold.choices[at(was.choice)], time);
+  const int choice = keeps ? was.choice : fit_.choose(hold, time);
+  if (choice < 0) {
     repair_.take_out(hold.first);
     return false;
   }
+  partial_.reserve(h, {choice, time, {}});
   return true;
 }
 
