@@ -8,6 +8,7 @@
 
 #include "job/stages.h"
 #include "planner/buy/buying.h"
+#include "planner/make/guard.h"
 #include "planner/make/horizon.h"
 #include "planner/make/variants.h"
 #include "planner/model/crews.h"
@@ -50,10 +51,10 @@ constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
 /// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none.
 constexpr long search_for_any = 3000;
-/// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared
-/// gets less: it is one of many.
+/// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared is
+/// one of many, and gets less.
 constexpr long search_to_follow = 2000, search_to_compare = 500;
-constexpr std::size_t few_tasks = 300, few_to_compare = 100;
+constexpr std::size_t few_tasks = 300, few_to_compare = 40;
 /// And so many tries to put whole orders back in another turn.
 constexpr long reinsertions = 2000;
 
@@ -183,7 +184,12 @@ class Planner {
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search(model.problem, insists);
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
-      if (purpose_ == Purpose::follow) solver::gather_visits(model.problem, {}, *found);
+      plan_.search_cut_off = found->cut_off;
+      if (purpose_ == Purpose::follow) {
+        solver::Limits gathering;
+        gathering.guard = guard();
+        solver::gather_visits(model.problem, gathering, *found);
+      }
       fix_crews(graph_, model, found->schedule);
       deliver_early(graph_, model.problem, found->schedule);
       const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
@@ -218,12 +224,14 @@ class Planner {
   /// unless the request gives seconds.
   solver::Outcome search(const solver::Problem& problem, bool insists) const {
     solver::Limits quick;
+    quick.guard = guard();
     quick.reinsertions = purpose_ == Purpose::follow ? reinsertions : 0;
     quick.reasons = refusal_.by.empty();  // once is enough
     solver::Outcome outcome = solver::solve(problem, quick);
     const auto* found = std::get_if<solver::Found>(&outcome);
     if (request_.seconds > 0) return found != nullptr || insists ? better(std::move(outcome), solver::solve(problem, limits())) : outcome;
     solver::Limits more;
+    more.guard = guard();
     more.reasons = refusal_.by.empty();
     more.work = request_.work;
     if (found == nullptr && insists && purpose_ == Purpose::follow) {
@@ -231,7 +239,8 @@ class Planner {
       return solver::solve(problem, more);
     }
     const bool follows = purpose_ == Purpose::follow;
-    if (found == nullptr || found->proven || graph_.tasks.size() > (follows ? few_tasks : few_to_compare)) return outcome;
+    const std::size_t most = follows ? few_tasks : purpose_ == Purpose::compare ? few_to_compare : 0;
+    if (found == nullptr || found->proven || graph_.tasks.size() > most) return outcome;
     more.work = std::max(follows ? search_to_follow : search_to_compare, more.work);
     return better(std::move(outcome), solver::solve(problem, more));
   }
@@ -244,6 +253,7 @@ class Planner {
     if (after != nullptr) {
       before->ready_bound = std::max(before->ready_bound, after->ready_bound);
       before->goals_from = std::move(after->goals_from);
+      before->cut_off = after->cut_off;
     }
     return quick;
   }
@@ -255,6 +265,12 @@ class Planner {
   }
 
   [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
+
+  /// What is left of it; every search gets a moment.
+  [[nodiscard]] double guard() const {
+    constexpr double least = 0.05;
+    return request_.seconds > 0 ? 0 : std::max(least, guard_.left());
+  }
 
   [[nodiscard]] solver::Limits limits() const {
     solver::Limits limits;
@@ -338,6 +354,7 @@ class Planner {
   Purpose purpose_;
   const Variant& variant_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
+  Guard guard_{request_.guard};
   Grid grid_;
   job::Plan plan_;
   PlanAir air_{job_, plan_};
@@ -358,8 +375,9 @@ class Planner {
 }  // namespace
 
 job::Plan make_plan(const job::Job& job, const job::Request& request, Purpose purpose) {
-  job::Plan plan = best_variant(job, request, purpose,
-                                [&](const job::Request& one, const Variant& variant) { return Planner(job, one, purpose, variant).run(); });
+  job::Plan plan = best_variant(job, request, purpose, [&](const job::Request& one, const Variant& variant, Purpose why) {
+    return Planner(job, one, why, variant).run();
+  });
   if (purpose == Purpose::follow) plan.waits = waits_in(job, plan);
   return plan;
 }
