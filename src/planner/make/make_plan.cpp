@@ -12,6 +12,7 @@
 #include "planner/make/horizon.h"
 #include "planner/make/variants.h"
 #include "planner/model/crews.h"
+#include "planner/model/hands_bound.h"
 #include "planner/model/plan_air.h"
 #include "planner/model/ready_bound.h"
 #include "planner/model/unplaceable.h"
@@ -195,7 +196,7 @@ class Planner {
       const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
       write(*found, places, model, calendar);
-      judge_search(*found);
+      judge_search(*found, calendar);
       return true;
     }
     refuse(outcome, model);
@@ -289,17 +290,18 @@ class Planner {
   }
 
   /// A search proves things of these loads only.
-  void judge_search(const solver::Found& found) {
+  void judge_search(const solver::Found& found, const Calendar& calendar) {
     plan_.proven = found.proven;
     plan_.ready_bound_here = plan_.ready_bound;
     if (found.ready_bound > -solver::unreachable)
       plan_.ready_bound_here = std::max(plan_.ready_bound_here.value_or(plan_.from), grid_.instant(found.ready_bound));
-    plan_.days_late_bound = 0;
+    std::vector<int> alone(plan_.pieces.size(), 0);
     for (std::size_t p = 0; p < plan_.pieces.size() && !found.goals_from.empty(); ++p) {
       const job::PieceResult& piece = plan_.pieces[p];
       const Instant from = grid_.instant(found.goals_from.at(2 * p + 1));  // the second goal of each delivery is the safe one
-      if (piece.due) plan_.days_late_bound += job::days_late(job_.shop.zone, *piece.due, from);
+      if (piece.due) alone[p] = job::days_late(job_.shop.zone, *piece.due, from);
     }
+    plan_.days_late_bound = days_late_bound(job_, graph_, calendar, grid_, alone);
   }
 
   void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model, const Calendar& calendar) {

@@ -2,32 +2,13 @@
 
 #include <algorithm>
 
+#include "planner/model/hands_bound.h"
 #include "planner/tasks/expired_limits.h"
 #include "solver/solve.h"
 
 namespace coatday::planner {
 
 namespace {
-
-bool delivers(const job::Job& job, const Task& task) {
-  const job::OrderPiece& piece = job.order.pieces[*task.piece];
-  return std::any_of(piece.work.begin(), piece.work.end(),
-                     [&](const job::OrderWork& w) { return w.delivery && task.step_id.load.empty() && task.step_id.step == w.work.id; });
-}
-
-/// When everybody working all hours would have done what has to be done before delivery.
-solver::Time busy_until(const job::Job& job, const TaskGraph& graph, const Calendar& calendar) {
-  Minutes work{0};
-  for (const Task& task : graph.tasks) {
-    const bool counts = task.piece && !task.optional && !task.done && !task.milestone && !delivers(job, task);
-    if (!counts) continue;
-    const Minutes by_crew = task.crew ? task.crew->hands_on * task.crew->people : Minutes::max();
-    work += std::min(task.hands_on * task.people, by_crew);
-  }
-  const auto steps = static_cast<solver::Time>(work / job::time_step) / std::max(1, job.shop.people);
-  if (steps == 0 || calendar.working().empty()) return 0;
-  return std::min(calendar.pausing_end(steps)->at(0), calendar.horizon());
-}
 
 bool lies(const Loads& loads) {
   return std::any_of(loads.loads.begin(), loads.loads.end(), [](const Load& l) { return l.support != piece::Support::hooks; });
