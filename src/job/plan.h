@@ -226,6 +226,7 @@ struct Plan {
   std::map<std::string, std::string> cautions;  ///< key -> text
   Status status = Status::planned;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
+  std::string in_short;                    ///< the step that cannot be in time, where one can be named
   std::vector<Proposal> proposals;         ///< what asks least of the maker first
   bool proven = false;  ///< none is less late, nor ready on an earlier day, with the parts in these loads and the faces in this order
   std::optional<Instant> ready;             ///< objective: everything may be delivered, by the slow clocks

@@ -211,7 +211,10 @@ class Planner {
     if (contradiction != nullptr) {
       for (const solver::Tag tag : contradiction->tags) refusal_.by.push_back(model.requirements[static_cast<std::size_t>(tag)]);
     }
-    if (purpose_ == Purpose::follow) plan_.contradiction = reasons(outcome, model);
+    if (purpose_ != Purpose::follow) return;
+    plan_.contradiction = reasons(outcome, model);
+    plan_.in_short =
+        contradiction == nullptr ? "" : requirement_in_short(contradiction->tags, job_, loads_, graph_, model, air_.clocks(), grid_);
   }
 
   [[nodiscard]] std::vector<std::string> reasons(const solver::Outcome& outcome, const Model& model) {
@@ -306,6 +309,7 @@ class Planner {
 
   void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model, const Calendar& calendar) {
     plan_.contradiction.clear();
+    plan_.in_short.clear();
     plan_.status = job::Status::planned;
     Instant end = plan_.from;
     for (std::size_t t = 0; t < graph_.tasks.size(); ++t) {

@@ -48,6 +48,17 @@ class RequirementWriter {
     return fmt::format("{} is promised", piece(requirement.index).name);
   }
 
+  [[nodiscard]] std::string in_short(const std::vector<solver::Tag>& tags) const {
+    for (const solver::Tag tag : tags) {
+      if (tag < 0 || model_.requirements[static_cast<std::size_t>(tag)].kind != Requirement::Kind::before) continue;
+      const std::size_t late = graph_.before[model_.requirements[static_cast<std::size_t>(tag)].index].task;
+      const auto closes = earliest_.before(tag), start = earliest_.start(late);
+      if (!closes || !start || *start <= *closes) continue;
+      return fmt::format("{} can begin {} at the earliest, and has to begin by {}", name(late), when(*start), when(*closes));
+    }
+    return "";
+  }
+
   std::string found_no_place(std::size_t task) const { return name(task) + " found no place in the plan"; }
 
  private:
@@ -178,6 +189,11 @@ std::vector<std::string> blocker_text(int activity, const std::vector<solver::Ta
     if (tag >= 0 && sentences.size() < most_blockers) sentences.push_back(writer.sentence(tag));
   }
   return sentences;
+}
+
+std::string requirement_in_short(const std::vector<solver::Tag>& tags, const job::Job& job, const Loads& loads, const TaskGraph& graph,
+                                 const Model& model, Clocks& clocks, const Grid& grid) {
+  return RequirementWriter(job, loads, graph, model, clocks, grid, tags).in_short(tags);
 }
 
 std::vector<std::string> requirement_text(const std::vector<solver::Tag>& tags, const job::Job& job, const Loads& loads,

@@ -55,6 +55,7 @@ Json result_json(const job::Plan& plan) {
            {"late_days_at_least", std::min(days_late, plan.days_late_bound)},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
   if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
+  if (!plan.in_short.empty()) out["in_short"] = plan.in_short;
   if (plan.help_cut_off) out["help_cut_off"] = true;
   for (const job::Proposal& help : plan.proposals) {
     out["proposals"].push_back({{"change", help.words}, {"set", help.set}, {"ready_safe", instant_json(help.ready, plan.shop.zone)}});

@@ -7,12 +7,13 @@ namespace {
 
 List points(const std::vector<std::string>& texts) { return {List::Kind::points, {texts.begin(), texts.end()}}; }
 
-const char* reason(const job::Plan& plan) {
+std::string reason(const job::Plan& plan) {
   if (plan.status == job::Status::not_found) {
     return plan.contradiction.empty() ? "No plan was found; there may be one all the same."
                                       : "No plan was found; there may be one all the same. This stood in the way most often:";
   }
   if (plan.contradiction.empty()) return "There is no plan: the errors below have to be mended first.";
+  if (!plan.in_short.empty()) return "There is no plan: " + plan.in_short + ".";
   return plan.contradiction.size() == 1 ? "There is no plan. The reason:" : "There is no plan. These cannot all be so:";
 }
 
@@ -23,6 +24,7 @@ std::optional<Section> no_plan(const job::Plan& plan) {
   const bool known = !plan.contradiction.empty();
   Section section{"reasons", "No plan", {}, {Paragraph{{reason(plan), known ? Mark::bad : Mark::plain}}}};
   section.title_in = Media::page;
+  if (!plan.in_short.empty()) section.blocks.emplace_back(Paragraph{"These cannot all be so:"});
   if (known) section.blocks.emplace_back(points(plan.contradiction));
   return section;
 }
