@@ -14,6 +14,7 @@ std::span<const Check> checks() {
       Check{"waits", check_waits},
       Check{"turns", check_turns},
       Check{"places", check_places},
+      Check{"set aside", check_set_aside},
       Check{"limits", check_limits},
       Check{"surfaces", check_surfaces},
       Check{"warming", check_warming},

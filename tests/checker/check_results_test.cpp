@@ -150,7 +150,30 @@ INSTANTIATE_TEST_SUITE_P(
               {"place-size-differs", "place-items-differ"}},
         Break{"a hook held twice", [](Small& s) { place_of(s, "table/leg.1-2/clear-2").place = "rail 2"; }, {"place-twice"}},
         Break{"a place held late", [](Small& s) { place_of(s, "table/top/clear-2/second").from += Minutes(10); }, {"place-held-late"}},
-        Break{"a place left early", [](Small& s) { place_of(s, "table/top/clear-2/second").until = at(0, 17, 30); }, {"place-left-early"}}),
+        Break{"a place left early",
+              [](Small& s) { place_of(s, "table/top/clear-2/second").until = at(0, 17, 30); },
+              {"place-left-early", "set-aside-differs"}},
+        Break{"no room to stand aside",
+              [](Small& s) {
+                stand_aside(s, "table/leg.1-2/clear-2", at(0, 15, 40));
+                s.job.shop.set_aside = 0;
+              },
+              {"place-left-early"}},
+        Break{"more aside than there is room for",
+              [](Small& s) {
+                stand_aside(s, "table/leg.1-2/clear-2", at(0, 15, 40));
+                s.job.shop.set_aside = 1;
+              },
+              {"set-aside-over"}},
+        Break{"a wrong hour aside",
+              [](Small& s) {
+                stand_aside(s, "table/leg.1-2/clear-2", at(0, 15, 40));
+                place_of(s, "table/leg.1-2/clear-2").then->until = at(0, 20);
+              },
+              {"set-aside-differs"}},
+        Break{"nothing said of what stands aside",
+              [](Small& s) { place_of(s, "table/leg.1-2/clear-2").until = at(0, 15, 40); },
+              {"set-aside-differs"}}),
     name_of);
 
 INSTANTIATE_TEST_SUITE_P(

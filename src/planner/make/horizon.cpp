@@ -71,7 +71,7 @@ class Guess {
       const PlaceChoice& choice = load.choices.front();
       const shop::DryingPlace& place = loads_.places[choice.place].place;
       const double share = double(choice.steps) / (steps_of(place, job_.shop.gap) * place.count);
-      busy[choice.place] += share * std::max(Hours(least_place), label(*coat.product, job::handled(*coat.product)));
+      busy[choice.place] += share * std::max(Hours(least_place), label(*coat.product, job::keeps_place(*coat.product, job_.shop)));
     }
     Hours most{0};
     for (const auto& [place, hours] : busy) most = std::max(most, hours);

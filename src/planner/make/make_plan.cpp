@@ -12,6 +12,7 @@
 #include "planner/make/variants.h"
 #include "planner/model/plan_air.h"
 #include "planner/model/ready_bound.h"
+#include "planner/model/set_aside.h"
 #include "planner/model/unplaceable.h"
 #include "planner/result/changes.h"
 #include "planner/result/condensation.h"
@@ -21,6 +22,7 @@
 #include "planner/result/past_limits.h"
 #include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
+#include "planner/result/set_aside.h"
 #include "planner/result/waits.h"
 #include "planner/result/warnings.h"
 #include "planner/tasks/expired_limits.h"
@@ -50,6 +52,9 @@ constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 /// only a late plan. Then so many go into a better one; for so few tasks that takes a moment.
 constexpr long search_for_any = 3000, search_in_time = 1000;
 constexpr std::size_t few_tasks = 200;
+
+/// So often the room to stand aside counts for less, until what stands there fits.
+constexpr int most_tightened = 6;
 
 /// At least this part of the seconds that the request gives goes into the search.
 constexpr double least_search = 0.2;
@@ -175,11 +180,12 @@ class Planner {
     const Calendar calendar(job_.shop, grid_, grid_.down(air_.begin()), steps);
     Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
-    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search(model.problem, insists);
+    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search_within_room(model, insists);
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       fix_crews(graph_, model, found->schedule);
       deliver_early(graph_, model.problem, found->schedule);
-      const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
+      const std::vector<PlaceAssignment> places = place_loads(graph_, found->schedule, model);
+      crowd_ = crowd(graph_, found->schedule, places);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
       write(*found, places, model);
       judge_search(*found);
@@ -237,15 +243,43 @@ class Planner {
     return quick;
   }
 
+  /// Where more parts would stand aside than there is room for, the room counts for less, as long as there is a plan then.
+  solver::Outcome search_within_room(Model& model, bool insists) {
+    solver::Outcome outcome = search(model.problem, insists);
+    for (int again = 0; model.room && again < most_tightened; ++again) {
+      const auto* found = std::get_if<solver::Found>(&outcome);
+      const auto over = found != nullptr ? crowd_of(model, found->schedule) : std::nullopt;
+      if (!over || !tighten(model, over->not_packed - 1)) break;
+      solver::Outcome tighter = search(model.problem, insists);
+      if (!std::holds_alternative<solver::Found>(tighter)) break;
+      outcome = std::move(tighter);
+    }
+    return outcome;
+  }
+
+  [[nodiscard]] std::optional<Crowd> crowd_of(Model model, solver::Schedule schedule) {
+    TaskGraph graph = graph_;
+    fix_crews(graph, model, schedule);
+    const std::vector<PlaceAssignment> places = place_loads(graph, schedule, model);
+    return crowd(graph, schedule, places);
+  }
+
+  [[nodiscard]] std::optional<Crowd> crowd(const TaskGraph& graph, const solver::Schedule& schedule,
+                                           const std::vector<PlaceAssignment>& places) {
+    if (job_.shop.set_aside.value_or(0) == 0) return std::nullopt;
+    return crowd_aside(job_.shop, loads_, graph, schedule, places, packed_at(graph, schedule, air_.clocks(), grid_), air_.clocks(), grid_);
+  }
+
   /// Turns come late where every load still finds its place then. Else the turns stay, and places are as the schedule has them.
-  std::vector<PlaceAssignment> place_loads(solver::Schedule& schedule, const Model& model) const {
+  std::vector<PlaceAssignment> place_loads(const TaskGraph& graph, solver::Schedule& schedule, const Model& model) {
+    const std::vector<solver::Time> packed = packed_at(graph, schedule, air_.clocks(), grid_);  // turns do not change it
     solver::Schedule later = schedule;
-    postpone_turns(graph_, model.problem, job_.shop.people, later);
-    if (auto places = assign_places(job_.shop.gap, loads_, graph_, model, later)) {
+    postpone_turns(graph, model.problem, job_.shop.people, later);
+    if (auto places = assign_places(job_.shop.gap, loads_, graph, model, later, packed)) {
       schedule = std::move(later);
       return std::move(*places);
     }
-    return places_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
+    return places_as_laid_out(job_.shop.gap, loads_, graph, model, schedule, packed);
   }
 
   [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
@@ -294,6 +328,7 @@ class Planner {
     write_purchase(plan_, job_);
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
+    if (crowd_) plan_.findings.push_back(set_aside_full(*crowd_, job_.shop, grid_));
     write_past_limits(plan_);
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
@@ -328,6 +363,7 @@ class Planner {
   TaskGraph graph_;
   Instant wood_until_;
   std::vector<Before> missed_;  // time limits that the plan need not keep
+  std::optional<Crowd> crowd_;  // of what stands aside
   bool forgiving_ = false;      // of limits that began with what is done
 
   struct Refusal {
