@@ -152,6 +152,7 @@ struct Purchase {
   Litres on_hand;
   std::vector<Bought> buy;
   Litres left_over;
+  std::optional<Litres> spare{};  ///< a can of this size among them, since less than a twentieth would be left without it
   std::optional<Money> cost;
 };
 /// Abrasives, rags, points: things that are counted.

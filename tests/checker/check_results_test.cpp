@@ -244,6 +244,19 @@ INSTANTIATE_TEST_SUITE_P(
                 s.plan.purchase[0].left_over = Litres(0);
               },
               {"purchase-short"}},
+        Break{"less than a twentieth left",
+              [](Small& s) {
+                s.plan.purchase[0].buy[0].size = s.plan.purchase[0].need * 1.04;
+                s.plan.purchase[0].left_over = s.plan.purchase[0].need * 0.04;
+              },
+              {"purchase-tight"}},
+        Break{"a spare can for nothing",
+              [](Small& s) {
+                s.plan.purchase[0].buy.push_back({Litres(0.25), 1, {}});
+                s.plan.purchase[0].spare = Litres(0.25);
+                s.plan.purchase[0].left_over += Litres(0.25);
+              },
+              {"purchase-tight"}},
         Break{"nothing bought", [](Small& s) { s.plan.purchase.clear(); }, {"purchase-missing"}},
         Break{"left over wrong", [](Small& s) { s.plan.purchase[0].left_over = Litres(0.5); }, {"purchase-differs"}},
         Break{"more on hand than on the shelf",

@@ -243,7 +243,7 @@ class Gatherer {
       for (const piece::PartFace& face : piece::faces_of(parts[batch.part])) {
         const std::size_t pass = hung || face.face.pass == piece::Pass::second ? 1 : 0;
         areas[pass] += face.coated * batch.count;
-        surfaces[pass].push_back({face.coated * batch.count, face.face.end_grain});
+        surfaces[pass].push_back({face.coated * batch.count, face.face.end_grain, true});
       }
     }
     Minutes longest{0};
@@ -252,7 +252,7 @@ class Gatherer {
       const auto method = product != nullptr ? method_of(step, *product, job_.shop) : std::nullopt;
       if (!method) continue;
       for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
-        const Litres most = finish::need(step, *product, *method, surfaces[pass], true);
+        const Litres most = finish::need(step, *product, *method, surfaces[pass]);
         auto vapour = vapour_of(*product, most, product->thinner_share + step.thinner_share, job_.shop.ventilation);
         const Effort effort = vented_effort(vapour, *product, *method, areas[pass], items, job_.shop, as_recorded(*product));
         longest = std::max(longest, effort.hands_on + effort.set_up + effort.clean_up);

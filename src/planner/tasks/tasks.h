@@ -34,7 +34,6 @@ struct Task {
   bool on_wood = true;        ///< these are of wood; else of steel
   std::optional<finish::Method> method;
   int coat = 0;
-  bool bare = false;    ///< a coat on faces that have none yet
   Minutes hands_on{0};  ///< set-up and clean-up not in it
   Minutes set_up{0};
   Minutes clean_up{0};

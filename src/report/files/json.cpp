@@ -20,6 +20,7 @@ Json purchase_json(const job::Plan& plan, const job::Purchase& row) {
            {"on_hand_l", row.on_hand.value()},
            {"buy", cans},
            {"left_over_l", row.left_over.value()},
+           {"spare_l", row.spare ? Json(row.spare->value()) : Json()},
            {"cost", row.cost ? Json(row.cost->value()) : Json()},
            {"currency", text_or_null(plan.shop.currency)}};
   if (!row.part.empty()) out["part"] = row.part;  // two rows of one product otherwise look alike
