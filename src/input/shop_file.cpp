@@ -139,7 +139,6 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
   shop.units = defaults::units;
   shop.people = defaults::people;
   shop.both_faces_within = defaults::both_faces_within;
-  shop.turning = defaults::turning;
   shop.handling = defaults::handling;
   shop.gap = defaults::gap;
   shop.sharing_gap = defaults::sharing_gap;

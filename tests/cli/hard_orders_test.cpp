@@ -195,7 +195,14 @@ TEST(HardOrders, LaidPartsAreNamedAsTheCauseWithWhatHelps) {
   EXPECT_EQ(laid.status, no_plan);
   EXPECT_TRUE(says(laid.out, "(support: laid)")) << laid.out;
   EXPECT_TRUE(says(laid.out, "(support: points): turned when tack-free: ready ")) << laid.out;
-  EXPECT_EQ(plan(order(head, door + "points"), racks).status, done);
+  const Outcome points = plan(order(head, door + "points"), racks);
+  EXPECT_EQ(points.status, done);
+  // "  deliver   Mon 20 Dec 16:15, safe to promise"
+  const std::size_t at = points.out.find("deliver   ") + std::string("deliver   ").size();
+  const std::string date = points.out.substr(at, points.out.find(", safe to promise") - at);
+  const Files files{{"order.yaml", order(head, door + "laid")}, {"shop.yaml", racks}};
+  const Outcome changed = run({"what-if", "order.yaml", "--set", "pieces.p.parts.top.support=points"}, typed(files));
+  EXPECT_TRUE(says(changed.out, "no plan") && says(changed.out, date)) << date << "\n" << changed.out;
 }
 
 TEST(HardOrders, PartsStandAsideWhenDryToHandle) {

@@ -88,6 +88,7 @@ class Writer {
     event.note = task.note;
     if (task.product != nullptr) coat(task, event);
     event.cautions = cautions_of(event, task.product, task.piece ? &job_.order.pieces[*task.piece].piece : nullptr);
+    if (task.heavy) event.cautions.emplace_back("heavy");
     for (const std::string& key : event.cautions) plan_.cautions.emplace(key, caution_text(key));
     return event;
   }

@@ -5,6 +5,7 @@
 
 #include "job/stages.h"
 #include "job/time_step.h"
+#include "job/turning.h"
 #include "piece/heat.h"
 #include "planner/tasks/effort.h"
 #include "planner/tasks/history.h"
@@ -201,7 +202,13 @@ Task LoadTasks::turn(const finish::Step& step, StepId::Kind kind) const {
   task.note.clear();
   task.grit.reset();
   task.support = load_.support;
-  task.hands_on = turning_effort(load_.items, job_.shop);
+  Hours takes{0};
+  for (const LoadPart& of : load_.parts) {
+    const piece::Part& part = job_.order.pieces[load_.piece].piece.parts[of.part];
+    takes += job::turning_time(part, job_.shop) * of.count;
+    task.heavy = task.heavy || job::too_heavy_for_one(part);
+  }
+  task.hands_on = job::in_whole_steps(takes);
   return task;
 }
 

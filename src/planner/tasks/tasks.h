@@ -46,6 +46,7 @@ struct Task {
   std::optional<Crew> crew;  ///< it may be done by these instead
   shop::Dust dust = shop::Dust::none;
   bool hot = false;
+  bool heavy = false;  ///< too heavy for one person to lift
   bool may_pause = false;
   bool optional = false;               ///< a scuff for a missed window, or carrying in what is here already
   bool carries_in = false;             ///< brings in what is kept elsewhere
