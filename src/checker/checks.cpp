@@ -29,6 +29,7 @@ std::span<const Check> checks() {
       Check{"vapour", check_vapour},
       Check{"purchase", check_purchase},
       Check{"ready", check_ready},
+      Check{"visits", check_visits},
       Check{"rate factors", check_rate_factors},
       Check{"moisture", check_moisture},
   };

@@ -36,6 +36,7 @@ void check_volumes(const PlanFacts&, Breaches&);  ///< litres, mixes within the 
 void check_vapour(const PlanFacts&, Breaches&);   ///< together within what the exhaust carries
 void check_purchase(const PlanFacts&, Breaches&);
 void check_ready(const PlanFacts&, Breaches&);
+void check_visits(const PlanFacts&, Breaches&);  ///< as many as the plan says
 
 struct Check {
   std::string_view name;

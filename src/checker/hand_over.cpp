@@ -5,6 +5,7 @@
 #include <fmt/core.h>
 
 #include "checker/checks.h"
+#include "job/time_step.h"
 
 namespace coatday::checker {
 
@@ -45,6 +46,9 @@ class ReadyJudge {
   }
 
  private:
+  /// A delivery with an hour of its own was agreed before anybody knew the safe date.
+  [[nodiscard]] bool follows_work() const { return delivery_ && !facts_.events[*delivery_].work->start; }
+
   void stages(const job::HandOver& ready, Estimate side) {
     stage(ready.handle, Stage::handle, side);
     stage(ready.wrap, Stage::pack, side);
@@ -117,7 +121,7 @@ class ReadyJudge {
   }
 
   /// When all is print-free (or dry to handle, where no clock leads further) and dry work and assembly are over, then in working hours; or
-  /// when the delivery itself starts.
+  /// when the delivery itself starts, which waits for the safe times.
   void deliver(const std::optional<Instant>& said, Estimate side) {
     Date own;
     own.add(last_);
@@ -133,17 +137,22 @@ class ReadyJudge {
     const std::string what = fmt::format("deliver{}", clock_text(side));
     if (own.open && said) return report(fmt::format("{} {}, though a coat is not print-free while the air is known", what, when(said)));
     if (own.open) return;
-    const Instant open = working_at_or_after(*own.at);
-    const Instant latest = delivery_ && side == Estimate::expected ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
+    const Instant open = working_at_or_after(*own.at + rounding);  // a clock may be that much off, and the shop may close meanwhile
+    const bool by_work = follows_work() && side == Estimate::slow;
+    if (by_work && said != facts_.event(*delivery_).start) return report("the delivery itself starts at another time than it is said to");
+    if (by_work && facts_.event(*delivery_).done) return;
+    const bool agreed = delivery_ && !follows_work() && side == Estimate::expected;
+    const Instant latest = by_work && said ? *said : agreed ? std::max(open + grid, facts_.event(*delivery_).start) : open + grid;
     if (said && *said + rounding >= *own.at && *said <= latest + rounding) return;
     report(fmt::format("{} {}, the events say {}", what, when(said), when(own.at)));
   }
 
-  /// A piece leaves in working hours.
-  [[nodiscard]] Instant working_at_or_after(Instant t) const {
+  /// A piece leaves in working hours, when the plan's clock strikes.
+  [[nodiscard]] Instant working_at_or_after(Instant at) const {
+    const Instant t(std::chrono::ceil<std::chrono::duration<std::int64_t, std::ratio<grid.count() * 60>>>(at.time_since_epoch()));
     for (const date::days ahead : {date::days(60), date::days(800)}) {  // a shop may be closed for a season
       for (const shop::WorkingTime& shift : shop::working_time(facts_.job.shop, t, t + ahead)) {
-        if (shift.end + grid > t) return std::max(t, shift.begin);
+        if (shift.end >= t) return std::max(t, shift.begin);
       }
     }
     return t;
@@ -155,8 +164,8 @@ class ReadyJudge {
     const bool same_due = result_.due == promised && result_.slack.has_value() == known;
     if (!same_due) return report("what is promised is not as in the order, or its slack is missing");
     if (!known) return;
-    const Hours own = *promised - *result_.ready.slow.deliver;
-    if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) report("slack is not the promised date less the safe date of delivery");
+    const Hours own = *promised - (follows_work() ? facts_.event(*delivery_).end : *result_.ready.slow.deliver);
+    if (std::chrono::abs(*result_.slack - own) > Hours(rounding)) report("slack is not the promised date less the end of the delivery");
   }
 
   const PlanFacts& facts_;

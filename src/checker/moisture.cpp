@@ -29,9 +29,9 @@ struct Board {
   std::vector<double> moisture;
   double cell = 0;
 
-  /// Cells of a millimetre or more, twelve at the most, so that explicit steps are not too short.
+  /// Of about a millimetre; in thin wood twelve, so that their mean follows the air closely enough.
   Board(Metres thickness, MoistureContent all_through)
-      : moisture(std::clamp<std::size_t>(static_cast<std::size_t>(thickness.value() * 1000), 2, 12), all_through.value()),
+      : moisture(std::clamp<std::size_t>(static_cast<std::size_t>(thickness.value() * 1000), 12, 24), all_through.value()),
         cell(thickness.value() / static_cast<double>(moisture.size())) {}
 
   [[nodiscard]] double mean() const {
@@ -47,21 +47,18 @@ struct Board {
     const double outside = wood::equilibrium_moisture(air).value(), film = wood::film_factor(air.temperature);
     const double back = 1 / (wood::still_air.value() + film * back_film + cell / (2 * d));
     const double face = 1 / (wood::still_air.value() + film * face_film + cell / (2 * d));
-    const int steps = std::max(1, static_cast<int>(std::ceil(seconds * d / (0.3 * cell * cell))));
+    const int steps = std::max(1, static_cast<int>(std::ceil(seconds * d / (0.25 * cell * cell))));
     for (int s = 0; s < steps; ++s) explicit_step(seconds / steps, d / cell, outside, back, face);
   }
 
   void explicit_step(double dt, double conductance, double outside, double back, double face) {
-    std::vector<double> next = moisture;
-    const std::size_t last = moisture.size() - 1;
-    next.front() += dt / cell * back * (outside - moisture.front());
-    next.back() += dt / cell * face * (outside - moisture.back());
-    for (std::size_t i = 0; i < last; ++i) {
-      const double flow = dt / cell * conductance * (moisture[i + 1] - moisture[i]);
-      next[i] += flow;
-      next[i + 1] -= flow;
+    double from_below = dt / cell * back * (outside - moisture.front());
+    for (std::size_t i = 0; i < moisture.size(); ++i) {
+      const bool last = i + 1 == moisture.size();
+      const double from_above = dt / cell * (last ? face * (outside - moisture[i]) : conductance * (moisture[i + 1] - moisture[i]));
+      moisture[i] += from_below + from_above;
+      from_below = -from_above;
     }
-    moisture.swap(next);
   }
 };
 
@@ -107,7 +104,7 @@ class MoistureJudge {
       sum += reading.moisture.value();
       ++count;
     }
-    at = std::chrono::floor<std::chrono::hours>(std::clamp<Instant>(latest, begins - date::days(365), begins));
+    at = std::clamp<Instant>(latest, begins - date::days(365), begins);
     return MoistureContent(sum / count);
   }
 
@@ -120,7 +117,7 @@ class MoistureJudge {
     if (from >= t) return measured ? all_through.value() : equilibrium(t, t + date::days(7));
     if (!measured) all_through = MoistureContent(equilibrium(from, std::min(t, from + date::days(60))));
     Board board(piece::section(part.shape).thickness, all_through);
-    for (Instant at = from; at < t; at += hour) board.lie(air(at), 3600, middle(), 0, 0);
+    lie(board, from, t, middle(), 0, 0);
     return board.mean();
   }
 
@@ -141,9 +138,9 @@ class MoistureJudge {
       if (facts_.coat(i) && !first) first = i;
     }
     if (!first) return;
-    const Instant start = std::chrono::floor<std::chrono::hours>(facts_.event(*first).start);
+    const Instant start = facts_.event(*first).start, in_hour = std::chrono::floor<std::chrono::hours>(start);
     const double now = lain_until(part, begins(facts_.plan.faces[load.faces.front()].piece), start),
-                 shop = equilibrium(start, start + date::days(7));
+                 shop = equilibrium(in_hour, in_hour + date::days(7));
     const MoistureContent band = piece_of(load).moisture_band;
     if (std::abs(now - shop) <= (band + moisture_slack).value()) return;
     out_.push_back({"wood-not-at-rest", fmt::format("{}: {} is {:.1f} % moist then, and the shop's air leads to {:.1f} %",
@@ -186,15 +183,12 @@ class MoistureJudge {
     if (species == nullptr || (board == nullptr && top == nullptr) || until <= from) return;
     const Metres thickness = board != nullptr ? board->thickness : top->thickness, width = board != nullptr ? board->width : top->diameter;
     const double coefficient = wood::coefficient_across(*species, part.solid.cut.value_or(wood::flat_cut));
-    const MoistureContent initial(lain_until(part, begins(facts_.plan.faces[facts_.event(first).faces.front()].piece),
-                                             std::chrono::floor<std::chrono::hours>(facts_.event(first).start)));
+    const MoistureContent initial(
+        lain_until(part, begins(facts_.plan.faces[facts_.event(first).faces.front()].piece), facts_.event(first).start));
     const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
     for (const wood::Diffusivity how_fast : {band.low, band.middle, band.high}) {
       Board lying(thickness, initial);
-      for (Instant at = from; at < until; at += hour) {
-        const double seconds = std::chrono::duration<double>(std::min<Instant>(until, at + hour) - at).count();
-        lying.lie(air(at), seconds, how_fast, other, coated);
-      }
+      lie(lying, from, until, how_fast, other, coated);
       const Metres cup = wood::sag(wood::free_curvature(lying.moisture, coefficient, thickness), width);
       if (std::abs(cup.value()) <= cup_slack * part.solid.cup_limit->value() + least_cup.value()) continue;
       return out_.push_back(
@@ -204,7 +198,16 @@ class MoistureJudge {
     }
   }
 
-  /// The mean of the hour that begins there, or of the one that holds it.
+  /// From moment to moment: thin wood changes within minutes.
+  void lie(Board& board, Instant from, Instant until, wood::Diffusivity at_test, double back_film, double face_film) const {
+    for (Instant at = from; at < until;) {
+      const Instant next = std::min<Instant>(until, std::chrono::floor<std::chrono::hours>(at) + hour);
+      board.lie(air(at), std::chrono::duration<double>(next - at).count(), at_test, back_film, face_film);
+      at = next;
+    }
+  }
+
+  /// The mean of the hour that holds it.
   [[nodiscard]] const climate::Air& air(Instant t) const { return hours_[static_cast<std::size_t>((t - since_) / hour)]; }
 
   void read_air() {
@@ -213,7 +216,7 @@ class MoistureJudge {
       Instant read_at = since_;
       const piece::Part& part = *facts_.faces[f].part;
       if (!part.solid.readings.empty()) static_cast<void>(read(part, begins(facts_.plan.faces[f].piece), read_at));
-      since_ = std::min(since_, read_at);
+      since_ = std::min<Instant>(since_, std::chrono::floor<std::chrono::hours>(read_at));
     }
     Instant until = facts_.plan.from;
     for (const job::Event& event : facts_.plan.events) until = std::max(until, event.end);

@@ -76,10 +76,26 @@ std::string progress_line(const job::Progress& progress, const Zone& zone) {
                      progress.seconds);
 }
 
+/// The key that a text sets.
+std::string key_of(const std::string& set) { return set.substr(0, set.find('=')); }
+
+/// The files once more with more keys set; a key that is set already is set anew.
+std::optional<job::Job> read_with(Arguments arguments, const Environment& environment, const std::vector<std::string>& set) {
+  for (const std::string& text : set) {
+    std::erase_if(arguments.set, [&text](const std::string& old) { return key_of(old) == key_of(text); });
+    arguments.set.push_back(text);
+  }
+  auto files = open_files(arguments, environment);
+  if (!files) return std::nullopt;
+  files->job.air = job::cached_air(std::move(files->job.air));
+  return std::move(files->job);
+}
+
 job::Request request_of(const Arguments& arguments, const Environment& environment, const job::Job& job, AdviceDepth depth) {
   job::Request request{plan_from(arguments, job, environment.now)};
   request.advice = depth;
   request.seconds = arguments.effort;
+  request.reread = [arguments, &environment](const std::vector<std::string>& set) { return read_with(arguments, environment, set); };
   if (request.seconds <= 0) return request;
   if (environment.interruptible) request.stop = environment.interruptible();
   if (environment.say) {
@@ -129,8 +145,7 @@ tl::expected<View, Outcome> planned(const Arguments& arguments, const Environmen
   return view;
 }
 
-tl::expected<View, Outcome> compared(const Arguments& arguments, Environment environment) {
-  environment.read = reading_once(environment.read);
+tl::expected<View, Outcome> compared(const Arguments& arguments, const Environment& environment) {
   Arguments as_it_is = arguments;
   as_it_is.set.clear();
   auto before = planned(as_it_is, environment, AdviceDepth::none);
@@ -142,7 +157,9 @@ tl::expected<View, Outcome> compared(const Arguments& arguments, Environment env
 
 }  // namespace
 
-tl::expected<View, Outcome> make_ready(const Arguments& arguments, const Environment& environment) {
+tl::expected<View, Outcome> make_ready(const Arguments& arguments, const Environment& given) {
+  Environment environment = given;
+  environment.read = reading_once(given.read);
   const Command& command = *arguments.command;
   if (command.needs == Needs::two_plans && !arguments.set.empty()) return compared(arguments, environment);
   auto view = planned(arguments, environment, command.advice);

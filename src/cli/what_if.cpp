@@ -35,8 +35,8 @@ Command what_if_command() {
       .outputs = {{"text", "for people", what_if_text}, {"json", "for programs", what_if_json}},
       .about = {.brief = "what a change would do, or which change helps most",
                 .summary = "Reads an order and plans it twice, as it is and with keys set otherwise: ready dates, time to spare, what is "
-                           "bought, heat, and which coats moved. Without --set it says which single change helps a plan that waits for "
-                           "the shop's air: warmer nights, warmer or drier air, another product of the same role, a later start.",
+                           "bought, heat, and which coats moved. Without --set it says which single change makes it ready a day or more "
+                           "sooner: more places or people, warmer nights, warmer or drier air, another product of the same role.",
                 .usage = {"ORDER.yaml... [--set KEY=VALUE]..."},
                 .examples = {"order.yaml --set \"air.night=13 C\""}},
   };

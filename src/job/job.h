@@ -21,7 +21,7 @@ struct OrderWork {
   enum class When { before_finishing, after_finishing } when = When::before_finishing;
   std::vector<std::string> parts;             ///< ids of the piece's parts; empty: all
   finish::Stage stage = finish::Stage::pack;  ///< after finishing: what every coat on these parts must have reached
-  bool delivery = false;                      ///< the last work; the promised date is for its start
+  bool delivery = false;                      ///< the last work; it is over by the promised date
 };
 
 /// Makes a room's air for a span of time. Ask for no more than is needed: it may take long to build.

@@ -46,6 +46,17 @@ bool is_coat(EventKind kind) {
   }
 }
 
+int days_late(const Zone& zone, Instant due, Instant delivered) {
+  if (delivered <= due) return 0;
+  const auto days = day_of(zone.to_local(delivered)) - day_of(zone.to_local(due));
+  return std::max(1, static_cast<int>(days.count()));
+}
+
+int days_late(const Plan& plan, const PieceResult& piece) {
+  if (!piece.due || !piece.slack || *piece.slack >= Hours(0)) return 0;
+  return std::max(1, days_late(plan.shop.zone, *piece.due, later(*piece.due, -*piece.slack)));
+}
+
 bool is_finished(const Plan& plan, std::size_t piece) {
   const auto open = [piece](const Event& event) { return event.piece == piece && !event.done; };
   return plan.status == Status::planned && std::none_of(plan.events.begin(), plan.events.end(), open);

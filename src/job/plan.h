@@ -13,6 +13,7 @@
 #include "finish/law.h"
 #include "job/job.h"
 #include "job/step_id.h"
+#include "job/time_spent.h"
 #include "piece/piece.h"
 #include "shop/packing.h"
 #include "shop/shop.h"
@@ -75,8 +76,9 @@ struct Event {
   bool hot = false;
   shop::Dust dust = shop::Dust::none;
   bool may_pause = false;
-  bool done = false;   ///< from the history
-  bool fixed = false;  ///< the shop's own work at its own hour
+  bool done = false;      ///< from the history
+  bool fixed = false;     ///< the shop's own work at its own hour
+  bool delivers = false;  ///< brings the piece to its place
   std::optional<finish::Method> method;
   std::optional<int> grit;
   std::optional<Instant> wipe_by;  ///< for what is wiped off
@@ -184,6 +186,13 @@ struct Changes {
   std::size_t unknown = 0;  ///< events of the earlier plan that this one does not have
 };
 
+/// Somebody comes to the finishing room and works there, until nobody's hands are on anything. Of what is still to be done.
+struct Visit {
+  Instant from, until;
+  Minutes work{0};                  ///< in which hands are on something
+  std::vector<std::size_t> events;  ///< indices into Plan::events, by start; the shop's own work is not among them
+};
+
 /// Open days pass without a coat until this one. A wait that goes on over a Monday is named again there.
 struct Wait {
   LocalDay day;          ///< the first of them in its week
@@ -191,6 +200,13 @@ struct Wait {
   std::string reason;    ///< one sentence: what decided its start
   bool air_fits = true;  ///< the coat's finish may go on at some working hour of that day
   std::string air;       ///< else what the air of that day has against it, where that is known
+};
+
+/// A change that would help, where nothing fits or it is late.
+struct Proposal {
+  std::string words;
+  std::vector<std::string> set;  ///< the same as keys of the files, "air.night=13 °C" each; empty: no key says it
+  std::optional<Instant> ready;  ///< of the plan with it: everything may be delivered, by the slow clocks
 };
 
 enum class Status { planned, impossible, not_found };
@@ -210,17 +226,25 @@ struct Plan {
   std::vector<Purchase> purchase;
   std::vector<Sundry> sundries;
   std::vector<Finding> findings;
+  std::vector<Visit> visits;                    ///< by time
   std::vector<Wait> waits;                      ///< by day
+  std::vector<TimeSpent> time_spent;            ///< of each order
   std::optional<Changes> changes;               ///< against the earlier plan, where there was one
   std::map<std::string, std::string> cautions;  ///< key -> text
   Status status = Status::planned;
   std::vector<std::string> contradiction;  ///< infeasible: the requirements, in the user's words
-  std::vector<std::string> proposals;      ///< changes that would help, where nothing fits or it is late
-  bool proven = false;                 ///< none is less late, nor ready earlier, with the parts in these loads and the faces in this order
-  std::optional<Instant> ready;        ///< objective: everything may be delivered, by the slow clocks
-  std::optional<Instant> ready_bound;  ///< nothing can be ready before
+  std::vector<Proposal> proposals;         ///< what asks least of the maker first
+  bool proven = false;  ///< none is less late, nor ready on an earlier day, with the parts in these loads and the faces in this order
+  std::optional<Instant> ready;             ///< objective: everything may be delivered, by the slow clocks
+  std::optional<Instant> ready_bound;       ///< nothing can be ready before
+  std::optional<Instant> ready_bound_here;  ///< the same with these loads and this order of faces
+  int days_late_bound = 0;                  ///< so many days late, all pieces together, are beyond help with these loads
   Hours seconds_spent{0};
 };
+
+/// Local days between what was promised and the delivery; 1 where it is late on its day, 0 where it is not late.
+[[nodiscard]] int days_late(const Zone&, Instant due, Instant delivered);
+[[nodiscard]] int days_late(const Plan&, const PieceResult&);
 
 /// Nothing of the piece is left to do. It is out of the days, and keeps its dates.
 [[nodiscard]] bool is_finished(const Plan&, std::size_t piece);

@@ -55,6 +55,12 @@ std::string slack_text(Hours slack) {
   return unbroken(days == 1 ? "a day to spare" : fmt::format("{} days to spare", days));
 }
 
+std::string set_text(const std::vector<std::string>& set) {
+  std::string text;
+  for (const std::string& one : set) text += " " + unbroken("--set \"" + one + "\"");
+  return text.empty() ? "" : "; what-if" + text;
+}
+
 std::string listed(const std::vector<std::string>& items) {
   std::string out;
   for (std::size_t i = 0; i < items.size(); ++i) {

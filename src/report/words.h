@@ -32,6 +32,8 @@ inline constexpr std::array<std::pair<const char*, std::optional<Instant> job::H
      {"deliver", &job::HandOver::deliver},
      {"careful use", &job::HandOver::careful_use},
      {"full use", &job::HandOver::full_use}}};
+/// How a change is tried from the command line; nothing where no key says it.
+[[nodiscard]] std::string set_text(const std::vector<std::string>& set);
 /// "a", "a and b", "a, b and c".
 [[nodiscard]] std::string listed(const std::vector<std::string>&);
 [[nodiscard]] std::string counted(std::size_t, const std::string& one, const std::string& many);

@@ -42,6 +42,18 @@ std::vector<WorkingTime> working_time(const Shop& shop, Instant from, Instant un
   return joined;
 }
 
+std::vector<WorkingTime> cut_by_day(const Zone& zone, const std::vector<WorkingTime>& all) {
+  std::vector<WorkingTime> cut;
+  for (WorkingTime left : all) {
+    while (left.begin < left.end) {
+      const Instant midnight = zone.to_instant(day_of(zone.to_local(left.begin)) + date::days(1) + Minutes(0));
+      cut.push_back({left.begin, std::min(left.end, midnight)});
+      left.begin = cut.back().end;
+    }
+  }
+  return cut;
+}
+
 Instant worked_until(const Shop& shop, Instant start, std::chrono::seconds work, Instant latest) {
   std::chrono::seconds left = work;
   for (const WorkingTime& stretch : working_time(shop, start, latest)) {

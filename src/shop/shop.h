@@ -110,6 +110,9 @@ struct WorkingTime {
 /// The shop's shifts within [from, until], closed days left out, cut to the range; adjacent ones joined.
 [[nodiscard]] std::vector<WorkingTime> working_time(const Shop&, Instant from, Instant until);
 
+/// The same, cut where a day ends.
+[[nodiscard]] std::vector<WorkingTime> cut_by_day(const Zone&, const std::vector<WorkingTime>&);
+
 /// When so long a work that rests in closed hours is over; `latest` where it is not over by then.
 [[nodiscard]] Instant worked_until(const Shop&, Instant start, std::chrono::seconds work, Instant latest);
 

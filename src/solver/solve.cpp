@@ -4,8 +4,10 @@
 
 #include "solver/clause_learning/infeasible_core.h"
 #include "solver/exact/exact.h"
+#include "solver/gather/gather.h"
 #include "solver/heuristic/branch_passes.h"
 #include "solver/heuristic/keep_starts.h"
+#include "solver/heuristic/reinsertion.h"
 #include "solver/lower_bounds/contradiction.h"
 #include "solver/lower_bounds/lower_bound.h"
 
@@ -44,7 +46,10 @@ void bound_by(const Problem& problem, const Bounds& bounds, Incumbent& incumbent
     ready = std::max(ready, bounds.earliest(goal.activity));
     lateness += goal.weight * std::max(0.0, static_cast<double>(bounds.earliest(goal.activity)) - goal.due);
   }
+  std::vector<Time> from;
+  for (const Goal& goal : problem.goals) from.push_back(bounds.earliest(goal.activity));
   incumbent.bound(ready, lateness);
+  incumbent.bound_goals(std::move(from));
 }
 
 Outcome outcome_of(const Incumbent& incumbent, const BranchPasses& passes) {
@@ -60,7 +65,7 @@ bool search_exactly(const Network& network, const Bounds& bounds, Budget& budget
   if (first) exact.in_turn(first_conflicts);
   bool passes_pay = true;
   const auto begun = [&] { return first && incumbent.best(); };
-  for (long conflicts = first_conflicts; !budget.spent() && !begun() && exact.whole(conflicts);
+  for (long conflicts = first_conflicts; !budget.spent() && !incumbent.proven() && !begun() && exact.whole(conflicts);
        conflicts = std::min(most_conflicts, conflicts + conflicts / 2)) {
     if (begun()) break;
     const int parts = static_cast<int>(std::clamp(conflicts / conflicts_for_a_part, 1L, static_cast<long>(most_parts)));
@@ -89,10 +94,41 @@ bool search(const Network& network, const Bounds& bounds, Budget& budget, Incumb
   }
   budget.share(network.size > few ? 0.04 : 0.005);
   passes.improve(network.size > few ? unreachable : budget.limits().passes);  // a small problem is soon proven
-  if (!incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, passes)) return false;
+  const bool by_turns =
+      incumbent.best() && incumbent.best()->score.waits > 0 && incumbent.best()->score.lateness <= incumbent.lateness_bound();
+  if (!by_turns && !incumbent.proven() && !budget.spent() && exactly() && !search_exactly(network, bounds, budget, incumbent, passes))
+    return false;
   budget.share(1);
   passes.improve();
   return true;
+}
+
+// Whole jobs in another turn: what single passes cannot do for many of them.
+void reinsert(const Problem& given, const Budget& budget, Incumbent& incumbent) {
+  const auto& best = incumbent.best();
+  if (budget.limits().reinsertions == 0 || !best || (best->score.lateness <= incumbent.lateness_bound() && best->score.waits <= 0)) return;
+  const Problem problem = with_branches(given, taken_branches(given, best->schedule));
+  const Network network(problem);
+  Bounds bounds(network);
+  if (!bounds.propagate()) return;
+  Schedule schedule = Reinsertion(network, bounds, budget, best->schedule).run(budget.limits().reinsertions);
+  const Score reached = score(given, schedule);
+  incumbent.offer(std::move(schedule), reached);
+}
+
+// An order that waits its turn could be ready so soon by itself.
+Problem with_turns(Problem problem) {
+  const Network network(problem);
+  Bounds bounds(network);
+  if (!bounds.propagate()) return problem;
+  for (Goal& goal : problem.goals) {
+    if (goal.turn) goal.turn->soonest = bounds.earliest(goal.activity) + goal.turn->younger;
+  }
+  return problem;
+}
+
+bool take_turns(const Problem& problem) {
+  return std::any_of(problem.goals.begin(), problem.goals.end(), [](const Goal& goal) { return goal.turn.has_value(); });
 }
 
 Outcome solve_freely(const Problem& problem, const Limits& limits) {
@@ -107,6 +143,7 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
   if (!budget.extended()) {
     passes.find();
     if (incumbent.best()) passes.improve();
+    reinsert(problem, budget, incumbent);
     return outcome_of(incumbent, passes);
   }
   if (network.size > few) {  // first a schedule to show, as the bounds take time
@@ -121,13 +158,15 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
   bound_by(problem, bounds, incumbent);
   incumbent.bound(ready, 0);
   if (!search(network, bounds, budget, incumbent, passes)) return refuted(problem, budget, passes);
+  reinsert(problem, budget, incumbent);
   return outcome_of(incumbent, passes);
 }
 
 }  // namespace
 
 // Kept starts come last, so that they never cost lateness or time.
-Outcome solve(const Problem& problem, const Limits& limits) {
+Outcome solve(const Problem& given, const Limits& limits) {
+  const Problem problem = take_turns(given) ? with_turns(given) : given;
   if (!has_kept_starts(problem)) return solve_freely(problem, limits);
   Problem free = problem;
   for (Activity& activity : free.activities) activity.kept.reset();
@@ -135,6 +174,8 @@ Outcome solve(const Problem& problem, const Limits& limits) {
   if (auto* found = std::get_if<Found>(&outcome)) keep_starts(problem, limits, *found);
   return outcome;
 }
+
+void gather_visits(const Problem& problem, const Limits& limits, Found& found) { gather(problem, limits, found); }
 
 Time ready_bound(const Problem& problem) {
   const Network network(problem);

@@ -9,6 +9,9 @@ namespace coatday::solver {
 /// or `stop` end the call. Kept starts come last: the schedule keeps as many of them as it can without more lateness or a later ready time.
 [[nodiscard]] Outcome solve(const Problem&, const Limits& = {});
 
+/// Gathers the work of a schedule into few visits, as far as that makes it no worse: see gather/gather.h.
+void gather_visits(const Problem&, const Limits&, Found&);
+
 /// A proven lower bound on Score::ready, from bounds on starts and from work against capacity. Ignores maximum lags with a remedy.
 /// `unreachable` if that proves that no schedule exists.
 [[nodiscard]] Time ready_bound(const Problem&);

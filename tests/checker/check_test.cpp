@@ -19,6 +19,7 @@ using finish::Stage;
 TEST_P(Broken, IsTold) {
   Small small = small_plan();
   GetParam().mutate(small);
+  small.count_visits();
   Codes codes;
   std::string messages;
   for (const checker::Breach& breach : checker::check(small.plan, small.job)) {
@@ -346,6 +347,15 @@ TEST(Film, ThatIsThickerThanToldDriesLonger) {
   EXPECT_TRUE(codes.contains("film-differs"));
   EXPECT_TRUE(codes.contains("volume-differs"));
   EXPECT_TRUE(codes.contains("stage-differs"));
+}
+
+TEST(Visits, AreCountedAnew) {
+  Small s = small_plan();
+  ASSERT_GT(s.plan.visits.size(), 1U);
+  s.plan.visits.pop_back();
+  Codes codes;
+  for (const checker::Breach& breach : checker::check(s.plan, s.job)) codes.insert(breach.code);
+  EXPECT_EQ(codes, Codes{"visits-differ"});
 }
 
 }  // namespace

@@ -248,7 +248,8 @@ void add_works(job::Plan& plan) {
   plan.events.push_back(work_event("shop/mill", {}, at(2, 8), at(2, 10)));
   plan.events.back().dust = shop::Dust::heavy;
   plan.events.back().fixed = true;
-  plan.events.push_back(work_event("table/delivery", 0, at(3, 9), at(3, 10)));
+  plan.events.push_back(work_event("table/delivery", 0, at(3, 13), at(3, 14)));
+  plan.events.back().delivers = true;
 }
 
 void add_places(Small& small) {

@@ -25,6 +25,7 @@ struct Small {
   void move(std::string_view id, Instant start);  ///< with its places' beginning
   /// Stages, volumes, ledger, dates and purchase anew, by hand formulas: the air is the reference air, so every clock shows elapsed time.
   void settle();
+  void count_visits();  ///< so that the plan says how many there are
 };
 
 /// Monday 11 January 2027 and the days after, at an hour of UTC.

@@ -1,7 +1,9 @@
 // What follows from the small plan's events, by hand formulas.
+#include <algorithm>
 #include <map>
 
 #include "tests/checker/small_plan.h"
+#include "tests/support/visits.h"
 
 namespace coatday::checker::test {
 
@@ -77,7 +79,12 @@ void Small::settle() {
   result.ready.slow = dates(plan, &ThreeMoments::slow);
   result.ready.fast = dates(plan, &ThreeMoments::fast);
   result.ready.fast.deliver.reset();
-  result.slack = *result.due - *result.ready.slow.deliver;
+  const auto delivery = std::find_if(plan.events.begin(), plan.events.end(), [](const job::Event& e) { return e.delivers; });
+  if (delivery != plan.events.end()) result.ready.slow.deliver = delivery->start;
+  result.slack = *result.due - (delivery != plan.events.end() ? delivery->end : *result.ready.slow.deliver);
+  count_visits();
 }
+
+void Small::count_visits() { plan.visits.resize(coatday::test::visits_by_the_minute(plan, job)); }
 
 }  // namespace coatday::checker::test

@@ -106,8 +106,10 @@ TEST_P(Advised, ComesTrueWhereItIsSetByHand) {
   }
   for (const Json& help : advice["suggestions"]) {
     const std::string change = help["change"];
-    const Args set = keys(one, help);
+    const Args by_hand = keys(one, help), given = help["set"].get<Args>();
+    const Args set = given.empty() ? by_hand : given;
     ASSERT_FALSE(set.empty()) << "no key says: " << change;
+    EXPECT_TRUE(given.empty() || given.size() == by_hand.size() || change.starts_with("a dehumidifier")) << help.dump();
     Args words{"what-if", "order.yaml"};
     for (const std::string& key : set) words.insert(words.end(), {"--set", key});
     const Json both = json(one, words);
@@ -172,7 +174,7 @@ INSTANTIATE_TEST_SUITE_P(
              outdoors + "  heater: {lifts: 30 K}\n  timetable:\n    - {days: mon-fri, heated: 07:00-17:00 at 18 °C}\n",
              "water-clear-three-coats",
              "metric",
-             {"set the heater to 18 °C outside", "start on"}},
+             {"set the heater to 18 °C outside"}},
         Case{"a_dehumidifier",
              outdoors + moist + "  timetable:\n    - {heated: 07:00-17:00 at 22 °C, otherwise: 20 °C}\n",
              "water-clear-three-coats",
@@ -193,7 +195,8 @@ TEST(Proposed, GivesAPlanWhereThereIsNone) {
   const Outcome none = run({"plan", "order.yaml", "--format", "json"}, environment(cold));
   ASSERT_EQ(none.status, no_plan) << none.err;
   const Json proposals = Json::parse(none.out)["result"]["proposals"];
-  ASSERT_EQ(proposals, Json{"keep the shop at 10 °C or warmer, nights too"});
+  ASSERT_EQ(proposals.size(), 1U) << proposals;
+  EXPECT_EQ(proposals[0]["set"], Json{"air.constant.temperature=10 °C"});
   const auto status = [&](const std::string& degrees) {
     return run({"plan", "order.yaml"},
                environment({"cold", "  constant: {temperature: " + degrees + " °C, humidity: 60 %}\n", cold.schedule, "metric", {}}))

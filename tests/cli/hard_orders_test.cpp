@@ -353,5 +353,44 @@ TEST(HardOrders, NoOtherFinishIsAdvisedForWhatIsCoated) {
   EXPECT_FALSE(told(sanded));
 }
 
+TEST(HardOrders, ThinWoodChangesWithinMinutes) {
+  const std::string mine = R"({"schedules": {"one": {"name": "m", "suits": "wood", "steps": [
+    {"step": "coat 1", "kind": "topcoat", "product": "oil-varnish"}]}}})";
+  for (const char* moisture : {"5 %", "13 %"}) {
+    for (const char* wall : {"1 mm", "2 mm", "3 mm"}) {
+      const std::string head =
+          std::string("order: t\nmoisture: ") + moisture + "\nschedule: one\nspecies: cherry-black\nown finishes: [mine.yaml]";
+      const std::string tube = std::string("shape: round tube, length: 1 m, diameter: 2 cm, wall: ") + wall;
+      for (const char* from : {"2027-03-01 08:01", "2027-03-01 08:30"}) {
+        const Outcome outcome = plan(order(head, tube), shop(places + steady), {"--from", from}, {{"mine.yaml", mine}});
+        EXPECT_EQ(outcome.status, done) << moisture << wall << from << outcome.err;
+      }
+    }
+  }
+}
+
+TEST(HardOrders, WhatIsBegunKeepsItsCupLimitThoughItsWoodIsNotAtRest) {
+  const auto status = [](const std::string& moisture, const std::string& limit) {
+    const std::string head = "order: t\nschedule: water-clear-three-coats\nspecies: walnut\nmoisture band: 0.5 %\nmoisture: " + moisture +
+                             "\ncup limit: " + limit;
+    const std::string wide = "shape: board, length: 1 m, width: 60 cm, thickness: 2 cm";
+    const std::string sanded = history({{"sand-to-150", "01 08:00", "01 08:15"}});
+    return plan(order(head, wide, sanded), shop(places + steady), {"--from", "2027-03-01 09:00"}).status;
+  };
+  for (const char* moisture : {"5 %", "11 %"}) {
+    EXPECT_EQ(status(moisture, "1 mm"), no_plan) << moisture;
+    EXPECT_EQ(status(moisture, "4 mm"), done) << moisture;
+  }
+  EXPECT_EQ(status("5 %", "2 mm"), no_plan);
+}
+
+TEST(HardOrders, DryWithinTheLastMinutesOfAShiftLeavesInTheNext) {
+  for (const char* closes : {"01:29", "01:32", "01:36"}) {  // safely dry at 01:31
+    const std::string nights = shop(places + steady, std::string("{mon-sun: \"00:00-") + closes + "\"}");
+    const Outcome outcome = plan(order(clear, board, all_done), nights, {"--from", "2027-03-04 08:00"});
+    EXPECT_EQ(outcome.status, done) << closes << outcome.err;
+  }
+}
+
 }  // namespace
 }  // namespace coatday::cli

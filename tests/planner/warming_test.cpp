@@ -70,15 +70,15 @@ TEST(Warming, ThickWoodWaitsInTheMorningAfterAColdNight) {
   job::Job job = heated_by_day(4);
   job.catalogue.schedules.at("two-coats").steps.erase(job.catalogue.schedules.at("two-coats").steps.begin());  // no sanding before
   for (auto& [id, product] : job.catalogue.products) product.cans = {{Litres(0.001), {}}};                     // no can lags so long
-  const job::Plan thin = planned(job);
+  const job::Plan thin = make_plan(job, {monday()}, Purpose::compare);                                         // as early as may be
   for (piece::Part& part : job.order.pieces[0].piece.parts) part.shape = piece::Board{Metres(1.2), Metres(0.6), Metres(0.14)};
-  const job::Plan thick = planned(job);
+  const job::Plan thick = planned(job), early = make_plan(job, {monday()}, Purpose::compare);
   const auto first_coat = [](const job::Plan& plan) {
     return std::find_if(plan.events.begin(), plan.events.end(), [](const job::Event& e) { return !e.product.empty(); });
   };
   EXPECT_EQ(first_coat(thin)->start, monday());
   // The first half hour whose mean is 10 °C: from 8:30 on, 20 - 16 x 6.2 (exp(-1.5/3.1) - exp(-2/3.1)) = 10.9 °C.
-  EXPECT_EQ(first_coat(thick)->start, monday() + Minutes(30));
+  EXPECT_EQ(first_coat(early)->start, monday() + Minutes(30));
   EXPECT_NE(first_coat(thick)->why.find("the wood is at 9"), std::string::npos) << first_coat(thick)->why;
 }
 
@@ -86,10 +86,10 @@ TEST(Warming, AColdCanWaitsToo) {
   job::Job job = heated_by_day(4);
   job.catalogue.schedules.at("two-coats").steps.erase(job.catalogue.schedules.at("two-coats").steps.begin());
   for (auto& [id, product] : job.catalogue.products) product.cans = {{Litres(10), {}}};  // 5.9 h
-  const job::Plan plan = planned(job);
+  const job::Plan plan = make_plan(job, {monday()}, Purpose::compare);                   // as early as may be
+  EXPECT_TRUE(checker::check(plan, job).empty());
   const auto coat = std::find_if(plan.events.begin(), plan.events.end(), [](const job::Event& e) { return !e.product.empty(); });
   EXPECT_EQ(coat->start, monday() + Minutes(60)) << "5.6 °C at seven; 20 - 14.4 exp(-t / 5.9) is 10 °C after 2.2 h";
-  EXPECT_NE(coat->why.find("the can is at"), std::string::npos) << coat->why;
 }
 
 TEST(Warming, ABoardJustCarriedInWarmsUpFirst) {

@@ -33,9 +33,9 @@ const Keys hand_over{"handle", "wrap", "deliver", "careful_use", "full_use"};
 TEST(Json, Keys) {
   const job::Plan plan = sample::table();
   EXPECT_EQ(keys_at(plan, ""), (Keys{"schema", "program", "from", "shop", "air", "surfaces", "finishes", "pieces", "events", "places",
-                                     "purchase", "warnings", "advice", "result"}));
+                                     "visits", "purchase", "warnings", "time_spent", "advice", "result"}));
   EXPECT_EQ(keys_at(plan, "/program"), (Keys{"name", "version"}));
-  EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "ventilation", "working"}));
+  EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "dust_settles_min", "ventilation", "working"}));
   EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
   EXPECT_EQ(keys_at(plan, "/air/0"), (Keys{"time", "temperature_c", "relative_humidity", "dew_point_c", "source"}));
   EXPECT_EQ(keys_at(plan, "/places/0"), (Keys{"event", "place", "parts", "from", "until"}));
@@ -44,7 +44,8 @@ TEST(Json, Keys) {
   EXPECT_EQ(keys_at(plan, "/purchase/0/buy/0"), (Keys{"size_l", "count", "price"}));
   EXPECT_EQ(keys_at(plan, "/warnings/0"), (Keys{"code", "severity", "message", "where"}));
   EXPECT_EQ(keys_at(plan, "/advice"), (Keys{"tried", "waits_for_air_h", "ready_after_longer_search", "suggestions"}));
-  EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "proven", "ready_safe", "could_end_sooner_h", "late_h_total", "seconds"}));
+  EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "proven", "ready_safe", "could_end_sooner_h", "late_h_total", "late_days_total",
+                                            "late_days_at_least", "seconds"}));
 }
 
 TEST(Json, KeysOfFinishes) {
@@ -70,9 +71,9 @@ TEST(Json, KeysOfPiecesAndEvents) {
   EXPECT_EQ(keys_at(plan, "/pieces/0/ready"), hand_over);
   EXPECT_EQ(keys_at(plan, "/pieces/0/ready_safe"), hand_over);
   EXPECT_EQ(keys_at(plan, "/events/3"),
-            (Keys{"id",        "kind",    "piece", "faces",  "step",     "finish", "coat",        "start",
-                  "end",       "people",  "done",  "film",   "surfaces", "stages", "stages_safe", "stages_earliest",
-                  "volume_ml", "support", "after", "before", "cautions", "why"}));
+            (Keys{"id",        "kind",    "piece",    "faces",  "step",     "finish",   "coat",   "start",       "end",
+                  "people",    "dust",    "delivers", "done",   "film",     "surfaces", "stages", "stages_safe", "stages_earliest",
+                  "volume_ml", "support", "after",    "before", "cautions", "why"}));
   job::Plan with_vapour = plan;
   with_vapour.events[3].vapour = job::Vapour{Litres(0.1), Grams(80), CubicMetres(6), CubicMetresPerHour(12), Minutes(5)};
   const Keys whole = keys_at(with_vapour, "/events/3");

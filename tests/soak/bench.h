@@ -28,7 +28,7 @@ struct Planned {
   nlohmann::json json;
   std::optional<Complaint> complaint;
 
-  [[nodiscard]] std::string status() const;  ///< "planned", "impossible", "not found" or ""
+  [[nodiscard]] std::string status() const;                    ///< "planned", "impossible", "not found" or ""
   [[nodiscard]] nlohmann::json result(const char* key) const;  ///< null where the plan does not tell it
 };
 

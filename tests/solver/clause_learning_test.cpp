@@ -81,6 +81,32 @@ TEST(ClauseLearning, TriesOrdersOut) {
   EXPECT_TRUE(search.solver().model.engine.trail.holds(search.solver().model.orders().precedence(one, other)));
 }
 
+class Counted final : public MonotoneFunction {
+ public:
+  [[nodiscard]] Time at(Time t) const override {
+    ++calls;
+    return t + 3;
+  }
+  mutable long calls = 0;
+};
+
+// Over years the model would take as long to build as the search may last.
+TEST(ClauseLearning, LooksAtATimeOfASpanOnceForAllThatItExcludes) {
+  constexpr Time horizon = 1000;
+  constexpr int spans = 20;
+  const auto tail = std::make_shared<Counted>();
+  Problem p;
+  p.horizon = horizon;
+  Exclusion exclusion;
+  for (int i = 0; i < spans; ++i) {
+    const int a = add(p, {0, horizon - 10}, 1);
+    (i % 2 == 0 ? exclusion.left : exclusion.right).push_back({a, 0, tail});
+  }
+  p.exclusions.push_back(exclusion);
+  const Search search(p);
+  EXPECT_LT(tail->calls, 3L * spans * horizon);
+}
+
 // Two orders that lags make a cycle: the conflict is theirs alone, at any bounds, and it is found long before the bounds cross.
 TEST(ClauseLearning, SeesThatOrdersCloseACycle) {
   clause_learning::Engine engine;

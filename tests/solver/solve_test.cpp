@@ -158,6 +158,20 @@ TEST(Solve, AHoldEndsAtItsLimit) {
   EXPECT_EQ(std::max(start_of(s, one), start_of(s, other)), 8);
 }
 
+// The longer it waits, the longer both last. A pass that tried each start would try them all.
+TEST(Solve, NoStartIsTriedThatOnlyMakesTwoHoldsLonger) {
+  constexpr Time far = 500'000'000;
+  Problem p = empty(far);
+  p.resources = {{1, -1}};
+  const int one = add(p, {0, far / 2}, 2), other = add(p, {0, far / 2}, 2), away = add(p, {0, far / 2}, 1);
+  for (const int coat : {one, other}) {
+    p.minimum_lags.push_back({end(coat), away, nullptr, -1});
+    p.holds.push_back({coat, {away}, end(coat), nullptr, {{0, 1}}, -1});
+  }
+  p.goals = {{away, unreachable, 1, -1}};
+  EXPECT_FALSE(std::holds_alternative<Found>(solve(p)));
+}
+
 TEST(Solve, TheFreePlaceIsChosen) {
   Problem p = empty(100);
   p.resources = {{1, -1}, {1, -1}};
@@ -225,10 +239,11 @@ TEST(Score, CountsInOrder) {
   p.activities[0].family = p.activities[1].family = 0;
   p.goals = {{0, 4, 2, -1}, {1, 20, 1, -1}};
   const Schedule s{{at(7, 8), {9, 10, true, true}, at(30, 31)}, {}, {}};
-  EXPECT_EQ(score(p, s), (Score{6, 9, 0, 16, 1}));
-  EXPECT_LT((Score{0, 99, 9, 99, 9}), (Score{1, 0, 0, 0, 0}));
-  EXPECT_LT((Score{0, 5, 9, 99, 9}), (Score{0, 6, 0, 0, 0}));
-  EXPECT_LT((Score{0, 5, 1, 99, 9}), (Score{0, 5, 2, 0, 0}));
+  EXPECT_EQ(score(p, s), (Score{6, 0, 9, 0, 16, 1}));
+  EXPECT_LT((Score{0, 9, 99, 9, 99, 9}), (Score{1, 0, 0, 0, 0, 0}));
+  EXPECT_LT((Score{0, 0, 9, 9, 99, 9}), (Score{0, 1, 0, 0, 0, 0}));
+  EXPECT_LT((Score{0, 0, 5, 9, 99, 9}), (Score{0, 0, 6, 0, 0, 0}));
+  EXPECT_LT((Score{0, 0, 5, 1, 99, 9}), (Score{0, 0, 5, 2, 0, 0}));
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include <fmt/core.h>
 
 #include "climate/psychrometrics.h"
+#include "planner/advice/air_keys.h"
 #include "planner/advice/room.h"
 
 namespace coatday::planner {
@@ -125,12 +126,13 @@ Change warm_at_night(const job::Job& job, Celsius floor) {
   if (has_room(job)) return heated_at_night(job, floor);
   return change(
       [floor, when = outside_heated_hours(job)](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), when); },
-      at_night_text(job, floor));
+      at_night_text(job, floor), at_night_keys(job, floor));
 }
 
 Change warm_throughout(const job::Job& job, Celsius floor) {
   if (has_room(job)) return heated_throughout(job, floor);
-  return change([floor](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); }, throughout_text(job, floor));
+  return change([floor](job::Job& other, Instant&) { condition(other, floor, RelativeHumidity(1), always); }, throughout_text(job, floor),
+                throughout_keys(job, floor));
 }
 
 double degrees(Celsius t, Units units) { return units == Units::us ? t.value() * 9 / 5 + 32 : t.value(); }
@@ -145,9 +147,9 @@ std::set<Celsius> floors(Units units, const std::optional<Celsius>& by_day) {
   return result;
 }
 
-Change dried(RelativeHumidity ceiling) {
+Change dried(const job::Job& job, RelativeHumidity ceiling) {
   return change([ceiling](job::Job& other, Instant&) { condition(other, Celsius(-100), ceiling, always); },
-                fmt::format("keep the shop's air at {:.0f} % RH or drier, nights too", 100 * ceiling.value()));
+                fmt::format("keep the shop's air at {:.0f} % RH or drier, nights too", 100 * ceiling.value()), humidity_keys(job, ceiling));
 }
 
 }  // namespace
@@ -171,7 +173,7 @@ ChangeSizes dryness(const job::Job& job, const job::Plan& plan) {
   for (const double percent : {80, 70, 60, 50, 40}) {
     const RelativeHumidity ceiling(percent / 100);
     if (ceiling >= dampest) continue;
-    const std::optional<Change> dryer = has_moisture(job) ? dehumidifier_at(job, ceiling) : dried(ceiling);
+    const std::optional<Change> dryer = has_moisture(job) ? dehumidifier_at(job, ceiling) : dried(job, ceiling);
     if (dryer) sizes.push_back(*dryer);
   }
   return sizes;

@@ -1,10 +1,13 @@
 #include "planner/advice/air_advice.h"
 
 #include <algorithm>
+#include <map>
 
 #include "job/compare.h"
 #include "planner/advice/air.h"
+#include "planner/advice/amounts.h"
 #include "planner/advice/another_product.h"
+#include "planner/advice/hands.h"
 #include "planner/advice/trials.h"
 
 namespace coatday::planner {
@@ -12,7 +15,7 @@ namespace coatday::planner {
 namespace {
 
 // Beyond, planning again and again would keep people waiting. What comes with a plan without being asked for may take a second (judgement).
-constexpr std::size_t most_faces = 1200, events_at_once = 800;
+constexpr std::size_t most_faces = 1200, events_at_once = 800, most_steps_at_once = 300;
 constexpr int least_air_plans = 6, most_plans = 40;
 /// Conflicts and passes that make the plans of small orders comparable. Judgement, from the samples.
 constexpr long search = 1000;
@@ -54,33 +57,56 @@ class AirAdviser {
  public:
   AirAdviser(const job::Job& job, const job::Request& request, const job::Plan& plan)
       : job_(job),
-        request_(request),
         plan_(plan),
         all_(request.advice == job::AdviceDepth::thorough),
         ready_(*plan.ready),
-        trials_(job, request.from, budget(plan.events.size(), all_)) {}
+        trials_(job, request, budget(plan.events.size(), all_)) {}
 
   job::Advice run() {
     if (all_) search_alone();
     if (!all_ && waiting(plan_) < job::noticeable) return nothing_to_gain();
-    if (all_ && !waits_in_good_air()) return advice_;
-    add_air();
-    if (!all_ && advice_.suggestions.empty() && !waits_in_good_air()) return advice_;
-    for (const job::Suggestion& help : advice_.suggestions)
-      advice_.waits_for_air = std::max(advice_.waits_for_air.value_or(Hours(0)), help.sooner);
-    add_products();
-    add_later_start();
-    std::stable_sort(advice_.suggestions.begin(), advice_.suggestions.end(),
-                     [](const job::Suggestion& a, const job::Suggestion& b) { return a.sooner > b.sooner; });
+    const Waits waits = sum_of_waits();
+    const bool crowded = waits.hands + waits.all_places() > waits.air;
+    if (crowded) add_amounts(waits);
+    if (!all_ || waits_in_good_air()) add_air_and_products();
+    if (!crowded) add_amounts(waits);
     return advice_;
   }
 
  private:
+  struct Help {
+    Hours sooner{0};
+    Trial trial;
+  };
+
+  /// For what the orders wait, in all.
+  struct Waits {
+    Hours air{0}, hands{0};
+    std::map<std::string, Hours> places;
+
+    [[nodiscard]] Hours all_places() const {
+      Hours sum{0};
+      for (const auto& [place, time] : places) sum += time;
+      return sum;
+    }
+  };
+
+  void add_air_and_products() {
+    const std::size_t before = advice_.suggestions.size();
+    add_air();
+    if (!all_ && advice_.suggestions.size() == before && !waits_in_good_air()) return;
+    for (std::size_t i = before; i < advice_.suggestions.size(); ++i)
+      advice_.waits_for_air = std::max(advice_.waits_for_air.value_or(Hours(0)), advice_.suggestions[i].sooner);
+    add_products();
+    std::stable_sort(advice_.suggestions.begin() + static_cast<std::ptrdiff_t>(before), advice_.suggestions.end(),
+                     [](const job::Suggestion& a, const job::Suggestion& b) { return a.sooner > b.sooner; });
+  }
+
   /// What the search that every trial has does for the plan as it is: not to be shown as a change's gain.
   void search_alone() {
     const auto same = attempt(change([](job::Job&, Instant&) {}, ""), any);
     if (!same || same->sooner <= Hours(0)) return;
-    ready_ = same->ready;
+    ready_ = *same->trial.plan.ready;
     advice_.searched = ready_;
   }
 
@@ -113,38 +139,69 @@ class AirAdviser {
     for (const ChangeSizes& sizes : kinds) add(best(sizes), false);
   }
 
-  void add(const std::optional<job::Suggestion>& help, bool air) {
-    if (!help) return;
-    advice_.suggestions.push_back(*help);
+  /// Said where the files with its keys give it, too.
+  void add(const std::optional<Help>& help, bool air) {
+    const auto sure = help ? trials_.as_set(help->trial, gains(job::noticeable)) : std::nullopt;
+    if (!sure) return;
+    advice_.suggestions.push_back(suggestion(*sure));
     advice_.suggestions.back().air = air;
   }
 
-  /// The last start of those that are tried after which nothing is ready later, and the waiting is less.
-  void add_later_start() {
-    std::optional<job::Suggestion> last;
-    for (const Change& change : later_start(job_, request_)) {
-      auto help = attempt(change, Hours(0));
-      if (!help) break;
-      if (help->waits_less >= (all_ ? least_gain : job::noticeable)) last = std::move(help);
+  [[nodiscard]] Waits sum_of_waits() const {
+    Waits waits;
+    for (const job::TimeSpent& spent : plan_.time_spent) {
+      for (const job::TimeShare& share : spent.shares) {
+        waits.air += share.cause == job::TimeCause::air ? share.time : share.slower;
+        if (share.cause == job::TimeCause::hands) waits.hands += share.time;
+        if (share.cause == job::TimeCause::place) waits.places[share.place] += share.time;
+      }
     }
-    add(last, false);
+    return waits;
+  }
+
+  /// Of what the orders wait for a day or more.
+  void add_amounts(const Waits& waits) {
+    if (!all_ && plan_.events.size() > most_steps_at_once) return;
+    for (std::size_t p = 0; p < job_.shop.places.size(); ++p) {
+      const auto place = waits.places.find(job_.shop.places[p].name);
+      if (place != waits.places.end() && place->second >= job::noticeable) add_amount(places(job_, p));
+    }
+    if (waits.hands >= job::noticeable) add_amount(people(job_));
+  }
+
+  void add_amount(const Amount& amount) {
+    std::map<int, Help> known;
+    const auto gain = [&](int more) -> std::optional<Hours> {
+      const auto help = attempt(amount.change(more), job::noticeable);
+      if (!help) return std::nullopt;
+      return known.emplace(more, *help).first->second.sooner;
+    };
+    for (const int more : worth_having(3 * amount.now, job::noticeable, gain)) add(known.at(more), false);
   }
 
   /// What the change does. Nothing where that gives no plan, gains less than `least`, or no more plans may be made.
-  std::optional<job::Suggestion> attempt(const Change& change, Hours least) {
+  std::optional<Help> attempt(const Change& change, Hours least) {
     const Change* const changes[] = {&change};
-    const auto trial =
-        trials_.run(changes, [this, least](const job::Plan& plan) { return plan.ready && Hours(ready_ - *plan.ready) >= least; });
+    auto trial = trials_.run(changes, gains(least));
     if (!trial) return std::nullopt;
+    const Hours sooner(ready_ - *trial->plan.ready);
+    return Help{sooner, *std::move(trial)};
+  }
+
+  [[nodiscard]] Trials::Worth gains(Hours least) const {
+    return [this, least](const job::Plan& plan) { return plan.ready && Hours(ready_ - *plan.ready) >= least; };
+  }
+
+  [[nodiscard]] job::Suggestion suggestion(const Trial& trial) const {
     job::Suggestion help;
-    help.words = trial->text;
-    help.start = trial->from;
-    help.ready = *trial->plan.ready;
-    help.sooner = Hours(ready_ - *trial->plan.ready);
-    help.waits_less = waiting(plan_) - waiting(trial->plan);
-    help.buys = job::buy_changes(plan_, trial->plan);
-    help.dearer = job::dearer(plan_, trial->plan);
-    help.heat = more_heat(trial->plan);
+    help.words = trial.text;
+    help.set = trial.set;
+    help.start = trial.from;
+    help.ready = *trial.plan.ready;
+    help.sooner = Hours(ready_ - *trial.plan.ready);
+    help.buys = job::buy_changes(plan_, trial.plan);
+    help.dearer = job::dearer(plan_, trial.plan);
+    help.heat = more_heat(trial.plan);
     return help;
   }
 
@@ -158,20 +215,18 @@ class AirAdviser {
   }
 
   /// What makes it ready soonest; of those within an hour the smallest. Of one of a kind the largest alone.
-  std::optional<job::Suggestion> best(const ChangeSizes& sizes) {
-    std::vector<job::Suggestion> helps;
+  std::optional<Help> best(const ChangeSizes& sizes) {
+    std::vector<Help> helps;
     for (const Change& change : sizes) {
       if (!all_ && &change != &sizes.back()) continue;
-      if (auto help = attempt(change, all_ ? least_gain : job::noticeable)) helps.push_back(std::move(*help));
+      if (auto help = attempt(change, job::noticeable)) helps.push_back(std::move(*help));
     }
-    const auto most = std::max_element(helps.begin(), helps.end(),
-                                       [](const job::Suggestion& a, const job::Suggestion& b) { return a.sooner < b.sooner; });
+    const auto most = std::max_element(helps.begin(), helps.end(), [](const Help& a, const Help& b) { return a.sooner < b.sooner; });
     if (most == helps.end()) return std::nullopt;
-    return *std::find_if(helps.begin(), helps.end(), [&](const job::Suggestion& help) { return help.sooner >= most->sooner - least_gain; });
+    return *std::find_if(helps.begin(), helps.end(), [&](const Help& help) { return help.sooner >= most->sooner - least_gain; });
   }
 
   const job::Job& job_;
-  const job::Request& request_;
   const job::Plan& plan_;
   bool all_;
   Instant ready_;

@@ -7,12 +7,24 @@
 
 #include "job/place_support.h"
 #include "job/stages.h"
+#include "planner/advice/air_keys.h"
 #include "planner/tasks/effort.h"
 
 namespace coatday::planner {
 
-Change change(std::function<void(job::Job&, Instant&)> make, std::string text) {
-  return {std::move(make), [text = std::move(text)](const job::Plan&) { return text; }};
+Change change(std::function<void(job::Job&, Instant&)> make, std::string text, std::vector<std::string> set) {
+  return {std::move(make), [text = std::move(text)](const job::Plan&) { return text; }, nullptr, std::move(set)};
+}
+
+std::string day_and_hour(Instant t, const Zone& zone) {
+  const std::string text = iso8601(std::chrono::ceil<std::chrono::minutes>(t), zone);
+  return text.substr(0, 10) + " " + text.substr(11, 5);
+}
+
+ChangeSizes doubling(const Amount& amount) {
+  ChangeSizes sizes;
+  for (int more = 1; more <= 3 * amount.now; more *= 2) sizes.push_back(amount.change(more));
+  return sizes;
 }
 
 std::optional<Hours> lateness(const job::Plan& plan) {
@@ -79,7 +91,10 @@ std::vector<ChangeSizes> scuffs(const job::Job& job) {
 
 namespace {
 
-std::string ready_text(const job::Plan& plan) { return plan.ready ? ": ready " + day_and_time(plan.shop.zone.to_local(*plan.ready)) : ""; }
+/// Of several orders no key can be set.
+bool is_of_several(const job::Job& job) {
+  return std::any_of(job.order.pieces.begin(), job.order.pieces.end(), [](const job::OrderPiece& piece) { return !piece.order.empty(); });
+}
 
 /// "shelf and door"; of more than three the first two and how many more.
 std::string names_of(const std::vector<std::string>& parts) {
@@ -88,18 +103,31 @@ std::string names_of(const std::vector<std::string>& parts) {
   return parts.size() == 2 ? parts[0] + " and " + parts[1] : fmt::format("{}, {} and {}", parts[0], parts[1], parts[2]);
 }
 
-Change on_support(piece::Support support, const std::string& parts) {
+std::vector<std::string> set_support(const job::Job& job, piece::Support support) {
+  std::vector<std::string> set;
+  for (std::size_t p = 0; p < job.order.pieces.size() && !is_of_several(job); ++p) {
+    const std::vector<piece::Part>& parts = job.order.pieces[p].piece.parts;
+    for (std::size_t m = 0; m < parts.size(); ++m) {
+      if (parts[m].support == piece::Support::laid)
+        set.push_back(fmt::format("pieces.{}.parts.{}.support={}", p + 1, m + 1, support == piece::Support::hooks ? "hooks" : "points"));
+    }
+  }
+  return set;
+}
+
+Change on_support(const job::Job& job, piece::Support support, const std::string& parts) {
   const bool hung = support == piece::Support::hooks;
   const std::string words = hung ? fmt::format("hang up {} (support: hooks): both sides are coated at once", parts)
                                  : fmt::format("lay {} on points (support: points): turned when tack-free", parts);
-  return {[support](job::Job& other, Instant&) {
-            for (job::OrderPiece& piece : other.order.pieces) {
-              for (piece::Part& part : piece.piece.parts) {
-                if (part.support == piece::Support::laid) part.support = support;
-              }
-            }
-          },
-          [words](const job::Plan& plan) { return words + ready_text(plan); }};
+  return change(
+      [support](job::Job& other, Instant&) {
+        for (job::OrderPiece& piece : other.order.pieces) {
+          for (piece::Part& part : piece.piece.parts) {
+            if (part.support == piece::Support::laid) part.support = support;
+          }
+        }
+      },
+      words, set_support(job, support));
 }
 
 }  // namespace
@@ -115,7 +143,7 @@ std::vector<ChangeSizes> supports(const job::Job& job) {
   if (laid.empty() || !job.order.history.empty()) return kinds;
   for (const piece::Support support : {piece::Support::points, piece::Support::hooks}) {
     const auto takes = [support](const shop::DryingPlace& place) { return job::suits(support, place.kind); };
-    if (std::any_of(job.shop.places.begin(), job.shop.places.end(), takes)) kinds.push_back({on_support(support, names_of(laid))});
+    if (std::any_of(job.shop.places.begin(), job.shop.places.end(), takes)) kinds.push_back({on_support(job, support, names_of(laid))});
   }
   return kinds;
 }
@@ -125,24 +153,49 @@ ChangeSizes second_face_later(const job::Job& job) {
   for (const int days : {2, 3, 4, 7}) {
     const Hours within = date::days(days);
     if (within <= job.shop.both_faces_within) continue;
-    sizes.push_back({[within](job::Job& other, Instant&) { other.shop.both_faces_within = within; },
-                     [days](const job::Plan& plan) {
-                       return fmt::format("both faces within: {} days{}; one face is bare for longer, and a board may cup", days,
-                                          ready_text(plan));
-                     }});
+    const std::string text = fmt::format("{} days", days);
+    sizes.push_back(change([within](job::Job& other, Instant&) { other.shop.both_faces_within = within; }, "both faces within: " + text,
+                           {"both faces within=" + text}));
+    sizes.back().caution = "one face is bare for longer, and a board may cup";
   }
   return sizes;
 }
 
-ChangeSizes places(const job::Job& job, std::size_t p) {
-  const shop::DryingPlace& place = job.shop.places[p];
-  ChangeSizes sizes;
-  for (const int more : std::set<int>{1, place.count, 3 * place.count}) {
-    sizes.push_back(change([p, more](job::Job& other, Instant&) { other.shop.places[p].count += more; },
-                           fmt::format("{} more '{}' to dry on", more, place.name)));
-  }
-  return sizes;
+namespace {
+
+/// A place by its name, where a path of keys can hold that.
+std::string path_of(const shop::DryingPlace& place, std::size_t p) {
+  const bool plain = place.name.find_first_of(".=\"") == std::string::npos && std::isdigit(static_cast<unsigned char>(place.name[0])) == 0;
+  return plain ? place.name : std::to_string(p + 1);
 }
+
+}  // namespace
+
+Amount places(const job::Job& job, std::size_t p) {
+  const shop::DryingPlace& place = job.shop.places[p];
+  return {place.count, [p, path = path_of(place, p), name = place.name, now = place.count](int more) {
+            return change([p, more](job::Job& other, Instant&) { other.shop.places[p].count += more; },
+                          fmt::format("{} more '{}' to dry on", more, name), {fmt::format("drying places.{}.count={}", path, now + more)});
+          }};
+}
+
+ChangeSizes no_days_off(const job::Job& job) {
+  if (job.shop.closed.empty()) return {};
+  return {
+      change([](job::Job& other, Instant&) { other.shop.closed.clear(); }, "work on the days on which the shop is closed", {"closed=[]"})};
+}
+
+namespace {
+
+std::string hours_on(const std::vector<shop::Shift>& week, date::weekday day) {
+  std::string hours;
+  for (const shop::Shift& shift : week) {
+    if (shift.day == day) hours += (hours.empty() ? "" : ", ") + hours_text(shift.from, shift.until);
+  }
+  return hours;
+}
+
+}  // namespace
 
 ChangeSizes another_day(const job::Job& job) {
   ChangeSizes sizes;
@@ -159,7 +212,8 @@ ChangeSizes another_day(const job::Job& job) {
             if (shift.day == date::Friday) other.shop.week.push_back({added, shift.from, shift.until});
           }
         },
-        fmt::format("work on {} as on Fridays", name)));
+        fmt::format("work on {} as on Fridays", name),
+        {fmt::format("hours.{}={}", day == date::Saturday ? "sat" : "sun", hours_on(week, date::Friday))}));
   }
   return sizes;
 }
@@ -173,7 +227,8 @@ ChangeSizes later_start(const job::Job& job, const job::Request& request) {
           from = later;
           if (other.order.start) other.order.start = std::max(*other.order.start, from);
         },
-        "start on " + day_and_time(job.shop.zone.to_local(later))));
+        "start on " + day_and_time(job.shop.zone.to_local(later)),
+        is_of_several(job) ? std::vector<std::string>{} : std::vector{"start=" + day_and_hour(later, job.shop.zone)}));
   }
   return sizes;
 }

@@ -13,11 +13,24 @@ struct Change {
   std::function<void(job::Job&, Instant& from)> make;
   std::function<std::string(const job::Plan&)> text;
   std::function<bool(const job::Plan&)> counts{};  ///< whether that plan may speak for the change; null: always
+  std::vector<std::string> set{};                  ///< the same as keys of the files; empty: no key says it
+  std::string caution{};                           ///< to be said with it
 };
-[[nodiscard]] Change change(std::function<void(job::Job&, Instant&)> make, std::string text);
+[[nodiscard]] Change change(std::function<void(job::Job&, Instant&)> make, std::string text, std::vector<std::string> set = {});
 
 /// One kind of change in several sizes, the smallest first.
 using ChangeSizes = std::vector<Change>;
+
+/// "2027-03-02 08:00", as files have it.
+[[nodiscard]] std::string day_and_hour(Instant, const Zone&);
+
+/// More of what the shop has, one or several.
+struct Amount {
+  int now = 0;
+  std::function<Change(int more)> change;
+};
+/// 1, 2, 4 more and so on, up to four times what there is.
+[[nodiscard]] ChangeSizes doubling(const Amount&);
 
 /// How late the whole order is by the slow clocks. Returns nothing where a piece never gets ready.
 [[nodiscard]] std::optional<Hours> lateness(const job::Plan&);
@@ -28,9 +41,11 @@ using ChangeSizes = std::vector<Change>;
 [[nodiscard]] std::vector<ChangeSizes> supports(const job::Job&);
 /// More time from the first face to the second.
 [[nodiscard]] ChangeSizes second_face_later(const job::Job&);
-[[nodiscard]] ChangeSizes places(const job::Job&, std::size_t place);
+[[nodiscard]] Amount places(const job::Job&, std::size_t place);
 /// Friday's hours on a Saturday or a Sunday that has none.
 [[nodiscard]] ChangeSizes another_day(const job::Job&);
+/// Work on the days off.
+[[nodiscard]] ChangeSizes no_days_off(const job::Job&);
 [[nodiscard]] ChangeSizes later_start(const job::Job&, const job::Request&);
 
 }  // namespace coatday::planner

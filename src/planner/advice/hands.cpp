@@ -92,19 +92,20 @@ Change for_two_hours(const job::Job& job, Instant time, Instant from) {
   return change;
 }
 
-Change for_good(const job::Job& job, int more) {
+Change for_good(int people, int more) {
   Change change;
   change.make = [more](job::Job& other, Instant&) { other.shop.people += more; };
-  change.text = [people = job.shop.people, more](const job::Plan& plan) {
-    return fmt::format("{} in the shop, needed for {} in all", more == 1 ? "one more person" : "two more people",
+  change.text = [people, more](const job::Plan& plan) {
+    return fmt::format("{} in the shop, needed for {} in all", more == 1 ? "one more person" : fmt::format("{} more people", more),
                        format_span(sum(beyond(plan, people))));
   };
+  change.set = {fmt::format("people={}", people + more)};
   return change;
 }
 
 }  // namespace
 
-ChangeSizes hands(const job::Job& job, const job::Request& request) {
+ChangeSizes hands_for_two_hours(const job::Job& job, const job::Request& request) {
   ChangeSizes sizes;
   job::Job helped = job;
   ++helped.shop.people;
@@ -114,8 +115,12 @@ ChangeSizes hands(const job::Job& job, const job::Request& request) {
       sizes.push_back(for_two_hours(job, time, request.from));
     }
   }
-  for (const int more : {1, 2}) sizes.push_back(for_good(job, more));
   return sizes;
+}
+
+Amount people(const job::Job& job) {
+  const int now = job.shop.people;
+  return {now, [now](int more) { return for_good(now, more); }};
 }
 
 }  // namespace coatday::planner

@@ -5,7 +5,8 @@
 
 namespace coatday::planner {
 
-/// Somebody for two hours of one day, one more person, two more. It plans with one more person to see when there would be work for them.
-[[nodiscard]] ChangeSizes hands(const job::Job&, const job::Request&);
+/// Somebody for two hours of one day. It plans with one more person to see when there would be work for them.
+[[nodiscard]] ChangeSizes hands_for_two_hours(const job::Job&, const job::Request&);
+[[nodiscard]] Amount people(const job::Job&);
 
 }  // namespace coatday::planner

@@ -1,10 +1,13 @@
 #include "planner/advice/lateness_advice.h"
 
 #include <algorithm>
+#include <map>
 
 #include <fmt/core.h>
 
+#include "job/advice.h"
 #include "planner/advice/air.h"
+#include "planner/advice/amounts.h"
 #include "planner/advice/hands.h"
 #include "planner/advice/trials.h"
 #include "planner/tasks/loads.h"
@@ -29,83 +32,145 @@ int plans_for(const job::Job& job) {
   return std::clamp(static_cast<int>(most_steps / steps), least_plans, most_trials);
 }
 
+using Proposals = std::vector<job::Proposal>;
+
+/// Where a plan was made, only what its orders wait for.
+bool waits_for(const job::Plan& plan, const std::string& place) {
+  const auto waits = [&place](const job::TimeSpent& spent) {
+    return std::any_of(spent.shares.begin(), spent.shares.end(),
+                       [&place](const job::TimeShare& share) { return share.cause == job::TimeCause::place && share.place == place; });
+  };
+  return plan.time_spent.empty() || std::any_of(plan.time_spent.begin(), plan.time_spent.end(), waits);
+}
+
+/// Gained where nothing was planned at all.
+constexpr Hours a_plan{1e6};
+
 class LatenessAdviser {
  public:
   LatenessAdviser(const job::Job& job, const job::Request& request, const job::Plan& plan)
-      : job_(job), request_(request), plan_(plan), late_(lateness(plan)), trials_(job, request.from, {plans_for(job)}) {}
+      : job_(job), request_(request), plan_(plan), late_(lateness(plan)), trials_(job, request, {plans_for(job)}) {}
 
-  std::vector<std::string> run() {
+  Proposals run() {
     if (late_ && *late_ <= Hours(0)) return {};
-    const std::vector<ChangeSizes> kinds = all();
+    const std::vector<ChangeSizes> kinds = by_size();
     for (const ChangeSizes& sizes : kinds) try_sizes(sizes);
-    if (enough_.empty()) try_pairs(kinds);
-    std::vector<std::string> result = std::move(enough_.empty() ? helpful_ : enough_);
+    const std::vector<Amount> amounts = by_number();
+    for (const Amount& amount : amounts) try_amount(amount);
+    const ChangeSizes last = last_resort();
+    try_sizes(last);
+    if (enough_.empty()) try_pairs(kinds, amounts, last);
+    Proposals result = std::move(enough_.empty() ? helpful_ : enough_);
     if (late_) result.push_back(later_date());
     return result;
   }
 
  private:
   /// What asks least of the maker comes first.
-  [[nodiscard]] std::vector<ChangeSizes> all() const {
+  [[nodiscard]] std::vector<ChangeSizes> by_size() const {
     std::vector<ChangeSizes> kinds = scuffs(job_);
     const std::vector<ChangeSizes> laid_otherwise = supports(job_);
     kinds.insert(kinds.end(), laid_otherwise.begin(), laid_otherwise.end());
-    if (!laid_otherwise.empty()) kinds.push_back(second_face_later(job_));
+    if (plan_.status != job::Status::planned || !laid_otherwise.empty()) kinds.push_back(second_face_later(job_));
     kinds.push_back(warmth(job_, plan_));
     kinds.push_back(dryness(job_, plan_));
-    for (std::size_t p = 0; p < job_.shop.places.size(); ++p) kinds.push_back(places(job_, p));
-    kinds.push_back(hands(job_, request_));
-    kinds.push_back(another_day(job_));
-    if (plan_.status != job::Status::planned) kinds.push_back(later_start(job_, request_));
     return kinds;
   }
 
-  struct Attempt {
-    Hours late{0};
-    std::string text;
-  };
+  /// Places that no step waits for would gain nothing.
+  [[nodiscard]] std::vector<Amount> by_number() const {
+    std::vector<Amount> amounts;
+    for (std::size_t p = 0; p < job_.shop.places.size(); ++p) {
+      if (waits_for(plan_, job_.shop.places[p].name)) amounts.push_back(places(job_, p));
+    }
+    amounts.push_back(people(job_));
+    return amounts;
+  }
+
+  [[nodiscard]] ChangeSizes last_resort() const {
+    ChangeSizes sizes = hands_for_two_hours(job_, request_);
+    const auto add = [&sizes](ChangeSizes more) { sizes.insert(sizes.end(), more.begin(), more.end()); };
+    add(another_day(job_));
+    add(no_days_off(job_));
+    if (plan_.status != job::Status::planned) add(later_start(job_, request_));
+    return sizes;
+  }
 
   /// How late the order is with the changes; nothing where they give no sound plan.
-  [[nodiscard]] std::optional<Attempt> attempt(std::initializer_list<const Change*> changes) {
-    const auto trial = trials_.run({changes.begin(), changes.size()}, [](const job::Plan& plan) { return lateness(plan).has_value(); });
-    if (!trial) return std::nullopt;
-    return Attempt{*lateness(trial->plan), trial->text};
+  [[nodiscard]] std::optional<Trial> attempt(std::initializer_list<const Change*> changes) {
+    return trials_.run({changes.begin(), changes.size()}, plans);
+  }
+  static bool plans(const job::Plan& plan) { return lateness(plan).has_value(); }
+  static Hours late(const Trial& trial) { return *lateness(trial.plan); }
+
+  /// Whether the files with these keys give it, too; then it is to be said.
+  bool tell(const Trial& trial, const std::string& caution) {
+    const auto sure = trials_.as_set(trial, plans);
+    if (!sure || (late_ && late(*sure) > *late_ - job::noticeable && late(*sure) > Hours(0))) return false;
+    const bool enough = late(*sure) <= Hours(0);
+    std::string words = sure->text;
+    if (!enough) words += fmt::format(" (then {} late)", format_span(late(*sure)));
+    if (sure->plan.ready) words += ": ready " + day_and_time(job_.shop.zone.to_local(*sure->plan.ready));
+    if (!caution.empty()) words += "; " + caution;
+    (enough ? enough_ : helpful_).push_back({std::move(words), sure->set, sure->plan.ready});
+    return true;
   }
 
   /// The smallest change that is enough; else the smallest that helps, and the one that helps most.
   void try_sizes(const ChangeSizes& sizes) {
-    std::vector<std::string> helps;
+    std::vector<std::pair<Trial, const Change*>> helps;
     std::optional<Hours> best = late_;
     for (const Change& change : sizes) {
-      const std::optional<Attempt> trial = attempt({&change});
+      std::optional<Trial> trial = attempt({&change});
       if (!trial) continue;
-      if (trial->late <= Hours(0)) return enough_.push_back(trial->text);
-      if (best && trial->late > *best - Hours(1)) continue;
-      best = trial->late;
+      if (late(*trial) <= Hours(0)) {
+        if (tell(*trial, change.caution)) return;
+        continue;
+      }
+      if (best && late(*trial) > *best - job::noticeable) continue;
+      best = late(*trial);
       if (helps.size() == 2) helps.pop_back();
-      helps.push_back(fmt::format("{} (then {} late)", trial->text, format_span(trial->late)));
+      helps.emplace_back(*std::move(trial), &change);
     }
-    helpful_.insert(helpful_.end(), helps.begin(), helps.end());
+    for (const auto& [trial, change] : helps) tell(trial, change->caution);
+  }
+
+  void try_amount(const Amount& amount) {
+    std::map<int, Trial> known;
+    const auto gain = [&](int more) -> std::optional<Hours> {
+      const Change change = amount.change(more);
+      std::optional<Trial> trial = attempt({&change});
+      if (!trial) return std::nullopt;
+      const Hours gained = late_.value_or(a_plan) - late(*trial);
+      const bool enough = late(*trial) <= Hours(0);
+      known.emplace(more, *std::move(trial));
+      return enough ? std::max(gained, job::noticeable) : gained;
+    };
+    for (const int more : worth_having(3 * amount.now, job::noticeable, gain)) {
+      if (tell(known.at(more), "") && !enough_.empty()) return;
+    }
   }
 
   /// Two changes together, where the largest of both kinds are enough: the smallest of them that are.
-  void try_pairs(const std::vector<ChangeSizes>& kinds) {
+  void try_pairs(std::vector<ChangeSizes> kinds, const std::vector<Amount>& amounts, const ChangeSizes& last) {
+    for (const Amount& amount : amounts) kinds.push_back(doubling(amount));
+    kinds.push_back(last);
     int tried = 0;
     for (std::size_t a = 0; a < kinds.size(); ++a) {
       for (std::size_t b = a + 1; b < kinds.size(); ++b) {
         if (kinds[a].empty() || kinds[b].empty()) continue;
         if (enough_.size() == most_pairs_shown || tried++ == most_pairs) return;
-        const std::optional<Attempt> trial = attempt({&kinds[a].back(), &kinds[b].back()});
-        if (trial && trial->late <= Hours(0)) enough_.push_back(smallest(kinds[a], kinds[b]).value_or(*trial).text);
+        const std::optional<Trial> trial = attempt({&kinds[a].back(), &kinds[b].back()});
+        if (trial && late(*trial) <= Hours(0)) tell(smallest(kinds[a], kinds[b]).value_or(*trial), "");
       }
     }
   }
 
   /// The smallest of the first kind that is enough with the largest of the second, then the smallest of the second with it.
-  [[nodiscard]] std::optional<Attempt> smallest(const ChangeSizes& one, const ChangeSizes& other) {
+  [[nodiscard]] std::optional<Trial> smallest(const ChangeSizes& one, const ChangeSizes& other) {
     const auto enough = [this](const Change& a, const Change& b) {
-      std::optional<Attempt> trial = attempt({&a, &b});
-      return trial && trial->late <= Hours(0) ? trial : std::nullopt;
+      std::optional<Trial> trial = attempt({&a, &b});
+      return trial && late(*trial) <= Hours(0) ? trial : std::nullopt;
     };
     for (const Change& a : one) {
       if (!enough(a, other.back())) continue;
@@ -116,14 +181,23 @@ class LatenessAdviser {
     return std::nullopt;
   }
 
-  [[nodiscard]] std::string later_date() const {
-    std::string words;
-    for (const job::PieceResult& piece : plan_.pieces) {
+  /// This plan keeps it. The keys are named where a plan made with them keeps it, too.
+  [[nodiscard]] job::Proposal later_date() const {
+    job::Proposal later;
+    Trial trial{job_, request_.from, {}, "", {}};
+    for (std::size_t p = 0; p < plan_.pieces.size(); ++p) {
+      const job::PieceResult& piece = plan_.pieces[p];
       if (!piece.slack || *piece.slack >= Hours(0)) continue;
-      words += fmt::format("{} {} for {}", words.empty() ? "promise" : ",", piece.name,
-                           day_and_time(job_.shop.zone.to_local(*piece.ready.slow.deliver)));
+      const Instant ready = *piece.ready.slow.deliver;
+      later.words +=
+          fmt::format("{} {} for {}", later.words.empty() ? "promise" : ",", piece.name, day_and_time(job_.shop.zone.to_local(ready)));
+      trial.set.push_back(fmt::format("pieces.{}.promised={}", p + 1, day_and_hour(ready, job_.shop.zone)));
     }
-    return words;
+    const bool settable = request_.reread && plan_.pieces.front().order.empty();
+    const auto in_time = [](const job::Plan& plan) { return lateness(plan) == Hours(0); };
+    if (settable && trials_.as_set(trial, in_time)) later.set = trial.set;
+    later.ready = plan_.ready;
+    return later;
   }
 
   const job::Job& job_;
@@ -131,12 +205,12 @@ class LatenessAdviser {
   const job::Plan& plan_;
   std::optional<Hours> late_;
   Trials trials_;
-  std::vector<std::string> enough_, helpful_;
+  Proposals enough_, helpful_;
 };
 
 }  // namespace
 
-std::vector<std::string> advise_when_late(const job::Job& job, const job::Request& request, const job::Plan& plan) {
+std::vector<job::Proposal> advise_when_late(const job::Job& job, const job::Request& request, const job::Plan& plan) {
   const auto refused = [](const job::Finding& finding) { return finding.severity == job::Severity::error; };
   if (plan.faces.size() > most_faces_when_late || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
   return LatenessAdviser(job, request, plan).run();

@@ -4,6 +4,8 @@
 
 #include <fmt/core.h>
 
+#include "planner/advice/air_keys.h"
+
 namespace coatday::planner {
 
 namespace {
@@ -58,13 +60,14 @@ std::string falls_to(const job::Plan& plan, const Timetable& heating, Celsius fl
 
 using Hold = void (*)(KnownRoom&, Celsius);
 
-Change held(const job::Job& job, Celsius floor, Hold hold, std::string words) {
+Change held(const job::Job& job, Celsius floor, Hold hold, std::string words, Keys keys) {
   KnownRoom room = *job.room;
   hold(room, floor);
   return {in_room([floor, hold](KnownRoom& other) { hold(other, floor); }),
           [words = std::move(words), heating = std::move(room.heating), floor](const job::Plan& plan) {
             return words + falls_to(plan, heating, floor);
-          }};
+          },
+          nullptr, std::move(keys)};
 }
 
 /// The most water that is taken out in 24 h.
@@ -103,8 +106,12 @@ std::string throughout_text(const job::Job& job, Celsius floor) {
   return fmt::format("keep the shop at {} or warmer, nights too", degrees);
 }
 
-Change heated_at_night(const job::Job& job, Celsius floor) { return held(job, floor, hold_at_night, at_night_text(job, floor)); }
-Change heated_throughout(const job::Job& job, Celsius floor) { return held(job, floor, hold_throughout, throughout_text(job, floor)); }
+Change heated_at_night(const job::Job& job, Celsius floor) {
+  return held(job, floor, hold_at_night, at_night_text(job, floor), at_night_keys(job, floor));
+}
+Change heated_throughout(const job::Job& job, Celsius floor) {
+  return held(job, floor, hold_throughout, throughout_text(job, floor), throughout_keys(job, floor));
+}
 
 std::optional<Change> dehumidifier_at(const job::Job& job, RelativeHumidity humidity) {
   constexpr KilogramsPerHour any_size{100};  // the most that the shop file takes
@@ -114,7 +121,8 @@ std::optional<Change> dehumidifier_at(const job::Job& job, RelativeHumidity humi
   const std::string words =
       fmt::format(fmt::runtime(has ? "set the dehumidifier to {}" : "a dehumidifier set to {}"), format_humidity(humidity));
   return Change{in_room([set](KnownRoom& room) { room.room.moisture->dehumidifier = set; }),
-                [words](const job::Plan& plan) { return words + takes_out(plan); }};
+                [words](const job::Plan& plan) { return words + takes_out(plan); }, nullptr,
+                dehumidifier_keys(humidity, has.has_value(), any_size)};
 }
 
 }  // namespace coatday::planner

@@ -7,19 +7,40 @@
 
 namespace coatday::planner {
 
-std::optional<Trial> Trials::run(std::span<const Change* const> changes, const Worth& worth) {
-  if (++made_ > budget_.plans) return std::nullopt;
-  Trial trial{job_, from_, {}, ""};
-  for (const Change* change : changes) change->make(trial.job, trial.from);
+/// Whether it has a sound plan that is worth it.
+bool Trials::plan(Trial& trial, const Worth& worth, Purpose purpose) const {
   job::Request request{trial.from};
   request.work = budget_.work;
-  trial.plan = make_plan(trial.job, request, Purpose::compare);
-  const auto counts = [&](const Change* change) { return !change->counts || change->counts(trial.plan); };
-  if (trial.plan.status != job::Status::planned || !worth(trial.plan) || !std::all_of(changes.begin(), changes.end(), counts) ||
-      !checker::check(trial.plan, trial.job).empty()) {
-    return std::nullopt;
+  trial.plan = make_plan(trial.job, request, purpose);
+  return trial.plan.status == job::Status::planned && worth(trial.plan) && checker::check(trial.plan, trial.job).empty();
+}
+
+std::optional<Trial> Trials::run(std::span<const Change* const> changes, const Worth& worth) {
+  if (++made_ > budget_.plans) return std::nullopt;
+  Trial trial{job_, request_.from, {}, "", {}};
+  for (const Change* change : changes) change->make(trial.job, trial.from);
+  const auto counts = [](const job::Plan& plan) {
+    return [&plan](const Change* change) { return !change->counts || change->counts(plan); };
+  };
+  const auto worth_it = [&](const job::Plan& plan) { return worth(plan) && std::all_of(changes.begin(), changes.end(), counts(plan)); };
+  if (!plan(trial, worth_it, Purpose::compare)) return std::nullopt;
+  bool all_keys = true;
+  for (const Change* change : changes) {
+    trial.text += (trial.text.empty() ? "" : "; and ") + change->text(trial.plan);
+    trial.set.insert(trial.set.end(), change->set.begin(), change->set.end());
+    all_keys = all_keys && !change->set.empty();
   }
-  for (const Change* change : changes) trial.text += (trial.text.empty() ? "" : "; and ") + change->text(trial.plan);
+  if (!all_keys) trial.set.clear();
+  return trial;
+}
+
+std::optional<Trial> Trials::as_set(Trial trial, const Worth& worth) const {
+  if (request_.reread && !trial.set.empty()) {
+    std::optional<job::Job> read = request_.reread(trial.set);
+    if (!read) return std::nullopt;
+    trial.job = *std::move(read);
+  }
+  if (!plan(trial, worth, Purpose::follow)) return std::nullopt;
   return trial;
 }
 

@@ -5,6 +5,7 @@
 #include <span>
 
 #include "planner/advice/changes.h"
+#include "planner/make/make_plan.h"
 
 namespace coatday::planner {
 
@@ -13,7 +14,8 @@ struct Trial {
   job::Job job;
   Instant from;
   job::Plan plan;
-  std::string text;  ///< the changes, in words
+  std::string text;              ///< the changes, in words
+  std::vector<std::string> set;  ///< and as keys of the files; empty where one of them has none
 };
 
 /// Plans a job again and again, each time with other changes, until the budget of plans is spent.
@@ -26,15 +28,20 @@ class Trials {
   /// Whether a plan is worth having checked.
   using Worth = std::function<bool(const job::Plan&)>;
 
-  Trials(const job::Job& job, Instant from, Budget budget) : job_(job), from_(from), budget_(budget) {}
+  Trials(const job::Job& job, const job::Request& request, Budget budget) : job_(job), request_(request), budget_(budget) {}
 
   /// Returns nothing where the changed job has no plan, where the plan is not worth it or does not count, where the checker finds it wrong, or
   /// where the budget is spent.
   std::optional<Trial> run(std::span<const Change* const> changes, const Worth& worth);
 
+  /// The same once more, from the files with its keys set: what is said to help is what a maker gets. Spends nothing of the budget.
+  [[nodiscard]] std::optional<Trial> as_set(Trial, const Worth& worth) const;
+
  private:
+  [[nodiscard]] bool plan(Trial&, const Worth&, Purpose) const;
+
   const job::Job& job_;
-  Instant from_;
+  const job::Request& request_;
   Budget budget_;
   int made_ = 0;
 };

@@ -119,4 +119,16 @@ date::days first_horizon(const job::Job& job, const Loads& loads, const TaskGrap
   return std::chrono::ceil<date::days>(std::min(longest, Guess(job, loads, graph, from).run()));
 }
 
+bool cured(const job::Plan& plan) {
+  return std::all_of(plan.events.begin(), plan.events.end(), [&](const job::Event& event) {
+    if (event.product.empty()) return true;
+    const finish::Product& product = plan.products.at(event.product);
+    for (std::size_t s = 0; s < finish::stage_count; ++s) {
+      const auto stage = static_cast<finish::Stage>(s);
+      if (job::has_stage(product, stage) && !event.stages.slow[stage]) return false;
+    }
+    return true;
+  });
+}
+
 }  // namespace coatday::planner

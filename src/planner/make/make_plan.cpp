@@ -10,6 +10,7 @@
 #include "planner/buy/buying.h"
 #include "planner/make/horizon.h"
 #include "planner/make/variants.h"
+#include "planner/model/crews.h"
 #include "planner/model/plan_air.h"
 #include "planner/model/ready_bound.h"
 #include "planner/model/set_aside.h"
@@ -20,9 +21,10 @@
 #include "planner/result/events.h"
 #include "planner/result/explain.h"
 #include "planner/result/past_limits.h"
-#include "planner/result/postpone_turns.h"
 #include "planner/result/requirement_text.h"
 #include "planner/result/set_aside.h"
+#include "planner/result/time_spent.h"
+#include "planner/result/visits.h"
 #include "planner/result/waits.h"
 #include "planner/result/warnings.h"
 #include "planner/tasks/expired_limits.h"
@@ -48,10 +50,14 @@ constexpr int most_refusals = 2;
 /// The air reaches so far past the last coat, because a cure goes on. Where the first span is too short the next is taken.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
-/// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none. It may find
-/// only a late plan. Then so many go into a better one; for so few tasks that takes a moment.
-constexpr long search_for_any = 3000, search_in_time = 1000;
-constexpr std::size_t few_tasks = 200;
+/// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none.
+constexpr long search_for_any = 3000;
+/// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared
+/// gets less: it is one of many.
+constexpr long search_to_follow = 2000, search_to_compare = 500;
+constexpr std::size_t few_tasks = 300, few_to_compare = 100;
+/// And so many tries to put whole orders back in another turn.
+constexpr long reinsertions = 2000;
 
 /// So often the room to stand aside counts for less, until what stands there fits.
 constexpr int most_tightened = 6;
@@ -187,7 +193,7 @@ class Planner {
       const std::vector<PlaceAssignment> places = place_loads(graph_, found->schedule, model);
       crowd_ = crowd(graph_, found->schedule, places);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
-      write(*found, places, model);
+      write(*found, places, model, calendar);
       judge_search(*found);
       return true;
     }
@@ -217,6 +223,7 @@ class Planner {
   /// unless the request gives seconds.
   solver::Outcome search(const solver::Problem& problem, bool insists) const {
     solver::Limits quick;
+    quick.reinsertions = purpose_ == Purpose::follow ? reinsertions : 0;
     quick.reasons = refusal_.by.empty();  // once is enough
     solver::Outcome outcome = solver::solve(problem, quick);
     const auto* found = std::get_if<solver::Found>(&outcome);
@@ -228,9 +235,9 @@ class Planner {
       more.work = search_for_any;
       return solver::solve(problem, more);
     }
-    if (found == nullptr || graph_.tasks.size() > few_tasks) return outcome;
-    if (purpose_ == Purpose::follow && found->score.lateness > 0) more.work = std::max(search_in_time, more.work);
-    if (more.work == 0) return outcome;
+    const bool follows = purpose_ == Purpose::follow;
+    if (found == nullptr || found->proven || graph_.tasks.size() > (follows ? few_tasks : few_to_compare)) return outcome;
+    more.work = std::max(follows ? search_to_follow : search_to_compare, more.work);
     return better(std::move(outcome), solver::solve(problem, more));
   }
 
@@ -239,18 +246,28 @@ class Planner {
     auto* before = std::get_if<solver::Found>(&quick);
     auto* after = std::get_if<solver::Found>(&longer);
     if (before == nullptr || (after != nullptr && !(before->score < after->score))) return longer;
-    if (after != nullptr) before->ready_bound = std::max(before->ready_bound, after->ready_bound);
+    if (after != nullptr) {
+      before->ready_bound = std::max(before->ready_bound, after->ready_bound);
+      before->goals_from = std::move(after->goals_from);
+    }
     return quick;
+  }
+
+  solver::Outcome search_and_gather(const solver::Problem& problem, bool insists) const {
+    solver::Outcome outcome = search(problem, insists);
+    if (auto* found = std::get_if<solver::Found>(&outcome); found != nullptr && purpose_ == Purpose::follow)
+      solver::gather_visits(problem, {}, *found);
+    return outcome;
   }
 
   /// Where more parts would stand aside than there is room for, the room counts for less, as long as there is a plan then.
   solver::Outcome search_within_room(Model& model, bool insists) {
-    solver::Outcome outcome = search(model.problem, insists);
+    solver::Outcome outcome = search_and_gather(model.problem, insists);
     for (int again = 0; model.room && again < most_tightened; ++again) {
       const auto* found = std::get_if<solver::Found>(&outcome);
       const auto over = found != nullptr ? crowd_of(model, found->schedule) : std::nullopt;
       if (!over || !tighten(model, over->not_packed - 1)) break;
-      solver::Outcome tighter = search(model.problem, insists);
+      solver::Outcome tighter = search_and_gather(model.problem, insists);
       if (!std::holds_alternative<solver::Found>(tighter)) break;
       outcome = std::move(tighter);
     }
@@ -270,15 +287,10 @@ class Planner {
     return crowd_aside(job_.shop, loads_, graph, schedule, places, packed_at(graph, schedule, air_.clocks(), grid_), air_.clocks(), grid_);
   }
 
-  /// Turns come late where every load still finds its place then. Else the turns stay, and places are as the schedule has them.
-  std::vector<PlaceAssignment> place_loads(const TaskGraph& graph, solver::Schedule& schedule, const Model& model) {
-    const std::vector<solver::Time> packed = packed_at(graph, schedule, air_.clocks(), grid_);  // turns do not change it
-    solver::Schedule later = schedule;
-    postpone_turns(graph, model.problem, job_.shop.people, later);
-    if (auto places = assign_places(job_.shop.gap, loads_, graph, model, later, packed)) {
-      schedule = std::move(later);
-      return std::move(*places);
-    }
+  /// Places as they suit best, else as the schedule has them.
+  std::vector<PlaceAssignment> place_loads(const TaskGraph& graph, const solver::Schedule& schedule, const Model& model) const {
+    const std::vector<solver::Time> packed = packed_at(graph, schedule, air_.clocks(), grid_);
+    if (auto places = assign_places(job_.shop.gap, loads_, graph, model, schedule, packed)) return std::move(*places);
     return places_as_laid_out(job_.shop.gap, loads_, graph, model, schedule, packed);
   }
 
@@ -288,6 +300,7 @@ class Planner {
     solver::Limits limits;
     if (request_.seconds <= 0) return limits;
     const double before = std::chrono::duration<double>(spent()).count();  // what follows the search takes about twice as long
+    limits.reinsertions = reinsertions;
     limits.seconds = std::max(least_search * request_.seconds, request_.seconds - 3 * before);
     limits.stop = request_.stop;
     if (request_.progress) {
@@ -299,15 +312,21 @@ class Planner {
     return limits;
   }
 
-  /// A search proves things of these loads only. The quick plan keeps the bound that holds for any loads.
+  /// A search proves things of these loads only.
   void judge_search(const solver::Found& found) {
-    if (request_.seconds <= 0) return;
     plan_.proven = found.proven;
+    plan_.ready_bound_here = plan_.ready_bound;
     if (found.ready_bound > -solver::unreachable)
-      plan_.ready_bound = std::max(plan_.ready_bound.value_or(plan_.from), grid_.instant(found.ready_bound));
+      plan_.ready_bound_here = std::max(plan_.ready_bound_here.value_or(plan_.from), grid_.instant(found.ready_bound));
+    plan_.days_late_bound = 0;
+    for (std::size_t p = 0; p < plan_.pieces.size() && !found.goals_from.empty(); ++p) {
+      const job::PieceResult& piece = plan_.pieces[p];
+      const Instant from = grid_.instant(found.goals_from.at(2 * p + 1));  // the second goal of each delivery is the safe one
+      if (piece.due) plan_.days_late_bound += job::days_late(job_.shop.zone, *piece.due, from);
+    }
   }
 
-  void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model) {
+  void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model, const Calendar& calendar) {
     plan_.contradiction.clear();
     plan_.status = job::Status::planned;
     Instant end = plan_.from;
@@ -321,34 +340,25 @@ class Planner {
       plan_.until = end + cure;
       air_.extend_to(plan_.until);
       write_events(plan_, job_, loads_, graph_, found.schedule, places, air_.clocks(), grid_);
-      if (cured()) break;
+      if (cured(plan_)) break;
     }
     if (request_.earlier_starts) plan_.changes = changes_since(*request_.earlier_starts, plan_);
-    if (purpose_ == Purpose::follow) explain_starts(plan_, graph_, model, air_.clocks(), grid_);
+    if (purpose_ == Purpose::follow) {
+      explain_starts(plan_, graph_, model, found.schedule, air_.clocks(), grid_);
+      plan_.time_spent = time_spent(job_, graph_, model, found.schedule, calendar, grid_);
+    }
     write_purchase(plan_, job_);
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
     if (crowd_) plan_.findings.push_back(set_aside_full(*crowd_, job_.shop, grid_));
     write_past_limits(plan_);
+    plan_.visits = visits_in(plan_);
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {
-      const Instant ready = grid_.instant(found.schedule.activities[delivery.safe].start);
+      const Instant ready = grid_.instant(found.schedule.activities[delivery.work.value_or(delivery.safe)].start);
       plan_.ready = plan_.ready ? std::max(*plan_.ready, ready) : ready;
     }
-  }
-
-  /// Every coat has reached all its stages by the slow clocks.
-  bool cured() const {
-    return std::all_of(plan_.events.begin(), plan_.events.end(), [&](const job::Event& event) {
-      if (event.product.empty()) return true;
-      const finish::Product& product = plan_.products.at(event.product);
-      for (std::size_t s = 0; s < finish::stage_count; ++s) {
-        const auto stage = static_cast<finish::Stage>(s);
-        if (job::has_stage(product, stage) && !event.stages.slow[stage]) return false;
-      }
-      return true;
-    });
   }
 
   const job::Job& job_;

@@ -5,9 +5,12 @@
 #include <map>
 
 #include "job/stages.h"
+#include "planner/model/crews.h"
 #include "planner/model/exhaust.h"
 #include "planner/model/places_taken.h"
+#include "planner/model/presence.h"
 #include "planner/model/set_aside.h"
+#include "planner/model/turns.h"
 
 namespace coatday::planner {
 
@@ -15,14 +18,6 @@ namespace {
 
 using finish::Stage;
 using solver::Time;
-
-/// The task as its crew does it.
-Task by_crew(Task task) {
-  std::swap(task.people, task.crew->people);
-  std::swap(task.hands_on, task.crew->hands_on);
-  std::swap(task.may_pause, task.crew->may_pause);
-  return task;
-}
 
 class Builder {
  public:
@@ -54,6 +49,7 @@ class Builder {
       keep_sparks_off();
     }
     goals();
+    if (whole_) people_come();
     return std::move(model_);
   }
 
@@ -326,12 +322,32 @@ class Builder {
   }
 
   void goals() {
+    const std::map<std::string, Time> younger = whole_ ? turns(job_.order, grid_) : std::map<std::string, Time>();
     for (const Delivery& delivery : graph_.deliveries) {
-      if (whole_) problem().goals.push_back({static_cast<int>(delivery.expected), solver::unreachable, 1, -1});
       const job::OrderPiece& piece = job_.order.pieces[delivery.piece];
-      const Time due = piece.promised ? grid_.down(*piece.promised) : solver::unreachable;
-      problem().goals.push_back({static_cast<int>(delivery.safe), due, piece.importance, tag(Requirement::Kind::promised, delivery.piece)});
+      const int order = orders_.emplace(piece.order, 2 * static_cast<int>(orders_.size())).first->second;
+      if (whole_) problem().goals.push_back({static_cast<int>(delivery.expected), solver::unreachable, 1, -1, {}, order + 1});
+      const auto last = static_cast<int>(delivery.work.value_or(delivery.safe));
+      const Time due = piece.promised ? latest_in_time(last, grid_.down(*piece.promised)) : solver::unreachable;
+      solver::Goal goal{last, due, piece.importance, tag(Requirement::Kind::promised, delivery.piece), {}, order};
+      const auto turn = piece.promised ? younger.end() : younger.find(piece.order);
+      if (turn != younger.end()) goal.turn = solver::Turn{turn->second, 0, Grid::steps(Hours(24))};
+      problem().goals.push_back(goal);
     }
+  }
+
+  /// The latest start of an activity that ends by then.
+  [[nodiscard]] Time latest_in_time(int activity, Time end) const {
+    const solver::Function& ends = model_.problem.activities[static_cast<std::size_t>(activity)].end;
+    return ends ? ends->latest(end, -1, end) : end;
+  }
+
+  /// A crew's work brings people in as one person's does.
+  void people_come() {
+    solver::Presence presence = presence_of(job_.shop, graph_, calendar_, grid_);
+    presence.hands.resize(problem().activities.size());
+    for (const auto& [task, crew] : model_.by_crew) presence.hands[static_cast<std::size_t>(crew)] = presence.hands[task];
+    problem().presence = std::move(presence);
   }
 
   const job::Job& job_;
@@ -344,6 +360,7 @@ class Builder {
   PlacesTaken taken_;  // by what is done
   Model model_;
   std::map<const finish::Product*, int> families_;
+  std::map<std::string, int> orders_;
 };
 
 }  // namespace
@@ -351,16 +368,6 @@ class Builder {
 Model make_model(const job::Job& job, const Loads& loads, const TaskGraph& graph, Clocks& clocks, const Calendar& calendar,
                  const Grid& grid, Scope scope) {
   return Builder(job, loads, graph, clocks, calendar, grid, scope).run();
-}
-
-void fix_crews(TaskGraph& graph, Model& model, solver::Schedule& schedule) {
-  for (const auto& [t, a] : model.by_crew) {
-    const auto crew = static_cast<std::size_t>(a);
-    if (!schedule.activities[crew].present) continue;
-    graph.tasks[t] = by_crew(graph.tasks[t]);
-    std::swap(model.problem.activities[t], model.problem.activities[crew]);
-    std::swap(schedule.activities[t], schedule.activities[crew]);
-  }
 }
 
 }  // namespace coatday::planner

@@ -32,7 +32,4 @@ struct Model {
 enum class Scope { whole, relaxed };
 [[nodiscard]] Model make_model(const job::Job&, const Loads&, const TaskGraph&, Clocks&, const Calendar&, const Grid&, Scope);
 
-/// Where the schedule has a crew do a task, the crew does it from now on, in tasks, problem and schedule. Activity i is task i again.
-void fix_crews(TaskGraph&, Model&, solver::Schedule&);
-
 }  // namespace coatday::planner

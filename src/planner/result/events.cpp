@@ -47,7 +47,10 @@ class Writer {
     place_uses();
     for (const job::Event& event : plan_.events) count_film(event);
     for (const Delivery& delivery : graph_.deliveries) {
-      plan_.pieces.push_back(hand_over(plan_, job_, delivery.piece, instant(delivery.expected), instant(delivery.safe)));
+      const std::size_t last = delivery.work.value_or(delivery.safe);
+      const job::Event* work = delivery.work ? &plan_.events[event_of_task_.at(last)] : nullptr;
+      const Delivered safe = work != nullptr ? Delivered{work->start, work->end} : Delivered{instant(last), instant(last)};
+      plan_.pieces.push_back(hand_over(plan_, job_, delivery.piece, instant(delivery.expected), safe));
     }
   }
 
@@ -81,6 +84,7 @@ class Writer {
     event.may_pause = task.may_pause;
     event.done = task.done.has_value();
     event.fixed = task.fixed_start.has_value();
+    event.delivers = task.delivers;
     event.method = task.method;
     event.grit = task.grit;
     event.bake = task.bake;

@@ -6,6 +6,6 @@
 namespace coatday::planner {
 
 /// Writes one sentence for each event: what decided its start. The events must be complete.
-void explain_starts(job::Plan&, const TaskGraph&, const Model&, Clocks&, const Grid&);
+void explain_starts(job::Plan&, const TaskGraph&, const Model&, const solver::Schedule&, Clocks&, const Grid&);
 
 }  // namespace coatday::planner

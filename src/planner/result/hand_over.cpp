@@ -108,7 +108,7 @@ void say_missing(job::Plan& plan, const job::OrderPiece& piece, Stage stage, con
 
 }  // namespace
 
-job::PieceResult hand_over(job::Plan& plan, const job::Job& job, std::size_t p, Instant deliver, Instant deliver_late) {
+job::PieceResult hand_over(job::Plan& plan, const job::Job& job, std::size_t p, Instant expected, Delivered safe) {
   const job::OrderPiece& piece = job.order.pieces[p];
   job::PieceResult result;
   result.id = piece.piece.id;
@@ -124,10 +124,10 @@ job::PieceResult hand_over(job::Plan& plan, const job::Job& job, std::size_t p, 
     out.full_use = StageDate(plan, p, Stage::full_cure, side).date();
     return out;
   };
-  result.ready.expected = dates(finish::Estimate::expected, deliver);
-  result.ready.slow = dates(finish::Estimate::slow, deliver_late);
+  result.ready.expected = dates(finish::Estimate::expected, expected);
+  result.ready.slow = dates(finish::Estimate::slow, safe.from);
   result.ready.fast = dates(finish::Estimate::fast, std::nullopt);
-  if (result.due) result.slack = Hours(*result.due - deliver_late);
+  if (result.due) result.slack = Hours(*result.due - safe.until);
   for (const Stage stage : {Stage::light_use, Stage::full_cure}) {
     if (const finish::Product* product = StageDate(plan, p, stage, finish::Estimate::expected).missing())
       say_missing(plan, piece, stage, *product);

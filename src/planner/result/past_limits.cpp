@@ -9,7 +9,7 @@
 namespace coatday::planner {
 namespace {
 
-constexpr Minutes grid = Minutes(5);
+constexpr Minutes grid_step = Minutes(5);
 
 class PastJudge {
  public:
@@ -51,7 +51,7 @@ class PastJudge {
     const job::Event* below = find(after.event);
     if (below == nullptr || !after.stage) return;
     const auto& ready = below->stages.expected[*after.stage];
-    if (!ready || event.start + grid >= *ready) return;
+    if (!ready || event.start + grid_step >= *ready) return;
     say("done-too-early", event,
         fmt::format("{} began at {}, but {} was {} only at {}: {}", name(event), when(event.start), name(*below), job::dry_to(*after.stage),
                     when(*ready), meaning(event)),
@@ -68,7 +68,7 @@ class PastJudge {
       if (!other_side) continue;
       const finish::Stage stage = job::turnable(plan_.products.at(first.product), *second.support);
       const auto& ready = first.stages.expected[stage];
-      if (!ready || second.start + grid >= *ready) continue;
+      if (!ready || second.start + grid_step >= *ready) continue;
       say("done-too-early", second,
           fmt::format("{} began on the other side at {}, but the first side was {} only at {}: look for marks of what it lay on",
                       name(second), when(second.start), job::dry_to(stage), when(*ready)),
@@ -78,7 +78,7 @@ class PastJudge {
 
   void too_late(const job::Event& event, const job::BeforeEvent& before, std::vector<job::Finding>& found) const {
     const job::Event* other = find(before.event);
-    if (other == nullptr || event.start <= before.latest + grid) return;
+    if (other == nullptr || event.start <= before.latest + grid_step) return;
     const char* means = before.stage ? "the new coat may not hold; try it with tape on a hidden spot before you go on"
                                      : "look whether it has cupped or changed before you go on";
     say("done-too-late", event,

@@ -202,10 +202,12 @@ void LoadWalk::second_side(const finish::Step& step, std::size_t first, std::siz
 
 Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::size_t second) const {
   Hours within = job_.shop.both_faces_within;
+  const bool begun = is_begun(job_.order, job_.order.pieces[load_.piece].piece.id, job::items_of(load_.id));
+  const WoodCare::OneFaces& limits = begun ? graph_.wood.one_face_begun : graph_.wood.one_face;
   std::string longer;
   for (const LoadPart& part : load_.parts) {
-    const auto one_face = graph_.wood.one_face.find({{load_.piece, part.part}, step.id});
-    if (one_face == graph_.wood.one_face.end() || one_face->second.longest >= within) continue;
+    const auto one_face = limits.find({{load_.piece, part.part}, step.id});
+    if (one_face == limits.end() || one_face->second.longest >= within) continue;
     within = one_face->second.longest;
     longer = fmt::format("; with one face coated for longer, {} may cup more than {} in this air", part.label,
                          format_length(one_face->second.cup, job_.shop.units));

@@ -106,6 +106,7 @@ class PieceWalk {
       const std::size_t id = works.add(work.work, piece_, order_.piece.id);
       chain(later_, work, id);
       if (work.delivery) delivery_ = id;
+      graph_.tasks[id].delivers = work.delivery;
       for (auto& [l, walk] : walks_) {
         if (!concerns(work, loads_.loads[l])) continue;
         wait_for_load(id, walk, work.stage, false);
@@ -143,8 +144,13 @@ class PieceWalk {
   }
 
   void deliver() {
-    Delivery delivery{piece_, milestone("may be delivered", false), milestone("may safely be delivered", true)};
-    if (delivery_) graph_.after.push_back({*delivery_, delivery.expected, Elapsed{}, false, "may be delivered"});
+    Delivery delivery{piece_, milestone("may be delivered", false), milestone("may safely be delivered", true), {}};
+    if (delivery_ && graph_.tasks[*delivery_].fixed_start) {  // agreed already: whether it is safe is for the findings
+      graph_.after.push_back({*delivery_, delivery.expected, Elapsed{}, false, "may be delivered"});
+    } else if (delivery_) {
+      graph_.after.push_back({*delivery_, delivery.safe, Elapsed{}, false, "may safely be delivered"});
+      delivery.work = delivery_;
+    }
     graph_.deliveries.push_back(delivery);
   }
 

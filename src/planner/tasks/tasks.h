@@ -51,6 +51,7 @@ struct Task {
   bool optional = false;               ///< a scuff for a missed window, or carrying in what is here already
   bool carries_in = false;             ///< brings in what is kept elsewhere
   bool milestone = false;              ///< takes no time and nobody: "may be delivered"
+  bool delivers = false;               ///< the order's work of bringing the piece to its place
   std::optional<Instant> fixed_start;  ///< the shop's own work at its hour
   std::optional<Instant> not_before, not_after;
   std::string not_before_why;                    ///< where there is more to say than the hour
@@ -103,10 +104,12 @@ struct PlaceHold {  ///< a place from the start of `coat` until `until` starts o
   std::optional<std::size_t> until;
   std::size_t load = 0;
 };
-/// When a piece may be delivered: by the expected clocks, and by the slow ones.
+/// When a piece may be delivered: by the expected clocks, and by the slow ones. A delivery that is work waits for the slow ones: it is agreed
+/// days ahead.
 struct Delivery {
   std::size_t piece = 0;
   std::size_t expected = 0, safe = 0;  ///< tasks
+  std::optional<std::size_t> work;     ///< the task that brings the piece to its place, unless its hour is fixed
 };
 
 /// How a two-part product is mixed here. Both times are the worst in any air in which it may go on while the shop works.

@@ -15,12 +15,14 @@ class Lying {
  public:
   Lying(Metres thickness, MoistureContent initial, wood::Diffusivity at_test) : slab_(thickness, initial), at_test_(at_test) {}
 
-  void through(std::span<const wood::AirSpan> hours) {
-    for (const wood::AirSpan& hour : hours) through(hour);
+  void through(AirHours& shop, Instant from, Instant until) {
+    for (const wood::AirSpan& hour : shop.between(from, until)) through(hour, from, until);
   }
-  void through(const wood::AirSpan& hour) {
+  /// As much of the hour as lies between the two: thin wood changes within minutes.
+  void through(const wood::AirSpan& hour, Instant from, Instant until) {
     const wood::FaceCondition open{hour.equilibrium, wood::still_air};
-    slab_.advance({at_test_ * hour.diffusion, open, open}, wood::Seconds(std::chrono::duration<double>(hour.until - hour.from).count()));
+    const auto lies = std::min(hour.until, until) - std::max(hour.from, from);
+    slab_.advance({at_test_ * hour.diffusion, open, open}, wood::Seconds(std::chrono::duration<double>(lies).count()));
   }
   [[nodiscard]] MoistureContent mean() const { return slab_.mean(); }
 
@@ -40,28 +42,44 @@ std::vector<double> sums(std::span<const wood::AirSpan> hours) {
 
 constexpr std::size_t felt_hours = std::chrono::hours(felt_for).count();
 
-/// Tells of each hour from then on whether the wood is at rest in it, until it is told to stop or there is no more to tell.
+/// Tells of each hour from then on how moist the wood is when it begins and whether the wood is at rest all through it, until it is told to
+/// stop or there is no more to tell.
 template <typename Tell>
 void watch(Lying wood, MoistureContent band, Instant from, Instant until, AirHours& shop, Tell tell) {
-  for (Instant chunk = from; chunk < until; chunk += usual_lay) {
+  for (Instant chunk = std::chrono::floor<std::chrono::hours>(from); chunk < until; chunk += usual_lay) {
     const auto hours = shop.between(chunk, chunk + usual_lay + felt_for);
     const std::vector<double> sum = sums(hours);
-    for (std::size_t i = 0; i + felt_hours < hours.size(); ++i) {
+    const auto rests = [&](std::size_t i) {
       const MoistureContent felt((sum[i + felt_hours] - sum[i]) / static_cast<double>(felt_hours));
-      if (!tell(hours[i], near(wood.mean(), felt, band))) return;
-      wood.through(hours[i]);
+      return near(wood.mean(), felt, band);
+    };
+    for (std::size_t i = 0; i + felt_hours < hours.size(); ++i) {
+      const bool at_first = rests(i);
+      const MoistureContent moisture = wood.mean();
+      wood.through(hours[i], from, hours[i].until);
+      if (!tell(hours[i], moisture, at_first && rests(i + 1))) return;
     }
   }
 }
 
 std::optional<Instant> comes_to_rest(Lying wood, MoistureContent band, Instant from, AirHours& shop) {
   std::optional<Instant> first;
-  watch(std::move(wood), band, from, from + longest_rest, shop, [&](const wood::AirSpan& hour, bool rests) {
+  watch(std::move(wood), band, from, from + longest_rest, shop, [&](const wood::AirSpan& hour, MoistureContent, bool rests) {
     if (rests) first = std::max(from, hour.from);
     return !rests;
   });
   return first;
 }
+
+/// As it was measured or, where it was not, as the air was since it came here.
+Lying bare(const piece::Part& part, const std::optional<Measured>& meter, Instant from, AirHours& shop, wood::Diffusivity at_test) {
+  const Instant since = meter ? meter->at : from - usual_lay;
+  Lying wood(piece::section(part.shape).thickness, meter ? meter->mean : shop.equilibrium(since, from), at_test);
+  wood.through(shop, since, from);
+  return wood;
+}
+
+wood::Diffusivity middle() { return wood::diffusion_across(wood::film_test_temperature).middle; }
 
 }  // namespace
 
@@ -96,18 +114,34 @@ Instant known_since(const job::Job& job, Instant from) {
   return since;
 }
 
-std::vector<RestSpan> spans_at_rest(const piece::Part& part, MoistureContent band, Instant from, Instant until, AirHours& shop) {
-  const Measured meter = *measured(part.solid, from);
-  Lying wood(piece::section(part.shape).thickness, meter.mean, wood::diffusion_across(wood::film_test_temperature).middle);
-  wood.through(shop.between(meter.at, from));
+std::vector<BareHour> bare_hours(const piece::Part& part, MoistureContent band, Instant from, Instant until, AirHours& shop) {
+  std::vector<BareHour> hours;
+  const Lying wood = bare(part, measured(part.solid, from), from, shop, middle());
+  watch(wood, band, from, until, shop, [&](const wood::AirSpan& hour, MoistureContent moisture, bool rests) {
+    hours.push_back({hour.from, hour.until, moisture, rests});
+    return hour.until < until;
+  });
+  return hours;
+}
+
+std::vector<RestSpan> spans_at_rest(std::span<const BareHour> hours) {
   std::vector<RestSpan> spans;
-  watch(std::move(wood), band, from, until, shop, [&](const wood::AirSpan& hour, bool rests) {
-    if (!rests) return true;
+  for (const BareHour& hour : hours) {
+    if (!hour.at_rest) continue;
     if (spans.empty() || spans.back().until != hour.from) spans.push_back({hour.from, hour.from});
     spans.back().until = hour.until;
-    return true;
-  });
+  }
   return spans;
+}
+
+MoistureRange range_from(std::span<const BareHour> hours, Instant begin) {
+  MoistureRange range;
+  for (const BareHour& hour : hours) {
+    if (hour.until <= begin) continue;
+    range.driest = std::min(range.driest, hour.moisture);
+    range.dampest = std::max(range.dampest, hour.moisture);
+  }
+  return range;
 }
 
 job::WoodReady readiness(const piece::Part& part, MoistureContent band, Instant from, AirHours& shop) {
@@ -120,15 +154,12 @@ job::WoodReady readiness(const piece::Part& part, MoistureContent band, Instant 
     ready.drier = meter->driest;
     ready.damper = meter->dampest;
   }
-  const MoistureContent initial = meter ? meter->mean : shop.equilibrium(ready.lay_since, from);
-  const Metres thickness = piece::section(part.shape).thickness;
   const auto at_test = wood::diffusion_across(wood::film_test_temperature);
   std::optional<Instant>* const when[] = {&ready.ready_at.slow, &ready.ready_at.expected, &ready.ready_at.fast};
   const wood::Diffusivity how_fast[] = {at_test.low, at_test.middle, at_test.high};
   for (std::size_t i = 0; i < 3; ++i) {
     if (!meter && i != 1) continue;  // what is assumed has no spread worth telling
-    Lying wood(thickness, initial, how_fast[i]);
-    wood.through(shop.between(ready.lay_since, from));
+    Lying wood = bare(part, meter, from, shop, how_fast[i]);
     if (i == 1) ready.now = wood.mean();
     *when[i] = comes_to_rest(std::move(wood), band, from, shop);
   }

@@ -29,12 +29,26 @@ struct Measured {
 /// The first instant for which the hours in the shop must be known.
 [[nodiscard]] Instant known_since(const job::Job&, Instant from);
 
+/// An hour of a part that lies bare in the shop's air.
+struct BareHour {
+  Instant from, until;
+  MoistureContent moisture;  ///< when it begins
+  bool at_rest;              ///< all through it
+};
+/// From the hour that holds `from` until `until`, by the middle of the published spread of diffusion.
+[[nodiscard]] std::vector<BareHour> bare_hours(const piece::Part&, MoistureContent band, Instant from, Instant until, AirHours& shop);
+
 /// A part is at rest all this time.
 struct RestSpan {
   Instant from, until;
 };
-/// By the hour, within [from, until), of a part with readings; by the middle of the published spread of diffusion.
-[[nodiscard]] std::vector<RestSpan> spans_at_rest(const piece::Part&, MoistureContent band, Instant from, Instant until, AirHours& shop);
+[[nodiscard]] std::vector<RestSpan> spans_at_rest(std::span<const BareHour>);
+
+struct MoistureRange {
+  MoistureContent driest{1}, dampest{0};
+};
+/// From the hour that holds `begin`.
+[[nodiscard]] MoistureRange range_from(std::span<const BareHour>, Instant begin);
 
 /// Of a wooden part at `from`, bare, as a slab as thick as its section. It leaves out the customer's room.
 [[nodiscard]] job::WoodReady readiness(const piece::Part&, MoistureContent band, Instant from, AirHours& shop);

@@ -6,6 +6,7 @@
 
 #include <fmt/core.h>
 
+#include "job/step_id.h"
 #include "job/time_step.h"
 #include "planner/wood/coating.h"
 #include "planner/wood/cupping.h"
@@ -16,25 +17,24 @@ namespace {
 
 /// How far the shop's air goes either way over a plan, and how far bare wood follows it.
 struct Swing {
-  MoistureContent driest_air{1}, dampest_air{0}, driest_wood, dampest_wood;
+  MoistureContent driest_air{1}, dampest_air{0};
+  MoistureRange wood;
   double diffusion = 0, film = 0;  ///< means
 };
 
 constexpr date::days plan_span{60};
 
-Swing swing_of(const job::WoodReady& ready, Instant from, Instant until, AirHours& shop) {
-  const Instant begin = std::max(from, ready.ready_at.expected.value_or(from));
-  const auto hours = shop.between(begin, std::max(begin + plan_span, until));
+/// From `begin` on, the first moment at which the part may be coated.
+Swing swing_of(std::span<const BareHour> wood, Instant begin, AirHours& shop) {
   Swing swing;
+  swing.wood = range_from(wood, begin);
+  const auto hours = shop.between(begin, wood.back().until);
   for (const wood::AirSpan& hour : hours) {
     swing.driest_air = std::min(swing.driest_air, hour.equilibrium);
     swing.dampest_air = std::max(swing.dampest_air, hour.equilibrium);
     swing.diffusion += hour.diffusion / static_cast<double>(hours.size());
     swing.film += hour.film / static_cast<double>(hours.size());
   }
-  const MoistureContent at_most = ready.ready ? ready.now : ready.now > ready.shop ? ready.shop + ready.band : ready.shop - ready.band;
-  swing.driest_wood = std::min(at_most, ready.shop);
-  swing.dampest_wood = std::max(at_most, ready.shop);
   return swing;
 }
 
@@ -61,7 +61,7 @@ Hours until_cupped(const wood::Board& board, const Films2& films, MoistureConten
 Hours longest_with_one_face(const piece::Part& part, const Films2& films, const Swing& swing, Hours longest) {
   const wood::DiffusionBand band = wood::diffusion_across(wood::film_test_temperature);
   Hours least = longest;
-  for (const auto& [wood, air] : {std::pair(swing.dampest_wood, swing.driest_air), std::pair(swing.driest_wood, swing.dampest_air)}) {
+  for (const auto& [wood, air] : {std::pair(swing.wood.dampest, swing.driest_air), std::pair(swing.wood.driest, swing.dampest_air)}) {
     for (const wood::Diffusivity how_fast : {band.low, band.middle, band.high}) {
       least = std::min(least, until_cupped(*board_of(part, wood), films, air, swing, how_fast, *part.solid.cup_limit, longest));
     }
@@ -92,11 +92,15 @@ class Carer {
     if (!part.wood() || part.solid.core != piece::Core::solid || (part.solid.readings.empty() && !limited)) return;
     const Instant from = std::max(from_, piece.start.value_or(from_));
     const job::WoodReady ready = readiness(part, piece.moisture_band, from, shop_);
+    const Instant rests = ready.measured ? std::max(from, ready.ready_at.expected.value_or(from)) : from;
+    const auto hours = bare_hours(part, piece.moisture_band, from, limited ? std::max(rests + plan_span, until_) : until_, shop_);
     if (ready.measured) {
       care_.rests[at] = rest_of(ready);
-      care_.rests[at].at_rest = spans_at_rest(part, piece.moisture_band, from, until_, shop_);
+      care_.rests[at].at_rest = spans_at_rest(hours);
     }
-    if (limited) lags(at, part, swing_of(ready, from, until_, shop_));
+    if (!limited) return;
+    lags(at, part, swing_of(hours, rests, shop_), care_.one_face);
+    if (!job_.order.history.empty()) lags(at, part, swing_of(hours, from, shop_), care_.one_face_begun);
   }
 
   static Rest rest_of(const job::WoodReady& ready) {
@@ -111,7 +115,7 @@ class Carer {
                         moist ? "less" : "more", moisture_text(ready.now))};
   }
 
-  void lags(WoodCare::PartOfPiece at, const piece::Part& part, const Swing& swing) {
+  void lags(WoodCare::PartOfPiece at, const piece::Part& part, const Swing& swing, WoodCare::OneFaces& limits) {
     const finish::Schedule* schedule = job_.catalogue.schedule(part.schedule);
     std::map<std::string, int> counts;
     wood::FilmResistance before = wood::no_film;
@@ -123,7 +127,7 @@ class Carer {
       wood::FilmResistance after = wood::no_film;
       for (const auto& [name, count] : counts) after += films_.of(name, count);
       const Hours longest = longest_with_one_face(part, {after, before}, swing, job_.shop.both_faces_within);
-      if (longest < job_.shop.both_faces_within) care_.one_face[{at, step.id}] = {longest, *part.solid.cup_limit};
+      if (longest < job_.shop.both_faces_within) limits[{at, step.id}] = {longest, *part.solid.cup_limit};
       before = after;
     }
   }
@@ -146,6 +150,13 @@ bool asks_for_care(const job::Job& job) {
 
 WoodCare wood_care(const job::Job& job, Instant from, Instant until) {
   return asks_for_care(job) ? Carer(job, from, until).run() : WoodCare();
+}
+
+bool is_begun(const job::Order& order, const std::string& piece_id, const job::LoadItems& items) {
+  return std::any_of(order.history.begin(), order.history.end(), [&](const job::Done& done) {
+    const auto id = job::parse_step_id(done.event);
+    return id && id->piece == piece_id && id->kind != job::StepId::Kind::carry_in && job::within(items, job::items_of(id->load));
+  });
 }
 
 std::vector<std::string> never_at_rest(const job::Job& job, const WoodCare& care) {

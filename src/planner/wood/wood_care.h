@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "job/job.h"
+#include "job/load_items.h"
 #include "planner/wood/readiness.h"
 #include "quantity/time.h"
 
@@ -30,11 +31,16 @@ struct OneFace {
 struct WoodCare {
   using PartOfPiece = std::pair<std::size_t, std::size_t>;
   std::map<PartOfPiece, Rest> rests;
-  std::map<std::pair<PartOfPiece, std::string>, OneFace> one_face;  ///< by the step's id, where it is less than the shop's own limit
+  using OneFaces =
+      std::map<std::pair<PartOfPiece, std::string>, OneFace>;  ///< by the step's id, where it is less than the shop's own limit
+  OneFaces one_face, one_face_begun;                           ///< of loads that are begun, and so need not be at rest
 };
 
 /// Of parts with readings, and of boards with a limit to their cup. Nothing, and no time spent, where the order has neither.
 [[nodiscard]] WoodCare wood_care(const job::Job&, Instant from, Instant until);
+
+/// Something is recorded of all these items of the piece: nobody asks any more whether their wood is at rest.
+[[nodiscard]] bool is_begun(const job::Order&, const std::string& piece_id, const job::LoadItems&);
 
 /// Why no plan can be: what never comes to rest in this shop.
 [[nodiscard]] std::vector<std::string> never_at_rest(const job::Job&, const WoodCare&);

@@ -43,15 +43,21 @@ Json result_json(const job::Plan& plan) {
                                                                : "planned";
   const bool bounded = plan.status == job::Status::planned && plan.ready && plan.ready_bound;
   Hours late(0);
+  int days_late = 0;
   for (const job::PieceResult& piece : plan.pieces) late += std::max(Hours(0), -piece.slack.value_or(Hours(0)));
+  for (const job::PieceResult& piece : plan.pieces) days_late += job::days_late(plan, piece);
   Json out{{"status", status},
            {"proven", plan.proven},
            {"ready_safe", instant_json(plan.status == job::Status::planned ? plan.ready : std::nullopt, plan.shop.zone)},
            {"could_end_sooner_h", bounded ? Json(Hours(*plan.ready - *plan.ready_bound).count()) : Json()},
            {"late_h_total", late.count()},
+           {"late_days_total", days_late},
+           {"late_days_at_least", std::min(days_late, plan.days_late_bound)},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
   if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
-  if (!plan.proposals.empty()) out["proposals"] = plan.proposals;
+  for (const job::Proposal& help : plan.proposals) {
+    out["proposals"].push_back({{"change", help.words}, {"set", help.set}, {"ready_safe", instant_json(help.ready, plan.shop.zone)}});
+  }
   return out;
 }
 
@@ -73,12 +79,14 @@ Json shop_json(const job::Plan& plan) {
   Json working = Json::array();
   const Zone& zone = plan.shop.zone;
   for (const shop::WorkingTime& w : plan.working) working.push_back({{"start", iso8601(w.begin, zone)}, {"end", iso8601(w.end, zone)}});
-  return {{"name", plan.shop.name},
-          {"timezone", zone.name()},
-          {"units", plan.shop.units == Units::us ? "us" : "metric"},
-          {"people", plan.shop.people},
-          {"ventilation", ventilation_json(plan)},
-          {"working", working}};
+  return {
+      {"name", plan.shop.name},
+      {"timezone", zone.name()},
+      {"units", plan.shop.units == Units::us ? "us" : "metric"},
+      {"people", plan.shop.people},
+      {"dust_settles_min", {{"light", plan.shop.light_dust_settles.count() * 60}, {"heavy", plan.shop.heavy_dust_settles.count() * 60}}},
+      {"ventilation", ventilation_json(plan)},
+      {"working", working}};
 }
 
 Json air_json(const job::Plan& plan) {
@@ -122,6 +130,36 @@ Json places_json(const job::Plan& plan) {
   return out;
 }
 
+Json visits_json(const job::Plan& plan) {
+  Json out = Json::array();
+  for (const job::Visit& visit : plan.visits) {
+    Json events = Json::array();
+    for (const std::size_t event : visit.events) events.push_back(plan.events.at(event).id);
+    out.push_back({{"from", iso8601(visit.from, plan.shop.zone)},
+                   {"until", iso8601(visit.until, plan.shop.zone)},
+                   {"work_min", visit.work.count()},
+                   {"events", std::move(events)}});
+  }
+  return out;
+}
+
+Json time_spent_json(const job::Plan& plan) {
+  Json out = Json::array();
+  for (const job::TimeSpent& spent : plan.time_spent) {
+    Json causes = Json::array();
+    for (const job::TimeShare& share : spent.shares) {
+      Json cause{{"cause", job::word(share.cause)}, {"h", share.time.count()}};
+      if (!share.place.empty()) cause["place"] = share.place;
+      if (share.cause == job::TimeCause::drying) cause["slower_air_h"] = share.slower.count();
+      causes.push_back(std::move(cause));
+    }
+    Json order{{"h", spent.all.count()}, {"causes", std::move(causes)}};
+    if (!spent.order.empty()) order["order"] = spent.order;
+    out.push_back(std::move(order));
+  }
+  return out;
+}
+
 Json moved_json(const job::Plan& plan) {
   Json out = Json::array();
   for (const job::Move& move : plan.changes->moved) {
@@ -145,10 +183,12 @@ Json document(const job::Plan& plan, std::string_view version, const job::Advice
   Json& events = out["events"] = Json::array();
   for (const job::Event& event : plan.events) events.push_back(event_json(plan, event));
   out["places"] = places_json(plan);
+  out["visits"] = visits_json(plan);
   Json& purchase = out["purchase"] = Json::array();
   for (const job::Purchase& row : plan.purchase) purchase.push_back(purchase_json(plan, row));
   Json& warnings = out["warnings"] = Json::array();
   for (const job::Finding& finding : plan.findings) warnings.push_back(finding_json(finding));
+  out["time_spent"] = time_spent_json(plan);
   if (plan.changes) out["moved"] = moved_json(plan);
   out["advice"] = advice_json(plan, advice);
   out["result"] = result_json(plan);

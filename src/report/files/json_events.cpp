@@ -106,6 +106,8 @@ Json event_json(const job::Plan& plan, const job::Event& event) {
            {"start", iso8601(event.start, zone)},
            {"end", iso8601(event.end, zone)},
            {"people", event.people},
+           {"dust", event.dust == shop::Dust::none ? Json() : Json(event.dust == shop::Dust::light ? "light" : "heavy")},
+           {"delivers", event.delivers},
            {"done", event.done},
            {"film", event.film},
            {"surfaces", surface_keys(event)},

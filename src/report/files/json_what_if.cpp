@@ -70,10 +70,10 @@ Json advice_json(const job::Plan& plan, const job::Advice& advice) {
     for (const job::BuyChange& change : help.buys)
       buys.push_back({{"finish", change.product}, {"name", change.name}, {"was", cans_json(change.was)}, {"now", cans_json(change.now)}});
     suggestions.push_back({{"change", help.words},
+                           {"set", help.set},
                            {"start", iso8601(help.start, zone)},
                            {"ready_safe", iso8601(help.ready, zone)},
                            {"sooner_h", help.sooner.count()},
-                           {"waits_less_h", help.waits_less.count()},
                            {"buy", buys},
                            {"dearer", help.dearer ? Json(help.dearer->value()) : Json()},
                            {"heat_kwh", help.heat ? Json(help.heat->kilowatt_hours) : Json()},

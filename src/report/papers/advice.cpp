@@ -9,7 +9,7 @@ namespace {
 std::string waits_text(const job::Advice& advice, const Texts& texts) {
   const std::string good = format_temperature(Celsius(23), texts.units) + " or warmer and 30 to 50 % RH at all hours";
   if (*advice.waits_for_air < job::noticeable)
-    return "Better air would hardly help: with " + good + " it would be ready less than half a day sooner.";
+    return "Better air would hardly help: with " + good + " it would be ready less than a day sooner.";
   std::string text = "Better air would help: with " + good + " it would be ready up to " + format_span(*advice.waits_for_air) + " sooner";
   if (advice.searched) text += " than after a longer search for this plan (" + texts.instant(*advice.searched) + ")";
   return text + ".";
@@ -27,7 +27,7 @@ Section verdict(const job::Plan& plan, const job::Advice& advice, const Texts& t
 
 Section what_helps(const job::Plan& plan, const job::Advice& advice, const Texts& texts) {
   if (advice.suggestions.empty()) return Section{"", {}, {}, {Paragraph{"No single change of those that were tried helps."}}};
-  Section section{"", "What single change helps, the most first", {}, {helps(plan, advice, texts)}};
+  Section section{"", "What single change helps", {}, {helps(plan, advice, texts)}};
   if (changes_air(advice)) section.blocks.emplace_back(heat_caution());
   return section;
 }
@@ -36,7 +36,8 @@ Section what_helps(const job::Plan& plan, const job::Advice& advice, const Texts
 
 Document advice_on_air(const job::Plan& plan, const job::Advice& advice, const std::string& order, const Texts& texts) {
   Document document{typed(order) + Phrase("  " + from_text(plan, texts), Mark::faint), {}, {verdict(plan, advice, texts)}};
-  if (advice.waits_for_air && *advice.waits_for_air >= job::noticeable) document.sections.push_back(what_helps(plan, advice, texts));
+  const bool waits = advice.waits_for_air && *advice.waits_for_air >= job::noticeable;
+  if (waits || !advice.suggestions.empty()) document.sections.push_back(what_helps(plan, advice, texts));
   return document;
 }
 

@@ -11,8 +11,7 @@ namespace coatday::report {
 namespace {
 
 std::string then_text(const job::Suggestion& help, const Texts& texts) {
-  if (help.sooner >= Hours(1)) return "ready " + texts.instant(help.ready) + ", " + format_span(help.sooner) + " sooner";
-  return "ready no later, " + format_span(help.waits_less) + " less waiting";
+  return "ready " + texts.instant(help.ready) + ", " + format_span(help.sooner) + " sooner";
 }
 
 std::string buy_text(const job::Plan& plan, const job::Suggestion& help, Units units) {
@@ -40,8 +39,10 @@ std::string heat_text(const job::Plan& plan, const job::Suggestion& help) {
 
 List helps(const job::Plan& plan, const job::Advice& advice, const Texts& texts) {
   List list;
-  for (const job::Suggestion& help : advice.suggestions)
-    list.items.emplace_back(help.words + ": " + then_text(help, texts) + buy_text(plan, help, texts.units) + heat_text(plan, help));
+  for (const job::Suggestion& help : advice.suggestions) {
+    list.items.emplace_back(help.words + ": " + then_text(help, texts) + buy_text(plan, help, texts.units) + heat_text(plan, help) +
+                            set_text(help.set));
+  }
   return list;
 }
 

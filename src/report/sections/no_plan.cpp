@@ -1,5 +1,7 @@
 #include "report/sections/no_plan.h"
 
+#include "report/words.h"
+
 namespace coatday::report {
 namespace {
 
@@ -7,8 +9,8 @@ List points(const std::vector<std::string>& texts) { return {List::Kind::points,
 
 const char* reason(const job::Plan& plan) {
   if (plan.status == job::Status::not_found) {
-    return plan.contradiction.empty() ? "No plan was found, and none is proven impossible."
-                                      : "No plan was found, and none is proven impossible. This stood in the way most often:";
+    return plan.contradiction.empty() ? "No plan was found; there may be one all the same."
+                                      : "No plan was found; there may be one all the same. This stood in the way most often:";
   }
   if (plan.contradiction.empty()) return "There is no plan: the errors below have to be mended first.";
   return plan.contradiction.size() == 1 ? "There is no plan. The reason:" : "There is no plan. These cannot all be so:";
@@ -28,7 +30,9 @@ std::optional<Section> no_plan(const job::Plan& plan) {
 std::optional<Section> proposals(const job::Plan& plan) {
   if (plan.proposals.empty()) return std::nullopt;
   const bool planned = plan.status == job::Status::planned;
-  return Section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {points(plan.proposals)}};
+  List list{List::Kind::points, {}};
+  for (const job::Proposal& help : plan.proposals) list.items.emplace_back(help.words + set_text(help.set));
+  return Section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {std::move(list)}};
 }
 
 }  // namespace coatday::report

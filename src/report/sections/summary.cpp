@@ -3,11 +3,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 #include "job/compare.h"
 #include "report/sections/air_hours.h"
 #include "report/sections/both_faces.h"
 #include "report/sections/purchase.h"
+#include "report/sections/time_spent.h"
+#include "report/sections/verdict.h"
 
 namespace coatday::report {
 namespace {
@@ -77,24 +80,21 @@ Fact buy(const job::Plan& plan, const Texts& texts) {
   return {"buy", cans + (cost.empty() ? "" : ": " + cost)};
 }
 
+/// How often somebody comes, and for how much work.
+Fact work(const job::Plan& plan) {
+  std::set<LocalDay> days;
+  Minutes sum{0};
+  for (const job::Visit& visit : plan.visits) {
+    days.insert(day_of(plan.shop.zone.to_local(visit.from)));
+    sum += visit.work;
+  }
+  return {"work", fmt::format("{} on {}, {} h {:02} min in all", counted(plan.visits.size(), "visit", "visits"),
+                              counted(days.size(), "day", "days"), sum.count() / 60, sum.count() % 60)};
+}
+
 Fact faces(const job::Plan& plan, const char* label, Mark usual) {
   const FaceVerdict faces = both_faces(plan);
   return {label, Phrase(faces.text, faces.equal ? usual : Mark::bad)};
-}
-
-bool nothing_left(const job::Plan& plan) {
-  return std::all_of(plan.events.begin(), plan.events.end(), [](const job::Event& event) { return event.done || !event.piece; });
-}
-
-/// Nothing where hardly anything could be gained.
-std::string verdict_text(const job::Plan& plan) {
-  if (plan.status == job::Status::impossible) return "impossible; the reasons stand below";
-  if (plan.status == job::Status::not_found) return "not found, and not proven impossible";
-  if (nothing_left(plan)) return "nothing is left to do";
-  if (plan.proven) return "the best possible with these batches";
-  constexpr Hours worth_a_word{1};
-  if (!plan.ready_bound || !plan.ready || *plan.ready - *plan.ready_bound < worth_a_word) return "";
-  return "at most " + format_span(*plan.ready - *plan.ready_bound) + " sooner might be possible: --effort thorough";
 }
 
 // What the shop's ventilation does to the finishes in use; empty where nothing.
@@ -176,6 +176,7 @@ Facts first_lines(const job::Plan& plan, const Texts& texts) {
   Facts facts{deliveries(plan, texts)};
   facts.facts.push_back(buy(plan, texts));
   if (!plan.faces.empty()) facts.facts.push_back(faces(plan, "faces", Mark::plain));
+  if (!plan.visits.empty()) facts.facts.push_back(work(plan));
   return facts;
 }
 
@@ -184,6 +185,8 @@ Facts grounds(const job::Plan& plan) {
   const std::string verdict = verdict_text(plan);
   if (plan.status == job::Status::planned && !verdict.empty())
     facts.facts.push_back({"plan", Phrase(verdict, plan.proven ? Mark::good : Mark::plain)});
+  const std::vector<std::string> times = time_spent_texts(plan);
+  for (const std::string& text : times) facts.facts.push_back({&text == &times.front() ? "time" : "", text});
   if (!plan.shop.air_description.empty()) facts.facts.push_back({"air", plan.shop.air_description});
   if (const std::string hours = air_hours(plan); !hours.empty()) facts.facts.push_back({"", "hours: " + hours});
   if (const std::string text = room_text(plan); !text.empty()) facts.facts.push_back({"room", text});

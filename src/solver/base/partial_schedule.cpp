@@ -32,6 +32,7 @@ void PartialSchedule::use(int a, int sign) {
 }
 
 void PartialSchedule::place(const Candidate& c) {
+  note_run(c.activity);
   placed_[at(c.activity)] = 1;
   runs_[at(c.activity)] = {c.start, c.end, true, c.shared};
   turns_[at(c.activity)] = ++turn_;
@@ -43,6 +44,7 @@ void PartialSchedule::place(const Candidate& c) {
 }
 
 void PartialSchedule::remove(int a) {
+  note_run(a);
   use(a, -1);
   placed_[at(a)] = 0;
   const int family = network_.activity(a).family;
@@ -52,6 +54,7 @@ void PartialSchedule::remove(int a) {
 }
 
 void PartialSchedule::reserve(int hold, Reserved what) {
+  note_hold(hold);
   if (what.choice >= 0) {
     const Demand& demand = network_.hold(hold).choices[at(what.choice)];
     use_[at(demand.resource)].add(what.time.begin, what.time.end, demand.amount);
@@ -64,6 +67,7 @@ void PartialSchedule::reserve(int hold, Reserved what) {
 }
 
 PartialSchedule::Reserved PartialSchedule::lift(int hold) {
+  note_hold(hold);
   Reserved was = std::move(reserved_[at(hold)]);
   reserved_[at(hold)] = {};
   if (was.choice < 0) return was;
@@ -71,6 +75,51 @@ PartialSchedule::Reserved PartialSchedule::lift(int hold) {
   use_[at(demand.resource)].add(was.time.begin, was.time.end, -demand.amount);
   layout_.lift(demand.resource, hold, was.time);
   return was;
+}
+
+void PartialSchedule::note_run(int a) {
+  if (!on_trial_ || run_noted_[at(a)] != 0) return;
+  run_noted_[at(a)] = 1;
+  runs_before_.emplace_back(a, placed(a) ? std::optional(run(a)) : std::nullopt);
+}
+
+void PartialSchedule::note_hold(int hold) {
+  if (!on_trial_ || hold_noted_[at(hold)] != 0) return;
+  hold_noted_[at(hold)] = 1;
+  holds_before_.emplace_back(hold, reserved(hold));
+}
+
+void PartialSchedule::begin_trial() {
+  run_noted_.resize(placed_.size());
+  hold_noted_.resize(reserved_.size());
+  on_trial_ = true;
+}
+
+void PartialSchedule::accept() {
+  for (const auto& [a, run] : runs_before_) run_noted_[at(a)] = 0;
+  for (const auto& [hold, what] : holds_before_) hold_noted_[at(hold)] = 0;
+  runs_before_.clear();
+  holds_before_.clear();
+  on_trial_ = false;
+}
+
+void PartialSchedule::undo() {
+  on_trial_ = false;
+  for (const auto& [hold, was] : holds_before_) lift(hold);
+  for (const auto& [a, was] : runs_before_) {
+    if (placed(a)) remove(a);
+  }
+  for (const auto& [a, was] : runs_before_) {
+    if (was) place({a, was->start, was->end, was->shared});
+  }
+  for (const auto& [hold, was] : holds_before_) reserve(hold, was);
+  accept();
+}
+
+std::vector<int> PartialSchedule::changed() const {
+  std::vector<int> all;
+  for (const auto& [a, run] : runs_before_) all.push_back(a);
+  return all;
 }
 
 bool PartialSchedule::sharing(int a, Time start) const {

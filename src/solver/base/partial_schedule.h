@@ -33,6 +33,15 @@ class PartialSchedule {
   /// Gives back what is reserved for the hold.
   Reserved lift(int hold);
 
+  /// From now on the changes are on trial, until they are accepted or undone.
+  void begin_trial();
+  void accept();
+  void undo();
+  [[nodiscard]] bool on_trial() const { return on_trial_; }
+  /// The activities that were placed or removed in this trial, each once, and how each was before: empty if it was not placed.
+  [[nodiscard]] std::vector<int> changed() const;
+  [[nodiscard]] const std::vector<std::pair<int, std::optional<Assignment>>>& before() const { return runs_before_; }
+
   [[nodiscard]] bool placed(int activity) const { return placed_[at(activity)] != 0; }
   [[nodiscard]] const Assignment& run(int activity) const { return runs_[at(activity)]; }
   /// A count that grows with each placement: the later placement has the higher one.
@@ -53,6 +62,8 @@ class PartialSchedule {
 
  private:
   void use(int activity, int sign);
+  void note_run(int activity);
+  void note_hold(int hold);
 
   const Network& network_;
   std::vector<char> placed_;
@@ -63,6 +74,11 @@ class PartialSchedule {
   Layout layout_;
   std::vector<std::vector<std::pair<Time, int>>> ends_;
   int turn_ = 0;
+
+  bool on_trial_ = false;
+  std::vector<std::pair<int, std::optional<Assignment>>> runs_before_;
+  std::vector<std::pair<int, Reserved>> holds_before_;
+  std::vector<char> run_noted_, hold_noted_;  // by activity, by hold: it is among those
 };
 
 }  // namespace coatday::solver

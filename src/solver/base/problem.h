@@ -6,17 +6,11 @@
 #include <string>
 #include <vector>
 
-#include "solver/base/monotone_function.h"
+#include "solver/base/presence.h"
 
 namespace coatday::solver {
 
 using Tag = int;  ///< the caller's number for a requirement
-
-struct Interval {  ///< [begin, end)
-  Time begin = 0;
-  Time end = 0;
-};
-using Intervals = std::vector<Interval>;  ///< sorted, disjoint, not touching
 
 /// People, or places to dry. `capacity` is there at all times, and no activity may demand more, not even one that lasts no time. The starts
 /// of activities know the working hours.
@@ -107,6 +101,13 @@ struct Alternative {
   Tag tag = -1;
 };
 
+/// A goal that waits its turn beside others: it could be reached at `soonest`, were it alone.
+struct Turn {
+  Time younger = 0;  ///< it came so much later than the oldest: its waiting begins later
+  Time soonest = 0;
+  Time day = 1;  ///< the length of one
+};
+
 /// Lateness is weight * max(0, start(activity) - due). A due time is never a limit. For a hard limit, use a maximum lag from a fixed
 /// activity.
 struct Goal {
@@ -114,6 +115,8 @@ struct Goal {
   Time due = unreachable;
   double weight = 1;
   Tag tag = -1;
+  std::optional<Turn> turn{};  ///< solve() finds out `soonest`
+  int group = -1;              ///< of goals with one group and no due, only the last counts by the day; -1: a group of its own
 };
 
 struct Problem {
@@ -128,6 +131,7 @@ struct Problem {
   std::vector<Exclusion> exclusions;
   std::vector<Alternative> alternatives;
   std::vector<Goal> goals;
+  std::optional<Presence> presence;  ///< null: visits do not matter
 };
 
 struct Assignment {

@@ -16,12 +16,20 @@ class Exclusions {
 
  private:
   void exclude(const Span&, const Span&);
+  void before(const Span& first, const Span& second, Var order);
   [[nodiscard]] bool always_before(const Span& first, const Span& second) const;
   [[nodiscard]] std::optional<Literal> empty(const Span&);
   [[nodiscard]] std::optional<Literal> find_empty(const Span&);
 
+  struct Tail {
+    Var x;
+    Mapping end;
+  };
+  const Tail& tail(const Span&, Time lead);
+
   ModelVariables& model_;
   std::map<const Span*, std::optional<Literal>> empty_;
+  std::map<std::pair<const Span*, Time>, Tail> tails_;  ///< each looks at all times of its span, and many spans follow it
 };
 
 void Exclusions::add(const Exclusion& exclusion) {
@@ -45,17 +53,27 @@ void Exclusions::exclude(const Span& left, const Span& right) {
   for (const Span* span : {&left, &right}) {
     if (const auto nothing = empty(*span)) any.push_back(*nothing);
   }
-  const auto before = [&](const Span& first, const Span& second) {
+  for (const auto& [first, second] : {std::pair(&left, &right), std::pair(&right, &left)}) {
     const Var order = model_.engine.ask();
-    const Function lead = second.lead == 0 ? nullptr : shift(second.lead);
-    const Function tail = !first.tail ? lead : !lead ? first.tail : compose(lead, first.tail);
-    model_.minimum(model_.moment({first.activity, first.tail ? Edge::start : Edge::end}, tail), model_.run(second.activity).start,
-                   {yes(order)});
+    before(*first, *second, order);
     any.push_back(yes(order));
-  };
-  before(left, right);
-  before(right, left);
+  }
   model_.engine.clause(any);
+}
+
+void Exclusions::before(const Span& first, const Span& second, Var order) {
+  const Tail& from = tail(first, second.lead);
+  model_.engine.arcs.minimum(from.x, from.end, model_.run(second.activity).start, {yes(order)});
+}
+
+// The end of the span, and so much later.
+const Exclusions::Tail& Exclusions::tail(const Span& span, Time lead) {
+  const auto known = tails_.find({&span, lead});
+  if (known != tails_.end()) return known->second;
+  const Function later = lead == 0 ? nullptr : shift(lead);
+  const Function then = !span.tail ? later : !later ? span.tail : compose(later, span.tail);
+  const Moment moment = model_.moment({span.activity, span.tail ? Edge::start : Edge::end}, then);
+  return tails_.emplace(std::pair(&span, lead), Tail{moment.x, model_.mapping(moment)}).first->second;
 }
 
 // A question with a `yes` that makes the span empty. Returns nothing if the span never is.

@@ -96,6 +96,7 @@ Time EarliestFit::clear_of_holds(const Candidate& c, NoRoom& why) const {
 
 Time EarliestFit::estimate(int a, const Candidate& c) const {
   Time t = lookahead_.release[at(a)];
+  if (!lookahead_.wanted.empty() && lookahead_.wanted[at(a)] < unreachable) t = std::max(t, lookahead_.wanted[at(a)]);
   for (const int i : network_.min_in[a]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (lag.from.activity == c.activity) {

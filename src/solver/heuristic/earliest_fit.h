@@ -10,6 +10,7 @@ namespace coatday::solver {
 /// What a pass knows about activities that are not placed yet.
 struct Lookahead {
   std::vector<Time> release;  ///< by activity: no start before this
+  std::vector<Time> wanted;   ///< by activity: it will rather start then; `unreachable`: nobody knows. Empty: of no activity
   bool generous = false;      ///< reserve holds up to their limit while no `until` is placed
 };
 

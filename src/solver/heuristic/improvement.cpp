@@ -192,7 +192,8 @@ void Improvement::justify(PassSettings settings, Schedule schedule) {
 }
 
 std::optional<Schedule> Improvement::pass(const PassSettings& settings) {
-  PassResult made = Pass(network_, bounds_, settings, budget_, failure_counts_).run();
+  PassState state(network_, bounds_, settings);
+  PassResult made = Pass(state, budget_, failure_counts_).run();
   budget_.count();
   if (!made.schedule) {
     if (made.stuck >= 0 && !incumbent_.best()) boost_[at(made.stuck)] += 1;

@@ -16,7 +16,7 @@ bool Incumbent::offer(Schedule schedule, const Score& score) {
   }
   if (!violations(network_.problem, schedule).empty()) return false;  // the judge must agree before anybody sees it
   const bool shorter = !best_ || score.lateness < best_->score.lateness || score.ready < best_->score.ready;
-  best_ = Found{std::move(schedule), score, ready_bound_, false};
+  best_ = Found{std::move(schedule), score, ready_bound_, false, {}};
   if (shorter) exhausted_ = false;
   judge();
   report();
@@ -31,6 +31,8 @@ void Incumbent::bound(Time ready, double lateness) {
   if (news) report();
 }
 
+void Incumbent::bound_goals(std::vector<Time> from) { goals_from_ = std::move(from); }
+
 void Incumbent::exhausted() {
   exhausted_ = true;
   judge();
@@ -40,7 +42,16 @@ void Incumbent::exhausted() {
 void Incumbent::judge() {
   if (!best_) return;
   best_->ready_bound = ready_bound_;
-  best_->proven = exhausted_ || (best_->score.lateness <= lateness_bound_ && best_->score.ready <= ready_bound_);
+  best_->goals_from = goals_from_;
+  const bool waits = best_->score.waits > 0 && best_->score.lateness <= lateness_bound_;
+  best_->proven = !waits && (exhausted_ || (best_->score.lateness <= lateness_bound_ && same_day(ready_bound_, best_->score.ready)));
+}
+
+bool Incumbent::same_day(Time earlier, Time later) const {
+  if (later <= earlier) return true;
+  if (!network_.problem.presence) return false;
+  const std::vector<Time>& days = network_.problem.presence->days;
+  return std::upper_bound(days.begin(), days.end(), earlier) == std::upper_bound(days.begin(), days.end(), later);
 }
 
 void Incumbent::report() const {

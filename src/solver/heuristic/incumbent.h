@@ -16,6 +16,8 @@ class Incumbent {
   bool offer(Schedule, const Score&);
   /// No schedule is ready earlier or has less lateness than this.
   void bound(Time ready, double lateness);
+  /// By goal: no schedule reaches it before.
+  void bound_goals(std::vector<Time> from);
   /// The exact search proved that nothing is better in lateness and ready time.
   void exhausted();
 
@@ -26,6 +28,7 @@ class Incumbent {
 
  private:
   void judge();
+  [[nodiscard]] bool same_day(Time earlier, Time later) const;
   void report() const;
 
   const Network& network_;
@@ -33,6 +36,7 @@ class Incumbent {
   std::optional<Found> best_;
   Time ready_bound_ = -unreachable;
   double lateness_bound_ = 0;
+  std::vector<Time> goals_from_;
   bool exhausted_ = false;
 };
 

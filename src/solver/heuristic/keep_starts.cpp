@@ -1,10 +1,12 @@
 #include "solver/heuristic/keep_starts.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "solver/base/calendar.h"
+#include "solver/base/violations.h"
 #include "solver/heuristic/branch_passes.h"
-#include "solver/heuristic/incumbent.h"
+#include "solver/heuristic/no_worse.h"
 #include "solver/heuristic/pass.h"
 #include "solver/heuristic/priority.h"
 #include "solver/heuristic/restore_starts.h"
@@ -14,34 +16,29 @@ namespace {
 
 constexpr int most_passes = 16;
 
-// Bounds of the schedules that are as good: no goal starts later than it can without loss.
-Bounds as_good(const Network& network, const Found& found) {
-  const Bounds all = [&network] {
-    Bounds bounds(network);
-    bounds.propagate();
-    return bounds;
-  }();
-  Bounds bounds = all;
-  for (const Goal& goal : network.problem.goals) {
-    const Assignment& run = found.schedule.activities[at(goal.activity)];
-    if (run.present) bounds.start_by(goal.activity, std::max(run.start, std::min(goal.due, found.score.ready)));
-  }
-  return bounds.propagate() ? bounds : all;
-}
+// Within the bounds nothing is later for it, or ready on a later day.
+auto lesser_aims(const Score& score) { return std::tuple(score.moved, score.total, score.setups); }
 
 class Keeper {
  public:
-  Keeper(const Network& network, const Bounds& bounds, const Limits& limits, const Budget& budget, Incumbent& incumbent)
-      : network_(network), bounds_(bounds), limits_(limits), budget_(budget), incumbent_(incumbent), must_move_(at(network.size), 0) {
+  Keeper(const Network& network, const Bounds& bounds, const Limits& limits, const Budget& budget, const Schedule& schedule)
+      : network_(network),
+        bounds_(bounds),
+        limits_(limits),
+        budget_(budget),
+        best_(schedule),
+        best_score_(score(network.problem, schedule)),
+        must_move_(at(network.size), 0) {
     for (int a = 0; a < network.size; ++a) {
       if (kept(a) && !may_stay(a)) must_move_[at(a)] = 1;
     }
   }
 
-  void run() {
-    restore();
-    for (int pass = 0; pass < most_passes && incumbent_.best()->score.moved > 0 && !budget_.cut_off(); ++pass) try_once(pass);
-    restore();
+  Schedule run() {
+    restore(best_);
+    for (int pass = 0; pass < most_passes && best_score_.moved > 0 && !budget_.cut_off(); ++pass) try_once(pass);
+    restore(best_);
+    return best_;
   }
 
  private:
@@ -54,28 +51,27 @@ class Keeper {
   }
 
   void try_once(int pass) {
-    const PassResult made = Pass(network_, bounds_, settings(pass), budget_, failure_counts_).run();
+    const PassSettings how = settings(pass);
+    PassState state(network_, bounds_, how);
+    const PassResult made = Pass(state, budget_, failure_counts_).run();
     if (!made.schedule) return;
     for (int a = 0; a < network_.size; ++a) {  // an activity that had to move once goes last from now on
       const Assignment& run = made.schedule->activities[at(a)];
       if (kept(a) && run.present && run.start != *kept(a)) must_move_[at(a)] = 1;
     }
-    RestoreStarts restore(network_, bounds_, *made.schedule);
-    const Schedule schedule = restore.run();
-    incumbent_.offer(schedule, score(network_.problem, schedule));
+    restore(*made.schedule);
   }
 
   // Activities that can stay go first. Those that must move go last, or in their old turn.
   [[nodiscard]] PassSettings settings(int pass) const {
-    const Schedule& best = incumbent_.best()->schedule;
     PassSettings d;
-    d.prefer_kept = true;
     d.generous = pass % 2 == 1;
     d.patience_each = limits_.unscheduling_per_activity;
     d.patience_all = limits_.unscheduling_per_activity + 8 * network_.size;
     const bool last = pass % 4 < 2;
     for (int a = 0; a < network_.size; ++a) {
-      const Assignment& run = best.activities[at(a)];
+      const Assignment& run = best_.activities[at(a)];
+      d.wanted.push_back(kept(a).value_or(unreachable));
       const double start = kept(a) ? *kept(a) : run.present ? run.start : bounds_.earliest(a);
       d.key.push_back(start + (last && (must_move_[at(a)] != 0 || !kept(a)) ? static_cast<double>(network_.problem.horizon) : 0));
     }
@@ -84,17 +80,20 @@ class Keeper {
     return d;
   }
 
-  void restore() {
-    RestoreStarts restore(network_, bounds_, incumbent_.best()->schedule);
-    const Schedule schedule = restore.run();
-    incumbent_.offer(schedule, score(network_.problem, schedule));
+  void restore(const Schedule& schedule) {
+    Schedule restored = RestoreStarts(network_, bounds_, schedule).run();
+    const Score reached = score(network_.problem, restored);
+    if (lesser_aims(reached) >= lesser_aims(best_score_) || !violations(network_.problem, restored).empty()) return;
+    best_ = std::move(restored);
+    best_score_ = reached;
   }
 
   const Network& network_;
   const Bounds& bounds_;
   const Limits& limits_;
   const Budget& budget_;
-  Incumbent& incumbent_;
+  Schedule best_;
+  Score best_score_;
   FailureCounts failure_counts_;
   std::vector<char> must_move_;  // by activity: it cannot stay
 };
@@ -114,13 +113,9 @@ void keep_starts(const Problem& given, const Limits& limits, Found& found) {
   quick.progress = nullptr;
   Budget budget(quick);
   const Network network(problem);
+  const Bounds bounds = no_worse(network, found.schedule);
+  found.schedule = Keeper(network, bounds, quick, budget, found.schedule).run();
   found.score = score(problem, found.schedule);
-  const Bounds bounds = as_good(network, found);
-  Incumbent incumbent(network, budget);
-  if (!incumbent.offer(found.schedule, found.score)) return;
-  Keeper(network, bounds, quick, budget, incumbent).run();
-  found.schedule = incumbent.best()->schedule;
-  found.score = incumbent.best()->score;
 }
 
 }  // namespace coatday::solver

@@ -4,11 +4,11 @@
 
 namespace coatday::solver {
 
-Pass::Pass(const Network& network, const Bounds& bounds, const PassSettings& settings, const Budget& budget, FailureCounts& failure_counts)
-    : network_(network),
-      settings_(settings),
+Pass::Pass(PassState& state, const Budget& budget, FailureCounts& failure_counts)
+    : network_(state.network),
+      settings_(state.settings),
       budget_(budget),
-      state_(network, bounds, settings),
+      state_(state),
       partial_(state_.partial),
       fit_(state_.fit),
       queue_(state_),
@@ -36,16 +36,26 @@ bool Pass::yields(PassQueue::Waiting waiting) {
 
 PassResult Pass::run() {
   for (const int a : network_.order) queue_.push(a);
+  if (!place_all()) return {std::nullopt, repair_.stuck()};
+  return {result(), -1};
+}
+
+bool Pass::again(const std::vector<int>& activities) {
+  for (const int a : activities) repair_.unschedule(a);
+  return place_all();
+}
+
+bool Pass::place_all() {
   do {
     while (!queue_.empty()) {
       const PassQueue::Waiting next = queue_.pop();
       const int a = next.activity;
       if (partial_.placed(a) || state_.unplaced_predecessors[at(a)] > 0 || yields(next)) continue;
-      if ((settings_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return {std::nullopt, repair_.stuck()};
+      if ((settings_.at_leisure ? budget_.stopped() : budget_.cut_off()) || !attempt(a)) return false;
     }
-    if (repair_.out_of_patience()) return {std::nullopt, repair_.stuck()};
+    if (repair_.out_of_patience()) return false;
   } while (!confirm_holds());
-  return {result(), -1};
+  return true;
 }
 
 // Places the activity, or takes out what is in its way and puts it back into the queue. False: the pass must be given up.
@@ -54,14 +64,18 @@ bool Pass::attempt(int a) {
   Time from = -unreachable;
   while (true) {
     const Lifted lifted = lift_holds(a);
-    const Proposal proposal = propose(a, from);
+    Proposal proposal = propose(a, from);
     if (proposal.sound() && proposal.windows.empty()) {
-      if (commit(*proposal.candidate, lifted)) return true;
-      from = proposal.candidate->start + 1;
-      put_back(lifted);
-      continue;
+      const std::optional<Misfit> misfit = commit(*proposal.candidate, lifted);
+      if (!misfit) return true;
+      from = misfit->from;
+      if (from >= unreachable) {
+        proposal.candidate.reset();
+        proposal.why.hold = misfit->hold;
+      }
     }
     put_back(lifted);
+    if (proposal.sound() && proposal.windows.empty()) continue;
     if (!proposal.sound()) return repair_.resolve(a, proposal);
     if (!use_remedies(a, proposal.windows)) return false;
     const bool ready = std::all_of(proposal.windows.begin(), proposal.windows.end(), [this](int lag) {
@@ -84,7 +98,7 @@ bool Pass::use_remedies(int a, const std::vector<int>& windows) {
 }
 
 Proposal Pass::propose(int a, Time from) {
-  if (auto kept = propose_kept(a, from)) return std::move(*kept);
+  if (auto wanted = propose_wanted(a, from)) return std::move(*wanted);
   Proposal alone = propose(a, false, from);
   const Activity& activity = network_.activity(a);
   if (!may_share(activity) || partial_.ends(activity.family).empty()) return alone;
@@ -101,17 +115,28 @@ Proposal Pass::propose(int a, bool shared, Time from) {
   return proposal;
 }
 
-// A place at the kept start, if that breaks nothing.
-std::optional<Proposal> Pass::propose_kept(int a, Time from) {
-  const Activity& activity = network_.activity(a);
-  if (!settings_.prefer_kept || !activity.kept || *activity.kept < from) return std::nullopt;
+// A place at the wanted start, if that breaks nothing; if only a near one will do, the next one after it.
+std::optional<Proposal> Pass::propose_wanted(int a, Time from) {
+  if (settings_.wanted.empty()) return std::nullopt;
+  const Time wanted = settings_.wanted[at(a)];
+  if (wanted == unreachable) return std::nullopt;
   for (const bool shared : {true, false}) {
-    if (*activity.kept < state_.lower_bound(a, shared) || (shared && (!may_share(activity) || partial_.ends(activity.family).empty())))
-      continue;
-    Proposal there = propose(a, shared, *activity.kept);
-    if (there.sound() && there.windows.empty() && there.candidate->start == *activity.kept) return there;
+    if (wanted < from) break;
+    std::optional<Proposal> there = wanted < state_.lower_bound(a, shared) ? std::nullopt : propose_sound(a, shared, wanted);
+    if (there && there->candidate->start == wanted) return there;
   }
-  return std::nullopt;
+  if (!settings_.near) return std::nullopt;
+  std::optional<Proposal> shared = propose_sound(a, true, std::max(from, wanted)), alone = propose_sound(a, false, std::max(from, wanted));
+  if (!shared || !alone) return shared ? shared : alone;
+  return shared->candidate->end <= alone->candidate->end ? shared : alone;
+}
+
+std::optional<Proposal> Pass::propose_sound(int a, bool shared, Time from) {
+  const Activity& activity = network_.activity(a);
+  if (shared && (!may_share(activity) || partial_.ends(activity.family).empty())) return std::nullopt;
+  Proposal there = propose(a, shared, from);
+  if (!there.sound() || !there.windows.empty()) return std::nullopt;
+  return there;
 }
 
 // Finds what the candidate would break.
@@ -151,54 +176,73 @@ void Pass::put_back(const Lifted& lifted) {
   for (const auto& [hold, reserved] : lifted) partial_.reserve(hold, reserved);
 }
 
-// The proposal looked at each demand alone. Together they may still be too much.
-bool Pass::commit(const Candidate& c, const Lifted& lifted) {
+std::optional<Pass::Misfit> Pass::commit(const Candidate& c, const Lifted& lifted) {
   partial_.place(c);
-  std::vector<int> done;
+  std::vector<int> reserved;
   Time freed = unreachable;
-  bool fits = true;
-  for (const int h : network_.holds[c.activity]) {
-    const Hold& hold = network_.hold(h);
-    if (!partial_.placed(hold.first)) continue;
-    const Interval time = fit_.held(hold, c);
-    const auto was = std::find_if(lifted.begin(), lifted.end(), [h](const auto& entry) { return entry.first == h; });
-    const bool keeps = was != lifted.end() && fit_.fits(hold.choices[at(was->second.choice)], time);
-    const int choice = keeps ? was->second.choice : fit_.choose(hold, time);
-    fits = choice >= 0;
-    if (!fits) break;
-    partial_.reserve(h, {choice, time, {}});
-    done.push_back(h);
-    if (was != lifted.end() && time.end < was->second.time.end) freed = std::min(freed, time.end);
-  }
-  if (!fits) {
-    for (const int h : done) partial_.lift(h);
+  const std::optional<Misfit> misfit = reserve_holds(c, lifted, reserved, freed);
+  if (misfit) {
+    for (const int h : reserved) partial_.lift(h);
     partial_.remove(c.activity);
-    return false;
+    return misfit;
   }
   if (settings_.in_time && freed < unreachable) queue_.wake(freed);
   for (const int i : network_.min_out[c.activity]) {
     const MinimumLag& lag = network_.min_lag(i);
     if (network_.precedence(lag) && --state_.unplaced_predecessors[at(lag.to)] == 0) queue_.push(lag.to);
   }
-  return true;
+  return std::nullopt;
+}
+
+// The proposal looked at each demand alone. Together they may still be too much. The holds that others began come first: the later the
+// activity the longer they last, so what is too much of these stays too much.
+std::optional<Pass::Misfit> Pass::reserve_holds(const Candidate& c, const Lifted& lifted, std::vector<int>& reserved, Time& freed) {
+  for (const bool begins : {false, true}) {
+    for (const int h : network_.holds[c.activity]) {
+      const Hold& hold = network_.hold(h);
+      if ((hold.first == c.activity) != begins || !partial_.placed(hold.first)) continue;
+      const Interval time = fit_.held(hold, c);
+      const auto was = std::find_if(lifted.begin(), lifted.end(), [h](const auto& entry) { return entry.first == h; });
+      const bool keeps = was != lifted.end() && fit_.fits(hold.choices[at(was->second.choice)], time);
+      const int choice = keeps ? was->second.choice : fit_.choose(hold, time);
+      if (choice < 0) return Misfit{h, begins ? c.start + 1 : unreachable};
+      partial_.reserve(h, {choice, time, {}});
+      reserved.push_back(h);
+      if (was != lifted.end() && time.end < was->second.time.end) freed = std::min(freed, time.end);
+    }
+  }
+  return std::nullopt;
 }
 
 // Holds were reserved before everything was known. Reserves them again. False: something had to be taken out.
 bool Pass::confirm_holds() {
-  for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
-    const Hold& hold = network_.hold(h);
-    if (!partial_.placed(hold.first)) continue;
-    const Interval time = fit_.held(hold, {});
-    const PartialSchedule::Reserved was = partial_.lift(h);
-    const bool keeps = was.choice >= 0 && fit_.fits(hold.choices[at(was.choice)], time);
-    const int choice = keeps ? was.choice : fit_.choose(hold, time);
-    if (choice >= 0) {
-      partial_.reserve(h, {choice, time, {}});
-      continue;
+  if (!partial_.on_trial()) {
+    for (int h = 0; h < static_cast<int>(network_.problem.holds.size()); ++h) {
+      if (!confirm_hold(h)) return false;
     }
+    return true;
+  }
+  const std::vector<int> changed = partial_.changed();
+  for (const int a : changed) {
+    for (const int h : network_.holds[a]) {
+      if (!confirm_hold(h)) return false;
+    }
+  }
+  return true;
+}
+
+bool Pass::confirm_hold(int h) {
+  const Hold& hold = network_.hold(h);
+  if (!partial_.placed(hold.first)) return true;
+  const Interval time = fit_.held(hold, {});
+  const PartialSchedule::Reserved was = partial_.lift(h);
+  const bool keeps = was.choice >= 0 && fit_.fits(hold.choices[at(was.choice)], time);
+  const int choice = keeps ? was.choice : fit_.choose(hold, time);
+  if (choice < 0) {
     repair_.take_out(hold.first);
     return false;
   }
+  partial_.reserve(h, {choice, time, {}});
   return true;
 }
 

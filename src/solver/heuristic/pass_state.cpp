@@ -14,6 +14,7 @@ PassState::PassState(const Network& all, const Bounds& all_bounds, const PassSet
       remedy_used(all.problem.maximum_lags.size(), 0),
       firmness(how.firmness) {
   lookahead.generous = how.generous;
+  lookahead.wanted = how.wanted;
   lookahead.release.resize(at(all.size));
   for (int a = 0; a < all.size; ++a) lookahead.release[at(a)] = bounds.earliest(a);
   for (const MinimumLag& lag : all.problem.minimum_lags) {

@@ -8,6 +8,9 @@
 namespace coatday::solver {
 namespace {
 
+/// Days within which a goal that waits its turn should be reached, so that the first passes go by age. Judgement, no source.
+constexpr Time usual_wait = 14;
+
 // The latest start of lag.from that lets `to` start by `latest`. If none does, as far before the earliest start as the lag would be missed
 // by.
 double pulled_back(const Network& network, const Bounds& bounds, const MinimumLag& lag, double latest) {
@@ -29,7 +32,9 @@ Keys urgency(const Network& network, const Bounds& bounds) {
   Keys latest(at(network.size));
   for (int a = 0; a < network.size; ++a) latest[at(a)] = bounds.latest(a);
   for (const Goal& goal : network.problem.goals) {
-    const Time due = goal.due < unreachable ? goal.due : std::max(all_reached, bounds.earliest(goal.activity));
+    const Time due = goal.due < unreachable ? goal.due
+                     : goal.turn            ? goal.turn->soonest + usual_wait * goal.turn->day
+                                            : std::max(all_reached, bounds.earliest(goal.activity));
     latest[at(goal.activity)] = std::min<double>(latest[at(goal.activity)], due);
   }
   for (auto a = network.order.rbegin(); a != network.order.rend(); ++a) {

@@ -21,6 +21,8 @@ class Repair {
   bool resolve(int activity, const Proposal&);
   /// Takes out an activity that cannot stay. Counts as a failure of the pass.
   void take_out(int activity);
+  /// Takes an activity out, and with it everything that was placed because of it.
+  void unschedule(int activity);
   /// Stops the remedies of all windows that end at the activity.
   void drop_remedies(int activity);
 
@@ -29,8 +31,6 @@ class Repair {
   [[nodiscard]] int stuck() const { return stuck_; }
 
  private:
-  /// Takes an activity out, and with it everything that was placed because of it.
-  void unschedule(int activity);
   void unshare(int family);
   void stop_remedy(int lag);
   bool keep_lags(int activity, const Proposal&, bool& stuck);
