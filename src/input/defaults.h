@@ -18,6 +18,7 @@ inline constexpr Minutes handling{1};          ///< common practice, no source
 inline constexpr Metres gap{0.025};            ///< wet edges must not touch; common practice, no source
 inline constexpr Hours sharing_gap{0.5};       ///< common practice, no source
 
-// Turning takes what job/turning.h says. Everything else takes the value that its type starts with: one of a part, on points, turned by one person, no dust, no heat.
+// Turning takes what job/turning.h says. Everything else takes the value that its type starts with: one of a part, on points, no dust, no
+// heat.
 
 }  // namespace coatday::input::defaults

@@ -59,14 +59,21 @@ TEST(Refusal, EachLineOfHelpGivesAPlan) {
   }
 }
 
+TEST(Refusal, WhatIfWithNothingSetSaysWhatToSet) {
+  const Files files{{"order.yaml", order("laid")}, {"shop.yaml", shop}};
+  const Outcome text = run({"what-if", "order.yaml"}, typed(files));
+  EXPECT_EQ(text.status, no_plan) << text.err;
+  EXPECT_NE(text.out.find("There is no plan"), std::string::npos) << text.out;
+  EXPECT_NE(text.out.find("--set \"pieces.1.parts.1.support=points\""), std::string::npos) << text.out;
+}
+
 /// With a limit on its cup the second face of a board cannot wait for longer.
 TEST(Refusal, NoLongerForTheSecondFaceThanABoardBears) {
   const std::string limited = order("laid") + "cup limit: 0.5 mm\n";
   const Outcome none = run({"plan", "order.yaml", "--format", "json"}, typed({{"order.yaml", limited}, {"shop.yaml", shop}}));
   ASSERT_EQ(none.status, no_plan) << none.err;
   const Json answer = Json::parse(none.out);
-  for (const Json& one : answer.at("result").at("proposals"))
-    EXPECT_EQ(one.dump().find("both faces within"), std::string::npos) << one;
+  for (const Json& one : answer.at("result").at("proposals")) EXPECT_EQ(one.dump().find("both faces within"), std::string::npos) << one;
 }
 
 }  // namespace
