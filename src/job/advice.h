@@ -27,6 +27,7 @@ struct Suggestion {
 /// What would make a plan sooner that waits for the shop's air.
 struct Advice {
   bool too_large = false;  ///< too large to plan again and again: nothing was tried
+  bool cut_off = false;    ///< some changes would have taken too long to plan
   std::optional<Hours>
       waits_for_air;  ///< so much sooner it would be ready in good air at all hours, or in the best air of the suggestions; of one of a
                       ///< kind that alone, where there is one; none: not known

@@ -239,6 +239,8 @@ struct Plan {
   std::optional<Instant> ready_bound;       ///< nothing can be ready before
   std::optional<Instant> ready_bound_here;  ///< the same with these loads and this order of faces
   int days_late_bound = 0;                  ///< so many days late, all pieces together, are beyond help with these loads
+  bool search_cut_off = false;              ///< by the request's guard: another machine may find another plan
+  bool help_cut_off = false;                ///< some proposals would have taken too long to plan
   Hours seconds_spent{0};
 };
 

@@ -44,7 +44,11 @@ tl::expected<FinishedPlan, Faults> Finisher::run(const job::Job& job, const job:
     if (!breaches.empty()) return tl::make_unexpected(Faults{std::move(breaches)});
   }
   const AdviceDepth least = is_planned(plan) ? AdviceDepth::when_late : AdviceDepth::when_impossible;
-  if (request.advice >= least) plan.proposals = advise_when_late(job, request, plan);
+  if (request.advice >= least) {
+    LatenessAdvice help = advise_when_late(job, request, plan);
+    plan.proposals = std::move(help.proposals);
+    plan.help_cut_off = help.cut_off;
+  }
   job::Advice advice = advice_on_air(job, request, plan);
   return FinishedPlan(std::move(plan), std::move(advice));
 }

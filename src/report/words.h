@@ -34,6 +34,8 @@ inline constexpr std::array<std::pair<const char*, std::optional<Instant> job::H
      {"full use", &job::HandOver::full_use}}};
 /// How a change is tried from the command line; nothing where no key says it.
 [[nodiscard]] std::string set_text(const std::vector<std::string>& set);
+/// Said under changes where the program stopped trying.
+inline constexpr const char* not_all_tried = "Not every change was tried: that would take too long.";
 /// "a", "a and b", "a, b and c".
 [[nodiscard]] std::string listed(const std::vector<std::string>&);
 [[nodiscard]] std::string counted(std::size_t, const std::string& one, const std::string& many);

@@ -27,9 +27,10 @@ constexpr int few = 300;                     // activities; with so few, the tho
 Contradiction refuted(const Problem& problem, const Budget& budget, const BranchPasses& passes) {
   const Limits& limits = budget.limits();
   if (!limits.reasons) return {};
-  const double seconds = limits.seconds > 0 ? std::max(a_moment, limits.seconds - budget.seconds()) : 0;
+  const auto [rest, clock] = budget.rest();
+  const double seconds = rest > 0 ? std::max(a_moment, rest) : 0;
   if (problem.activities.size() <= few) {
-    const SearchLimits each{conflicts_a_try, seconds, limits.stop, limits.clock};
+    const SearchLimits each{conflicts_a_try, seconds, limits.stop, clock};
     if (auto fewer = infeasible_subset(problem, each, seconds)) return {std::move(*fewer), -1};
   }
   const int worst = passes.failure_counts().worst();
@@ -52,8 +53,12 @@ void bound_by(const Problem& problem, const Bounds& bounds, Incumbent& incumbent
   incumbent.bound_goals(std::move(from));
 }
 
-Outcome outcome_of(const Incumbent& incumbent, const BranchPasses& passes) {
-  if (incumbent.best()) return *incumbent.best();
+Outcome outcome_of(const Incumbent& incumbent, const BranchPasses& passes, const Budget& budget) {
+  if (incumbent.best()) {
+    Found best = *incumbent.best();
+    best.cut_off = budget.guarded();
+    return best;
+  }
   const int worst = passes.failure_counts().worst();
   return NotFound{worst, passes.failure_counts().blockers(worst), incumbent.ready_bound()};
 }
@@ -144,7 +149,7 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
     passes.find();
     if (incumbent.best()) passes.improve();
     reinsert(problem, budget, incumbent);
-    return outcome_of(incumbent, passes);
+    return outcome_of(incumbent, passes, budget);
   }
   if (network.size > few) {  // first a schedule to show, as the bounds take time
     budget.share(0.1);
@@ -159,7 +164,7 @@ Outcome solve_freely(const Problem& problem, const Limits& limits) {
   incumbent.bound(ready, 0);
   if (!search(network, bounds, budget, incumbent, passes)) return refuted(problem, budget, passes);
   reinsert(problem, budget, incumbent);
-  return outcome_of(incumbent, passes);
+  return outcome_of(incumbent, passes, budget);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include "planner/advice/air_advice.h"
 #include "planner/advice/lateness_advice.h"
+#include "planner/advice/trials.h"
 #include "planner/make/make_plan.h"
 
 #include <gtest/gtest.h>
@@ -32,7 +33,9 @@ std::vector<std::string> words_of(const std::vector<job::Proposal>& all) {
   return words;
 }
 
-std::vector<std::string> proposals(const job::Job& job) { return words_of(advise_when_late(job, request, make_plan(job, request))); }
+std::vector<std::string> proposals(const job::Job& job) {
+  return words_of(advise_when_late(job, request, make_plan(job, request)).proposals);
+}
 
 bool says(const std::vector<std::string>& all, const std::string& words) {
   return std::any_of(all.begin(), all.end(), [&](const std::string& p) { return p.find(words) != std::string::npos; });
@@ -68,12 +71,24 @@ TEST(LatenessAdvice, DryAirWhereItIsTooDamp) {
   EXPECT_TRUE(says(proposals(job), "keep the shop's air at 70 % RH or drier, nights too"));
 }
 
+TEST(Trials, MakeNoPlanBeyondTheirSeconds) {
+  const job::Job job = make_job();
+  const Change nothing = change([](job::Job&, Instant&) {}, "nothing");
+  const Change* const changes[] = {&nothing};
+  const auto any = [](const job::Plan&) { return true; };
+  Trials trials(job, request, {1, 0, 60}), none(job, request, {1, 0, 0});
+  EXPECT_TRUE(trials.run(changes, any));
+  EXPECT_FALSE(trials.cut_off());
+  EXPECT_FALSE(none.run(changes, any));
+  EXPECT_TRUE(none.cut_off());
+}
+
 TEST(LatenessAdvice, ALaterDateWhereItIsLate) {
   job::Job job = make_job();
   job.order.pieces[0].promised = monday() + std::chrono::hours(1);
   const job::Plan plan = make_plan(job, request);
   ASSERT_EQ(plan.status, job::Status::planned);
-  const auto all = words_of(advise_when_late(job, request, plan));
+  const auto all = words_of(advise_when_late(job, request, plan).proposals);
   ASSERT_FALSE(all.empty());
   EXPECT_EQ(all.back(),
             "promise " + plan.pieces[0].name + " for " + day_and_time(job.shop.zone.to_local(*plan.pieces[0].ready.slow.deliver)));

@@ -66,6 +66,19 @@ TEST(Variants, TheSideThatShowsGoesFirstOnlyWhereThatIsEarlier) {
   EXPECT_NE(tried(even).find("none gains an hour: "), std::string::npos) << tried(even);
 }
 
+TEST(Variants, WhatGainsADayIsTakenUnasked) {
+  job::Job job = job_with_a_thin_underside();
+  auto& hours = job.catalogue.products.at("clear").rows[0].hours;
+  hours[finish::Stage::tack_free] = hours[finish::Stage::handle] = Hours(30);
+  hours[finish::Stage::sand] = Hours(96);
+  hours[finish::Stage::recoat] = Hours(96 / 1.4);
+  job.shop.both_faces_within = Hours(24 * 7);
+  const job::Plan plan = planned(job, {monday()});
+  ASSERT_EQ(plan.status, job::Status::planned) << testing::PrintToString(plan.contradiction);
+  EXPECT_TRUE(shows_first(plan));
+  EXPECT_NE(tried(plan).find("planned the side that shows first, a day or more"), std::string::npos) << tried(plan);
+}
+
 // Turning all of eight doors takes longer than their second side may wait; four at a time follow in time.
 TEST(Variants, FewerAtATimeWhereAllTogetherHaveNoPlan) {
   JobKnobs knobs;

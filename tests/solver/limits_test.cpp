@@ -112,6 +112,20 @@ TEST(Limits, WhatTheFirstPassesFindComesHoweverShortTheTime) {
   EXPECT_TRUE(std::holds_alternative<Found>(solve(crowded(400), limits)));
 }
 
+TEST(Limits, TheGuardCutsOffAndSaysSo) {
+  Limits limits;
+  limits.work = 1'000'000;
+  limits.guard = 1e-9;
+  const Outcome cut = solve(crowded(120), limits);
+  ASSERT_TRUE(std::holds_alternative<Found>(cut));
+  EXPECT_TRUE(std::get<Found>(cut).cut_off);
+  limits.guard = 3600;
+  limits.work = 20;
+  const Outcome whole = solve(crowded(120), limits);
+  ASSERT_TRUE(std::holds_alternative<Found>(whole));
+  EXPECT_FALSE(std::get<Found>(whole).cut_off);
+}
+
 TEST(Limits, ItStopsWhenTold) {
   std::atomic<bool> stop = false;
   Limits limits;

@@ -24,7 +24,10 @@ constexpr long search = 1000;
 Trials::Budget budget(std::size_t events, bool thorough) {
   constexpr std::size_t most_events = 800;  // in all plans
   const auto plans = std::clamp(static_cast<int>(most_events / std::max(events, std::size_t{1})), least_air_plans, most_plans);
-  return {thorough ? plans : most_plans, thorough ? search : 0};
+  constexpr double seconds_when_asked = 5;
+  Trials::Budget all{thorough ? plans : most_plans, thorough ? search : 0};
+  if (thorough) all.seconds = seconds_when_asked;
+  return all;
 }
 
 /// In one of a kind, as many products are tried in place of others.
@@ -63,6 +66,13 @@ class AirAdviser {
         trials_(job, request, budget(plan.events.size(), all_)) {}
 
   job::Advice run() {
+    try_all();
+    advice_.cut_off = trials_.cut_off();
+    return std::move(advice_);
+  }
+
+ private:
+  void try_all() {
     if (all_) search_alone();
     if (!all_ && waiting(plan_) < job::noticeable) return nothing_to_gain();
     const Waits waits = sum_of_waits();
@@ -70,10 +80,8 @@ class AirAdviser {
     if (crowded) add_amounts(waits);
     if (!all_ || waits_in_good_air()) add_air_and_products();
     if (!crowded) add_amounts(waits);
-    return advice_;
   }
 
- private:
   struct Help {
     Hours sooner{0};
     Trial trial;
@@ -110,10 +118,7 @@ class AirAdviser {
     advice_.searched = ready_;
   }
 
-  job::Advice nothing_to_gain() {
-    advice_.waits_for_air = Hours(0);
-    return advice_;
-  }
+  void nothing_to_gain() { advice_.waits_for_air = Hours(0); }
 
   bool waits_in_good_air() {
     const auto ideal = attempt(good_air(), any);

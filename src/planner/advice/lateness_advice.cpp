@@ -51,7 +51,13 @@ class LatenessAdviser {
   LatenessAdviser(const job::Job& job, const job::Request& request, const job::Plan& plan)
       : job_(job), request_(request), plan_(plan), late_(lateness(plan)), trials_(job, request, {plans_for(job)}) {}
 
-  Proposals run() {
+  LatenessAdvice run() {
+    Proposals proposals = try_all();
+    return {std::move(proposals), trials_.cut_off()};
+  }
+
+ private:
+  Proposals try_all() {
     if (late_ && *late_ <= Hours(0)) return {};
     const std::vector<ChangeSizes> kinds = by_size();
     for (const ChangeSizes& sizes : kinds) try_sizes(sizes);
@@ -65,7 +71,6 @@ class LatenessAdviser {
     return result;
   }
 
- private:
   /// What asks least of the maker comes first.
   [[nodiscard]] std::vector<ChangeSizes> by_size() const {
     std::vector<ChangeSizes> kinds = scuffs(job_);
@@ -182,7 +187,7 @@ class LatenessAdviser {
   }
 
   /// This plan keeps it. The keys are named where a plan made with them keeps it, too.
-  [[nodiscard]] job::Proposal later_date() const {
+  [[nodiscard]] job::Proposal later_date() {
     job::Proposal later;
     Trial trial{job_, request_.from, {}, "", {}};
     for (std::size_t p = 0; p < plan_.pieces.size(); ++p) {
@@ -210,7 +215,7 @@ class LatenessAdviser {
 
 }  // namespace
 
-std::vector<job::Proposal> advise_when_late(const job::Job& job, const job::Request& request, const job::Plan& plan) {
+LatenessAdvice advise_when_late(const job::Job& job, const job::Request& request, const job::Plan& plan) {
   const auto refused = [](const job::Finding& finding) { return finding.severity == job::Severity::error; };
   if (plan.faces.size() > most_faces_when_late || std::any_of(plan.findings.begin(), plan.findings.end(), refused)) return {};
   return LatenessAdviser(job, request, plan).run();

@@ -8,9 +8,13 @@
 namespace coatday::planner {
 
 /// Whether it has a sound plan that is worth it.
-bool Trials::plan(Trial& trial, const Worth& worth, Purpose purpose) const {
+bool Trials::plan(Trial& trial, const Worth& worth, Purpose purpose) {
+  const double left = guard_.left();
+  cut_off_ = cut_off_ || left <= 0;
+  if (cut_off_) return false;
   job::Request request{trial.from};
   request.work = budget_.work;
+  request.guard = left;
   trial.plan = make_plan(trial.job, request, purpose);
   return trial.plan.status == job::Status::planned && worth(trial.plan) && checker::check(trial.plan, trial.job).empty();
 }
@@ -34,7 +38,7 @@ std::optional<Trial> Trials::run(std::span<const Change* const> changes, const W
   return trial;
 }
 
-std::optional<Trial> Trials::as_set(Trial trial, const Worth& worth) const {
+std::optional<Trial> Trials::as_set(Trial trial, const Worth& worth) {
   if (request_.reread && !trial.set.empty()) {
     std::optional<job::Job> read = request_.reread(trial.set);
     if (!read) return std::nullopt;

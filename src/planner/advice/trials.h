@@ -5,6 +5,7 @@
 #include <span>
 
 #include "planner/advice/changes.h"
+#include "planner/make/guard.h"
 #include "planner/make/make_plan.h"
 
 namespace coatday::planner {
@@ -18,12 +19,13 @@ struct Trial {
   std::vector<std::string> set;  ///< and as keys of the files; empty where one of them has none
 };
 
-/// Plans a job again and again, each time with other changes, until the budget of plans is spent.
+/// Plans a job again and again, each time with other changes, until the budget is spent.
 class Trials {
  public:
   struct Budget {
     int plans = std::numeric_limits<int>::max();
-    long work = 0;  ///< conflicts and passes for each plan
+    long work = 0;       ///< conflicts and passes for each plan
+    double seconds = 3;  ///< on the processor, for all plans: a guard
   };
   /// Whether a plan is worth having checked.
   using Worth = std::function<bool(const job::Plan&)>;
@@ -35,15 +37,20 @@ class Trials {
   std::optional<Trial> run(std::span<const Change* const> changes, const Worth& worth);
 
   /// The same once more, from the files with its keys set: what is said to help is what a maker gets. Spends nothing of the budget.
-  [[nodiscard]] std::optional<Trial> as_set(Trial, const Worth& worth) const;
+  [[nodiscard]] std::optional<Trial> as_set(Trial, const Worth& worth);
+
+  /// Whether the guard kept a plan from being made.
+  [[nodiscard]] bool cut_off() const { return cut_off_; }
 
  private:
-  [[nodiscard]] bool plan(Trial&, const Worth&, Purpose) const;
+  [[nodiscard]] bool plan(Trial&, const Worth&, Purpose);
 
   const job::Job& job_;
   const job::Request& request_;
   Budget budget_;
   int made_ = 0;
+  bool cut_off_ = false;
+  Guard guard_{budget_.seconds};
 };
 
 }  // namespace coatday::planner

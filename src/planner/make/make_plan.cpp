@@ -8,6 +8,7 @@
 
 #include "job/stages.h"
 #include "planner/buy/buying.h"
+#include "planner/make/guard.h"
 #include "planner/make/horizon.h"
 #include "planner/make/variants.h"
 #include "planner/model/crews.h"
@@ -15,6 +16,7 @@
 #include "planner/model/ready_bound.h"
 #include "planner/model/set_aside.h"
 #include "planner/model/unplaceable.h"
+#include "planner/result/bounds.h"
 #include "planner/result/changes.h"
 #include "planner/result/condensation.h"
 #include "planner/result/deliver_early.h"
@@ -52,10 +54,10 @@ constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
 /// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none.
 constexpr long search_for_any = 3000;
-/// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared
-/// gets less: it is one of many.
+/// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared is
+/// one of many, and gets less.
 constexpr long search_to_follow = 2000, search_to_compare = 500;
-constexpr std::size_t few_tasks = 300, few_to_compare = 100;
+constexpr std::size_t few_tasks = 300, few_to_compare = 40;
 /// And so many tries to put whole orders back in another turn.
 constexpr long reinsertions = 2000;
 
@@ -188,13 +190,14 @@ class Planner {
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
     solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search_within_room(model, insists);
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
+      plan_.search_cut_off = found->cut_off;
       fix_crews(graph_, model, found->schedule);
       deliver_early(graph_, model.problem, found->schedule);
       const std::vector<PlaceAssignment> places = place_loads(graph_, found->schedule, model);
       crowd_ = crowd(graph_, found->schedule, places);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
       write(*found, places, model, calendar);
-      judge_search(*found);
+      write_bounds(plan_, *found, grid_);
       return true;
     }
     refuse(outcome, model);
@@ -223,12 +226,14 @@ class Planner {
   /// unless the request gives seconds.
   solver::Outcome search(const solver::Problem& problem, bool insists) const {
     solver::Limits quick;
+    quick.guard = guard();
     quick.reinsertions = purpose_ == Purpose::follow ? reinsertions : 0;
     quick.reasons = refusal_.by.empty();  // once is enough
     solver::Outcome outcome = solver::solve(problem, quick);
     const auto* found = std::get_if<solver::Found>(&outcome);
     if (request_.seconds > 0) return found != nullptr || insists ? better(std::move(outcome), solver::solve(problem, limits())) : outcome;
     solver::Limits more;
+    more.guard = guard();
     more.reasons = refusal_.by.empty();
     more.work = request_.work;
     if (found == nullptr && insists && purpose_ == Purpose::follow) {
@@ -236,7 +241,8 @@ class Planner {
       return solver::solve(problem, more);
     }
     const bool follows = purpose_ == Purpose::follow;
-    if (found == nullptr || found->proven || graph_.tasks.size() > (follows ? few_tasks : few_to_compare)) return outcome;
+    const std::size_t most = follows ? few_tasks : purpose_ == Purpose::compare ? few_to_compare : 0;
+    if (found == nullptr || found->proven || graph_.tasks.size() > most) return outcome;
     more.work = std::max(follows ? search_to_follow : search_to_compare, more.work);
     return better(std::move(outcome), solver::solve(problem, more));
   }
@@ -249,14 +255,18 @@ class Planner {
     if (after != nullptr) {
       before->ready_bound = std::max(before->ready_bound, after->ready_bound);
       before->goals_from = std::move(after->goals_from);
+      before->cut_off = after->cut_off;
     }
     return quick;
   }
 
   solver::Outcome search_and_gather(const solver::Problem& problem, bool insists) const {
     solver::Outcome outcome = search(problem, insists);
-    if (auto* found = std::get_if<solver::Found>(&outcome); found != nullptr && purpose_ == Purpose::follow)
-      solver::gather_visits(problem, {}, *found);
+    if (auto* found = std::get_if<solver::Found>(&outcome); found != nullptr && purpose_ == Purpose::follow) {
+      solver::Limits gathering;
+      gathering.guard = guard();
+      solver::gather_visits(problem, gathering, *found);
+    }
     return outcome;
   }
 
@@ -296,6 +306,12 @@ class Planner {
 
   [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
 
+  /// What is left of it; every search gets a moment.
+  [[nodiscard]] double guard() const {
+    constexpr double least = 0.05;
+    return request_.seconds > 0 ? 0 : std::max(least, guard_.left());
+  }
+
   [[nodiscard]] solver::Limits limits() const {
     solver::Limits limits;
     if (request_.seconds <= 0) return limits;
@@ -310,20 +326,6 @@ class Planner {
       };
     }
     return limits;
-  }
-
-  /// A search proves things of these loads only.
-  void judge_search(const solver::Found& found) {
-    plan_.proven = found.proven;
-    plan_.ready_bound_here = plan_.ready_bound;
-    if (found.ready_bound > -solver::unreachable)
-      plan_.ready_bound_here = std::max(plan_.ready_bound_here.value_or(plan_.from), grid_.instant(found.ready_bound));
-    plan_.days_late_bound = 0;
-    for (std::size_t p = 0; p < plan_.pieces.size() && !found.goals_from.empty(); ++p) {
-      const job::PieceResult& piece = plan_.pieces[p];
-      const Instant from = grid_.instant(found.goals_from.at(2 * p + 1));  // the second goal of each delivery is the safe one
-      if (piece.due) plan_.days_late_bound += job::days_late(job_.shop.zone, *piece.due, from);
-    }
   }
 
   void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model, const Calendar& calendar) {
@@ -366,6 +368,7 @@ class Planner {
   Purpose purpose_;
   const Variant& variant_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
+  Guard guard_{request_.guard};
   Grid grid_;
   job::Plan plan_;
   PlanAir air_{job_, plan_};
@@ -387,8 +390,9 @@ class Planner {
 }  // namespace
 
 job::Plan make_plan(const job::Job& job, const job::Request& request, Purpose purpose) {
-  job::Plan plan = best_variant(job, request, purpose,
-                                [&](const job::Request& one, const Variant& variant) { return Planner(job, one, purpose, variant).run(); });
+  job::Plan plan = best_variant(job, request, purpose, [&](const job::Request& one, const Variant& variant, Purpose why) {
+    return Planner(job, one, why, variant).run();
+  });
   if (purpose == Purpose::follow) plan.waits = waits_in(job, plan);
   return plan;
 }

@@ -7,6 +7,7 @@
 
 #include <fmt/core.h>
 
+#include "planner/make/guard.h"
 #include "planner/tasks/history.h"
 #include "planner/tasks/validate.h"
 
@@ -16,6 +17,8 @@ namespace {
 
 /// With more loads one variant takes all the time there is.
 constexpr std::size_t most_loads_of_variants = 40;
+/// With more steps the program looks at the others only where the request gives time for them.
+constexpr std::size_t few_steps = 100;
 /// The usual variant may use this part of the seconds.
 constexpr double usual_share = 0.7;
 
@@ -61,7 +64,7 @@ std::vector<Variant> others(const job::Job& job) {
 }
 
 /// Another variant has its price: more loads to handle, or marks on the side that shows. It has to gain so much. Judgement.
-constexpr Hours worth_it{1};
+constexpr Hours worth_it{1}, worth_it_unasked{24};
 
 double lateness(const job::Job& job, const job::Plan& plan) {
   double sum = 0;
@@ -72,13 +75,21 @@ double lateness(const job::Job& job, const job::Plan& plan) {
   return sum;
 }
 
-bool better(const job::Job& job, const job::Plan& a, const job::Plan& b) {
+bool better(const job::Job& job, const job::Plan& a, const job::Plan& b, Hours least) {
   if (a.status != job::Status::planned || b.status != job::Status::planned)
     return a.status == job::Status::planned && b.status != job::Status::planned;
   const double gained = lateness(job, b) - lateness(job, a);
   constexpr double rounding = 1e-6;
-  if (std::abs(gained) > rounding) return gained >= worth_it.count();
-  return *a.ready + std::chrono::duration_cast<Instant::duration>(worth_it) <= *b.ready;
+  if (std::abs(gained) > rounding) return gained >= least.count();
+  return *a.ready + std::chrono::duration_cast<Instant::duration>(least) <= *b.ready;
+}
+
+/// Whether the bounds leave room for a better day.
+bool may_be_better(const job::Plan& plan) {
+  const auto day = [&](Instant t) { return std::chrono::floor<date::days>(plan.shop.zone.to_local(t)); };
+  int late = 0;
+  for (const job::PieceResult& piece : plan.pieces) late += job::days_late(plan, piece);
+  return late > 0 || (plan.ready && plan.ready_bound && day(*plan.ready_bound) < day(*plan.ready));
 }
 
 class VariantSearch {
@@ -88,19 +99,20 @@ class VariantSearch {
 
   job::Plan run() {
     const bool starts_anew = job_.order.history.empty() && !request_.earlier_starts;
-    if (!starts_anew) return plan_(request_, refused(validate(job_)) ? Variant{} : begun_variant(job_, request_));
+    if (!starts_anew) return plan_(request_, refused(validate(job_)) ? Variant{} : begun_variant(job_, request_), purpose_);
     const std::vector<Variant> more = purpose_ == Purpose::follow ? others(job_) : std::vector<Variant>{};
     job::Request usual = request_;
     if (!more.empty()) usual.seconds *= usual_share;
-    job::Plan best = plan_(usual, {});
+    job::Plan best = plan_(usual, {}, purpose_);
     const bool has_plan = best.status == job::Status::planned;
-    if (refused(best.findings) || (has_plan && request_.seconds <= 0)) return best;
+    if (refused(best.findings)) return best;
+    if (has_plan && request_.seconds <= 0) return best.events.size() > few_steps ? std::move(best) : glance_at(more, std::move(best));
     usual_took_ = taken_so_far();
     Variant taken;
     std::string tried;
     for (std::size_t i = 0; i < more.size() && !stopped() && (has_plan || best.status != job::Status::planned); ++i) {
-      job::Plan other = plan_(with_share(more.size() - i), more[i]);
-      const bool wins = better(job_, other, best);
+      job::Plan other = plan_(with_share(more.size() - i), more[i], purpose_);
+      const bool wins = better(job_, other, best, worth_it);
       const char* name = text(wins ? taken : more[i]);
       tried += (tried.empty() ? "" : "; ") + std::string(name);
       if (!wins) continue;
@@ -113,7 +125,23 @@ class VariantSearch {
   }
 
  private:
-  [[nodiscard]] bool stopped() const { return (request_.stop != nullptr && *request_.stop) || (request_.seconds > 0 && left() <= 0); }
+  /// Where a glance shows a day's gain, that variant is planned as it would be followed.
+  [[nodiscard]] job::Plan glance_at(const std::vector<Variant>& others, job::Plan best) const {
+    for (const Variant& variant : others) {
+      if (stopped() || !may_be_better(best)) break;
+      if (!better(job_, plan_(with_share(1), variant, Purpose::glance), best, worth_it_unasked)) continue;
+      job::Plan other = plan_(with_share(1), variant, purpose_);
+      if (!better(job_, other, best, worth_it_unasked)) continue;
+      best = std::move(other);
+      note(best, fmt::format("planned {}, a day or more less late or earlier ready than as usual", text(variant)));
+    }
+    best.seconds_spent = std::chrono::steady_clock::now() - begun_;
+    return best;
+  }
+
+  [[nodiscard]] bool stopped() const {
+    return (request_.stop != nullptr && *request_.stop) || (request_.seconds > 0 ? left() <= 0 : guard_.left() <= 0);
+  }
   [[nodiscard]] double taken_so_far() const { return std::chrono::duration<double>(std::chrono::steady_clock::now() - begun_).count(); }
   [[nodiscard]] double left() const { return request_.seconds - taken_so_far(); }
 
@@ -122,6 +150,7 @@ class VariantSearch {
     job::Request request = request_;
     request.progress = nullptr;
     if (request_.seconds > 0) request.seconds = std::min(left() / static_cast<double>(variants), std::max(1.0, usual_took_));
+    request.guard = guard_.left();
     return request;
   }
 
@@ -130,6 +159,10 @@ class VariantSearch {
     const std::string message = tried.empty() ? fmt::format("planned {}; there is no plan the usual way", text(taken))
                                 : usual       ? "also tried, and none gains an hour: " + tried
                                         : fmt::format("planned {}, an hour or more less late or earlier ready than {}", text(taken), tried);
+    note(best, message);
+  }
+
+  static void note(job::Plan& best, const std::string& message) {
     best.findings.push_back({"ways-tried", job::Severity::note, message, "gathering of parts, order of sides", {}});
   }
 
@@ -138,6 +171,7 @@ class VariantSearch {
   Purpose purpose_;
   const PlanVariant& plan_;
   std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
+  Guard guard_{request_.guard};
   double usual_took_ = 0;
 };
 

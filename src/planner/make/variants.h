@@ -17,14 +17,14 @@ struct Variant {
 [[nodiscard]] inline bool is_usual(const Variant& v) { return v.batching == Batching::fit && v.sides == Sides::hidden_first; }
 
 /// Plans one variant within the time of the request, or quickly where it has none.
-using PlanVariant = std::function<job::Plan(const job::Request&, const Variant&)>;
+using PlanVariant = std::function<job::Plan(const job::Request&, const Variant&, Purpose)>;
 
 /// The variant in which the history and an earlier plan were made, as far as one has all their steps.
 [[nodiscard]] Variant begun_variant(const job::Job&, const job::Request&);
 
-/// Plans the usual variant, or the one in which the history and an earlier plan were made. Where nothing is begun it also tries the others, if
-/// there is time to search, or if the usual variant gives no plan. It takes another only where that is an hour less late, or ready an hour
-/// earlier. A finding says what was tried.
+/// Plans the usual variant, or the one in which the history and an earlier plan were made. Where nothing is begun it also tries the others: if
+/// there is time to search or the usual variant gives no plan, it takes another that is an hour less late, or ready an hour earlier; with few
+/// steps that could be ready on a better day, it glances at them and takes one that gains a day. A finding says what was tried.
 [[nodiscard]] job::Plan best_variant(const job::Job&, const job::Request&, Purpose, const PlanVariant&);
 
 }  // namespace coatday::planner

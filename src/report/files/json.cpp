@@ -48,6 +48,7 @@ Json result_json(const job::Plan& plan) {
   for (const job::PieceResult& piece : plan.pieces) days_late += job::days_late(plan, piece);
   Json out{{"status", status},
            {"proven", plan.proven},
+           {"search_cut_off", plan.search_cut_off},
            {"ready_safe", instant_json(plan.status == job::Status::planned ? plan.ready : std::nullopt, plan.shop.zone)},
            {"could_end_sooner_h", bounded ? Json(Hours(*plan.ready - *plan.ready_bound).count()) : Json()},
            {"late_h_total", late.count()},
@@ -55,6 +56,7 @@ Json result_json(const job::Plan& plan) {
            {"late_days_at_least", std::min(days_late, plan.days_late_bound)},
            {"seconds", std::chrono::duration<double>(plan.seconds_spent).count()}};
   if (!plan.contradiction.empty()) out["contradiction"] = plan.contradiction;
+  if (plan.help_cut_off) out["help_cut_off"] = true;
   for (const job::Proposal& help : plan.proposals) {
     out["proposals"].push_back({{"change", help.words}, {"set", help.set}, {"ready_safe", instant_json(help.ready, plan.shop.zone)}});
   }

@@ -81,6 +81,7 @@ Json advice_json(const job::Plan& plan, const job::Advice& advice) {
   }
   return {{"tried", !advice.too_large && advice.waits_for_air.has_value()},
           {"waits_for_air_h", hours_json(advice.waits_for_air)},
+          {"cut_off", advice.cut_off},
           {"ready_after_longer_search", instant_json(advice.searched, zone)},
           {"suggestions", suggestions}};
 }

@@ -71,6 +71,7 @@ std::optional<Section> advice(const job::Plan& plan, const job::Advice& advice, 
                   on_page("What would be quicker:", "What would be quicker"),
                   "one change of these; coatday what-if tries smaller ones",
                   {helps(plan, advice, texts)}};
+  if (advice.cut_off) section.blocks.emplace_back(Paragraph{not_all_tried});
   if (changes_air(advice)) section.blocks.emplace_back(heat_caution());
   return section;
 }

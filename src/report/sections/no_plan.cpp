@@ -32,7 +32,9 @@ std::optional<Section> proposals(const job::Plan& plan) {
   const bool planned = plan.status == job::Status::planned;
   List list{List::Kind::points, {}};
   for (const job::Proposal& help : plan.proposals) list.items.emplace_back(help.words + set_text(help.set));
-  return Section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {std::move(list)}};
+  Section section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {std::move(list)}};
+  if (plan.help_cut_off) section.blocks.emplace_back(Paragraph{not_all_tried});
+  return section;
 }
 
 }  // namespace coatday::report

@@ -27,13 +27,18 @@ bool waits_its_turn(const job::Plan& plan) {
   return orders.size() > 1 && !promised;
 }
 
+/// The search did not come to its end, and no bound says that it need not.
+std::string cut_off_text(const job::Plan& plan) {
+  return plan.search_cut_off ? "; the search ended early, a longer one may find better (--effort)" : "";
+}
+
 std::string late_text(const job::Plan& plan, int late, int sum) {
   const int sure = std::min(sum, plan.days_late_bound);
   const bool all = sure == sum || plan.proven;
   const std::string text = plan.pieces.size() == 1 ? "late by " + days(sum)
                                                    : fmt::format("{} of {} pieces late, {} in all", late, plan.pieces.size(), days(sum));
   if (all) return text + "; no plan with these batches is less late";
-  return sure == 0 ? text : text + fmt::format("; at least {} of them cannot be avoided", days(sure));
+  return (sure == 0 ? text : text + fmt::format("; at least {} of them cannot be avoided", days(sure))) + cut_off_text(plan);
 }
 
 int days_between(const job::Plan& plan, Instant from, Instant until) {
@@ -47,7 +52,8 @@ std::string ready_text(const job::Plan& plan) {
   if (plan.proven || (plan.ready_bound_here && days_between(plan, *plan.ready_bound_here, *plan.ready) <= 0))
     return "no earlier day is possible with these people, places, batches and air";
   return fmt::format("could at most be ready {} sooner (not before {})", days(sooner),
-                     date_text(local_day(*plan.ready_bound, plan.shop.zone)));
+                     date_text(local_day(*plan.ready_bound, plan.shop.zone))) +
+         cut_off_text(plan);
 }
 
 }  // namespace

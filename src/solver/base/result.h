@@ -28,9 +28,10 @@ struct Limits {
   std::uint64_t seed = 1;
   double seconds = 0;  ///< a limit on `clock`; the result then depends on the machine. 0: none
   Clock clock = Clock::wall;
-  bool reasons = true;                            ///< of a refusal that a search proved; without, it has no tags
-  long reinsertions = 0;                          ///< tries to put whole jobs back in another turn, where goals are late or wait their turn
-  long work = 0;                                  ///< passes and conflicts in all, the same on every machine; 0: none
+  bool reasons = true;    ///< of a refusal that a search proved; without, it has no tags
+  long reinsertions = 0;  ///< tries to put whole jobs back in another turn, where goals are late or wait their turn
+  long work = 0;          ///< passes and conflicts in all, the same on every machine; 0: none
+  double guard = 0;       ///< seconds on the processor; it only cuts off what work alone would end too late. 0: none
   std::function<void(const Progress&)> progress;  ///< called on each better schedule, then also on each better bound; null: never
   const std::atomic<bool>* stop = nullptr;        ///< the caller may set it at any time; null: never
 };
@@ -42,6 +43,7 @@ struct Found {
   bool proven =
       false;  ///< no schedule has less lateness, or the same lateness and is ready earlier; where days are known, on an earlier day
   std::vector<Time> goals_from;  ///< by goal: no schedule reaches it before
+  bool cut_off = false;          ///< by the guard
 };
 
 /// No schedule exists. These tags contradict each other, and the search found no smaller set that does. In the order of the reasoning.

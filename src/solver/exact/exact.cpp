@@ -1,6 +1,7 @@
 #include "solver/exact/exact.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace coatday::solver {
 namespace {
@@ -70,9 +71,8 @@ SearchLimits Exact::limits(long conflicts) const {
   SearchLimits result;
   result.conflicts = conflicts;
   if (budget_.limits().work > 0) result.conflicts = std::max(1L, std::min(conflicts, budget_.limits().work - budget_.work()));
-  if (budget_.limits().seconds > 0) result.seconds = std::max(1e-3, budget_.limits().seconds - budget_.seconds());
+  std::tie(result.seconds, result.clock) = budget_.rest();
   result.stop = budget_.limits().stop;
-  result.clock = budget_.limits().clock;
   return result;
 }
 

@@ -59,7 +59,7 @@ template <typename Branches, typename Work>
 void BranchPasses::turns(bool with_one, int most, const Branches& branches, const Work& work) {
   const long begin = budget_.work();
   if (!budget_.extended()) most = budget_.limits().passes;
-  const auto may_go_on = [&] { return budget_.work() - begin < most && (!budget_.extended() || !budget_.share_spent()); };
+  const auto may_go_on = [&] { return budget_.work() - begin < most && !(budget_.extended() ? budget_.share_spent() : budget_.guarded()); };
   int idle = 0;
   for (int turn = 0; incumbent_.best().has_value() == with_one && may_go_on() && idle < most_idle; ++turn) {
     const long before = budget_.work();

@@ -2,6 +2,7 @@
 // What is left of a call's limits.
 
 #include <algorithm>
+#include <utility>
 
 #include "solver/base/result.h"
 
@@ -9,7 +10,7 @@ namespace coatday::solver {
 
 class Budget {
  public:
-  explicit Budget(const Limits& limits) : limits_(limits), stopwatch_(limits.clock) { share(1); }
+  explicit Budget(const Limits& limits) : limits_(limits), stopwatch_(limits.clock), guard_(Clock::processor) { share(1); }
 
   /// Whether the call may do more than its quick passes.
   [[nodiscard]] bool extended() const { return limits_.seconds > 0 || limits_.work > 0; }
@@ -17,7 +18,8 @@ class Budget {
   [[nodiscard]] long work() const { return work_; }
   [[nodiscard]] bool spent() const { return (limits_.work > 0 && work_ >= limits_.work) || cut_off(); }
   /// Whether the clock or the caller ends the call now.
-  [[nodiscard]] bool cut_off() const { return stopped() || (limits_.seconds > 0 && seconds() >= limits_.seconds); }
+  [[nodiscard]] bool cut_off() const { return stopped() || (limits_.seconds > 0 && seconds() >= limits_.seconds) || guarded(); }
+  [[nodiscard]] bool guarded() const { return limits_.guard > 0 && guard_.seconds() >= limits_.guard; }
   [[nodiscard]] bool stopped() const { return limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed); }
   /// Sets aside such a part of the rest. share_spent() says when it is used up.
   void share(double part) {
@@ -34,11 +36,18 @@ class Budget {
     return spent() || (limits_.work > 0 && work_ >= share_work_) || (limits_.seconds > 0 && seconds() >= share_seconds_);
   }
   [[nodiscard]] double seconds() const { return stopwatch_.seconds(); }
+  /// What a search that looks at one clock may take of it.
+  [[nodiscard]] std::pair<double, Clock> rest() const {
+    constexpr double at_least = 1e-3;  // 0 would be no limit
+    if (limits_.seconds > 0) return {std::max(at_least, limits_.seconds - seconds()), limits_.clock};
+    if (limits_.guard > 0) return {std::max(at_least, limits_.guard - guard_.seconds()), Clock::processor};
+    return {0, limits_.clock};
+  }
   [[nodiscard]] const Limits& limits() const { return limits_; }
 
  private:
   const Limits& limits_;
-  Stopwatch stopwatch_;
+  Stopwatch stopwatch_, guard_;
   long work_ = 0;
   long share_work_ = 0;
   double share_seconds_ = 0;

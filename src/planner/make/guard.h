@@ -1,0 +1,19 @@
+#pragma once
+// What ends work that would take too long.
+
+#include "solver/solve.h"
+
+namespace coatday::planner {
+
+/// So many seconds on the processor from now on. The load of other programs does not shorten them.
+class Guard {
+ public:
+  explicit Guard(double seconds) : seconds_(seconds) {}
+  [[nodiscard]] double left() const { return seconds_ - worked_.seconds(); }
+
+ private:
+  double seconds_;
+  solver::Stopwatch worked_{solver::Clock::processor};
+};
+
+}  // namespace coatday::planner
