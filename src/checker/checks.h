@@ -20,10 +20,11 @@ void check_rate_factors(const PlanFacts&, Breaches&);  ///< the clocks' rates ag
 void check_waits(const PlanFacts&, Breaches&);         ///< not too early, no window missed
 void check_turns(const PlanFacts&, Breaches&);
 void check_places(const PlanFacts&, Breaches&);
-void check_limits(const PlanFacts&, Breaches&);    ///< the air, surfaces and cans while a coat goes on, and after
-void check_surfaces(const PlanFacts&, Breaches&);  ///< the plan's temperatures of surfaces against the checker's own
-void check_warming(const PlanFacts&, Breaches&);   ///< what is kept elsewhere is carried in, and warm before it is coated
-void check_moisture(const PlanFacts&, Breaches&);  ///< wood is at rest before its first coat, and cups no more than it may between faces
+void check_set_aside(const PlanFacts&, Breaches&);  ///< what stands aside, dry to handle, has room
+void check_limits(const PlanFacts&, Breaches&);     ///< the air, surfaces and cans while a coat goes on, and after
+void check_surfaces(const PlanFacts&, Breaches&);   ///< the plan's temperatures of surfaces against the checker's own
+void check_warming(const PlanFacts&, Breaches&);    ///< what is kept elsewhere is carried in, and warm before it is coated
+void check_moisture(const PlanFacts&, Breaches&);   ///< wood is at rest before its first coat, and cups no more than it may between faces
 void check_dust_and_heat(const PlanFacts&, Breaches&);
 void check_hours(const PlanFacts&, Breaches&);  ///< shifts, grid, earliest start, time enough
 void check_people(const PlanFacts&, Breaches&);

@@ -1,4 +1,4 @@
-// A load holds a place to dry from each coat until it is dry to handle or is taken away.
+// A load holds a place to dry from each coat until it is dry to handle or is taken away; until it is dry to pack where nothing stands aside.
 
 #include <algorithm>
 #include <charconv>
@@ -38,9 +38,11 @@ std::optional<Held> read_place(const shop::Shop& shop, std::string_view text) {
   return std::nullopt;
 }
 
-/// When the load is taken away, or dry to handle: then it may stand aside.
+/// When the load is taken away, or dry to handle: then it may stand aside, if there is room at all.
 Instant free_again(const PlanFacts& facts, std::size_t coat, const LoadFacts& load) {
-  Instant until = facts.reached(coat, {Stage::handle, Stage::recoat, Stage::tack_free});
+  const bool stays = facts.job.shop.set_aside == 0;
+  Instant until = stays ? facts.reached(coat, {Stage::pack, Stage::recoat, Stage::handle, Stage::tack_free})
+                        : facts.reached(coat, {Stage::handle, Stage::recoat, Stage::tack_free});
   const auto taken_by = [&](std::size_t i) {
     if (i != coat && facts.event(i).start >= facts.event(coat).start) until = std::min(until, facts.event(i).start);
   };

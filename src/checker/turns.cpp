@@ -5,6 +5,7 @@
 #include <fmt/core.h>
 
 #include "checker/checks.h"
+#include "piece/mass.h"
 
 namespace coatday::checker {
 
@@ -41,6 +42,12 @@ class TurnJudge {
     }
   }
 
+  /// To turn one over: as the shop says, else by what each person holds and the longest side.
+  [[nodiscard]] double seconds(const piece::Part& part, int people) const {
+    if (const auto& said = facts_.job.shop.turning) return std::chrono::duration<double>(*said).count();
+    return 10 + 10 * piece::mass(part).value() / people + 20 * piece::footprint(part.shape).length.value();
+  }
+
   void turn(std::size_t i) {
     if (load_.support == Support::hooks) return report("hooks-turned", i, "what hangs is not turned");
     const job::Event& e = facts_.event(i);
@@ -52,13 +59,16 @@ class TurnJudge {
       if (e.start + rounding < firm) report("turned-too-early", i, fmt::format("{} bears it from {}", facts_.name(c), facts_.when(firm)));
     }
     int needed = 1, items = 0;
+    double takes = 0;
     for (const auto& [part, count] : load_.items) {
-      needed = std::max(needed, part->turning_people);
+      const int people = part->turning_people.value_or(piece::mass(*part).value() > 23 ? std::min(2, facts_.job.shop.people) : 1);
+      needed = std::max(needed, people);
       items += count;
+      takes += count * seconds(*part, people);
     }
     if (e.people < needed) report("too-few-people", i, fmt::format("it takes {} to turn it", needed));
-    const Minutes takes = facts_.job.shop.turning * items;
-    if (e.end - e.start + rounding < takes) report("too-short", i, fmt::format("turning {} takes {} min", items, takes.count()));
+    if (e.end - e.start + rounding < std::chrono::duration<double>(takes))
+      report("too-short", i, fmt::format("turning {} takes {:.1f} min", items, takes / 60));
   }
 
   std::optional<piece::Pass> pass_of(std::size_t i) const {

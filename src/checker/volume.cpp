@@ -12,6 +12,17 @@ namespace coatday::checker {
 
 namespace {
 
+/// What leaves no film leaves the wood as thirsty for one as it was.
+bool on_bare_wood(const PlanFacts& facts, std::size_t face, std::size_t coat) {
+  if (!facts.faces[face].part->wood()) return false;
+  const bool film = facts.events[coat].product->film;
+  for (const std::size_t i : facts.faces[face].events) {
+    if (i == coat) break;
+    if (facts.coat(i) && (facts.events[i].product->film || !film)) return false;
+  }
+  return true;
+}
+
 /// Area / (spreading rate x transfer efficiency), more where a coat is the first on bare wood.
 Litres takes(const PlanFacts& facts, std::size_t i) {
   const job::Event& e = facts.event(i);
@@ -19,7 +30,7 @@ Litres takes(const PlanFacts& facts, std::size_t i) {
   double area = 0;
   for (const std::size_t f : e.faces) {
     const FaceFacts& face = facts.faces[f];
-    const bool bare = face.part->wood() && !facts.coat_below(f, i);
+    const bool bare = on_bare_wood(facts, f, i);
     const double end_grain = face.face.face.end_grain ? product.end_grain_factor : 1;
     area += facts.plan.faces[f].area.value() * (bare ? product.first_coat_factor * end_grain : 1);
   }
@@ -148,6 +159,16 @@ class PurchaseJudge {
     return (part == "hardener" ? product.two_part->hardener_parts : product.two_part->base_parts) / sum;
   }
 
+  /// More than nineteen twentieths would be used, so there is a spare can; else there is none.
+  void tight(const job::Purchase& row, bool sold_in_cans, double have) {
+    constexpr double inexact = 1e-6, most_used = 0.95;
+    const double need = row.need.value(), before = have - row.spare.value_or(Litres(0)).value();
+    if (sold_in_cans && !row.spare && need <= have && need > most_used * before + inexact)
+      report("purchase-tight", row, fmt::format("{:.3f} l leave less than a twentieth over a need of {:.3f} l", have, need));
+    if (row.spare && need < most_used * before - inexact)
+      report("purchase-tight", row, "it has a spare can, and enough is left without it");
+  }
+
   void sums(const job::Purchase& row) {
     constexpr double inexact = 1e-6;  // litres
     double bought = 0;
@@ -158,6 +179,7 @@ class PurchaseJudge {
     if (sold_in_cans && have + inexact < row.need.value()) {
       report("purchase-short", row, fmt::format("{:.3f} l for a need of {:.3f} l", have, row.need.value()));
     }
+    tight(row, sold_in_cans, have);
     if (std::abs(row.left_over.value() - std::max(0.0, have - row.need.value())) > 1e-3) {
       report("purchase-differs", row, fmt::format("{:.3f} l are not what is left over", row.left_over.value()));
     }

@@ -29,17 +29,17 @@ static_assert(transfers.size() == static_cast<std::size_t>(Method::air_assisted_
 
 Transfer transfer(Method method) { return transfers.at(static_cast<std::size_t>(method)); }
 
-Litres need(const Product& product, Method method, std::span<const Surface> surfaces, bool on_bare_wood) {
+Litres need(const Product& product, Method method, std::span<const Surface> surfaces) {
   SquareMetres as_flat_later_coat;
   for (const Surface& surface : surfaces) {
-    const double first = on_bare_wood ? product.first_coat_factor * (surface.end_grain ? product.end_grain_factor : 1) : 1;
+    const double first = surface.bare ? product.first_coat_factor * (surface.end_grain ? product.end_grain_factor : 1) : 1;
     as_flat_later_coat += surface.area * first;
   }
   return as_flat_later_coat / (product.spreading_rate() * transfer(method).efficiency);
 }
 
-Litres need(const Step& step, const Product& product, Method method, std::span<const Surface> surfaces, bool on_bare_wood) {
-  return need(product, method, surfaces, on_bare_wood) * (product.spreading_rate() / spreading_rate(step, product));
+Litres need(const Step& step, const Product& product, Method method, std::span<const Surface> surfaces) {
+  return need(product, method, surfaces) * (product.spreading_rate() / spreading_rate(step, product));
 }
 
 }  // namespace coatday::finish

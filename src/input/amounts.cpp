@@ -59,6 +59,11 @@ Parsed<int> parse_positive_count(std::string_view typed) {
       parse_count(typed), typed, [](int n) { return n >= 1 && n <= most; }, "a count from 1 to 10000");
 }
 
+Parsed<int> parse_set_aside(std::string_view typed) {
+  return only_if(
+      parse_count(typed), typed, [](int n) { return n <= most; }, "a count from 0 to 10000");
+}
+
 Parsed<int> parse_coats(std::string_view typed) {
   return only_if(
       parse_count(typed), typed, [](int n) { return n <= 100; }, "a count from 0 to 100");

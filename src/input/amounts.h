@@ -21,6 +21,7 @@ namespace coatday::input {
 [[nodiscard]] Parsed<std::string> parse_note(std::string_view);           ///< line ends become spaces
 [[nodiscard]] Parsed<int> parse_positive_count(std::string_view);         ///< 1 to 10 000
 [[nodiscard]] Parsed<int> parse_coats(std::string_view);                  ///< 0 to 100
+[[nodiscard]] Parsed<int> parse_set_aside(std::string_view);              ///< 0 to 10 000
 [[nodiscard]] Parsed<double> parse_factor(std::string_view);              ///< 1 to 100
 [[nodiscard]] Parsed<double> parse_explosive_limit(std::string_view);     ///< a fraction of the air, above 0 and up to 50 %
 [[nodiscard]] Parsed<double> parse_vapour_limit(std::string_view);        ///< a share of the lower explosive limit, above 0 and up to 25 %

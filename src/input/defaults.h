@@ -14,11 +14,11 @@ inline constexpr Hours heavy_dust_settles{12};   ///< Utah State University Exte
 /// After hot work: a fire watch of at least half an hour, 29 CFR 1910.252(a)(2)(iii)(B). Before it: judgement, no source.
 inline constexpr Hours hot_work_clear{0.5};
 inline constexpr Hours both_faces_within{24};  ///< common practice, no source
-inline constexpr Minutes turning{5};           ///< common practice, no source
 inline constexpr Minutes handling{1};          ///< common practice, no source
 inline constexpr Metres gap{0.025};            ///< wet edges must not touch; common practice, no source
 inline constexpr Hours sharing_gap{0.5};       ///< common practice, no source
 
-// Everything else takes the value that its type starts with: one of a part, on points, turned by one person, no dust, no heat.
+// Turning takes what job/turning.h says. Everything else takes the value that its type starts with: one of a part, on points, no dust, no
+// heat.
 
 }  // namespace coatday::input::defaults

@@ -133,7 +133,7 @@ Part read_part(const Value& value, const Common& outer, const Surroundings& arou
   apply(common, fields, part, mistakes);
   if (fields.take("people to turn", part.turning_people, parse_positive_count) && around.shop != nullptr &&
       part.turning_people > around.shop->people) {
-    fields.mistake("people to turn", fmt::format("this takes {} people; the shop has {}", part.turning_people, around.shop->people));
+    fields.mistake("people to turn", fmt::format("this takes {} people; the shop has {}", *part.turning_people, around.shop->people));
   }
   const bool has_sizes = read_sizes(fields, part, mistakes);
   const std::size_t before = mistakes.count();

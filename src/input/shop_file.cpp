@@ -96,6 +96,11 @@ void read_hot_work(const Fields& fields, Shop& shop) {
   if (hot) hot->take("clear", shop.hot_work_clear, parse_fire_watch);
 }
 
+void read_set_aside(const Fields& fields, Shop& shop) {
+  const auto aside = fields.map("set aside", "what is set aside", {"parts"});
+  if (aside) aside->must("parts", shop.set_aside, parse_set_aside);
+}
+
 void read_stock(const Fields& fields, Shop& shop, const finish::Catalogue& catalogue, Mistakes& mistakes) {
   for (const Value& item : fields.list("stock")) {
     const Fields stock(item, "an item of the stock", {"product", "volume", "opened", "good until"}, mistakes);
@@ -134,7 +139,6 @@ void read_customs(const Fields& fields, Shop& shop, Mistakes& mistakes) {
   shop.units = defaults::units;
   shop.people = defaults::people;
   shop.both_faces_within = defaults::both_faces_within;
-  shop.turning = defaults::turning;
   shop.handling = defaults::handling;
   shop.gap = defaults::gap;
   shop.sharing_gap = defaults::sharing_gap;
@@ -169,6 +173,7 @@ const Keys& shop_keys() {
                          "both faces within",
                          "turning",
                          "handling",
+                         "set aside",
                          "gap between parts",
                          "sharing gap",
                          "stock",
@@ -190,6 +195,7 @@ shop::Shop read_shop(const Fields& fields, const finish::Catalogue& catalogue, M
   read_places(fields, shop, mistakes);
   read_dust(fields, shop);
   read_hot_work(fields, shop);
+  read_set_aside(fields, shop);
   read_ventilation(fields, shop);
   read_stock(fields, shop, catalogue, mistakes);
   read_all_work(fields, shop, mistakes);

@@ -126,13 +126,19 @@ struct PieceResult {
   std::optional<Hours> slack;           ///< from delivery by the slow clock until due; negative when late
 };
 
+/// Dry to handle, and spaced, until the next step or dry to pack.
+struct StoodAside {
+  Instant from, until;
+};
+
 /// One place held while a load, or some of it, dries.
 struct PlaceUse {
   std::size_t event;  ///< the coat that began it
   std::string place;  ///< "rack 3"; "points" where there is one
   Instant from, until;
-  bool across = false;           ///< shared by stretches of its width
-  std::vector<shop::Laid> laid;  ///< what lies where on it; an item is a part of the piece, by index
+  bool across = false;               ///< shared by stretches of its width
+  std::vector<shop::Laid> laid;      ///< what lies where on it; an item is a part of the piece, by index
+  std::optional<StoodAside> then{};  ///< what lay on it; none where its next step begins, or it may be packed, by then
 };
 
 struct Bought {
@@ -148,6 +154,7 @@ struct Purchase {
   Litres on_hand;
   std::vector<Bought> buy;
   Litres left_over;
+  std::optional<Litres> spare{};  ///< a can of this size among them, since less than a twentieth would be left without it
   std::optional<Money> cost;
 };
 /// Abrasives, rags, points: things that are counted.

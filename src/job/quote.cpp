@@ -69,7 +69,7 @@ std::optional<Money> shelf_price(const Plan& plan, const Purchase& row, Litres t
 Money rounded(Money m) { return Money(std::round(m.value() * 100) / 100); }
 
 Material material_of(const Plan& plan, const Purchase& row) {
-  Material material{row.product, row.part, row.buy, std::min(row.on_hand, row.need), Money(0)};
+  Material material{row.product, row.part, row.buy, row.spare, std::min(row.on_hand, row.need), Money(0)};
   for (const Bought& can : row.buy) {
     if (material.cost && can.price) *material.cost += *can.price * can.count;
     if (!can.price) material.cost.reset();

@@ -20,6 +20,7 @@ struct Hands {
 struct Material {
   std::string product, part;
   std::vector<Bought> buy;
+  std::optional<Litres> spare{};  ///< as of the purchase
   Litres from_shelf;
   std::optional<Money> cost;  ///< none where something of it has no price
 };

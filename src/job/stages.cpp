@@ -27,6 +27,8 @@ Stage vapour_until(const Product& p) { return first_of(p, {Stage::handle, Stage:
 Stage sandable(const Product& p) { return first_of(p, {Stage::sand, Stage::recoat, Stage::handle}); }
 Stage recoatable(const Product& p) { return first_of(p, {Stage::recoat, Stage::sand, Stage::handle}); }
 Stage handled(const Product& p) { return first_of(p, {Stage::handle, Stage::recoat, Stage::tack_free}); }
+Stage stackable(const Product& p) { return first_of(p, {Stage::pack, Stage::recoat, Stage::handle}); }
+Stage keeps_place(const Product& p, const shop::Shop& shop) { return shop.set_aside == 0 ? stackable(p) : handled(p); }
 Stage turnable(const Product& p, piece::Support support) { return support == piece::Support::points ? wet_until(p) : handled(p); }
 
 std::string dry_to(Stage stage) {

@@ -5,6 +5,7 @@
 
 #include "finish/product.h"
 #include "piece/piece.h"
+#include "shop/shop.h"
 
 namespace coatday::job {
 
@@ -15,6 +16,10 @@ namespace coatday::job {
 [[nodiscard]] finish::Stage sandable(const finish::Product&);
 [[nodiscard]] finish::Stage recoatable(const finish::Product&);
 [[nodiscard]] finish::Stage handled(const finish::Product&);
+/// Until then parts touch nothing: dry to pack, or what comes nearest.
+[[nodiscard]] finish::Stage stackable(const finish::Product&);
+/// Until then a part keeps the place on which it dries.
+[[nodiscard]] finish::Stage keeps_place(const finish::Product&, const shop::Shop&);
 /// The side that was coated last must bear the turn: tack-free on points, dry to handle when laid flat.
 [[nodiscard]] finish::Stage turnable(const finish::Product&, piece::Support);
 

@@ -12,6 +12,8 @@ std::string_view word(TimeCause cause) {
       return "closed";
     case TimeCause::place:
       return "place";
+    case TimeCause::set_aside:
+      return "set aside";
     case TimeCause::hands:
       return "hands";
     case TimeCause::spray_gun:

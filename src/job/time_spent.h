@@ -11,7 +11,7 @@
 namespace coatday::job {
 
 /// What the order waits for, one thing at a time. `rest`: a wait that the schedule or the work asks for; `visit`: put off to other work.
-enum class TimeCause { drying, air, closed, place, hands, spray_gun, exhaust, dust, hot_work, limit, visit, rest, start, work };
+enum class TimeCause { drying, air, closed, place, set_aside, hands, spray_gun, exhaust, dust, hot_work, limit, visit, rest, start, work };
 [[nodiscard]] std::string_view word(TimeCause);
 
 /// Calendar time, nights included.

@@ -40,9 +40,9 @@ struct Part {
   Support support = Support::points;
   std::vector<Mask> masks;
   std::vector<Exception> exceptions;
-  int turning_people = 1;          ///< who it takes to turn one over
-  std::optional<Celsius> kept_at;  ///< where it is kept until it is carried in; none: in the shop
-  Solid solid;                     ///< of a wooden part
+  std::optional<int> turning_people;  ///< who it takes to turn one over; none: by its mass
+  std::optional<Celsius> kept_at;     ///< where it is kept until it is carried in; none: in the shop
+  Solid solid;                        ///< of a wooden part
   Location where;
 
   [[nodiscard]] bool wood() const { return species.has_value(); }

@@ -87,12 +87,14 @@ struct Shop {
   std::vector<Work> work;
   Hours light_dust_settles{0};
   Hours heavy_dust_settles{0};
-  Hours hot_work_clear{0.5};    ///< between hot work and flammable vapour, both ways
-  Hours both_faces_within{24};  ///< the second face follows the first
-  Minutes turning{5};           ///< per part turned over
-  Minutes handling{0};          ///< per item and step: fetch, place
-  Metres gap;                   ///< between things that dry side by side on one place
-  Hours sharing_gap{0.5};       ///< coats of one product this close share their set-up
+  Hours hot_work_clear{0.5};       ///< between hot work and flammable vapour, both ways
+  Hours both_faces_within{24};     ///< the second face follows the first
+  std::optional<Minutes> turning;  ///< per part turned over; none: by its size and mass
+  Minutes handling{0};             ///< per item and step: fetch, place
+  /// So many parts at most stand aside, dry to handle and not yet dry to pack; 0: they keep their places instead; none: room enough.
+  std::optional<int> set_aside;
+  Metres gap;              ///< between things that dry side by side on one place
+  Hours sharing_gap{0.5};  ///< coats of one product this close share their set-up
   /// Where the cans stand until they are brought in; none: in the shop.
   std::optional<Celsius> finishes_kept_at;
   std::string air_description;

@@ -28,6 +28,15 @@ job::PlaceUse& place_of(Small& s, std::string_view event) {
   return *std::find_if(s.plan.places.begin(), s.plan.places.end(), [&](const job::PlaceUse& use) { return use.event == i; });
 }
 
+void stand_aside(Small& s, std::string_view event, Instant from) {
+  const std::size_t i = s.index(event);
+  for (job::PlaceUse& use : s.plan.places) {
+    if (use.event != i) continue;
+    use.until = from;
+    use.then = {from, at(1, 9)};
+  }
+}
+
 void say_done(Small& s, std::string_view id) {
   s.event(id).done = true;
   s.job.order.history.push_back({std::string(id), s.event(id).start, s.event(id).end, {}});

@@ -26,6 +26,8 @@ class Broken : public testing::TestWithParam<Break> {};
 
 /// The place that this event's load holds.
 [[nodiscard]] job::PlaceUse& place_of(Small&, std::string_view event);
+/// What the event's load lay on is left then, and it stands aside until its next step, the assembly.
+void stand_aside(Small&, std::string_view event, Instant from);
 /// The underside of the top is scuffed before its second coat.
 void scuff_underside(Small&);
 /// The event is done, and the history has it.

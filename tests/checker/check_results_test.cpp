@@ -151,7 +151,30 @@ INSTANTIATE_TEST_SUITE_P(
               {"place-size-differs", "place-items-differ"}},
         Break{"a hook held twice", [](Small& s) { place_of(s, "table/leg.1-2/clear-2").place = "rail 2"; }, {"place-twice"}},
         Break{"a place held late", [](Small& s) { place_of(s, "table/top/clear-2/second").from += Minutes(10); }, {"place-held-late"}},
-        Break{"a place left early", [](Small& s) { place_of(s, "table/top/clear-2/second").until = at(0, 17, 30); }, {"place-left-early"}}),
+        Break{"a place left early",
+              [](Small& s) { place_of(s, "table/top/clear-2/second").until = at(0, 17, 30); },
+              {"place-left-early", "set-aside-differs"}},
+        Break{"no room to stand aside",
+              [](Small& s) {
+                stand_aside(s, "table/leg.1-2/clear-2", at(0, 15, 40));
+                s.job.shop.set_aside = 0;
+              },
+              {"place-left-early"}},
+        Break{"more aside than there is room for",
+              [](Small& s) {
+                stand_aside(s, "table/leg.1-2/clear-2", at(0, 15, 40));
+                s.job.shop.set_aside = 1;
+              },
+              {"set-aside-over"}},
+        Break{"a wrong hour aside",
+              [](Small& s) {
+                stand_aside(s, "table/leg.1-2/clear-2", at(0, 15, 40));
+                place_of(s, "table/leg.1-2/clear-2").then->until = at(0, 20);
+              },
+              {"set-aside-differs"}},
+        Break{"nothing said of what stands aside",
+              [](Small& s) { place_of(s, "table/leg.1-2/clear-2").until = at(0, 15, 40); },
+              {"set-aside-differs"}}),
     name_of);
 
 INSTANTIATE_TEST_SUITE_P(
@@ -222,6 +245,19 @@ INSTANTIATE_TEST_SUITE_P(
                 s.plan.purchase[0].left_over = Litres(0);
               },
               {"purchase-short"}},
+        Break{"less than a twentieth left",
+              [](Small& s) {
+                s.plan.purchase[0].buy[0].size = s.plan.purchase[0].need * 1.04;
+                s.plan.purchase[0].left_over = s.plan.purchase[0].need * 0.04;
+              },
+              {"purchase-tight"}},
+        Break{"a spare can for nothing",
+              [](Small& s) {
+                s.plan.purchase[0].buy.push_back({Litres(0.25), 1, {}});
+                s.plan.purchase[0].spare = Litres(0.25);
+                s.plan.purchase[0].left_over += Litres(0.25);
+              },
+              {"purchase-tight"}},
         Break{"nothing bought", [](Small& s) { s.plan.purchase.clear(); }, {"purchase-missing"}},
         Break{"left over wrong", [](Small& s) { s.plan.purchase[0].left_over = Litres(0.5); }, {"purchase-differs"}},
         Break{"more on hand than on the shelf",

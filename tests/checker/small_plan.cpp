@@ -96,6 +96,7 @@ shop::Shop shop_of_two() {
   shop.heavy_dust_settles = Hours(12);
   shop.both_faces_within = Hours(4);
   shop.handling = Minutes(1);
+  shop.turning = Minutes(5);
   shop::Work mill = work("mill", Hours(2));
   mill.start = at(2, 8);
   mill.dust = shop::Dust::heavy;

@@ -195,7 +195,14 @@ TEST(HardOrders, LaidPartsAreNamedAsTheCauseWithWhatHelps) {
   EXPECT_EQ(laid.status, no_plan);
   EXPECT_TRUE(says(laid.out, "(support: laid)")) << laid.out;
   EXPECT_TRUE(says(laid.out, "(support: points): turned when tack-free: ready ")) << laid.out;
-  EXPECT_EQ(plan(order(head, door + "points"), racks).status, done);
+  const Outcome points = plan(order(head, door + "points"), racks);
+  EXPECT_EQ(points.status, done);
+  // "  deliver   Mon 20 Dec 16:15, safe to promise"
+  const std::size_t at = points.out.find("deliver   ") + std::string("deliver   ").size();
+  const std::string date = points.out.substr(at, points.out.find(", safe to promise") - at);
+  const Files files{{"order.yaml", order(head, door + "laid")}, {"shop.yaml", racks}};
+  const Outcome changed = run({"what-if", "order.yaml", "--set", "pieces.p.parts.top.support=points"}, typed(files));
+  EXPECT_TRUE(says(changed.out, "no plan") && says(changed.out, date)) << date << "\n" << changed.out;
 }
 
 TEST(HardOrders, PartsStandAsideWhenDryToHandle) {
@@ -207,6 +214,47 @@ TEST(HardOrders, PartsStandAsideWhenDryToHandle) {
   ASSERT_EQ(outcome.status, done);
   const auto ready = nlohmann::json::parse(outcome.out).at("pieces")[0].at("ready_safe").at("deliver").get<std::string>();
   EXPECT_LE(ready, "2027-04-13T08:00:00-05:00");
+}
+
+/// Thirty laid shelves on eight racks, painted; `more` is what the shop says of setting aside.
+nlohmann::json thirty_shelves(const std::string& more) {
+  const std::string racks = shop("drying places: [{name: rack, kind: rack, count: 8, length: 950 mm, width: 300 mm}]\n" + steady + more,
+                                 "{mon-fri: 08:00-17:00}");
+  const std::string head = "order: t\nstart: 2027-03-01 08:00\nschedule: painted-cabinet\nspecies: poplar";
+  const std::string shelves = "shape: board, length: 850 mm, width: 260 mm, thickness: 20 mm, count: 30, support: laid";
+  const Outcome outcome = plan(order(head, shelves), racks, {"--format", "json"});
+  EXPECT_EQ(outcome.status, done) << outcome.out << outcome.err;
+  return nlohmann::json::parse(outcome.out);
+}
+
+std::string safe_day(const nlohmann::json& plan) {
+  return plan.at("pieces")[0].at("ready_safe").at("deliver").get<std::string>().substr(0, 10);
+}
+
+/// The most parts that stand aside at a time.
+int most_aside(const nlohmann::json& plan) {
+  std::map<std::string, int> changes;  // all of one shop, and no change of the clock makes a text come before an earlier one
+  for (const auto& place : plan.at("places")) {
+    if (!place.contains("then")) continue;
+    changes[place.at("then").at("aside_from").get<std::string>().substr(0, 16)] += place.at("parts").get<int>();
+    changes[place.at("then").at("until").get<std::string>().substr(0, 16)] -= place.at("parts").get<int>();
+  }
+  int now = 0, most = 0;
+  for (const auto& [at, change] : changes) most = std::max(most, now += change);
+  return most;
+}
+
+TEST(HardOrders, RoomToStandAsideIsKept) {
+  const auto enough = thirty_shelves(""), none = thirty_shelves("set aside: {parts: 0}\n"),
+             some = thirty_shelves("set aside: {parts: 12}\n");
+  EXPECT_GT(most_aside(enough), 12);
+  EXPECT_EQ(most_aside(none), 0);
+  EXPECT_GT(most_aside(some), 0);
+  EXPECT_LE(most_aside(some), 12);
+  EXPECT_LE(safe_day(enough), safe_day(some));
+  EXPECT_LE(safe_day(some), safe_day(none));
+  EXPECT_LT(safe_day(enough), safe_day(none));
+  for (const auto& finding : some.at("warnings")) EXPECT_NE(finding.at("code"), "set-aside-full");
 }
 
 const std::string one_coat = history({{"sand-to-150", "01 08:00", "01 08:15"},

@@ -59,6 +59,14 @@ TEST(Refusal, EachLineOfHelpGivesAPlan) {
   }
 }
 
+TEST(Refusal, WhatIfWithNothingSetSaysWhatToSet) {
+  const Files files{{"order.yaml", order("laid")}, {"shop.yaml", shop}};
+  const Outcome text = run({"what-if", "order.yaml"}, typed(files));
+  EXPECT_EQ(text.status, no_plan) << text.err;
+  EXPECT_NE(text.out.find("There is no plan"), std::string::npos) << text.out;
+  EXPECT_NE(text.out.find("--set \"pieces.1.parts.1.support=points\""), std::string::npos) << text.out;
+}
+
 /// With so small a limit on its cup the second face of a board cannot wait for longer; a larger one bears four days.
 TEST(Refusal, NoLongerForTheSecondFaceThanABoardBears) {
   const auto offers_longer = [](const std::string& limit) {

@@ -68,7 +68,7 @@ TEST(Film, IsRefusedBeyondWhatIsKnown) {
 TEST(Film, TakesAsMuchAsItIsThick) {
   const Product p = covering(Mechanism::water);
   const std::vector<Surface> faces{{SquareMetres(2), false}};
-  EXPECT_NEAR(need(wet(150), p, Method::brush, faces, false) / need(p, Method::brush, faces, false), 1.5, 1e-12);
+  EXPECT_NEAR(need(wet(150), p, Method::brush, faces) / need(p, Method::brush, faces), 1.5, 1e-12);
   Step thinned = wet(120);  // 100 µm of it from the can
   thinned.thinner_share = 0.1;
   EXPECT_NEAR(spreading_rate(thinned, p).value(), 10, 1e-9);

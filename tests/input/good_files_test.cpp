@@ -194,7 +194,7 @@ TEST(Defaults, AreThoseOfTheExamples) {
   EXPECT_EQ(job.shop.light_dust_settles, Hours(0.5));
   EXPECT_EQ(job.shop.heavy_dust_settles, Hours(12));
   EXPECT_EQ(job.shop.both_faces_within, Hours(24));
-  EXPECT_EQ(job.shop.turning, 5min);
+  EXPECT_FALSE(job.shop.turning);
   EXPECT_EQ(job.shop.handling, 1min);
   EXPECT_EQ(job.shop.gap, Metres(0.025));
   EXPECT_EQ(job.shop.sharing_gap, Hours(0.5));
@@ -202,7 +202,7 @@ TEST(Defaults, AreThoseOfTheExamples) {
   const piece::Part& part = job.order.pieces[0].piece.parts.at(0);
   EXPECT_EQ(part.count, 1);
   EXPECT_EQ(part.support, piece::Support::points);
-  EXPECT_EQ(part.turning_people, 1);
+  EXPECT_FALSE(part.turning_people);
   EXPECT_FALSE(job.order.start);
   EXPECT_FALSE(job.order.pieces[0].promised);
 }

@@ -74,6 +74,23 @@ TEST(Purchase, BuysNothingWhereTheShelfIsEnough) {
   EXPECT_EQ(rows[0].cost, Money(0));
 }
 
+/// 0.94 of a litre leaves more than a twentieth of it, 0.96 less: one more of the smallest cans.
+TEST(Purchase, LeavesATwentieth) {
+  const Products products{{"clear", product("clear", {{Litres(1), Money(20)}, {Litres(0.25), Money(8)}})}};
+  const auto enough = purchase(std::vector{need("clear", 0.94)}, products, {});
+  EXPECT_FALSE(enough.at(0).spare);
+  EXPECT_DOUBLE_EQ(bought(enough[0]), 1);
+  const auto tight = purchase(std::vector{need("clear", 0.96)}, products, {});
+  EXPECT_EQ(tight.at(0).spare, Litres(0.25));
+  EXPECT_DOUBLE_EQ(bought(tight[0]), 1.25);
+  EXPECT_EQ(tight[0].cost, Money(28));
+  EXPECT_NEAR(tight[0].left_over.value(), 0.29, 1e-12);
+  shop::Shop shop;
+  shop.stock = {{"clear", Litres(1), {}, {}, {}}};
+  const auto shelf = purchase(std::vector{need("clear", 0.96)}, products, shop);
+  EXPECT_DOUBLE_EQ(bought(shelf.at(0)), 0.25) << "the can on the shelf counts like one that is bought";
+}
+
 TEST(Purchase, StockCountsIfItIsGoodOnTheDayOfTheFirstUse) {
   Products products{{"clear", product("clear", {{Litres(1), {}}})}};
   products["clear"].shelf_life_opened = Hours(10 * 24);

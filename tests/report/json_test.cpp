@@ -38,8 +38,9 @@ TEST(Json, Keys) {
   EXPECT_EQ(keys_at(plan, "/shop"), (Keys{"name", "timezone", "units", "people", "dust_settles_min", "ventilation", "working"}));
   EXPECT_EQ(keys_at(plan, "/shop/working/0"), (Keys{"start", "end"}));
   EXPECT_EQ(keys_at(plan, "/air/0"), (Keys{"time", "temperature_c", "relative_humidity", "dew_point_c", "source"}));
-  EXPECT_EQ(keys_at(plan, "/places/0"), (Keys{"event", "place", "from", "until"}));
-  EXPECT_EQ(keys_at(plan, "/purchase/0"), (Keys{"finish", "area_m2", "need_l", "on_hand_l", "buy", "left_over_l", "cost", "currency"}));
+  EXPECT_EQ(keys_at(plan, "/places/0"), (Keys{"event", "place", "parts", "from", "until"}));
+  EXPECT_EQ(keys_at(plan, "/purchase/0"),
+            (Keys{"finish", "area_m2", "need_l", "on_hand_l", "buy", "left_over_l", "spare_l", "cost", "currency"}));
   EXPECT_EQ(keys_at(plan, "/purchase/0/buy/0"), (Keys{"size_l", "count", "price"}));
   EXPECT_EQ(keys_at(plan, "/warnings/0"), (Keys{"code", "severity", "message", "where"}));
   EXPECT_EQ(keys_at(plan, "/advice"), (Keys{"tried", "waits_for_air_h", "cut_off", "ready_after_longer_search", "suggestions"}));

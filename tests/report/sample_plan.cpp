@@ -171,8 +171,8 @@ job::Plan table() {
   p.faces = faces();
   p.events = events();
   p.places = {{3, "trestle 1", at(12, 13, 10), at(12, 15), false, {}}};
-  p.purchase = {{"stain", "", SquareMetres(2.74), Litres(0.28), Litres(0.25), {{Litres(0.25), 1, Money(14)}}, Litres(0.22), Money(14)},
-                {"clear", "", SquareMetres(6.68), Litres(0.71), Litres(0), {{Litres(1), 1, Money(41.5)}}, Litres(0.29), Money(41.5)}};
+  p.purchase = {{"stain", "", SquareMetres(2.74), Litres(0.28), Litres(0.25), {{Litres(0.25), 1, Money(14)}}, Litres(0.22), {}, Money(14)},
+                {"clear", "", SquareMetres(6.68), Litres(0.71), Litres(0), {{Litres(1), 1, Money(41.5)}}, Litres(0.29), {}, Money(41.5)}};
   p.sundries = {{"abrasive sheets, grit 180", 4, "sheets", "common practice, no source"}};
   p.findings = {{"cold-night",
                  job::Severity::warning,

@@ -143,6 +143,7 @@ void add_customs(Scene& scene, Tree& shop) {
   if (scene.gives(0.3))
     set(shop, "both faces within",
         random.chance(0.4) ? random.one_of({"903 min", "2 days", "14 days", "3 days"}) : duration(random, 240, 6000));
+  if (scene.gives(0.2)) set(set(shop, "set aside", map()), "parts", std::to_string(random.between(0, 40)));
   if (scene.gives(0.3)) set(shop, "turning", minutes(random, 0, 20));
   if (scene.gives(0.3)) set(shop, "handling", minutes(random, 0, 6));
   if (scene.gives(0.3)) set(shop, "gap between parts", random.one_of({"0 mm", "25 mm", "1 in", "100 mm"}));

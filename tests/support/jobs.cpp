@@ -109,6 +109,7 @@ shop::Shop make_shop(const JobKnobs& knobs) {
   shop.heavy_dust_settles = Hours(12);
   shop.both_faces_within = knobs.both_faces_within;
   shop.handling = Minutes(1);
+  shop.turning = Minutes(5);
   return shop;
 }
 

@@ -25,16 +25,48 @@ std::vector<Need> by_product(std::span<const Need> needs) {
   return sums;
 }
 
+/// Nobody gets the last twentieth out of a can, and a brush takes a little more one day than another. Common practice, no source.
+constexpr double least_left = 0.05;
+
+/// One more of the smallest cans.
+void add_spare(job::Purchase& row, const std::vector<finish::Can>& cans) {
+  const finish::Can& smallest =
+      *std::min_element(cans.begin(), cans.end(), [](const finish::Can& a, const finish::Can& b) { return a.size < b.size; });
+  const auto bought = std::find_if(row.buy.begin(), row.buy.end(), [&](const job::Bought& one) { return one.size == smallest.size; });
+  if (bought != row.buy.end()) {
+    ++bought->count;
+  } else {
+    row.buy.push_back({smallest.size, 1, smallest.price});
+  }
+  row.spare = smallest.size;
+  row.left_over += smallest.size;
+  if (row.cost && smallest.price) {
+    *row.cost += *smallest.price;
+  } else {
+    row.cost.reset();
+  }
+}
+
 job::Purchase buy(const Need& need, const finish::Product& product, const shop::Shop& shop) {
-  job::Purchase row{
-      .product = product.id, .part = {}, .area = need.area, .need = need.litres, .on_hand = {}, .buy = {}, .left_over = {}, .cost = {}};
+  job::Purchase row{.product = product.id,
+                    .part = {},
+                    .area = need.area,
+                    .need = need.litres,
+                    .on_hand = {},
+                    .buy = {},
+                    .left_over = {},
+                    .spare = {},
+                    .cost = {}};
   row.on_hand = shop::usable_stock(shop, product.id, need.first_use, product.shelf_life_opened);
   const Litres missing = need.litres - row.on_hand;
   const Cover cover = best_cover(product.cans, missing);
   for (std::size_t i = 0; i < product.cans.size(); ++i)
     if (cover.counts[i] > 0) row.buy.push_back({product.cans[i].size, cover.counts[i], product.cans[i].price});
   row.left_over = std::max(Litres(0), cover.total - missing);
-  if (!product.cans.empty()) row.cost = cover.cost;
+  if (product.cans.empty()) return row;
+  row.cost = cover.cost;
+  constexpr Litres inexact(1e-9);
+  if (row.left_over + inexact < least_left * (row.need + row.left_over)) add_spare(row, product.cans);
   return row;
 }
 
@@ -46,6 +78,7 @@ job::Purchase share_of(const job::Purchase& sets, const std::string& part, doubl
   row.need = sets.need * share;
   row.on_hand = sets.on_hand * share;
   row.left_over = sets.left_over * share;
+  if (sets.spare) row.spare = *sets.spare * share;
   row.cost = price(sets.cost);
   for (job::Bought& bought : row.buy) bought = {bought.size * share, bought.count, price(bought.price)};
   return row;

@@ -24,7 +24,7 @@ struct Need {
 [[nodiscard]] Litres session_loss(finish::Method);
 
 /// One row a product, two for a product of two parts, in the order of the products' first needs. Stock counts if it is still good on the day
-/// of the first use. A product without cans is bought as needed: nothing to buy, nothing left over.
+/// of the first use. Where less than a twentieth would be left, one more of the smallest cans is bought. A product without cans is bought as needed: nothing to buy, nothing left over.
 ///
 /// Cans of a two-part product are sets with both parts in the ratio of the mix. A set's size counts the two together; its base and its
 /// hardener each have a row, in which sizes are the part's share of the set. The base bears the set's price, the hardener comes with it.

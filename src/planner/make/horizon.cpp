@@ -71,7 +71,7 @@ class Guess {
       const PlaceChoice& choice = load.choices.front();
       const shop::DryingPlace& place = loads_.places[choice.place].place;
       const double share = double(choice.steps) / (steps_of(place, job_.shop.gap) * place.count);
-      busy[choice.place] += share * std::max(Hours(least_place), label(*coat.product, job::handled(*coat.product)));
+      busy[choice.place] += share * std::max(Hours(least_place), label(*coat.product, job::keeps_place(*coat.product, job_.shop)));
     }
     Hours most{0};
     for (const auto& [place, hours] : busy) most = std::max(most, hours);
@@ -117,6 +117,18 @@ date::days last_horizon(Instant from) {
 date::days first_horizon(const job::Job& job, const Loads& loads, const TaskGraph& graph, Instant from) {
   const Hours longest = std::chrono::hours(24) * last_horizon(from).count();
   return std::chrono::ceil<date::days>(std::min(longest, Guess(job, loads, graph, from).run()));
+}
+
+bool cured(const job::Plan& plan) {
+  return std::all_of(plan.events.begin(), plan.events.end(), [&](const job::Event& event) {
+    if (event.product.empty()) return true;
+    const finish::Product& product = plan.products.at(event.product);
+    for (std::size_t s = 0; s < finish::stage_count; ++s) {
+      const auto stage = static_cast<finish::Stage>(s);
+      if (job::has_stage(product, stage) && !event.stages.slow[stage]) return false;
+    }
+    return true;
+  });
 }
 
 }  // namespace coatday::planner

@@ -1,6 +1,7 @@
 #pragma once
-// How far ahead a plan is looked for.
+// How far ahead a plan is looked for, and whether the air was known far enough.
 
+#include "job/plan.h"
 #include "planner/tasks/tasks.h"
 
 namespace coatday::planner {
@@ -11,5 +12,8 @@ namespace coatday::planner {
 
 /// Nothing is planned beyond the last year whose dates are known.
 [[nodiscard]] date::days last_horizon(Instant from);
+
+/// Every coat of the plan has reached all its stages by the slow clocks.
+[[nodiscard]] bool cured(const job::Plan&);
 
 }  // namespace coatday::planner

@@ -2,20 +2,21 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 
 #include <fmt/core.h>
 
 #include "job/stages.h"
 #include "planner/buy/buying.h"
-#include "planner/make/guard.h"
 #include "planner/make/horizon.h"
+#include "planner/make/search.h"
 #include "planner/make/variants.h"
 #include "planner/model/crews.h"
 #include "planner/model/hands_bound.h"
 #include "planner/model/plan_air.h"
 #include "planner/model/ready_bound.h"
+#include "planner/model/set_aside.h"
 #include "planner/model/unplaceable.h"
+#include "planner/result/bounds.h"
 #include "planner/result/changes.h"
 #include "planner/result/condensation.h"
 #include "planner/result/deliver_early.h"
@@ -23,6 +24,7 @@
 #include "planner/result/explain.h"
 #include "planner/result/past_limits.h"
 #include "planner/result/requirement_text.h"
+#include "planner/result/set_aside.h"
 #include "planner/result/time_spent.h"
 #include "planner/result/visits.h"
 #include "planner/result/waits.h"
@@ -50,17 +52,8 @@ constexpr int most_refusals = 2;
 /// The air reaches so far past the last coat, because a cure goes on. Where the first span is too short the next is taken.
 constexpr std::array<days, 3> cures{days(60), days(240), days(730)};
 
-/// The quick search may find nothing. Then so many conflicts and passes go into a plan, or into the proof that there is none.
-constexpr long search_for_any = 3000;
-/// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared is
-/// one of many, and gets less.
-constexpr long search_to_follow = 2000, search_to_compare = 500;
-constexpr std::size_t few_tasks = 300, few_to_compare = 40;
-/// And so many tries to put whole orders back in another turn.
-constexpr long reinsertions = 2000;
-
-/// At least this part of the seconds that the request gives goes into the search.
-constexpr double least_search = 0.2;
+/// So often the room to stand aside counts for less, until what stands there fits.
+constexpr int most_tightened = 6;
 
 /// Beyond this a plan would take minutes.
 constexpr std::size_t most_loads = 1500;
@@ -90,7 +83,7 @@ class Planner {
         }
       }
     }
-    plan_.seconds_spent = spent();
+    plan_.seconds_spent = search_.spent();
     return std::move(plan_);
   }
 
@@ -183,20 +176,17 @@ class Planner {
     const Calendar calendar(job_.shop, grid_, grid_.down(air_.begin()), steps);
     Model model = make_model(job_, loads_, graph_, air_.clocks(), calendar, grid_, Scope::whole);
     const std::optional<solver::Tag> misfit = unplaceable(model.problem);
-    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search(model.problem, insists);
+    solver::Outcome outcome = misfit ? solver::Contradiction{{*misfit}, -1} : search_within_room(model, insists);
     if (auto* found = std::get_if<solver::Found>(&outcome)) {
       plan_.search_cut_off = found->cut_off;
-      if (purpose_ == Purpose::follow) {
-        solver::Limits gathering;
-        gathering.guard = guard();
-        solver::gather_visits(model.problem, gathering, *found);
-      }
       fix_crews(graph_, model, found->schedule);
       deliver_early(graph_, model.problem, found->schedule);
-      const std::vector<PlaceAssignment> places = place_loads(found->schedule, model);
+      const std::vector<PlaceAssignment> places = place_loads(graph_, found->schedule, model);
+      crowd_ = crowd(graph_, found->schedule, places);
       if (purpose_ == Purpose::follow) plan_.ready_bound = ready_bound(job_, loads_, graph_, air_.clocks(), calendar, grid_);
       write(*found, places, model, calendar);
-      judge_search(*found, calendar);
+      write_bounds(plan_, *found, grid_);
+      plan_.days_late_bound = days_late_bound(job_, graph_, calendar, grid_, days_late_alone(plan_, *found, grid_));
       return true;
     }
     refuse(outcome, model);
@@ -224,87 +214,39 @@ class Planner {
     return blocker_text(none.activity, none.blockers, job_, loads_, graph_, model, air_.clocks(), grid_);
   }
 
-  /// The quick search first: it says whether the horizon will do. Work limits what follows, not a clock, so that every machine finds the same,
-  /// unless the request gives seconds.
-  solver::Outcome search(const solver::Problem& problem, bool insists) const {
-    solver::Limits quick;
-    quick.guard = guard();
-    quick.reinsertions = purpose_ == Purpose::follow ? reinsertions : 0;
-    quick.reasons = refusal_.by.empty();  // once is enough
-    solver::Outcome outcome = solver::solve(problem, quick);
-    const auto* found = std::get_if<solver::Found>(&outcome);
-    if (request_.seconds > 0) return found != nullptr || insists ? better(std::move(outcome), solver::solve(problem, limits())) : outcome;
-    solver::Limits more;
-    more.guard = guard();
-    more.reasons = refusal_.by.empty();
-    more.work = request_.work;
-    if (found == nullptr && insists && purpose_ == Purpose::follow) {
-      more.work = search_for_any;
-      return solver::solve(problem, more);
+  /// Where more parts would stand aside than there is room for, the room counts for less, as long as there is a plan then.
+  solver::Outcome search_within_room(Model& model, bool insists) {
+    const Search::Aim aim{insists, refusal_.by.empty()};  // reasons once are enough
+    solver::Outcome outcome = search_.run(model.problem, aim);
+    for (int again = 0; model.room && again < most_tightened; ++again) {
+      const auto* found = std::get_if<solver::Found>(&outcome);
+      const auto over = found != nullptr ? crowd_of(model, found->schedule) : std::nullopt;
+      if (!over || !tighten(model, over->not_packed - 1)) break;
+      solver::Outcome tighter = search_.run(model.problem, aim);
+      if (!std::holds_alternative<solver::Found>(tighter)) break;
+      outcome = std::move(tighter);
     }
-    const bool follows = purpose_ == Purpose::follow;
-    const std::size_t most = follows ? few_tasks : purpose_ == Purpose::compare ? few_to_compare : 0;
-    if (found == nullptr || found->proven || graph_.tasks.size() > most) return outcome;
-    more.work = std::max(follows ? search_to_follow : search_to_compare, more.work);
-    return better(std::move(outcome), solver::solve(problem, more));
+    return outcome;
   }
 
-  /// The longer search may end with less than the quick one found, and still knows the better bound.
-  static solver::Outcome better(solver::Outcome quick, solver::Outcome longer) {
-    auto* before = std::get_if<solver::Found>(&quick);
-    auto* after = std::get_if<solver::Found>(&longer);
-    if (before == nullptr || (after != nullptr && !(before->score < after->score))) return longer;
-    if (after != nullptr) {
-      before->ready_bound = std::max(before->ready_bound, after->ready_bound);
-      before->goals_from = std::move(after->goals_from);
-      before->cut_off = after->cut_off;
-    }
-    return quick;
+  [[nodiscard]] std::optional<Crowd> crowd_of(Model model, solver::Schedule schedule) {
+    TaskGraph graph = graph_;
+    fix_crews(graph, model, schedule);
+    const std::vector<PlaceAssignment> places = place_loads(graph, schedule, model);
+    return crowd(graph, schedule, places);
+  }
+
+  [[nodiscard]] std::optional<Crowd> crowd(const TaskGraph& graph, const solver::Schedule& schedule,
+                                           const std::vector<PlaceAssignment>& places) {
+    if (job_.shop.set_aside.value_or(0) == 0) return std::nullopt;
+    return crowd_aside(job_.shop, loads_, graph, schedule, places, packed_at(graph, schedule, air_.clocks(), grid_), air_.clocks(), grid_);
   }
 
   /// Places as they suit best, else as the schedule has them.
-  std::vector<PlaceAssignment> place_loads(const solver::Schedule& schedule, const Model& model) const {
-    if (auto places = assign_places(job_.shop.gap, loads_, graph_, model, schedule)) return std::move(*places);
-    return places_as_laid_out(job_.shop.gap, loads_, graph_, model, schedule);
-  }
-
-  [[nodiscard]] Hours spent() const { return std::chrono::steady_clock::now() - begun_; }
-
-  /// What is left of it; every search gets a moment.
-  [[nodiscard]] double guard() const {
-    constexpr double least = 0.05;
-    return request_.seconds > 0 ? 0 : std::max(least, guard_.left());
-  }
-
-  [[nodiscard]] solver::Limits limits() const {
-    solver::Limits limits;
-    if (request_.seconds <= 0) return limits;
-    const double before = std::chrono::duration<double>(spent()).count();  // what follows the search takes about twice as long
-    limits.reinsertions = reinsertions;
-    limits.seconds = std::max(least_search * request_.seconds, request_.seconds - 3 * before);
-    limits.stop = request_.stop;
-    if (request_.progress) {
-      limits.progress = [this](const solver::Progress& progress) {
-        request_.progress(
-            {grid_.instant(progress.best.ready), grid_.instant(progress.ready_bound), std::chrono::duration<double>(spent()).count()});
-      };
-    }
-    return limits;
-  }
-
-  /// A search proves things of these loads only.
-  void judge_search(const solver::Found& found, const Calendar& calendar) {
-    plan_.proven = found.proven;
-    plan_.ready_bound_here = plan_.ready_bound;
-    if (found.ready_bound > -solver::unreachable)
-      plan_.ready_bound_here = std::max(plan_.ready_bound_here.value_or(plan_.from), grid_.instant(found.ready_bound));
-    std::vector<int> alone(plan_.pieces.size(), 0);
-    for (std::size_t p = 0; p < plan_.pieces.size() && !found.goals_from.empty(); ++p) {
-      const job::PieceResult& piece = plan_.pieces[p];
-      const Instant from = grid_.instant(found.goals_from.at(2 * p + 1));  // the second goal of each delivery is the safe one
-      if (piece.due) alone[p] = job::days_late(job_.shop.zone, *piece.due, from);
-    }
-    plan_.days_late_bound = days_late_bound(job_, graph_, calendar, grid_, alone);
+  std::vector<PlaceAssignment> place_loads(const TaskGraph& graph, const solver::Schedule& schedule, const Model& model) const {
+    const std::vector<solver::Time> packed = packed_at(graph, schedule, air_.clocks(), grid_);
+    if (auto places = assign_places(job_.shop.gap, loads_, graph, model, schedule, packed)) return std::move(*places);
+    return places_as_laid_out(job_.shop.gap, loads_, graph, model, schedule, packed);
   }
 
   void write(const solver::Found& found, const std::vector<PlaceAssignment>& places, const Model& model, const Calendar& calendar) {
@@ -322,7 +264,7 @@ class Planner {
       plan_.until = end + cure;
       air_.extend_to(plan_.until);
       write_events(plan_, job_, loads_, graph_, found.schedule, places, air_.clocks(), grid_);
-      if (cured()) break;
+      if (cured(plan_)) break;
     }
     if (request_.earlier_starts) plan_.changes = changes_since(*request_.earlier_starts, plan_);
     if (purpose_ == Purpose::follow) {
@@ -332,6 +274,7 @@ class Planner {
     write_purchase(plan_, job_);
     write_warnings(plan_, air_.clocks());
     write_condensation(plan_);
+    if (crowd_) plan_.findings.push_back(set_aside_full(*crowd_, job_.shop, grid_));
     write_past_limits(plan_);
     plan_.visits = visits_in(plan_);
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
@@ -342,32 +285,19 @@ class Planner {
     }
   }
 
-  /// Every coat has reached all its stages by the slow clocks.
-  bool cured() const {
-    return std::all_of(plan_.events.begin(), plan_.events.end(), [&](const job::Event& event) {
-      if (event.product.empty()) return true;
-      const finish::Product& product = plan_.products.at(event.product);
-      for (std::size_t s = 0; s < finish::stage_count; ++s) {
-        const auto stage = static_cast<finish::Stage>(s);
-        if (job::has_stage(product, stage) && !event.stages.slow[stage]) return false;
-      }
-      return true;
-    });
-  }
-
   const job::Job& job_;
   const job::Request& request_;
   Purpose purpose_;
   const Variant& variant_;
-  std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
-  Guard guard_{request_.guard};
   Grid grid_;
+  Search search_{request_, purpose_, grid_};
   job::Plan plan_;
   PlanAir air_{job_, plan_};
   Loads loads_;
   TaskGraph graph_;
   Instant wood_until_;
   std::vector<Before> missed_;  // time limits that the plan need not keep
+  std::optional<Crowd> crowd_;  // of what stands aside
   bool forgiving_ = false;      // of limits that began with what is done
 
   struct Refusal {

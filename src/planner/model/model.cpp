@@ -9,6 +9,7 @@
 #include "planner/model/exhaust.h"
 #include "planner/model/places_taken.h"
 #include "planner/model/presence.h"
+#include "planner/model/set_aside.h"
 #include "planner/model/turns.h"
 
 namespace coatday::planner {
@@ -43,6 +44,7 @@ class Builder {
     if (whole_) {
       for (std::size_t i = 0; i < graph_.place_holds.size(); ++i) hold(i);
       add_exhaust(model_, job_.shop.ventilation, graph_, clocks_, grid_);
+      add_set_aside(model_, job_, loads_, graph_, clocks_, grid_);
       keep_dust_off();
       keep_sparks_off();
     }
@@ -247,7 +249,7 @@ class Builder {
     hold.first = static_cast<int>(place_hold.coat);
     if (place_hold.until) hold.until = activities(*place_hold.until);
     hold.limit_from = {hold.first, solver::Edge::end};
-    hold.limit = stage_function(coat, job::handled(*coat.product));
+    hold.limit = stage_function(coat, job::keeps_place(*coat.product, job_.shop));
     if (coat.done && (over(place_hold, hold.limit) || !taken_.take(load))) return;
     for (const PlaceChoice& choice : load.choices) hold.choices.push_back({place(choice.place), choice.steps});
     hold.tag = tag(Requirement::Kind::place, load.choices.empty() ? 0 : load.choices.front().place);

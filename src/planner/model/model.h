@@ -3,6 +3,7 @@
 // instead of one person.
 
 #include <map>
+#include <optional>
 
 #include "planner/model/start_calendar.h"
 #include "planner/tasks/tasks.h"
@@ -12,7 +13,7 @@ namespace coatday::planner {
 
 /// What a tag of the problem stands for.
 struct Requirement {
-  enum class Kind { after, before, calendar, people, spray_gun, place, dust, vapour, airflow, promised };
+  enum class Kind { after, before, calendar, people, spray_gun, place, dust, vapour, airflow, set_aside, promised };
   Kind kind;
   std::size_t index = 0;  ///< into after, before, tasks, places or pieces, by the kind
   bool operator==(const Requirement&) const = default;
@@ -21,7 +22,9 @@ struct Requirement {
 struct Model {
   solver::Problem problem;
   std::vector<Requirement> requirements;   ///< by tag
-  std::vector<std::size_t> place_hold_of;  ///< index into TaskGraph::place_holds; further holds are of airflow
+  std::vector<std::size_t> place_hold_of;  ///< index into TaskGraph::place_holds; further holds are of airflow and of what stands aside
+  std::optional<std::size_t> room;         ///< for what is coated and may not be packed yet: a resource, where the shop limits it
+  int least_room = 0;                      ///< it needs, for the largest load and for what is done
   std::map<std::size_t, int> by_crew;      ///< task that a crew may do -> the activity in which the crew does it
 };
 

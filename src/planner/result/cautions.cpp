@@ -39,6 +39,7 @@ const std::map<std::string, std::string>& texts() {
        "Grinding: sparks fly far and the dust harms lungs and eyes; face shield, mask, nothing that burns in their way, and never in the "
        "room "
        "with wet finish."},
+      {"heavy", "Heavy: over 23 kg (51 lb) is too much for one person. Two people lift it, or a hoist; whoever is alone gets help first."},
       {"spray", "Spraying: overspray burns; booth or extraction, respirator, no spark source. Local code counts."},
       {"food-contact",
        "For food: only a finish with a label that says so, and only when fully cured. The law of the place where it is sold decides, not "

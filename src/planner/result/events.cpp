@@ -9,6 +9,7 @@
 #include "job/stages.h"
 #include "planner/result/cautions.h"
 #include "planner/result/hand_over.h"
+#include "planner/result/set_aside.h"
 
 namespace coatday::planner {
 
@@ -25,7 +26,8 @@ class Writer {
         schedule_(schedule),
         assignments_(assignments),
         clocks_(clocks),
-        grid_(grid) {}
+        grid_(grid),
+        packed_(packed_at(graph, schedule, clocks, grid)) {}
 
   void run() {
     plan_.faces = loads_.faces;
@@ -90,6 +92,7 @@ class Writer {
     event.note = task.note;
     if (task.product != nullptr) coat(task, event);
     event.cautions = cautions_of(event, task.product, task.piece ? &job_.order.pieces[*task.piece].piece : nullptr);
+    if (task.heavy) event.cautions.emplace_back("heavy");
     for (const std::string& key : event.cautions) plan_.cautions.emplace(key, caution_text(key));
     return event;
   }
@@ -171,13 +174,19 @@ class Writer {
         use.event = event_of_task_.at(graph_.place_holds[assignment.place_hold].coat);
         use.place = place.count == 1 ? place.name : fmt::format("{} {}", place.name, assignment.numbers[n] + 1);
         use.from = grid_.instant(assignment.from);
-        use.until = grid_.instant(assignment.until);
+        use.until = grid_.instant(assignment.left[n]);
+        if (assignment.left[n] < packed_[assignment.place_hold]) use.then = {use.until, packed_until(assignment.place_hold)};
         use.across = loads_.places[choice.place].turned;
         use.laid = laid(load, choice.packing.places[n], stretch_step * assignment.begin);
         if (use.across) use.laid = turned(use.laid);
         plan_.places.push_back(std::move(use));
       }
     }
+  }
+
+  /// The air may end before it is dry to pack.
+  [[nodiscard]] Instant packed_until(std::size_t place_hold) const {
+    return packed_[place_hold] < solver::unreachable ? grid_.instant(packed_[place_hold]) : plan_.until;
   }
 
   static std::vector<shop::Laid> laid(const Load& load, std::vector<shop::Laid> rows, Metres from) {
@@ -210,6 +219,7 @@ class Writer {
   const std::vector<PlaceAssignment>& assignments_;
   Clocks& clocks_;
   const Grid& grid_;
+  std::vector<solver::Time> packed_;  // by place hold
   std::map<std::size_t, std::size_t> event_of_task_;
 };
 

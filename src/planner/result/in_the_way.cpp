@@ -56,6 +56,8 @@ std::string InTheWay::words(std::size_t task, Time start, const Blocker& blocker
   switch (*kind_of(blocker, model_)) {
     case Kind::place:
       return no_place(blocker, start);
+    case Kind::set_aside:
+      return in_use("no room is left to stand parts aside", blocker, start);
     case Kind::people:
       return no_hands(task, blocker, start);
     case Kind::spray_gun:

@@ -42,6 +42,8 @@ class RequirementWriter {
       case Requirement::Kind::airflow:
         return fmt::format("the exhaust carries {} against solvent vapour",
                            format_exhaust(*job_.shop.ventilation.airflow, job_.shop.units));
+      case Requirement::Kind::set_aside:
+        return fmt::format("there is room for {} parts to stand aside until dry to pack", job_.shop.set_aside.value_or(0));
       case Requirement::Kind::promised:
         break;
     }

@@ -132,9 +132,10 @@ class WayBack {
     }
     if (blocker == nullptr || blocker->tag < 0) return void(add(TimeCause::visit, begin, end));
     const Requirement& rule = model_.requirements[static_cast<std::size_t>(blocker->tag)];
-    static const std::map<Kind, TimeCause> causes{{Kind::place, TimeCause::place},         {Kind::people, TimeCause::hands},
-                                                  {Kind::spray_gun, TimeCause::spray_gun}, {Kind::airflow, TimeCause::exhaust},
-                                                  {Kind::dust, TimeCause::dust},           {Kind::vapour, TimeCause::hot_work}};
+    static const std::map<Kind, TimeCause> causes{{Kind::place, TimeCause::place},     {Kind::set_aside, TimeCause::set_aside},
+                                                  {Kind::people, TimeCause::hands},    {Kind::spray_gun, TimeCause::spray_gun},
+                                                  {Kind::airflow, TimeCause::exhaust}, {Kind::dust, TimeCause::dust},
+                                                  {Kind::vapour, TimeCause::hot_work}};
     add(causes.at(rule.kind), begin, end, rule.kind == Kind::place ? job_.shop.places[rule.index].name : "");
   }
 

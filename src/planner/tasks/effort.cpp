@@ -59,6 +59,4 @@ Effort dry_effort(const finish::Step& step, SquareMetres area, int items, const 
   return effort;
 }
 
-Minutes turning_effort(int items, const shop::Shop& shop) { return job::in_whole_steps(Hours(shop.turning) * items); }
-
 }  // namespace coatday::planner

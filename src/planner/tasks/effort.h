@@ -30,7 +30,5 @@ struct Effort {
                                  Hours at_least = Hours(0));
 /// Dry work: by area, or a fixed time per item, or the sum of a bake's stages.
 [[nodiscard]] Effort dry_effort(const finish::Step&, SquareMetres, int items, const shop::Shop&);
-/// Turning so many items over.
-[[nodiscard]] Minutes turning_effort(int items, const shop::Shop&);
 
 }  // namespace coatday::planner

@@ -5,6 +5,7 @@
 
 #include "job/stages.h"
 #include "job/time_step.h"
+#include "job/turning.h"
 #include "piece/heat.h"
 #include "planner/tasks/effort.h"
 #include "planner/tasks/history.h"
@@ -123,9 +124,12 @@ job::TimeConstants LoadTasks::bodies(const std::vector<std::size_t>& faces) cons
   return {all.begin(), all.end()};
 }
 
-std::vector<finish::Surface> LoadTasks::surfaces(const std::vector<std::size_t>& faces) const {
+std::vector<finish::Surface> LoadTasks::surfaces(const finish::Product& product, const std::vector<std::size_t>& faces) const {
   std::vector<finish::Surface> all;
-  for (const std::size_t face : faces) all.push_back({loads_.faces[face].area, loads_.faces[face].end_grain});
+  for (const std::size_t face : faces) {
+    const bool bare = wood() && !(product.film ? filmed_ : coated_).contains(face);
+    all.push_back({loads_.faces[face].area, loads_.faces[face].end_grain, bare});
+  }
   return all;
 }
 
@@ -152,20 +156,20 @@ Task LoadTasks::coat(const finish::Step& step, const finish::Product& product, c
     task.note += task.note.empty() ? "" : "; ";
     task.note += "the side that shows goes first, since all is less late or ready earlier so; mind the marks of what it lies on";
   }
-  task.bare = std::none_of(faces.begin(), faces.end(), [&](std::size_t f) { return coated_.contains(f); });
   if (coated_.empty()) task.at_rest = at_rest();
-  coated_.insert(faces.begin(), faces.end());
   for (const std::size_t face : faces) task.coat = ++counts_[{face, product.id}];
   task.wet_film = finish::wet_film(step, product);
   task.drying = finish::drying_factor(step, product);
   add_effort(step, task);
+  coated_.insert(faces.begin(), faces.end());
+  if (product.film) filmed_.insert(faces.begin(), faces.end());
   return task;
 }
 
 void LoadTasks::add_effort(const finish::Step& step, Task& coat) const {
   const finish::Product& product = *coat.product;
   const finish::Method method = coat.method.value_or(finish::Method::brush);
-  coat.volume = finish::need(step, product, method, surfaces(coat.faces), coat.bare && wood());
+  coat.volume = finish::need(step, product, method, surfaces(product, coat.faces));
   coat.vapour = vapour_of(product, *coat.volume, product.thinner_share + step.thinner_share, job_.shop.ventilation);
   const auto mixing = graph_.mixings.find(&product);
   const Effort effort = vented_effort(coat.vapour, product, method, area(coat.faces), load_.items, job_.shop,
@@ -198,7 +202,13 @@ Task LoadTasks::turn(const finish::Step& step, StepId::Kind kind) const {
   task.note.clear();
   task.grit.reset();
   task.support = load_.support;
-  task.hands_on = turning_effort(load_.items, job_.shop);
+  Hours takes{0};
+  for (const LoadPart& of : load_.parts) {
+    const piece::Part& part = job_.order.pieces[load_.piece].piece.parts[of.part];
+    takes += job::turning_time(part, job_.shop) * of.count;
+    task.heavy = task.heavy || job::too_heavy_for_one(part);
+  }
+  task.hands_on = job::in_whole_steps(takes);
   return task;
 }
 

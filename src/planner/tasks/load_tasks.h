@@ -42,7 +42,8 @@ class LoadTasks {
   [[nodiscard]] std::optional<std::vector<RestSpan>> at_rest() const;
   [[nodiscard]] SquareMetres area(const std::vector<std::size_t>& faces) const;
   [[nodiscard]] job::TimeConstants bodies(const std::vector<std::size_t>& faces) const;
-  [[nodiscard]] std::vector<finish::Surface> surfaces(const std::vector<std::size_t>& faces) const;
+  /// Bare wood takes more of the first film, whatever without a film lies on it; of what leaves no film the first coat takes more.
+  [[nodiscard]] std::vector<finish::Surface> surfaces(const finish::Product&, const std::vector<std::size_t>& faces) const;
   /// Two people sand one load when that takes one of them long: each at one end of it, or at pieces of their own.
   [[nodiscard]] std::optional<Crew> crew(Minutes alone) const;
   /// Dry work rests overnight only when one shift is too short for it.
@@ -56,7 +57,7 @@ class LoadTasks {
   const Load& load_;
   const std::string& piece_id_;
   const TaskGraph& graph_;
-  std::set<std::size_t> coated_;                               // faces
+  std::set<std::size_t> coated_, filmed_;                      // faces
   std::map<std::pair<std::size_t, std::string>, int> counts_;  // coats so far, by face and product
 };
 

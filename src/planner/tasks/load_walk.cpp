@@ -116,6 +116,7 @@ void LoadWalk::coat_step(const finish::Step& step, const finish::Product& produc
       chain(id, step);
       close_holds(id);
       if (turn_back) after(id, *turn_back, Elapsed{}, "");
+      if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
     } else {
       second_side(step, done.back(), id);
     }
@@ -154,7 +155,6 @@ void LoadWalk::over_what_lies_below(const finish::Step& step, const finish::Prod
   if (side.abraded || !job::has_stage(below, finish::Stage::recoat_close)) return;
   graph_.before.push_back({id, *side.coat, StageOf{finish::Stage::recoat_close}, remedy,
                            fmt::format("the recoat window of {} ends, at the earliest", graph_.tasks[*side.coat].name)});
-  if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
 }
 
 std::optional<std::size_t> LoadWalk::remedy_scuff(const finish::Step& step, const Passes& passes) {
@@ -172,6 +172,7 @@ std::optional<std::size_t> LoadWalk::remedy_scuff(const finish::Step& step, cons
   if (below.empty()) return std::nullopt;
   const std::size_t id = add(tasks_.scuff(step, std::move(faces)));
   for (const std::size_t coat : below) after(id, coat, StageOf{finish::Stage::sand}, job::dry_to(finish::Stage::sand));
+  for (const std::size_t before : previous_) after(id, before, Elapsed{}, "");  // one thing at a time is done to a load
   return id;
 }
 

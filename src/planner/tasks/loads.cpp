@@ -9,6 +9,7 @@
 
 #include "job/place_support.h"
 #include "job/time_step.h"
+#include "job/turning.h"
 #include "piece/heat.h"
 #include "planner/tasks/effort.h"
 #include "planner/tasks/loads.h"
@@ -212,14 +213,16 @@ class Gatherer {
     const std::vector<piece::Part>& parts = job_.order.pieces[p].piece.parts;
     int items = 0, carried = 0;
     SquareMetres area;
+    Hours turning{0};
     for (const Batch& batch : batches) {
       items += batch.count;
+      turning += job::turning_time(parts[batch.part], job_.shop) * batch.count;
       carried += parts[batch.part].kept_at || !parts[batch.part].solid.readings.empty() ? batch.count : 0;
       for (const piece::PartFace& face : piece::faces_of(parts[batch.part])) area += face.coated * batch.count;
     }
     const bool turned = parts[batches.front().part].support != piece::Support::hooks;
     Minutes longest =
-        std::max(turned ? turning_effort(items, job_.shop) : Minutes{0}, job::in_whole_steps(Hours(job_.shop.handling) * carried));
+        std::max(turned ? job::in_whole_steps(turning) : Minutes{0}, job::in_whole_steps(Hours(job_.shop.handling) * carried));
     if (const finish::Schedule* schedule = job_.catalogue.schedule(parts[batches.front().part].schedule)) {
       for (const finish::Step& step : schedule->steps) {
         const bool in_one_go = !step.product && (step.hot || !step.bake.empty());
@@ -243,7 +246,7 @@ class Gatherer {
       for (const piece::PartFace& face : piece::faces_of(parts[batch.part])) {
         const std::size_t pass = hung || face.face.pass == piece::Pass::second ? 1 : 0;
         areas[pass] += face.coated * batch.count;
-        surfaces[pass].push_back({face.coated * batch.count, face.face.end_grain});
+        surfaces[pass].push_back({face.coated * batch.count, face.face.end_grain, true});
       }
     }
     Minutes longest{0};
@@ -252,7 +255,7 @@ class Gatherer {
       const auto method = product != nullptr ? method_of(step, *product, job_.shop) : std::nullopt;
       if (!method) continue;
       for (const std::size_t pass : {std::size_t{0}, std::size_t{1}}) {
-        const Litres most = finish::need(step, *product, *method, surfaces[pass], true);
+        const Litres most = finish::need(step, *product, *method, surfaces[pass]);
         auto vapour = vapour_of(*product, most, product->thinner_share + step.thinner_share, job_.shop.ventilation);
         const Effort effort = vented_effort(vapour, *product, *method, areas[pass], items, job_.shop, as_recorded(*product));
         longest = std::max(longest, effort.hands_on + effort.set_up + effort.clean_up);
@@ -290,7 +293,7 @@ class Gatherer {
     LoadPart entry{batch.part, batch.first, batch.count, label(part, batch)};
     load.label += (load.label.empty() ? "" : ", ") + entry.label;
     load.items += batch.count;
-    load.turning_people = std::max(load.turning_people, part.turning_people);
+    load.turning_people = std::max(load.turning_people, job::turning_people(part, job_.shop));
     const Hours body = piece::time_constant(part);
     const auto at = std::lower_bound(load.bodies.begin(), load.bodies.end(), body);
     if (at == load.bodies.end() || *at != body) load.bodies.insert(at, body);

@@ -34,7 +34,6 @@ struct Task {
   bool on_wood = true;        ///< these are of wood; else of steel
   std::optional<finish::Method> method;
   int coat = 0;
-  bool bare = false;    ///< a coat on faces that have none yet
   Minutes hands_on{0};  ///< set-up and clean-up not in it
   Minutes set_up{0};
   Minutes clean_up{0};
@@ -47,6 +46,7 @@ struct Task {
   std::optional<Crew> crew;  ///< it may be done by these instead
   shop::Dust dust = shop::Dust::none;
   bool hot = false;
+  bool heavy = false;  ///< too heavy for one person to lift
   bool may_pause = false;
   bool optional = false;               ///< a scuff for a missed window, or carrying in what is here already
   bool carries_in = false;             ///< brings in what is kept elsewhere

@@ -20,6 +20,7 @@ Json purchase_json(const job::Plan& plan, const job::Purchase& row) {
            {"on_hand_l", row.on_hand.value()},
            {"buy", cans},
            {"left_over_l", row.left_over.value()},
+           {"spare_l", row.spare ? Json(row.spare->value()) : Json()},
            {"cost", row.cost ? Json(row.cost->value()) : Json()},
            {"currency", text_or_null(plan.shop.currency)}};
   if (!row.part.empty()) out["part"] = row.part;  // two rows of one product otherwise look alike
@@ -119,10 +120,15 @@ Json places_json(const job::Plan& plan) {
   Json out = Json::array();
   for (const job::PlaceUse& use : plan.places) {
     const std::string stretch = stretch_text(plan, use);
+    int parts = 0;
+    for (const shop::Laid& row : use.laid) parts += row.count;
     out.push_back({{"event", plan.events.at(use.event).id},
                    {"place", stretch.empty() ? use.place : use.place + " " + stretch},
+                   {"parts", parts},
                    {"from", iso8601(use.from, plan.shop.zone)},
                    {"until", iso8601(use.until, plan.shop.zone)}});
+    if (use.then)
+      out.back()["then"] = {{"aside_from", iso8601(use.then->from, plan.shop.zone)}, {"until", iso8601(use.then->until, plan.shop.zone)}};
   }
   return out;
 }

@@ -16,7 +16,11 @@ Json material_json(const job::Material& material) {
   Json cans = Json::array();
   for (const job::Bought& can : material.buy)
     cans.push_back({{"size_l", can.size.value()}, {"count", can.count}, {"price", money_json(can.price)}});
-  Json out{{"finish", material.product}, {"buy", cans}, {"from_shelf_l", material.from_shelf.value()}, {"cost", money_json(material.cost)}};
+  Json out{{"finish", material.product},
+           {"buy", cans},
+           {"spare_l", material.spare ? Json(material.spare->value()) : Json()},
+           {"from_shelf_l", material.from_shelf.value()},
+           {"cost", money_json(material.cost)}};
   if (!material.part.empty()) out["part"] = material.part;
   return out;
 }

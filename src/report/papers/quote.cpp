@@ -2,6 +2,8 @@
 
 #include <fmt/core.h>
 
+#include "report/sections/purchase.h"
+
 namespace coatday::report {
 namespace {
 
@@ -49,6 +51,7 @@ Section materials(const Quoted& of) {
                   "Materials",
                   "cans whole; what is on the shelf by the price of a litre of its smallest can",
                   {table_of({{}, {}, {{}, Align::right}}, std::move(rows))}};
+  for (std::string& words : spare_cans(of.plan, of.texts.units)) section.blocks.emplace_back(Paragraph{std::move(words)});
   if (of.quote.sundries > 0)
     section.blocks.emplace_back(Paragraph{"Not in it: abrasives, rags and other small things; coatday buy counts them."});
   return section;

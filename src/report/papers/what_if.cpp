@@ -39,32 +39,42 @@ Phrase slack(const std::optional<Hours>& hours) {
 }
 
 using Rows = std::vector<Table::Row>;
-using Results = std::pair<const job::PieceResult*, const job::PieceResult*>;
+using Results = std::pair<const job::PieceResult*, const job::PieceResult*>;  // null where there is no plan
 
 bool same(const Results& a, const Results& b) {
   const auto equal = [](const job::PieceResult* x, const job::PieceResult* y) {
+    if (x == nullptr || y == nullptr) return x == y;
     return x->ready.expected.deliver == y->ready.expected.deliver && x->ready.slow.deliver == y->ready.slow.deliver && x->slack == y->slack;
   };
   return equal(a.first, b.first) && equal(a.second, b.second);
 }
 
 void add_piece(Rows& rows, const Both& both, const std::string& who, const Results& results) {
-  const auto& [was, now] = results;
+  static const job::PieceResult none;
+  const job::PieceResult& was = results.first != nullptr ? *results.first : none;
+  const job::PieceResult& now = results.second != nullptr ? *results.second : none;
   const auto row = [&](const std::string& label, std::optional<Instant> a, std::optional<Instant> b) {
     rows.push_back({{label, at(both.before, a), at(both.after, b), sooner(a, b)}});
   };
-  row(who, was->ready.expected.deliver, now->ready.expected.deliver);
-  row("  safe", was->ready.slow.deliver, now->ready.slow.deliver);
-  if (was->slack || now->slack) rows.push_back({{"  promise", slack(was->slack), slack(now->slack), {}}});
+  row(who, was.ready.expected.deliver, now.ready.expected.deliver);
+  row("  safe", was.ready.slow.deliver, now.ready.slow.deliver);
+  if (!was.slack && !now.slack) return;
+  const auto promise = [](const job::Plan& plan, const job::PieceResult& piece) {
+    return plan.status == job::Status::planned ? slack(piece.slack) : Phrase();
+  };
+  rows.push_back({{"  promise", promise(both.before, was), promise(both.after, now), {}}});
 }
 
-// Pieces with the same dates share a row.
+const job::PieceResult* result_of(const job::Plan& plan, const std::string& piece) {
+  const auto found = std::find_if(plan.pieces.begin(), plan.pieces.end(), [&](const job::PieceResult& p) { return p.id == piece; });
+  return found == plan.pieces.end() ? nullptr : &*found;
+}
+
+// Pieces with the same dates share a row. Without a plan a side has none; then the other tells which there are.
 void add_pieces(Rows& rows, const Both& both) {
   std::vector<std::pair<Results, std::vector<std::string>>> groups;
-  for (const job::PieceResult& now : both.after.pieces) {
-    const auto was = std::find_if(both.before.pieces.begin(), both.before.pieces.end(), [&](const auto& p) { return p.id == now.id; });
-    if (was == both.before.pieces.end()) continue;
-    const Results results{&*was, &now};
+  for (const job::PieceResult& now : both.after.pieces.empty() ? both.before.pieces : both.after.pieces) {
+    const Results results{result_of(both.before, now.id), result_of(both.after, now.id)};
     const auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return same(g.first, results); });
     if (group == groups.end()) {
       groups.push_back({results, {now.name}});
@@ -87,7 +97,8 @@ CansByProduct shopping(const job::Plan& plan, Units units) {
 
 void add_shopping(Rows& rows, const Both& both, Units units) {
   const job::Cost was = job::cost_of(both.before), now = job::cost_of(both.after);
-  const auto money = [&](const job::Plan& plan, const job::Cost& cost) {
+  const auto money = [&](const job::Plan& plan, const job::Cost& cost) -> std::string {
+    if (plan.status != job::Status::planned) return "";
     const std::string words = money_text(cost.sum, plan.shop.currency);
     return words.empty() || cost.sum.value() <= 0 ? "no prices"
                                                   : words + (cost.unpriced > 0 ? fmt::format(", {} unpriced", cost.unpriced) : "");

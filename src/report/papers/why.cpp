@@ -60,6 +60,8 @@ Facts facts_of(const job::Plan& plan, const job::Event& event, const Texts& text
     if (event.wet_film) add("film", film_text(event, product->second, texts.units));
     add("room", pace_text(product->second.rate_factors));
   }
+  if (event.kind == job::EventKind::turn && !plan.shop.turning)
+    add("time", "by what each part weighs and its longest side: common practice, no source");
   add("note", event.note);
   return facts;
 }

@@ -129,23 +129,29 @@ bool goes_on_soon(const job::Plan& plan, const job::Event& event, Instant place_
   });
 }
 
-/// Dry to handle, but the next step, or stacking, is still to come.
-bool set_aside(const job::Plan& plan, const job::Event& event, Instant place_left) {
+/// What lay on all its places stands aside; until dry to pack where no step comes before.
+std::string aside_text(const job::Plan& plan, const job::Event& event) {
+  std::optional<Instant> packed;
+  for (const job::PlaceUse& use : plan.places) {
+    if (use.event >= plan.events.size() || &plan.events[use.event] != &event) continue;
+    if (!use.then || goes_on_soon(plan, event, use.until)) return "";
+    packed = use.then->until;
+  }
+  if (!packed) return "";
   const auto product = plan.products.find(event.product);
-  if (product == plan.products.end() || goes_on_soon(plan, event, place_left)) return false;
-  const auto& handled = event.stages.expected[job::handled(product->second)];
-  return handled && place_left >= *handled;
+  std::optional<Instant> dry;
+  if (product != plan.products.end()) dry = event.stages.expected[job::stackable(product->second)];
+  const bool until_dry = dry && *packed >= *dry;
+  const LocalDay today = local_day(event.start, plan.shop.zone);
+  return "; then stood aside, spaced" +
+         (until_dry ? "; not stacked before " + instant_text(*dry, plan.shop.zone, today) + " (dry to pack)" : "");
 }
 
 std::string resting_text(const job::Plan& plan, const job::Event& event) {
   const LocalDay today = local_day(event.start, plan.shop.zone);
-  const std::vector<Run> runs = runs_of(plan, event);
   std::vector<std::string> places;
-  for (const Run& run : runs) places.push_back(run.text() + " until " + instant_text(run.until, plan.shop.zone, today));
-  if (!places.empty()) {
-    const bool aside = std::all_of(runs.begin(), runs.end(), [&](const Run& run) { return set_aside(plan, event, run.until); });
-    return "dries on " + listed(places) + (aside ? "; then stands aside, touching nothing" : "");
-  }
+  for (const Run& run : runs_of(plan, event)) places.push_back(run.text() + " until " + instant_text(run.until, plan.shop.zone, today));
+  if (!places.empty()) return "dries on " + listed(places) + aside_text(plan, event);
   if (!event.support || !job::is_coat(event.kind)) return "";
   return *event.support == piece::Support::laid ? "dries as it lies" : "dries on " + std::string(word(*event.support));
 }

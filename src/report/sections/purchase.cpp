@@ -63,8 +63,19 @@ std::optional<Section> purchase(const job::Plan& plan, const Texts& texts) {
   if (plan.purchase.empty() && plan.sundries.empty()) return std::nullopt;
   Section section{"buy", "Buy", "need: what the coats take, and what stays in brush, cloth or gun each time"};
   if (!plan.purchase.empty()) section.blocks.emplace_back(products(plan, texts));
+  for (std::string& words : spare_cans(plan, texts.units)) section.blocks.emplace_back(Paragraph{std::move(words)});
   if (!plan.sundries.empty()) section.blocks.emplace_back(Section{"", "Also", {}, {sundries(plan)}});
   return section;
+}
+
+std::vector<std::string> spare_cans(const job::Plan& plan, Units units) {
+  std::vector<std::string> all;
+  for (const job::Purchase& row : plan.purchase) {
+    if (!row.spare) continue;
+    all.push_back(fmt::format("{}: one more can of {}, since less than a twentieth would be left without it.", purchase_name(plan, row),
+                              volume_text(*row.spare, units)));
+  }
+  return all;
 }
 
 std::string cans_text(const std::vector<job::Bought>& cans, Units units) {

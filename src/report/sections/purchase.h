@@ -17,4 +17,7 @@ namespace coatday::report {
 /// "oil stain", "two-part paint, hardener"
 [[nodiscard]] std::string purchase_name(const job::Plan&, const job::Purchase&);
 
+/// A sentence for each product of which one more can is bought, since too little would be left.
+[[nodiscard]] std::vector<std::string> spare_cans(const job::Plan&, Units);
+
 }  // namespace coatday::report

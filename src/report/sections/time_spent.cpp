@@ -23,6 +23,8 @@ std::string cause_text(const job::TimeShare& share) {
       return "shop closed";
     case TimeCause::place:
       return fmt::format("waiting for a place ({})", share.place);
+    case TimeCause::set_aside:
+      return "waiting for room to stand parts aside";
     case TimeCause::hands:
       return "waiting for hands";
     case TimeCause::spray_gun:
