@@ -3,7 +3,7 @@
 
 #include "job/plan.h"
 #include "planner/model/time_grid.h"
-#include "solver/base/result.h"
+#include "solver/solve.h"
 
 namespace coatday::planner {
 
