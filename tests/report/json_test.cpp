@@ -44,8 +44,8 @@ TEST(Json, Keys) {
   EXPECT_EQ(keys_at(plan, "/purchase/0/buy/0"), (Keys{"size_l", "count", "price"}));
   EXPECT_EQ(keys_at(plan, "/warnings/0"), (Keys{"code", "severity", "message", "where"}));
   EXPECT_EQ(keys_at(plan, "/advice"), (Keys{"tried", "waits_for_air_h", "cut_off", "ready_after_longer_search", "suggestions"}));
-  EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "proven", "search_cut_off", "ready_safe", "could_end_sooner_h", "late_h_total", "late_days_total",
-                                            "late_days_at_least", "seconds"}));
+  EXPECT_EQ(keys_at(plan, "/result"), (Keys{"status", "proven", "search_cut_off", "ready_safe", "could_end_sooner_h", "late_h_total",
+                                            "late_days_total", "late_days_at_least", "seconds"}));
 }
 
 TEST(Json, KeysOfFinishes) {
