@@ -353,6 +353,26 @@ TEST(HardOrders, NoOtherFinishIsAdvisedForWhatIsCoated) {
   EXPECT_FALSE(told(sanded));
 }
 
+/// The scuff for a missed window, and the rubbing of the faces that show, are both there before the wax.
+TEST(HardOrders, OneThingAtATimeIsDoneToALoad) {
+  const std::string two = R"(shop: shop.yaml
+order: t
+pieces:
+  - piece: board
+    schedule: oil-varnish-rubbed
+    species: hard-maple
+    parts:
+      - {part: rail, shape: door, width: 296 mm, height: 1021 mm, thickness: 14 mm, frame: 6 cm, recess: 3 mm}
+      - {part: cup, shape: vessel, wall: 3 mm, profile: [{at: 0 mm, diameter: 90 mm}, {at: 139 mm, diameter: 173 mm}]}
+)";
+  for (const char* people : {"people: 2\n", "people: 3\n"}) {
+    const std::string one_place = std::string("drying places: [{name: wall, kind: points}]\nfinishes kept at: 2 °C\n") + people +
+                                  "air: {constant: {temperature: 78 °F, humidity: 51 %}}\n";
+    const Outcome outcome = plan(two, shop(one_place, "{mon-fri: \"08:00-17:00\"}"), {"--from", "2026-07-09 16:05"});
+    EXPECT_EQ(outcome.status, done) << people << outcome.err;
+  }
+}
+
 TEST(HardOrders, ThinWoodChangesWithinMinutes) {
   const std::string mine = R"({"schedules": {"one": {"name": "m", "suits": "wood", "steps": [
     {"step": "coat 1", "kind": "topcoat", "product": "oil-varnish"}]}}})";
