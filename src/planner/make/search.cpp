@@ -10,7 +10,7 @@ namespace {
 constexpr long search_for_any = 3000;
 /// So many go into a better plan, until none is ready on an earlier day; for so few tasks that takes a moment. A plan that is only compared is
 /// one of many, and gets less.
-constexpr long search_to_follow = 2000, search_to_compare = 500;
+constexpr long search_to_follow = 3000, search_to_compare = 500;
 constexpr std::size_t few_tasks = 300, few_to_compare = 40;
 /// And so many tries to put whole orders back in another turn.
 constexpr long reinsertions = 2000;
