@@ -54,7 +54,9 @@ int Improvement::passes() const {
   return std::max(plain_passes, budget_.limits().passes * large_size / std::max(large_size, network_.size));
 }
 
-bool Improvement::may_go_on(int pass, int most) const { return budget_.extended() ? !budget_.share_spent() : pass <= most && !budget_.guarded(); }
+bool Improvement::may_go_on(int pass, int most) const {
+  return budget_.extended() ? !budget_.share_spent() : pass <= most && !budget_.guarded();
+}
 
 bool Improvement::many_jobs() const { return job_count_ >= few_jobs; }
 
