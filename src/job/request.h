@@ -36,7 +36,7 @@ struct Request {
   AdviceDepth advice = AdviceDepth::none;
   double seconds = 0;  ///< to go on searching after the first good plan; the answer then depends on the machine
   long work = 0;       ///< without seconds: conflicts and passes for a small order's plan; the same answer on every machine
-  double guard = 5;    ///< without seconds: the search is cut off after so many on the processor, whatever work is left
+  double guard = 4;    ///< without seconds: the search is cut off after so many on the processor, whatever work is left
   std::optional<Starts> earlier_starts{};           ///< of an earlier plan: steps keep them unless something forces them to move
   std::function<void(const Progress&)> progress{};  ///< called on every better plan or bound
   Reread reread{};  ///< advice that keys can say is given only where the files read with them give such a plan; null: as changed in memory

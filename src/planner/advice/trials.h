@@ -25,7 +25,7 @@ class Trials {
   struct Budget {
     int plans = std::numeric_limits<int>::max();
     long work = 0;       ///< conflicts and passes for each plan
-    double seconds = 3;  ///< on the processor, for all plans: a guard
+    double seconds = 4;  ///< on the processor, for all plans: a guard
   };
   /// Whether a plan is worth having checked.
   using Worth = std::function<bool(const job::Plan&)>;
