@@ -26,14 +26,13 @@ TEST(Orders, NothingOfAPieceBeforeItsOrderStarts) {
   job.order.pieces[1].start = thursday;
   const job::Plan plan = planned(job);
   ASSERT_EQ(plan.status, job::Status::planned);
-  EXPECT_LT(plan.events.front().start, thursday);
   std::string why;
   for (const job::Event& event : plan.events) {
     if (event.piece != 1U) continue;
     EXPECT_GE(event.start, thursday) << event.id;
     if (why.empty()) why = event.why;
   }
-  EXPECT_EQ(why, "as soon as it may be: not before Thu 14 Jan 08:00");
+  EXPECT_NE(why.find("not before Thu 14 Jan 08:00"), std::string::npos) << why;
 }
 
 TEST(Orders, TheCheckerSeesAStepBeforeItsOrder) {
