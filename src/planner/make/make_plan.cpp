@@ -267,6 +267,7 @@ class Planner {
       if (cured(plan_)) break;
     }
     if (request_.earlier_starts) plan_.changes = changes_since(*request_.earlier_starts, plan_);
+    plan_.visits = visits_in(plan_);
     if (purpose_ == Purpose::follow) {
       explain_starts(plan_, graph_, model, found.schedule, air_.clocks(), grid_);
       plan_.time_spent = time_spent(job_, graph_, model, found.schedule, calendar, grid_);
@@ -276,7 +277,6 @@ class Planner {
     write_condensation(plan_);
     if (crowd_) plan_.findings.push_back(set_aside_full(*crowd_, job_.shop, grid_));
     write_past_limits(plan_);
-    plan_.visits = visits_in(plan_);
     const std::vector<job::Finding> missed = missed_limits(missed_, graph_, plan_.events);
     plan_.findings.insert(plan_.findings.end(), missed.begin(), missed.end());
     for (const Delivery& delivery : graph_.deliveries) {

@@ -71,11 +71,10 @@ class Explainer {
                        [end](const job::Event& other) { return other.start == end && !other.product.empty(); });
   }
 
-  /// Somebody works right before it or right after.
+  /// Other work is done in the visit in which it begins.
   [[nodiscard]] bool in_a_visit(const job::Event& event) const {
-    constexpr Minutes near{15};
-    return std::any_of(plan_.events.begin(), plan_.events.end(), [&](const job::Event& other) {
-      return &other != &event && other.start <= event.end + near && event.start <= other.end + near;
+    return std::any_of(plan_.visits.begin(), plan_.visits.end(), [&event](const job::Visit& visit) {
+      return visit.from <= event.start && event.start < visit.until && visit.events.size() > 1;
     });
   }
 

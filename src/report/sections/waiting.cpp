@@ -102,7 +102,9 @@ Minutes working_minutes(const job::Plan& plan, Instant from, Instant until) {
   return sum;
 }
 
-// What holds up the steps that start at the end of the gap: the last of each step's waits.
+constexpr Minutes worth_telling{15};
+
+// What holds up the steps that start at the end of the gap, until shortly before: the last of each step's waits.
 std::vector<Wait> waits_that_end_with(const job::Plan& plan, Instant from, Instant until) {
   std::vector<Wait> last;
   for (const Wait& wait : waits_over(plan, from)) {
@@ -114,6 +116,7 @@ std::vector<Wait> waits_that_end_with(const job::Plan& plan, Instant from, Insta
       *old = wait;
     }
   }
+  std::erase_if(last, [&](const Wait& wait) { return working_minutes(plan, wait.reason->earliest, until) >= worth_telling; });
   return last;
 }
 
@@ -138,7 +141,6 @@ std::string held_up(const job::Plan& plan, Instant until) {
 }  // namespace
 
 std::string idle_text(const job::Plan& plan, Instant from, Instant until) {
-  constexpr Minutes worth_telling{15};
   if (working_minutes(plan, from, until) < worth_telling) return "";
   const LocalDay today = local_day(from, plan.shop.zone);
   std::string words;
