@@ -8,6 +8,7 @@
 #include "report/papers/finishes.h"
 #include "report/papers/report.h"
 #include "report/papers/why.h"
+#include "report/sections/advice.h"
 #include "tests/report/golden.h"
 #include "tests/report/sample_plan.h"
 
@@ -56,6 +57,21 @@ TEST(PlanText, InUsUnits) {
 }
 TEST(PlanText, WithAHole) { golden::expect_golden("report/golden/with_hole.txt", plan_text(sample::with_hole(), order, {})); }
 TEST(PlanText, Impossible) { golden::expect_golden("report/golden/impossible.txt", plan_text(sample::impossible(), order, {})); }
+TEST(PlanText, SaysThatNotEveryChangeWasTriedEvenWhereNoneHelps) {
+  const std::string words = "Not every change was tried";
+  job::Plan none = sample::impossible();
+  none.proposals.clear();
+  EXPECT_EQ(plan_text(none, order, {}).find(words), std::string::npos);
+  none.help_cut_off = true;
+  EXPECT_NE(plan_text(none, order, {}).find(words), std::string::npos);
+  const job::Plan table = sample::table();
+  const Texts texts = texts_of(table, Units::metric);
+  EXPECT_FALSE(advice(table, {}, texts));
+  job::Advice cut;
+  cut.cut_off = true;
+  EXPECT_TRUE(advice(table, cut, texts));
+}
+
 TEST(WhyText, CoatInItsWindow) {
   golden::expect_golden("report/golden/why.txt",
                         render_text(why(sample::table(), "table/top/clear-2", texts_of(sample::table(), Units::metric)).value(), {}));

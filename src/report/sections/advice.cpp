@@ -66,11 +66,12 @@ std::optional<Section> advice(const job::Plan& plan, const job::Advice& advice, 
     section.title_in = Media::page;
     return section;
   }
-  if (advice.suggestions.empty()) return std::nullopt;
-  Section section{"waiting",
-                  on_page("What would be quicker:", "What would be quicker"),
-                  "one change of these; coatday what-if tries smaller ones",
-                  {helps(plan, advice, texts)}};
+  if (advice.suggestions.empty() && !advice.cut_off) return std::nullopt;
+  Section section{"waiting", on_page("What would be quicker:", "What would be quicker")};
+  if (!advice.suggestions.empty()) {
+    section.lead = "one change of these; coatday what-if tries smaller ones";
+    section.blocks.emplace_back(helps(plan, advice, texts));
+  }
   if (advice.cut_off) section.blocks.emplace_back(Paragraph{not_all_tried});
   if (changes_air(advice)) section.blocks.emplace_back(heat_caution());
   return section;

@@ -30,11 +30,12 @@ std::optional<Section> no_plan(const job::Plan& plan) {
 }
 
 std::optional<Section> proposals(const job::Plan& plan) {
-  if (plan.proposals.empty()) return std::nullopt;
+  if (plan.proposals.empty() && !plan.help_cut_off) return std::nullopt;
   const bool planned = plan.status == job::Status::planned;
   List list{List::Kind::points, {}};
   for (const job::Proposal& help : plan.proposals) list.items.emplace_back(help.words + set_text(help.set));
-  Section section{"help", planned ? "What would make it in time, or earlier" : "What would help", {}, {std::move(list)}};
+  Section section{"help", planned ? "What would make it in time, or earlier" : "What would help"};
+  if (!list.items.empty()) section.blocks.emplace_back(std::move(list));
   if (plan.help_cut_off) section.blocks.emplace_back(Paragraph{not_all_tried});
   return section;
 }
