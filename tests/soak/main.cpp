@@ -19,7 +19,7 @@ int main(int argc, char** argv) {
   app.add_option("MINUTES", settings.minutes, "how long");
   app.add_option("SEED", settings.seed, "of the first case; the next has the next (default 1)");
   app.add_option("--orders", settings.orders, "so many orders instead");
-  app.add_option("--mutations", mutations, "with so many mutations in all (default 25 an order)");
+  app.add_option("--mutations", mutations, "with so many mutations in all (default 10 an order)");
   app.add_option("--case", one_case, "this one alone, its files left in build/soak/case");
   app.add_option("--program", program, "another program, such as build/sanitizers/coatday");
   app.add_option("--folder", folder, "where finds are written (default build/soak)");

@@ -13,7 +13,7 @@ struct Settings {
   std::uint64_t seed = 1;        ///< of the first case; the next has the next
   double minutes = 0;            ///< 0: by orders
   std::uint64_t orders = 0;
-  int mutations_each = 25;  ///< of the files of each case
+  int mutations_each = 10;  ///< of the files of each case
   unsigned workers = 1;
   int most_tries = 300;  ///< of a shrinker
 };
