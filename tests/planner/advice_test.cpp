@@ -173,6 +173,37 @@ TEST(LatenessAdvice, HandsForTwoHours) {
   EXPECT_TRUE(said);
 }
 
+job::OrderWork longer_than_any_day() {
+  job::OrderWork work;
+  work.work.id = work.work.name = "veneer the core";
+  work.work.takes = Hours(30);
+  return work;
+}
+
+TEST(LatenessAdvice, WorkRestsWhereNoShiftIsLongEnough) {
+  job::Job job = make_job();
+  job.order.pieces[0].work.push_back(longer_than_any_day());
+  const job::Plan plan = make_plan(job, request);
+  ASSERT_EQ(plan.status, job::Status::impossible);
+  const auto help = advise_when_late(job, request, plan).proposals;
+  ASSERT_EQ(help.size(), 1U);
+  EXPECT_TRUE(help[0].words.starts_with("veneer the core rests over breaks and nights (may pause: yes): ready ")) << help[0].words;
+  EXPECT_EQ(help[0].set, std::vector<std::string>{"pieces.1.work.1.may pause=yes"});
+  job.order.pieces[0].work[0].work.may_pause = true;
+  EXPECT_EQ(make_plan(job, request).status, job::Status::planned);
+}
+
+TEST(LatenessAdvice, WorkThatRestsGoesWithWhatElseIsMissing) {
+  JobKnobs knobs;
+  knobs.air = {Celsius(11), RelativeHumidity(0.5)};
+  job::Job job = make_job(knobs);
+  limit(job, Celsius(15), RelativeHumidity(0.9));
+  job.order.pieces[0].work.push_back(longer_than_any_day());
+  const auto all = proposals(job);
+  ASSERT_FALSE(all.empty());
+  EXPECT_TRUE(all[0].starts_with("veneer the core rests over breaks and nights (may pause: yes); and keep the shop at 16 °C")) << all[0];
+}
+
 TEST(LatenessAdvice, TwoChangesWhereNoneIsEnough) {
   JobKnobs knobs;
   knobs.air = {Celsius(11), RelativeHumidity(0.5)};

@@ -163,6 +163,48 @@ ChangeSizes second_face_later(const job::Job& job) {
 
 namespace {
 
+/// Of a week from then on.
+Hours longest_stretch(const shop::Shop& shop, Instant from) {
+  Hours longest(0);
+  for (const shop::WorkingTime& time : shop::working_time(shop, from, from + date::days(8))) {
+    longest = std::max(longest, Hours(time.end - time.begin));
+  }
+  return longest;
+}
+
+/// Other work of the shop and of all pieces that is too long for that, with its keys.
+void each_longer(job::Job& job, Hours stretch, const std::function<void(shop::Work&, const std::string& key)>& use) {
+  const auto ask = [&](shop::Work& work, const std::string& key) {
+    if (!work.may_pause && work.takes > stretch) use(work, key + ".may pause=yes");
+  };
+  for (std::size_t w = 0; w < job.shop.work.size(); ++w) ask(job.shop.work[w], fmt::format("work.{}", w + 1));
+  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
+    std::vector<job::OrderWork>& all = job.order.pieces[p].work;
+    for (std::size_t w = 0; w < all.size(); ++w) ask(all[w].work, fmt::format("pieces.{}.work.{}", p + 1, w + 1));
+  }
+}
+
+}  // namespace
+
+ChangeSizes pauses(const job::Job& job, Instant from) {
+  const Hours stretch = longest_stretch(job.shop, from);
+  job::Job tried = job;
+  std::vector<std::string> names, keys;
+  each_longer(tried, stretch, [&](const shop::Work& work, const std::string& key) {
+    names.push_back(work.name);
+    keys.push_back(key);
+  });
+  if (names.empty()) return {};
+  if (is_of_several(job)) keys.clear();
+  return {change([stretch](job::Job& other,
+                           Instant&) { each_longer(other, stretch, [](shop::Work& work, const std::string&) { work.may_pause = true; }); },
+                 names_of(names) + (names.size() == 1 ? " rests over breaks and nights (may pause: yes)"
+                                                      : " rest over breaks and nights (may pause: yes)"),
+                 keys)};
+}
+
+namespace {
+
 /// A place by its name, where a path of keys can hold that.
 std::string path_of(const shop::DryingPlace& place, std::size_t p) {
   const bool plain = place.name.find_first_of(".=\"") == std::string::npos && std::isdigit(static_cast<unsigned char>(place.name[0])) == 0;

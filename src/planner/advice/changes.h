@@ -41,6 +41,8 @@ struct Amount {
 [[nodiscard]] std::vector<ChangeSizes> supports(const job::Job&);
 /// More time from the first face to the second.
 [[nodiscard]] ChangeSizes second_face_later(const job::Job&);
+/// Other work for which no shift is long enough rests over breaks and nights.
+[[nodiscard]] ChangeSizes pauses(const job::Job&, Instant from);
 [[nodiscard]] Amount places(const job::Job&, std::size_t place);
 /// Friday's hours on a Saturday or a Sunday that has none.
 [[nodiscard]] ChangeSizes another_day(const job::Job&);

@@ -14,7 +14,6 @@ namespace {
 
 constexpr std::chrono::hours help{2};
 constexpr std::size_t most_days = 3;
-constexpr date::days looks_ahead{28};  // as far as the planner looks at first; beyond, nobody is kept away
 
 struct Stretch {
   Instant from, until;
@@ -73,9 +72,15 @@ void away(job::Job& job, const std::string& id, Instant from, Instant until) {
   job.shop.work.push_back(std::move(work));
 }
 
-Change for_two_hours(const job::Job& job, Instant time, Instant from) {
+/// When the last work of a plan is over, and some days more, so that a plan made with the help for two hours alone has room.
+Instant end_of(const job::Plan& plan) {
+  Instant end = plan.from;
+  for (const job::Event& event : plan.events) end = std::max(end, event.end);
+  return end + date::days(28);
+}
+
+Change for_two_hours(const job::Job& job, Instant time, Instant from, Instant end) {
   const Instant begin = job::at_whole_step(from);  // of the plan
-  const Instant end = begin + looks_ahead;
   const LocalTime local = job.shop.zone.to_local(time);
   Change change;
   change.make = [=](job::Job& other, Instant&) {
@@ -112,7 +117,7 @@ ChangeSizes hands_for_two_hours(const job::Job& job, const job::Request& request
   const job::Plan plan = make_plan(helped, job::Request{request.from}, Purpose::compare);
   if (lateness(plan)) {
     for (const Instant time : best_times(job.shop.zone, beyond(plan, job.shop.people))) {
-      sizes.push_back(for_two_hours(job, time, request.from));
+      sizes.push_back(for_two_hours(job, time, request.from, end_of(plan)));
     }
   }
   return sizes;

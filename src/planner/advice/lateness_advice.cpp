@@ -59,6 +59,9 @@ class LatenessAdviser {
  private:
   Proposals try_all() {
     if (late_ && *late_ <= Hours(0)) return {};
+    if (!late_) {
+      if (const auto found = try_pauses()) return *found;
+    }
     const std::vector<ChangeSizes> kinds = by_size();
     for (const ChangeSizes& sizes : kinds) try_sizes(sizes);
     const std::vector<Amount> amounts = by_number();
@@ -69,6 +72,16 @@ class LatenessAdviser {
     Proposals result = std::move(enough_.empty() ? helpful_ : enough_);
     if (late_) result.push_back(later_date());
     return result;
+  }
+
+  /// No other change makes a shift long enough for work that may not rest. Where it may, and there is still no plan, all others go with it.
+  [[nodiscard]] std::optional<Proposals> try_pauses() {
+    ChangeSizes rests = pauses(job_, request_.from);
+    if (rests.empty()) return std::nullopt;
+    try_sizes(rests);
+    if (!enough_.empty() || !helpful_.empty()) return std::move(enough_.empty() ? helpful_ : enough_);
+    with_all_ = std::move(rests.front());
+    return std::nullopt;
   }
 
   /// What asks least of the maker comes first.
@@ -103,7 +116,9 @@ class LatenessAdviser {
 
   /// How late the order is with the changes; nothing where they give no sound plan.
   [[nodiscard]] std::optional<Trial> attempt(std::initializer_list<const Change*> changes) {
-    return trials_.run({changes.begin(), changes.size()}, plans);
+    std::vector<const Change*> all(changes);
+    if (with_all_) all.insert(all.begin(), &*with_all_);
+    return trials_.run(all, plans);
   }
   static bool plans(const job::Plan& plan) { return lateness(plan).has_value(); }
   static Hours late(const Trial& trial) { return *lateness(trial.plan); }
@@ -210,6 +225,7 @@ class LatenessAdviser {
   const job::Plan& plan_;
   std::optional<Hours> late_;
   Trials trials_;
+  std::optional<Change> with_all_;
   Proposals enough_, helpful_;
 };
 
