@@ -249,7 +249,7 @@ Option set() {
       {"--set KEY=VALUE",
        "a key of the order or the shop file and its value as written there; may be repeated. Dots lead to keys within; an item of a "
        "list is named by its number, from 1, or its name, as in \"pieces.low\u00a0shelf.parts.top.support=hooks\"; the next number adds "
-       "an item. A key that both files have is the order's"},
+       "an item. A key that both files have is the order's. Of several orders \"orders.2.\" comes first"},
       &Arguments::set);
 }
 Option output() { return kept({"-o FILE", "the file to write, whole or not at all"}, &Arguments::output); }

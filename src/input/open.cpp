@@ -99,8 +99,8 @@ ShopFile read_shop_file(const fs::path& file, const Location& named, const Keys&
     reading.mistakes.add(value->where(), "this is an order; expected the shop file that it names");
     return {file, {}};
   }
-  return {file,
-          Fields(reading.overrides.on(*value, shop_keys(), of_orders, reading.mistakes), "a shop file", shop_keys(), reading.mistakes)};
+  return {file, Fields(reading.overrides.on_shop(*value, shop_keys(), of_orders, reading.mistakes), "a shop file", shop_keys(),
+                       reading.mistakes)};
 }
 
 ShopFile shop_of(const Fields& order, const fs::path& order_file, Reading& reading) {
@@ -128,14 +128,16 @@ struct OrderFile {
 
 std::vector<OrderFile> read_order_files(const std::vector<fs::path>& files, Reading& reading) {
   std::vector<OrderFile> orders;
+  int number = 0;
   for (const fs::path& file : files) {
+    ++number;
     const Value* value = reading.files.values(file, file_itself(file), reading.mistakes);
     if (value == nullptr) continue;
     if (is_other(*value, order_keys(), shop_keys())) {
       reading.mistakes.add(value->where(), "this is a shop file; expected an order, which names it");
       continue;
     }
-    const Value& changed = reading.overrides.on(*value, order_keys(), {}, reading.mistakes);
+    const Value& changed = reading.overrides.on_order(*value, order_keys(), number, reading.mistakes);
     orders.push_back({file, Fields(changed, "an order file", order_keys(), reading.mistakes)});
   }
   return orders;

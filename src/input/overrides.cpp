@@ -62,6 +62,8 @@ Value& entry_of(Value& map, const std::string& key, std::size_t at, const Source
   return map.entries.back().value;
 }
 
+constexpr const char* first_of_orders = "orders";
+
 }  // namespace
 
 Overrides::Overrides(const std::vector<std::string>& texts, Mistakes& mistakes) : source_(set_name, one_a_line(texts)) {
@@ -92,8 +94,13 @@ void Overrides::read(std::size_t number, const std::string& text, Mistakes& mist
     one.path.push_back({std::string(name), number + at + blank});
     at += count_characters(segment) + 1;
   }
-  const bool again = std::ranges::any_of(
-      set_, [&](const Override& other) { return std::ranges::equal(other.path, one.path, {}, &Segment::name, &Segment::name); });
+  if (one.path.front().name == first_of_orders && one.path.size() > 2) {
+    one.order = one.path[1];
+    one.path.erase(one.path.begin(), one.path.begin() + 2);
+  }
+  const bool again = std::ranges::any_of(set_, [&](const Override& other) {
+    return other.order_number() == one.order_number() && std::ranges::equal(other.path, one.path, {}, &Segment::name, &Segment::name);
+  });
   if (again) return mistakes.add(start, fmt::format("{} is set twice", in_quotes(trim(path))));
   auto value = read_document(source, mistakes);
   if (!value) return;
@@ -105,21 +112,51 @@ void Overrides::check_first_keys(const Keys& order, const Keys& shop, std::size_
   for (const Override& one : set_) {
     const Segment& first = one.path.front();
     const Location where = one.value.source->location(first.at);
-    if (has(order, first.name)) {
-      if (orders > 1) mistakes.add(where, fmt::format("{} is a key of an order, and several orders are planned", in_quotes(first.name)));
-      continue;
+    if (one.order) {
+      check_order(one, order, orders, mistakes);
+    } else if (has(order, first.name)) {
+      if (orders > 1) {
+        mistakes.add(where, fmt::format("{0} is a key of an order, and {1} orders are planned; write 'orders.1.{2}' to 'orders.{1}.{2}'",
+                                        in_quotes(first.name), orders, first.name));
+      }
+    } else if (!has(shop, first.name)) {
+      std::vector<std::string> known(order.begin(), order.end());
+      known.insert(known.end(), shop.begin(), shop.end());
+      mistakes.add(where, unknown("key", first.name, known, " of the order or the shop"));
     }
-    if (has(shop, first.name)) continue;
-    std::vector<std::string> known(order.begin(), order.end());
-    known.insert(known.end(), shop.begin(), shop.end());
-    mistakes.add(where, unknown("key", first.name, known, " of the order or the shop"));
   }
 }
 
-const Value& Overrides::on(const Value& file, const Keys& keys, const Keys& others, Mistakes& mistakes) {
+void Overrides::check_order(const Override& one, const Keys& of_orders, std::size_t orders, Mistakes& mistakes) const {
+  const auto number = parse_positive_count(one.order->name);
+  if (!number || static_cast<std::size_t>(*number) > orders) {
+    mistakes.add(one.value.source->location(one.order->at),
+                 fmt::format("{} is no number of an order; expected 1{}", in_quotes(one.order->name),
+                             orders > 1 ? fmt::format(" to {}, in the turn of the files", orders) : ""));
+  }
+  const Segment& first = one.path.front();
+  if (has(of_orders, first.name)) return;
+  const std::vector<std::string> known(of_orders.begin(), of_orders.end());
+  mistakes.add(one.value.source->location(first.at), unknown("key", first.name, known, " of the order"));
+}
+
+const Value& Overrides::on_shop(const Value& file, const Keys& keys, const Keys& others, Mistakes& mistakes) {
+  return on(
+      file, [&](const Override& one) { return !one.order && has(keys, one.path.front().name) && !has(others, one.path.front().name); },
+      mistakes);
+}
+
+const Value& Overrides::on_order(const Value& file, const Keys& keys, int number, Mistakes& mistakes) {
+  const auto is_of = [&](const Override& one) {
+    return has(keys, one.path.front().name) && (!one.order || one.order->name == std::to_string(number));
+  };
+  return on(file, is_of, mistakes);
+}
+
+const Value& Overrides::on(const Value& file, const std::function<bool(const Override&)>& is_of, Mistakes& mistakes) {
   Value* changed = nullptr;
   for (const Override& one : set_) {
-    if (!has(keys, one.path.front().name) || has(others, one.path.front().name)) continue;
+    if (!is_of(one)) continue;
     if (changed == nullptr) changed = &changed_.emplace_back(file);
     put(one, *changed, mistakes);
   }

@@ -272,5 +272,29 @@ TEST(AnotherProduct, MayStandWhereItIsAdvised) {
   EXPECT_GE(told, 10);
 }
 
+/// Laid varnish cannot be turned in time; the keys that help say of which order they are.
+TEST(Advice, OfSeveralOrdersNamesTheOrder) {
+  const auto order = [](const std::string& name, const std::string& support) {
+    return "order: " + name + "\nshop: shop.yaml\nstart: 2027-01-11 08:00\npieces:\n  - piece: " + name +
+           "\n    species: walnut-black\n    schedule: oil-varnish-three-coats\n    parts:\n      - {part: board, shape: board, length: "
+           "900 mm, "
+           "width: 250 mm, thickness: 20 mm, support: " +
+           support + "}\n";
+  };
+  const std::string cold = "drying places: [{name: points, kind: points, count: 2}, {name: rack, kind: rack, count: 2}]\n";
+  const Environment two = typed({{"a.yaml", order("shelf", "points")},
+                                 {"b.yaml", order("lid", "laid")},
+                                 {"shop.yaml", "shop: s\ntime zone: UTC\nhours: {mon-fri: \"08:00-17:00\"}\nmethods: [brush, wipe]\n" +
+                                                   cold + "air: {constant: {temperature: 14 °C, humidity: 60 %}}\n"}});
+  const Outcome refused = run({"plan", "a.yaml", "b.yaml", "--format", "json"}, two);
+  ASSERT_EQ(refused.status, no_plan) << refused.err;
+  const Json help = Json::parse(refused.out)["result"]["proposals"];
+  const auto by_points = std::find_if(help.begin(), help.end(),
+                                      [](const Json& one) { return one["set"] == Json{"orders.2.pieces.1.parts.1.support=points"}; });
+  ASSERT_NE(by_points, help.end()) << help.dump(1);
+  const Outcome set = run({"what-if", "a.yaml", "b.yaml", "--set", "orders.2.pieces.1.parts.1.support=points", "--format", "json"}, two);
+  EXPECT_EQ(Json::parse(set.out)["after"]["result"]["ready_safe"], (*by_points)["ready_safe"]);
+}
+
 }  // namespace
 }  // namespace coatday::cli

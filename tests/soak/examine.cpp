@@ -87,6 +87,15 @@ std::vector<Find> examine(const Case& one, Bench& bench) {
   return examiner.finds;
 }
 
+std::vector<Find> examine_relation(const Case& one, Bench& bench, const std::string& name) {
+  Examiner examiner{bench, Random(one.seed, 1)};
+  ++bench.counts.cases;
+  for (const Relation& relation : relations()) {
+    if (relation.name == name) examiner.ask(relation.probe, one);
+  }
+  return examiner.finds;
+}
+
 std::vector<Find> examine_mutants(const Case& one, Bench& bench, int mutations) {
   const auto files = files_of(one);
   std::vector<Find> finds;

@@ -23,6 +23,9 @@ int main(int argc, char** argv) {
   app.add_option("--case", one_case, "this one alone, its files left in build/soak/case");
   app.add_option("--program", program, "another program, such as build/sanitizers/coatday");
   app.add_option("--folder", folder, "where finds are written (default build/soak)");
+  std::set<std::string> names;
+  for (const Relation& relation : relations()) names.insert(relation.name);
+  app.add_option("--relation", settings.relation, "ask this alone of each order")->check(CLI::IsMember(names));
   app.add_option("--workers", settings.workers, "so many at once (default: the processors)");
   CLI11_PARSE(app, argc, argv);
   settings.program = {std::filesystem::absolute(program), source / "schedules"};

@@ -280,14 +280,44 @@ Found each_alone(const Case& one, Bench& bench) {
                   fmt::format("{} pieces can be planned each by itself, together they are called impossible", alone));
 }
 
+/// What the advice says is set, and gives a plan that is ready no later than told.
+Found as_told(const Case& one, Bench& bench, const json& advice) {
+  if (advice.value("set", json::array()).empty() || !advice.value("ready_safe", json()).is_string()) return std::nullopt;
+  std::vector<std::string> more{"--format", "json"};
+  for (const json& key : advice.at("set")) more.insert(more.end(), {"--set", key.get<std::string>()});
+  const Run run = bench.run(one, with_orders("what-if", one, more));
+  if (auto found = complaint_of(run)) return found;
+  ++bench.counts.notes["advice carried out"];
+  const json after = json::parse(run.out, nullptr, false).value("after", json::object()).value("result", json::object());
+  if (after.value("search_cut_off", false)) return std::nullopt;
+  const std::string told = advice.at("ready_safe"), ready = after.value("ready_safe", json()).is_string() ? after.at("ready_safe") : "";
+  const auto at = instant_of(ready), latest = instant_of(told);
+  if (at && latest && *at <= *latest) return std::nullopt;
+  return Complaint{"advice-fails", "told ready " + told + ", with these keys " + (at ? ready : "no plan; ") + run.err.substr(0, 200),
+                   typed(run.arguments)};
+}
+
+Found advice(const Case& one, Bench& bench) {
+  const Planned planned = plan(bench, one);
+  if (planned.complaint || planned.run.status == 2) return planned.complaint;
+  const json help = planned.result("proposals");
+  const json quicker = planned.json.value("advice", json::object()).value("suggestions", json::array());
+  for (const json* list : {&help, &quicker}) {
+    for (const json& change : *list) {
+      if (auto found = as_told(one, bench, change)) return found;
+    }
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 const std::vector<Relation>& relations() {
   static const std::vector<Relation> all{
-      {"other units", other_units},    {"other names", other_names},       {"parts in another order", parts_turned_round},
-      {"a week later", a_week_later},  {"fewer places", places},           {"fewer people", people},
-      {"a holiday more", holiday},     {"a smaller count", smaller_count}, {"more of everything", relaxed},
-      {"each piece alone", each_alone}};
+      {"other units", other_units},     {"other names", other_names},       {"parts in another order", parts_turned_round},
+      {"a week later", a_week_later},   {"fewer places", places},           {"fewer people", people},
+      {"a holiday more", holiday},      {"a smaller count", smaller_count}, {"more of everything", relaxed},
+      {"each piece alone", each_alone}, {"advice as keys", advice}};
   return all;
 }
 

@@ -45,7 +45,9 @@ class Soak {
       if (is_over(number)) break;
       const Case one = make_case(settings_.seed + number, known_);
       count_keys(one, bench.counts);
-      for (const Find& find : examine(one, bench)) take(find, name);
+      for (const Find& find : settings_.relation.empty() ? examine(one, bench) : examine_relation(one, bench, settings_.relation)) {
+        take(find, name);
+      }
       for (const Find& find : examine_mutants(one, bench, settings_.mutations_each)) take(find, name);
       say_progress();
     }

@@ -15,7 +15,8 @@ struct Settings {
   std::uint64_t orders = 0;
   int mutations_each = 10;  ///< of the files of each case
   unsigned workers = 1;
-  int most_tries = 300;  ///< of a shrinker
+  std::string relation{};  ///< this alone is asked of each; empty: some of everything
+  int most_tries = 300;    ///< of a shrinker
 };
 
 /// The finds of one kind.

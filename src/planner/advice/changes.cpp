@@ -21,6 +21,20 @@ std::string day_and_hour(Instant t, const Zone& zone) {
   return text.substr(0, 10) + " " + text.substr(11, 5);
 }
 
+std::string path_of_piece(const job::Job& job, std::size_t piece) {
+  const std::vector<job::OrderPiece>& pieces = job.order.pieces;
+  const std::string& name = pieces[piece].order;
+  if (name.empty()) return fmt::format("pieces.{}", piece + 1);
+  int order = 1;
+  std::size_t first = 0;
+  for (std::size_t p = 1; p <= piece; ++p) {
+    if (pieces[p].order == pieces[p - 1].order) continue;
+    ++order;
+    first = p;
+  }
+  return fmt::format("orders.{}.pieces.{}", order, piece - first + 1);
+}
+
 ChangeSizes doubling(const Amount& amount) {
   ChangeSizes sizes;
   for (int more = 1; more <= 3 * amount.now; more *= 2) sizes.push_back(amount.change(more));
@@ -91,11 +105,6 @@ std::vector<ChangeSizes> scuffs(const job::Job& job) {
 
 namespace {
 
-/// Of several orders no key can be set.
-bool is_of_several(const job::Job& job) {
-  return std::any_of(job.order.pieces.begin(), job.order.pieces.end(), [](const job::OrderPiece& piece) { return !piece.order.empty(); });
-}
-
 /// "shelf and door"; of more than three the first two and how many more.
 std::string names_of(const std::vector<std::string>& parts) {
   if (parts.size() == 1) return parts.front();
@@ -105,11 +114,12 @@ std::string names_of(const std::vector<std::string>& parts) {
 
 std::vector<std::string> set_support(const job::Job& job, piece::Support support) {
   std::vector<std::string> set;
-  for (std::size_t p = 0; p < job.order.pieces.size() && !is_of_several(job); ++p) {
+  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
     const std::vector<piece::Part>& parts = job.order.pieces[p].piece.parts;
     for (std::size_t m = 0; m < parts.size(); ++m) {
       if (parts[m].support == piece::Support::laid)
-        set.push_back(fmt::format("pieces.{}.parts.{}.support={}", p + 1, m + 1, support == piece::Support::hooks ? "hooks" : "points"));
+        set.push_back(
+            fmt::format("{}.parts.{}.support={}", path_of_piece(job, p), m + 1, support == piece::Support::hooks ? "hooks" : "points"));
     }
   }
   return set;
@@ -180,7 +190,7 @@ void each_longer(job::Job& job, Hours stretch, const std::function<void(shop::Wo
   for (std::size_t w = 0; w < job.shop.work.size(); ++w) ask(job.shop.work[w], fmt::format("work.{}", w + 1));
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
     std::vector<job::OrderWork>& all = job.order.pieces[p].work;
-    for (std::size_t w = 0; w < all.size(); ++w) ask(all[w].work, fmt::format("pieces.{}.work.{}", p + 1, w + 1));
+    for (std::size_t w = 0; w < all.size(); ++w) ask(all[w].work, fmt::format("{}.work.{}", path_of_piece(job, p), w + 1));
   }
 }
 
@@ -195,7 +205,6 @@ ChangeSizes pauses(const job::Job& job, Instant from) {
     keys.push_back(key);
   });
   if (names.empty()) return {};
-  if (is_of_several(job)) keys.clear();
   return {change([stretch](job::Job& other,
                            Instant&) { each_longer(other, stretch, [](shop::Work& work, const std::string&) { work.may_pause = true; }); },
                  names_of(names) + (names.size() == 1 ? " rests over breaks and nights (may pause: yes)"
@@ -260,6 +269,23 @@ ChangeSizes another_day(const job::Job& job) {
   return sizes;
 }
 
+namespace {
+
+/// No order starts before it.
+std::vector<std::string> starts_from(const job::Job& job, Instant later) {
+  std::vector<std::string> set;
+  const std::vector<job::OrderPiece>& pieces = job.order.pieces;
+  for (std::size_t p = 0; p < pieces.size(); ++p) {
+    if (p > 0 && pieces[p].order == pieces[p - 1].order) continue;
+    const std::string path = path_of_piece(job, p);
+    const Instant start = std::max(later, pieces[p].start.value_or(later));
+    set.push_back(path.substr(0, path.find("pieces.")) + "start=" + day_and_hour(start, job.shop.zone));
+  }
+  return set;
+}
+
+}  // namespace
+
 ChangeSizes later_start(const job::Job& job, const job::Request& request) {
   ChangeSizes sizes;
   for (const int wait : {1, 2, 3, 5, 7, 10, 14, 21, 28}) {
@@ -269,8 +295,7 @@ ChangeSizes later_start(const job::Job& job, const job::Request& request) {
           from = later;
           if (other.order.start) other.order.start = std::max(*other.order.start, from);
         },
-        "start on " + day_and_time(job.shop.zone.to_local(later)),
-        is_of_several(job) ? std::vector<std::string>{} : std::vector{"start=" + day_and_hour(later, job.shop.zone)}));
+        "start on " + day_and_time(job.shop.zone.to_local(later)), starts_from(job, later)));
   }
   return sizes;
 }

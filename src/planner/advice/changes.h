@@ -18,6 +18,9 @@ struct Change {
 };
 [[nodiscard]] Change change(std::function<void(job::Job&, Instant&)> make, std::string text, std::vector<std::string> set = {});
 
+/// "pieces.2", or "orders.1.pieces.2" where several orders are planned: the path of keys to a piece of the job.
+[[nodiscard]] std::string path_of_piece(const job::Job&, std::size_t piece);
+
 /// One kind of change in several sizes, the smallest first.
 using ChangeSizes = std::vector<Change>;
 

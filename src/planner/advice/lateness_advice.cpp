@@ -211,11 +211,10 @@ class LatenessAdviser {
       const Instant ready = *piece.ready.slow.deliver;
       later.words +=
           fmt::format("{} {} for {}", later.words.empty() ? "promise" : ",", piece.name, day_and_time(job_.shop.zone.to_local(ready)));
-      trial.set.push_back(fmt::format("pieces.{}.promised={}", p + 1, day_and_hour(ready, job_.shop.zone)));
+      trial.set.push_back(fmt::format("{}.promised={}", path_of_piece(job_, p), day_and_hour(ready, job_.shop.zone)));
     }
-    const bool settable = request_.reread && plan_.pieces.front().order.empty();
     const auto in_time = [](const job::Plan& plan) { return lateness(plan) == Hours(0); };
-    if (settable && trials_.as_set(trial, in_time)) later.set = trial.set;
+    if (request_.reread && trials_.as_set(trial, in_time)) later.set = trial.set;
     later.ready = plan_.ready;
     return later;
   }

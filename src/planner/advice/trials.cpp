@@ -16,6 +16,8 @@ bool Trials::plan(Trial& trial, const Worth& worth, Purpose purpose) {
   request.work = budget_.work;
   request.guard = left;
   trial.plan = make_plan(trial.job, request, purpose);
+  cut_off_ = trial.plan.search_cut_off;  // what half a search found is not told: another run would find another date
+  if (cut_off_) return false;
   return trial.plan.status == job::Status::planned && worth(trial.plan) && checker::check(trial.plan, trial.job).empty();
 }
 
