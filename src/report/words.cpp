@@ -57,7 +57,7 @@ std::string slack_text(Hours slack) {
 
 std::string set_text(const std::vector<std::string>& set) {
   constexpr std::size_t most_keys = 4;  // more are nothing to type in by hand
-  if (set.size() > most_keys) return fmt::format("; {} keys, which plan --format json tells", set.size());
+  if (set.size() > most_keys) return fmt::format("; {} keys, which plan --format json lists", set.size());
   std::string text;
   for (const std::string& one : set) text += " " + unbroken("--set \"" + one + "\"");
   return text.empty() ? "" : "; what-if" + text;

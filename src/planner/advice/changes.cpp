@@ -214,6 +214,38 @@ ChangeSizes pauses(const job::Job& job, Instant from) {
 
 namespace {
 
+bool could_begin_when_handled(const job::OrderWork& work) {
+  return work.when == job::OrderWork::When::after_finishing && !work.delivery && work.stage > finish::Stage::recoat_close;
+}
+
+}  // namespace
+
+ChangeSizes work_when_handled(const job::Job& job) {
+  std::vector<std::string> names, keys;
+  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
+    const std::vector<job::OrderWork>& all = job.order.pieces[p].work;
+    for (std::size_t w = 0; w < all.size(); ++w) {
+      if (!could_begin_when_handled(all[w])) continue;
+      names.push_back(all[w].work.name);
+      keys.push_back(fmt::format("{}.work.{}.stage=handle", path_of_piece(job, p), w + 1));
+    }
+  }
+  if (names.empty()) return {};
+  ChangeSizes sizes{change(
+      [](job::Job& other, Instant&) {
+        for (job::OrderPiece& piece : other.order.pieces) {
+          for (job::OrderWork& work : piece.work) {
+            if (could_begin_when_handled(work)) work.stage = finish::Stage::handle;
+          }
+        }
+      },
+      fmt::format("{} as soon as the parts are dry to handle (stage: handle)", names_of(names)), keys)};
+  sizes.front().caution = "the film still takes marks then";
+  return sizes;
+}
+
+namespace {
+
 /// A place by its name, where a path of keys can hold that.
 std::string path_of(const shop::DryingPlace& place, std::size_t p) {
   const bool plain = place.name.find_first_of(".=\"") == std::string::npos && std::isdigit(static_cast<unsigned char>(place.name[0])) == 0;

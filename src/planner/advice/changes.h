@@ -46,6 +46,8 @@ struct Amount {
 [[nodiscard]] ChangeSizes second_face_later(const job::Job&);
 /// Other work for which no shift is long enough rests over breaks and nights.
 [[nodiscard]] ChangeSizes pauses(const job::Job&, Instant from);
+/// Work after finishing, but no delivery, that begins as soon as the parts can be handled. Empty where none waits for more.
+[[nodiscard]] ChangeSizes work_when_handled(const job::Job&);
 [[nodiscard]] Amount places(const job::Job&, std::size_t place);
 /// Friday's hours on a Saturday or a Sunday that has none.
 [[nodiscard]] ChangeSizes another_day(const job::Job&);

@@ -90,6 +90,7 @@ class LatenessAdviser {
     const std::vector<ChangeSizes> laid_otherwise = supports(job_);
     kinds.insert(kinds.end(), laid_otherwise.begin(), laid_otherwise.end());
     if (plan_.status != job::Status::planned || !laid_otherwise.empty()) kinds.push_back(second_face_later(job_));
+    kinds.push_back(work_when_handled(job_));
     kinds.push_back(warmth(job_, plan_));
     kinds.push_back(dryness(job_, plan_));
     return kinds;

@@ -12,7 +12,7 @@ struct LatenessAdvice {
 };
 
 /// Changes with which the whole order is in time: the smallest of each kind, and first the kind that asks least of the maker (a scuff, another
-/// support, warmer nights, warmer or drier air, more places or people, hands for two hours, a day more a week, a later start, a later date).
+/// support, work that need not wait so long, warmer nights, warmer or drier air, more places or people, hands for two hours, a day more a week, a later start, a later date).
 /// Where no single change is enough it gives pairs, and where no pair is enough, what helps by a day. The checker finds every tried plan sound,
 /// and what keys of the files can say is planned once more from them. None for a plan that is in time, for a job that validate() refuses, or for
 /// an order too large to be planned again and again.

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
+#include <tuple>
 
 #include "report/sections/faces.h"
 #include "report/words.h"
@@ -45,25 +47,27 @@ std::string shortfall(const job::Plan& plan, const std::vector<FilmCoats>& coats
 FaceVerdict both_faces(const job::Plan& plan) {
   const std::vector<FilmCoats> coats = film_coats(plan);
   std::vector<std::string> unequal;
-  std::size_t parts = 0;
-  std::size_t exceptions = 0;
+  // Of the cut list: the items of one part may be coated in several batches.
+  std::set<std::pair<std::size_t, std::string>> parts;
+  std::set<std::tuple<std::size_t, std::string, std::string>> exceptions;
   for (const PartFaces& part : parts_of(plan.faces)) {
     if (!part.first->wood) continue;
-    ++parts;
+    parts.emplace(part.first->piece, part.first->part_id);
     for (const std::size_t face : part.faces) {
-      if (plan.faces[face].exception) ++exceptions;
+      const job::FaceEntry& entry = plan.faces[face];
+      if (entry.exception) exceptions.emplace(entry.piece, entry.part_id, entry.face);
       const auto opposite = plan.faces[face].opposite;
       if (!opposite || *opposite < face || excused(plan, face) || coats[face] == coats[*opposite]) continue;
       unequal.push_back(shortfall(plan, coats, face));
     }
   }
   if (!unequal.empty()) return {false, "NOT ALIKE: film coats of " + listed(unequal)};
-  if (parts == 0) return {true, "no wooden part"};
-  std::string words = parts == 1   ? "both sides alike on the one wooden part"
-                      : parts == 2 ? "both sides alike on both wooden parts"
-                                   : fmt::format("both sides alike on all {} wooden parts", parts);
-  if (exceptions > 0)
-    words += ", except for " + counted(exceptions, "exception with its reason below", "exceptions with their reasons below");
+  if (parts.empty()) return {true, "no wooden part"};
+  std::string words = parts.size() == 1   ? "both sides alike on the one wooden part"
+                      : parts.size() == 2 ? "both sides alike on both wooden parts"
+                                          : fmt::format("both sides alike on all {} wooden parts", parts.size());
+  if (!exceptions.empty())
+    words += ", except for " + counted(exceptions.size(), "exception with its reason below", "exceptions with their reasons below");
   return {true, words};
 }
 
