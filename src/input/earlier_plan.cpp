@@ -16,7 +16,7 @@ namespace {
 using Json = nlohmann::json;
 
 // The first gives ids and starts in the same form.
-constexpr std::array<std::string_view, 2> schemas{"coatday-plan/1", "coatday-plan/2"};
+constexpr std::array<std::string_view, 3> schemas{"coatday-plan/1", "coatday-plan/2", "coatday-plan/3"};
 
 tl::unexpected<Diagnostic> wrong(const Location& where, std::string message, std::string_view line = {}) {
   return tl::make_unexpected(Diagnostic{where, std::move(message), std::string(line)});

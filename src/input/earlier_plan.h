@@ -9,7 +9,7 @@
 
 namespace coatday::input {
 
-/// The start of each event, from the ids and starts of "coatday-plan/2" or "coatday-plan/1"; or the first mistake in the file.
+/// The start of each event, from the ids and starts of a plan of any version so far; or the first mistake in the file.
 [[nodiscard]] tl::expected<job::Starts, Diagnostic> read_earlier_plan(const std::filesystem::path&, const ReadFile&);
 
 }  // namespace coatday::input

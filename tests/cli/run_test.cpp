@@ -52,7 +52,7 @@ TEST(Run, SameWordsGiveTheSameText) { EXPECT_EQ(run({"plan", "order.yaml"}, usua
 TEST(Run, Json) {
   const Outcome outcome = run({"plan", "order.yaml", "--format", "json"}, usual());
   EXPECT_EQ(outcome.status, done) << outcome.err;
-  EXPECT_TRUE(outcome.out.starts_with("{\n  \"schema\": \"coatday-plan/2\""));
+  EXPECT_TRUE(outcome.out.starts_with("{\n  \"schema\": \"coatday-plan/3\""));
 }
 
 TEST(Run, APageGoesToAFile) {
@@ -311,7 +311,7 @@ TEST(Run, WhatIfWithNothingSetSaysWhatHelpsMost) {
   EXPECT_EQ(outcome.status, done) << outcome.err;
   golden::expect_golden("cli/golden/advice.txt", outcome.out);
   EXPECT_NE(run({"what-if", "order.yaml"}, usual()).out.find("Better air would hardly help"), std::string::npos);
-  EXPECT_NE(run({"what-if", "order.yaml", "--format", "json"}, cold_nights()).out.find("coatday-advice/2"), std::string::npos);
+  EXPECT_NE(run({"what-if", "order.yaml", "--format", "json"}, cold_nights()).out.find("coatday-advice/3"), std::string::npos);
 }
 
 TEST(Run, PlanSaysWhatHelpsWhereItWaitsForAir) {
@@ -343,7 +343,7 @@ TEST(Run, WhatIfOfAnImpossibleOrderSaysWhatWouldHelp) {
   EXPECT_NE(text.out.find("What would help"), std::string::npos) << text.out;
   const Outcome json = run({"what-if", "order.yaml", "--format", "json"}, impossible);
   EXPECT_EQ(json.status, no_plan);
-  EXPECT_TRUE(json.out.starts_with("{\n  \"schema\": \"coatday-advice/2\"")) << json.out;
+  EXPECT_TRUE(json.out.starts_with("{\n  \"schema\": \"coatday-advice/3\"")) << json.out;
   EXPECT_NE(json.out.find("\"proposals\""), std::string::npos) << json.out;
   const Outcome set = run({"what-if", "order.yaml", "--set", "air.constant.temperature=2 °C"}, usual());
   EXPECT_NE(set.out.find("What would help"), std::string::npos) << set.out;

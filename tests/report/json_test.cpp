@@ -89,7 +89,7 @@ TEST(Json, KeysOfPiecesAndEvents) {
 
 TEST(Json, Values) {
   const Json json = parsed(sample::table());
-  EXPECT_EQ(json["schema"], "coatday-plan/2");
+  EXPECT_EQ(json["schema"], "coatday-plan/3");
   EXPECT_EQ(json["from"], "2027-01-11T08:00:00-06:00");
   EXPECT_EQ(json["events"][3]["volume_ml"], 105.0);
   EXPECT_EQ(json["events"][3]["faces"], Json::array({"table/top/underside"}));

@@ -54,7 +54,7 @@ TEST(Json, HoldsWhatTheSchemaNames) {
   const cli::Outcome outcome = run({"plan", order("library-table"), "--format", "json"});
   ASSERT_EQ(outcome.status, 0);
   const auto plan = nlohmann::json::parse(outcome.out);
-  EXPECT_EQ(plan.at("schema"), "coatday-plan/2");
+  EXPECT_EQ(plan.at("schema"), "coatday-plan/3");
   for (const char* key : {"program", "from", "shop", "air", "finishes", "pieces", "events", "places", "purchase", "warnings", "result"}) {
     EXPECT_TRUE(plan.contains(key)) << key;
   }

@@ -173,7 +173,7 @@ Json moved_json(const job::Plan& plan) {
 }
 
 Json document(const job::Plan& plan, std::string_view version, const job::Advice& advice) {
-  Json out{{"schema", "coatday-plan/2"},
+  Json out{{"schema", "coatday-plan/3"},
            {"program", {{"name", "coatday"}, {"version", version}}},
            {"from", iso8601(plan.from, plan.shop.zone)},
            {"shop", shop_json(plan)},

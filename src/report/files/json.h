@@ -1,5 +1,5 @@
 #pragma once
-// The plan for other programs, and for anyone who wants to check it with code of their own: "coatday-plan/2".
+// The plan for other programs, and for anyone who wants to check it with code of their own: "coatday-plan/3".
 
 #include <string>
 #include <string_view>

@@ -44,7 +44,7 @@ std::string written(const Json& json) { return json.dump(2, ' ', false, Json::er
 }  // namespace
 
 std::string what_if_json(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set, std::string_view version) {
-  Json out = head("coatday-what-if/2", version);
+  Json out = head("coatday-what-if/3", version);
   out["set"] = set;
   out["before"] = side_json(before);
   out["after"] = side_json(after);
@@ -87,7 +87,7 @@ Json advice_json(const job::Plan& plan, const job::Advice& advice) {
 }
 
 std::string advice_json(const job::Plan& plan, const job::Advice& advice, std::string_view version) {
-  Json out = head("coatday-advice/2", version);
+  Json out = head("coatday-advice/3", version);
   out["ready_safe"] = instant_json(plan.ready, plan.shop.zone);
   out.update(advice_json(plan, advice));
   out["result"] = result_json(plan);

@@ -10,10 +10,10 @@
 
 namespace coatday::report {
 
-/// "coatday-what-if/1": both plans' pieces, cost and result, the heat between them, and the coats that moved.
+/// "coatday-what-if/3": both plans' pieces, cost and result, the heat between them, and the coats that moved.
 [[nodiscard]] std::string what_if_json(const job::Plan& before, const job::Plan& after, const std::vector<std::string>& set,
                                        std::string_view version);
-/// "coatday-advice/1"; with the contradiction and what would help where there is no plan.
+/// "coatday-advice/3"; with the contradiction and what would help where there is no plan.
 [[nodiscard]] std::string advice_json(const job::Plan&, const job::Advice&, std::string_view version);
 
 }  // namespace coatday::report

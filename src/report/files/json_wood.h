@@ -11,6 +11,6 @@
 namespace coatday::report {
 
 [[nodiscard]] std::string wood_json(const job::Job&, const job::Plan&, const job::WoodFindings&,
-                                    std::string_view version);  ///< "coatday-wood/1"
+                                    std::string_view version);  ///< "coatday-wood/2"
 
 }  // namespace coatday::report
