@@ -1,6 +1,9 @@
 // What a history says that cannot be so is a mistake of the file, whatever is asked. And its ids mean the same in any company.
 #include <gtest/gtest.h>
 
+#include <map>
+#include <nlohmann/json.hpp>
+
 #include "cli/run.h"
 #include "tests/cli/typed.h"
 
@@ -120,6 +123,41 @@ TEST(HistoryInFiles, AnEarlierPlanOfSeveralOrdersIsKeptByOneOfThem) {
   const Outcome before = run_with({"why", "order.yaml", "other.yaml", "anna-s/b/clear-2/first"}, "");
   const auto from = [](const std::string& text) { return text.substr(text.find("  from "), 40); };
   EXPECT_EQ(from(why.out), from(before.out));
+}
+
+/// What the plan says until this event, as done.
+std::string done_until(const std::string& last, const nlohmann::json& events) {
+  std::string history = "history:\n";
+  const auto hour = [](std::string instant) { return instant.substr(0, 10) + " " + instant.substr(11, 5); };
+  for (const auto& event : events) {
+    history +=
+        "  - {event: " + event["id"].get<std::string>() + ", start: " + hour(event["start"]) + ", end: " + hour(event["end"]) + "}\n";
+    if (event["id"] == last) return history;
+  }
+  ADD_FAILURE() << "no event " << last;
+  return history;
+}
+
+/// Enamel may not go over enamel of more than a week without a scuff. One side has its coat, the other is too late.
+TEST(HistoryInFiles, AMissedWindowIsScuffedOnTheSideThatIsLeft) {
+  const std::string plate =
+      "order: gate\nshop: shop.yaml\nstart: 2027-01-18 08:00\nschedule: metal-enamel\npieces:\n  - piece: s\n    parts: "
+      "[{part: plate, shape: board, length: 600 mm, width: 250 mm, thickness: 6 mm, material: steel}]\n";
+  const auto planned = [&](const std::string& history, const std::vector<std::string>& more) {
+    std::vector<std::string> words{"plan", "order.yaml", "--format", "json"};
+    words.insert(words.end(), more.begin(), more.end());
+    const Outcome outcome = run(words, typed({{"order.yaml", plate + history}, {"shop.yaml", shop}}));
+    EXPECT_EQ(outcome.status, cli::done) << outcome.err;
+    return nlohmann::json::parse(outcome.out);
+  };
+  const nlohmann::json later = planned(done_until("s/plate/enamel-2/first", planned("", {})["events"]), {"--from", "2027-03-15 08:00"});
+  std::map<std::string, nlohmann::json> events;
+  for (const auto& event : later["events"]) events[event["id"]] = event;
+  ASSERT_TRUE(events.contains("s/plate/enamel-2-scuff")) << later["events"].dump(1);
+  const nlohmann::json scuff = events["s/plate/enamel-2-scuff"], second = events["s/plate/enamel-2/second"];
+  EXPECT_EQ(scuff["faces"], second["faces"]);
+  EXPECT_LE(events["s/plate/enamel-2/turn"]["end"], scuff["start"]);
+  EXPECT_LE(scuff["end"], second["start"]);
 }
 
 }  // namespace

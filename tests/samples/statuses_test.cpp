@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <map>
 #include <nlohmann/json.hpp>
 
 #include "cli/run.h"
@@ -59,6 +61,26 @@ TEST(Json, HoldsWhatTheSchemaNames) {
     EXPECT_TRUE(plan.contains(key)) << key;
   }
   EXPECT_EQ(plan.at("result").at("status"), "planned");
+}
+
+/// By eye and hand: the visits of the plan, and of them those in which nothing is done but turning.
+TEST(Json, NoVisitIsForTurningAlone) {
+  for (const char* sample : {"library-table", "dining-table", "cabinet-doors", "bowls-and-boards", "refectory-table", "shut-room",
+                             "logged-shop", "every-key", "small-fan"}) {
+    const cli::Outcome outcome = run({"plan", order(sample), "--format", "json"});
+    ASSERT_EQ(outcome.status, 0) << sample;
+    const auto plan = nlohmann::json::parse(outcome.out);
+    std::map<std::string, std::string> kinds;
+    for (const auto& event : plan.at("events")) kinds[event.at("id")] = event.at("kind");
+    std::size_t turns = 0;
+    for (const auto& [id, kind] : kinds) turns += kind == "turn" ? 1U : 0U;
+    EXPECT_GT(turns, 0U) << sample;
+    for (const auto& visit : plan.at("visits")) {
+      const auto& events = visit.at("events");
+      EXPECT_FALSE(std::all_of(events.begin(), events.end(), [&](const auto& id) { return kinds.at(id) == "turn"; }))
+          << sample << ": " << visit.dump();
+    }
+  }
 }
 
 TEST(Json, OfWoodHoldsEachPartsAnswers) {

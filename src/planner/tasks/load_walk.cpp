@@ -1,9 +1,12 @@
 #include "planner/tasks/load_walk.h"
 
+#include <algorithm>
+
 #include <fmt/core.h>
 
 #include "job/stages.h"
 #include "planner/tasks/coats.h"
+#include "planner/tasks/history.h"
 
 namespace coatday::planner {
 
@@ -100,7 +103,13 @@ LoadWalk::Passes LoadWalk::passes_of(const finish::Step& step, const finish::Pro
 
 void LoadWalk::coat_step(const finish::Step& step, const finish::Product& product) {
   const Passes passes = passes_of(step, product);
-  std::optional<std::size_t> remedy = remedy_scuff(step, passes);
+  const bool one_pass = passes[hidden].empty() || passes[show].empty();
+  std::array<std::optional<Task>, 2> coats;
+  for (const std::size_t pass : order_) {
+    if (!passes[pass].empty()) coats[pass] = tasks_.coat(step, product, passes[pass], one_pass ? job::StepId::Pass::only : name_of(pass));
+  }
+  const bool half_done = !one_pass && is_recorded(*coats[order_[0]]);
+  const std::optional<std::size_t> remedy = remedy_scuff(step, half_done ? second_alone(step, passes) : passes);
   std::optional<std::size_t> turn_back;
   const std::size_t begins = passes[order_[0]].empty() ? order_[1] : order_[0];
   if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, job::StepId::Kind::turn_back, *up_);
@@ -108,17 +117,20 @@ void LoadWalk::coat_step(const finish::Step& step, const finish::Product& produc
   std::vector<std::size_t> done;
   for (const std::size_t pass : order_) {
     if (passes[pass].empty()) continue;
-    const bool one_pass = passes[hidden].empty() || passes[show].empty();
-    const std::size_t id = add(tasks_.coat(step, product, passes[pass], one_pass ? job::StepId::Pass::only : name_of(pass)));
+    const std::size_t id = add(*std::move(coats[pass]));
     over_what_lies_below(step, product, id, pass, remedy);
     if (done.empty()) {
       warm_enough(id);
       chain(id, step);
       close_holds(id);
       if (turn_back) after(id, *turn_back, Elapsed{}, "");
-      if (remedy) after(id, *remedy, Elapsed{}, "after scuffing");
+      if (remedy && !half_done) after(id, *remedy, Elapsed{}, "after scuffing");
     } else {
-      second_side(step, done.back(), id);
+      const std::size_t turned = second_side(step, done.back(), id);
+      if (remedy && half_done) {
+        after(*remedy, turned, Elapsed{}, "");
+        after(id, *remedy, Elapsed{}, "after scuffing");
+      }
     }
     graph_.place_holds.push_back({id, std::nullopt, index_});
     open_holds_.push_back(graph_.place_holds.size() - 1);
@@ -126,6 +138,18 @@ void LoadWalk::coat_step(const finish::Step& step, const finish::Product& produc
     done.push_back(id);
   }
   if (!done.empty()) coated(passes, std::move(done));
+}
+
+bool LoadWalk::is_recorded(const Task& task) const {
+  const std::string& piece = job_.order.pieces[load_.piece].piece.id;
+  return std::any_of(job_.order.history.begin(), job_.order.history.end(),
+                     [&](const job::Done& done) { return done.event.starts_with(piece + "/") && RecordedStep(done.event).covers(task); });
+}
+
+/// Where the first side of this step is done, only the second may still need a scuff, unless the scuff of both is done, too.
+LoadWalk::Passes LoadWalk::second_alone(const finish::Step& step, Passes passes) const {
+  if (!is_recorded(tasks_.scuff(step, {}))) passes[order_[0]].clear();
+  return passes;
 }
 
 /// Which side is up now, and what the next step comes after.
@@ -192,13 +216,14 @@ job::StepId::Pass LoadWalk::name_of(std::size_t pass) const {
   return pass == hidden ? Pass::hidden : Pass::show;
 }
 
-void LoadWalk::second_side(const finish::Step& step, std::size_t first, std::size_t second) {
+std::size_t LoadWalk::second_side(const finish::Step& step, std::size_t first, std::size_t second) {
   const std::size_t id = turn(step, job::StepId::Kind::turn, order_[0]);
   after(id, first, Elapsed{}, "");
   after(second, id, Elapsed{}, "");
   graph_.place_holds.back().until = second;
   open_holds_.pop_back();
   if (tasks_.wood()) graph_.before.push_back(both_faces(step, first, second));
+  return id;
 }
 
 Before LoadWalk::both_faces(const finish::Step& step, std::size_t first, std::size_t second) const {

@@ -48,6 +48,8 @@ class LoadWalk {
   using Passes = std::array<std::vector<std::size_t>, 2>;  // faces, by hidden and show
   [[nodiscard]] Passes passes_of(const finish::Step&, const finish::Product&);
   void coat_step(const finish::Step& step, const finish::Product& product);
+  [[nodiscard]] bool is_recorded(const Task&) const;
+  [[nodiscard]] Passes second_alone(const finish::Step&, Passes) const;
   void coated(const Passes&, std::vector<std::size_t> done);
   /// The same id always stands for the same faces.
   [[nodiscard]] job::StepId::Pass name_of(std::size_t pass) const;
@@ -58,7 +60,8 @@ class LoadWalk {
   std::optional<std::size_t> remedy_scuff(const finish::Step& step, const Passes& passes);
   /// The side that was coated last must bear the turn: tack-free on points, dry to handle when laid flat.
   std::size_t turn(const finish::Step& step, job::StepId::Kind kind, std::size_t wet_pass);
-  void second_side(const finish::Step& step, std::size_t first, std::size_t second);
+  /// The task of turning the load.
+  std::size_t second_side(const finish::Step& step, std::size_t first, std::size_t second);
   /// The shop's own limit, or less where a board would cup too much with one face coated.
   [[nodiscard]] Before both_faces(const finish::Step& step, std::size_t first, std::size_t second) const;
   void close_holds(std::optional<std::size_t> until);

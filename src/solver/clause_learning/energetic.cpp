@@ -7,6 +7,7 @@ namespace {
 
 constexpr int longest_rest = 4000;
 constexpr std::size_t few = 100;  // jobs; with more it rests longer, as its time grows with their square
+constexpr Time longest_thorough = 100'000;
 
 }  // namespace
 
@@ -59,7 +60,7 @@ std::vector<Time> Energetic::ends() const {
     last = std::max(last, w.latest + w.job->task.length);
     if (w.earliest < w.latest) result.push_back(w.latest + w.job->task.length);
   }
-  if (thorough_) {
+  if (thorough_ && last - first <= longest_thorough) {
     result.clear();
     for (Time t = first; t <= last; ++t) result.push_back(t);
   }
