@@ -1,6 +1,7 @@
 // Random shops and orders, planned in every way, and their files mutated. tests/soak.sh builds and runs it.
 
 #include <CLI/CLI.hpp>
+#include <csignal>
 #include <cstdio>
 #include <thread>
 
@@ -44,6 +45,8 @@ int main(int argc, char** argv) {
     std::fprintf(stderr, "There is no program %s.\n", settings.program.file.c_str());
     return 2;
   }
+  std::signal(SIGINT, [](int) { stopped() = 1; });
+  std::signal(SIGTERM, [](int) { stopped() = 1; });
   const Outcome outcome = soak(settings);
   std::fputs(report(outcome, settings, known, source / "samples" / "every-key").c_str(), stdout);
   return outcome.finds() == 0 ? 0 : 1;

@@ -34,6 +34,7 @@ class Soak {
 
  private:
   [[nodiscard]] bool is_over(std::uint64_t number) const {
+    if (stopped() != 0) return true;
     if (settings_.minutes <= 0) return number >= settings_.orders;
     return Clock::now() - began_ > std::chrono::duration<double>(settings_.minutes * 60);
   }
@@ -119,6 +120,11 @@ class Soak {
 };
 
 }  // namespace
+
+volatile std::sig_atomic_t& stopped() {
+  static volatile std::sig_atomic_t flag = 0;
+  return flag;
+}
 
 std::uint64_t Outcome::finds() const {
   std::uint64_t all = 0;

@@ -1,6 +1,7 @@
 #pragma once
 // Many cases, several at once, and what came of them.
 
+#include <csignal>
 #include <set>
 
 #include "tests/soak/examine.h"
@@ -33,6 +34,9 @@ struct Outcome {
 };
 
 /// Says each new kind of find at once, and writes its shrunk case into finds/KIND-SEED/.
+/// Set it, and the soak ends after the orders at hand.
+volatile std::sig_atomic_t& stopped();
+
 [[nodiscard]] Outcome soak(const Settings&);
 
 /// The figures, and what was never used, as text. The last line sums it up.
