@@ -204,6 +204,27 @@ TEST(LatenessAdvice, WorkThatRestsGoesWithWhatElseIsMissing) {
   EXPECT_TRUE(all[0].starts_with("veneer the core rests over breaks and nights (may pause: yes); and keep the shop at 16 °C")) << all[0];
 }
 
+TEST(LatenessAdvice, LaterHoursOfOtherWork) {
+  job::Job job = make_job();
+  job::OrderWork fit, delivery;
+  fit.when = delivery.when = job::OrderWork::When::after_finishing;
+  fit.work.id = fit.work.name = "fit the lock";
+  delivery.work.id = delivery.work.name = "delivery";
+  fit.work.takes = delivery.work.takes = Hours(1);
+  fit.work.not_after = monday() + std::chrono::hours(12);
+  job.order.pieces[0].work = {fit};
+  const auto one = advise_when_late(job, request, make_plan(job, request)).proposals;
+  ASSERT_FALSE(one.empty());
+  EXPECT_TRUE(one[0].words.starts_with("fit the lock over by ")) << one[0].words;
+  delivery.delivery = true;
+  delivery.work.start = monday() + std::chrono::hours(11);
+  job.order.pieces[0].work = {fit, delivery};
+  const auto both = advise_when_late(job, request, make_plan(job, request)).proposals;
+  ASSERT_EQ(both.size(), 1U);
+  EXPECT_NE(both[0].words.find(", delivery on "), std::string::npos) << both[0].words;
+  EXPECT_EQ(both[0].set.size(), 2U);
+}
+
 TEST(LatenessAdvice, TwoChangesWhereNoneIsEnough) {
   JobKnobs knobs;
   knobs.air = {Celsius(11), RelativeHumidity(0.5)};

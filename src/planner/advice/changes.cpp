@@ -35,6 +35,12 @@ std::string path_of_piece(const job::Job& job, std::size_t piece) {
   return fmt::format("orders.{}.pieces.{}", order, piece - first + 1);
 }
 
+std::string names_of(const std::vector<std::string>& parts) {
+  if (parts.size() == 1) return parts.front();
+  if (parts.size() > 3) return fmt::format("{}, {} and {} more", parts[0], parts[1], parts.size() - 2);
+  return parts.size() == 2 ? parts[0] + " and " + parts[1] : fmt::format("{}, {} and {}", parts[0], parts[1], parts[2]);
+}
+
 ChangeSizes doubling(const Amount& amount) {
   ChangeSizes sizes;
   for (int more = 1; more <= 3 * amount.now; more *= 2) sizes.push_back(amount.change(more));
@@ -105,13 +111,6 @@ std::vector<ChangeSizes> scuffs(const job::Job& job) {
 
 namespace {
 
-/// "shelf and door"; of more than three the first two and how many more.
-std::string names_of(const std::vector<std::string>& parts) {
-  if (parts.size() == 1) return parts.front();
-  if (parts.size() > 3) return fmt::format("{}, {} and {} more", parts[0], parts[1], parts.size() - 2);
-  return parts.size() == 2 ? parts[0] + " and " + parts[1] : fmt::format("{}, {} and {}", parts[0], parts[1], parts[2]);
-}
-
 std::vector<std::string> set_support(const job::Job& job, piece::Support support) {
   std::vector<std::string> set;
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
@@ -168,79 +167,6 @@ ChangeSizes second_face_later(const job::Job& job) {
                            {"both faces within=" + text}));
     sizes.back().caution = "one face is bare for longer, and a board may cup";
   }
-  return sizes;
-}
-
-namespace {
-
-/// Of a week from then on.
-Hours longest_stretch(const shop::Shop& shop, Instant from) {
-  Hours longest(0);
-  for (const shop::WorkingTime& time : shop::working_time(shop, from, from + date::days(8))) {
-    longest = std::max(longest, Hours(time.end - time.begin));
-  }
-  return longest;
-}
-
-/// Other work of the shop and of all pieces that is too long for that, with its keys.
-void each_longer(job::Job& job, Hours stretch, const std::function<void(shop::Work&, const std::string& key)>& use) {
-  const auto ask = [&](shop::Work& work, const std::string& key) {
-    if (!work.may_pause && work.takes > stretch) use(work, key + ".may pause=yes");
-  };
-  for (std::size_t w = 0; w < job.shop.work.size(); ++w) ask(job.shop.work[w], fmt::format("work.{}", w + 1));
-  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
-    std::vector<job::OrderWork>& all = job.order.pieces[p].work;
-    for (std::size_t w = 0; w < all.size(); ++w) ask(all[w].work, fmt::format("{}.work.{}", path_of_piece(job, p), w + 1));
-  }
-}
-
-}  // namespace
-
-ChangeSizes pauses(const job::Job& job, Instant from) {
-  const Hours stretch = longest_stretch(job.shop, from);
-  job::Job tried = job;
-  std::vector<std::string> names, keys;
-  each_longer(tried, stretch, [&](const shop::Work& work, const std::string& key) {
-    names.push_back(work.name);
-    keys.push_back(key);
-  });
-  if (names.empty()) return {};
-  return {change([stretch](job::Job& other,
-                           Instant&) { each_longer(other, stretch, [](shop::Work& work, const std::string&) { work.may_pause = true; }); },
-                 names_of(names) + (names.size() == 1 ? " rests over breaks and nights (may pause: yes)"
-                                                      : " rest over breaks and nights (may pause: yes)"),
-                 keys)};
-}
-
-namespace {
-
-bool could_begin_when_handled(const job::OrderWork& work) {
-  return work.when == job::OrderWork::When::after_finishing && !work.delivery && work.stage > finish::Stage::recoat_close;
-}
-
-}  // namespace
-
-ChangeSizes work_when_handled(const job::Job& job) {
-  std::vector<std::string> names, keys;
-  for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
-    const std::vector<job::OrderWork>& all = job.order.pieces[p].work;
-    for (std::size_t w = 0; w < all.size(); ++w) {
-      if (!could_begin_when_handled(all[w])) continue;
-      names.push_back(all[w].work.name);
-      keys.push_back(fmt::format("{}.work.{}.stage=handle", path_of_piece(job, p), w + 1));
-    }
-  }
-  if (names.empty()) return {};
-  ChangeSizes sizes{change(
-      [](job::Job& other, Instant&) {
-        for (job::OrderPiece& piece : other.order.pieces) {
-          for (job::OrderWork& work : piece.work) {
-            if (could_begin_when_handled(work)) work.stage = finish::Stage::handle;
-          }
-        }
-      },
-      fmt::format("{} as soon as the parts are dry to handle (stage: handle)", names_of(names)), keys)};
-  sizes.front().caution = "the film still takes marks then";
   return sizes;
 }
 

@@ -21,6 +21,9 @@ struct Change {
 /// "pieces.2", or "orders.1.pieces.2" where several orders are planned: the path of keys to a piece of the job.
 [[nodiscard]] std::string path_of_piece(const job::Job&, std::size_t piece);
 
+/// "shelf and door"; of more than three the first two and how many more.
+[[nodiscard]] std::string names_of(const std::vector<std::string>&);
+
 /// One kind of change in several sizes, the smallest first.
 using ChangeSizes = std::vector<Change>;
 
@@ -44,10 +47,6 @@ struct Amount {
 [[nodiscard]] std::vector<ChangeSizes> supports(const job::Job&);
 /// More time from the first face to the second.
 [[nodiscard]] ChangeSizes second_face_later(const job::Job&);
-/// Other work for which no shift is long enough rests over breaks and nights.
-[[nodiscard]] ChangeSizes pauses(const job::Job&, Instant from);
-/// Work after finishing, but no delivery, that begins as soon as the parts can be handled. Empty where none waits for more.
-[[nodiscard]] ChangeSizes work_when_handled(const job::Job&);
 [[nodiscard]] Amount places(const job::Job&, std::size_t place);
 /// Friday's hours on a Saturday or a Sunday that has none.
 [[nodiscard]] ChangeSizes another_day(const job::Job&);

@@ -10,6 +10,7 @@
 #include "planner/advice/amounts.h"
 #include "planner/advice/hands.h"
 #include "planner/advice/trials.h"
+#include "planner/advice/work_changes.h"
 #include "planner/tasks/loads.h"
 
 namespace coatday::planner {
@@ -91,6 +92,9 @@ class LatenessAdviser {
     kinds.insert(kinds.end(), laid_otherwise.begin(), laid_otherwise.end());
     if (plan_.status != job::Status::planned || !laid_otherwise.empty()) kinds.push_back(second_face_later(job_));
     kinds.push_back(work_when_handled(job_));
+    if (plan_.status != job::Status::planned) {
+      for (ChangeSizes& later : later_work(job_)) kinds.push_back(std::move(later));
+    }
     kinds.push_back(warmth(job_, plan_));
     kinds.push_back(dryness(job_, plan_));
     return kinds;
