@@ -1,6 +1,7 @@
 // What a history says that cannot be so is a mistake of the file, whatever is asked. And its ids mean the same in any company.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <map>
 #include <nlohmann/json.hpp>
 
@@ -158,6 +159,11 @@ TEST(HistoryInFiles, AMissedWindowIsScuffedOnTheSideThatIsLeft) {
   EXPECT_EQ(scuff["faces"], second["faces"]);
   EXPECT_LE(events["s/plate/enamel-2/turn"]["end"], scuff["start"]);
   EXPECT_LE(scuff["end"], second["start"]);
+  // Where both sides were scuffed before the first coat, the second needs no other.
+  const nlohmann::json missed = planned(done_until("s/plate/enamel-1/second", planned("", {})["events"]), {"--from", "2027-03-15 08:00"});
+  const nlohmann::json again = planned(done_until("s/plate/enamel-2/first", missed["events"]), {"--from", "2027-03-20 08:00"});
+  EXPECT_EQ(
+      std::count_if(again["events"].begin(), again["events"].end(), [](const auto& e) { return e["id"] == "s/plate/enamel-2-scuff"; }), 1);
 }
 
 }  // namespace

@@ -38,7 +38,7 @@ Case make_case(std::uint64_t seed, const Known& known) {
   made.from = stamp(scene.start);
   if (random.chance(0.35)) add_label(scene);
   add_shop(scene);
-  const int orders = random.chance(0.2) ? random.between(2, 4) : 1;
+  const int orders = random.chance(0.1) ? random.between(2, 4) : 1;
   for (int i = 0; i < orders; ++i) add_order(scene, i);
   return made;
 }

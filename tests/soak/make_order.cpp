@@ -71,7 +71,7 @@ Tree make_piece(Scene& scene, int number) {
   if (random.chance(0.2)) set(piece, "support", random.one_of(scene.supports));
   Tree& parts = set(piece, "parts", list());
   std::vector<std::string> names;
-  for (int i = random.chance(0.7) ? 1 : random.between(2, 4); i > 0; --i) {
+  for (int i = random.chance(0.8) ? 1 : random.between(2, 4); i > 0; --i) {
     Tree part = make_part(scene, i, metal);
     Tree* name = find(part, "part");
     if (std::find(names.begin(), names.end(), name->text) != names.end()) name->text += fmt::format(" {}", i + 10);
@@ -122,8 +122,8 @@ void add_order(Scene& scene, int number) {
   if (scene.gives(0.04)) set(order, "cup limit", "4 mm");
   if (scene.gives(0.04)) set(order, "moisture", "9 %");
   Tree& pieces = set(order, "pieces", list());
-  int count = random.chance(0.75) ? 1 : random.between(2, 3);
-  if (random.chance(0.01)) count = random.between(8, 16);
+  int count = random.chance(0.88) ? 1 : random.between(2, 3);
+  if (random.chance(0.004)) count = random.between(8, 16);
   for (int i = 0; i < count; ++i) pieces.children.push_back(make_piece(scene, i + 1));
   if (random.chance(0.2)) set(order, "history", list());
   if (scene.made.trees.contains("label.yaml")) set(order, "own finishes", list(std::vector<std::string>{"label.yaml"}));

@@ -2,7 +2,31 @@
 
 #include <fmt/format.h>
 
+#include <cctype>
+
 namespace coatday::soak {
+
+namespace {
+
+/// The first plain words of a mistake, "an-order-file-needs": a shrunk case keeps the mistake, not just the refusal.
+std::string sort_of(const std::string& mistakes) {
+  constexpr std::size_t most_words = 6;
+  const std::size_t at = mistakes.find("error: ");
+  std::string sort, word;
+  std::size_t words = 0;
+  for (std::size_t i = at == std::string::npos ? 0 : at + 7; i < mistakes.size() && mistakes[i] != '\n' && words < most_words; ++i) {
+    if (std::islower(static_cast<unsigned char>(mistakes[i])) != 0) {
+      word += mistakes[i];
+    } else if (!word.empty()) {
+      sort += (sort.empty() ? "" : "-") + word;
+      word.clear();
+      ++words;
+    }
+  }
+  return sort;
+}
+
+}  // namespace
 
 Probe sound_run(const std::string& command, const std::vector<std::string>& more) {
   return [command, more](const Case& one, Bench& bench) { return complaint_of(bench.run(one, with_orders(command, one, more))); };
@@ -25,7 +49,7 @@ Probe accepted_run(const std::string& command, const std::vector<std::string>& m
     const Run run = bench.run(one, with_orders(command, one, more));
     if (auto found = complaint_of(run)) return found;
     if (run.status != 2) return std::nullopt;
-    return Complaint{"own-history-refused", run.err.substr(0, 300), typed(run.arguments)};
+    return Complaint{"own-history-refused-" + sort_of(run.err), run.err.substr(0, 300), typed(run.arguments)};
   };
 }
 

@@ -101,15 +101,24 @@ LoadWalk::Passes LoadWalk::passes_of(const finish::Step& step, const finish::Pro
   return passes;
 }
 
-void LoadWalk::coat_step(const finish::Step& step, const finish::Product& product) {
-  const Passes passes = passes_of(step, product);
+std::array<std::optional<Task>, 2> LoadWalk::coats_of(const finish::Step& step, const finish::Product& product, const Passes& passes) {
   const bool one_pass = passes[hidden].empty() || passes[show].empty();
   std::array<std::optional<Task>, 2> coats;
   for (const std::size_t pass : order_) {
-    if (!passes[pass].empty()) coats[pass] = tasks_.coat(step, product, passes[pass], one_pass ? job::StepId::Pass::only : name_of(pass));
+    if (passes[pass].empty()) continue;
+    coats[pass] = tasks_.coat(step, product, passes[pass], one_pass ? job::StepId::Pass::only : name_of(pass));
   }
-  const bool half_done = !one_pass && is_recorded(*coats[order_[0]]);
-  const std::optional<std::size_t> remedy = remedy_scuff(step, half_done ? second_alone(step, passes) : passes);
+  return coats;
+}
+
+void LoadWalk::coat_step(const finish::Step& step, const finish::Product& product) {
+  const Passes passes = passes_of(step, product);
+  std::array<std::optional<Task>, 2> coats = coats_of(step, product, passes);
+  // Then only the second side may still need a scuff, unless both had theirs.
+  const bool half_done = coats[hidden] && coats[show] && is_recorded(*coats[order_[0]]) && !is_recorded(tasks_.scuff(step, {}));
+  Passes to_scuff = passes;
+  if (half_done) to_scuff[order_[0]].clear();
+  const std::optional<std::size_t> remedy = remedy_scuff(step, to_scuff);
   std::optional<std::size_t> turn_back;
   const std::size_t begins = passes[order_[0]].empty() ? order_[1] : order_[0];
   if (up_ && *up_ != begins && !passes[begins].empty()) turn_back = turn(step, job::StepId::Kind::turn_back, *up_);
@@ -144,12 +153,6 @@ bool LoadWalk::is_recorded(const Task& task) const {
   const std::string& piece = job_.order.pieces[load_.piece].piece.id;
   return std::any_of(job_.order.history.begin(), job_.order.history.end(),
                      [&](const job::Done& done) { return done.event.starts_with(piece + "/") && RecordedStep(done.event).covers(task); });
-}
-
-/// Where the first side of this step is done, only the second may still need a scuff, unless the scuff of both is done, too.
-LoadWalk::Passes LoadWalk::second_alone(const finish::Step& step, Passes passes) const {
-  if (!is_recorded(tasks_.scuff(step, {}))) passes[order_[0]].clear();
-  return passes;
 }
 
 /// Which side is up now, and what the next step comes after.

@@ -47,9 +47,9 @@ class LoadWalk {
   void dry_step(const finish::Step& step);
   using Passes = std::array<std::vector<std::size_t>, 2>;  // faces, by hidden and show
   [[nodiscard]] Passes passes_of(const finish::Step&, const finish::Product&);
+  std::array<std::optional<Task>, 2> coats_of(const finish::Step&, const finish::Product&, const Passes&);
   void coat_step(const finish::Step& step, const finish::Product& product);
   [[nodiscard]] bool is_recorded(const Task&) const;
-  [[nodiscard]] Passes second_alone(const finish::Step&, Passes) const;
   void coated(const Passes&, std::vector<std::size_t> done);
   /// The same id always stands for the same faces.
   [[nodiscard]] job::StepId::Pass name_of(std::size_t pass) const;
