@@ -218,15 +218,26 @@ class Planner {
   solver::Outcome search_within_room(Model& model, bool insists) {
     const Search::Aim aim{insists, refusal_.by.empty()};  // reasons once are enough
     solver::Outcome outcome = search_.run(model.problem, aim);
+    const solver::Outcome proofs = outcome;
     for (int again = 0; model.room && again < most_tightened; ++again) {
       const auto* found = std::get_if<solver::Found>(&outcome);
       const auto over = found != nullptr ? crowd_of(model, found->schedule) : std::nullopt;
       if (!over || !tighten(model, over->not_packed - 1)) break;
       solver::Outcome tighter = search_.run(model.problem, aim);
       if (!std::holds_alternative<solver::Found>(tighter)) break;
-      outcome = std::move(tighter);
+      outcome = proven_by(proofs, std::move(tighter));
     }
     return outcome;
+  }
+
+  /// What was proven of less room than there is says nothing of the plan.
+  static solver::Outcome proven_by(const solver::Outcome& whole, solver::Outcome tighter) {
+    const auto& before = std::get<solver::Found>(whole);
+    auto& found = std::get<solver::Found>(tighter);
+    found.proven = before.proven && found.score.lateness <= before.score.lateness && found.score.ready <= before.score.ready;
+    found.ready_bound = before.ready_bound;
+    found.goals_from = before.goals_from;
+    return tighter;
   }
 
   [[nodiscard]] std::optional<Crowd> crowd_of(Model model, solver::Schedule schedule) {

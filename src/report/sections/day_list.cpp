@@ -88,6 +88,7 @@ std::string hours_text(const job::Plan& plan, const Day& day, const Day* next, U
 std::string quiet_text(const job::Plan& plan, const Day& first, const Day& last, Units units) {
   std::string words = first.closed() ? "closed" : "no work on this order";
   if (const auto air = air_text(plan.air, first.midnight, last.next_midnight, units)) words += "; " + *air;
+  if (const std::string cause = first.closed() ? "" : kept_by(plan, last.next_midnight); !cause.empty()) words += "; " + cause;
   if (anything_dries(plan, first.midnight, last.next_midnight)) words += "; drying goes on";
   return words;
 }

@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 #include <string_view>
 #include <tuple>
@@ -154,6 +155,26 @@ std::vector<std::string> night_text(const job::Plan& plan, Instant from) {
   const LocalDay today = local_day(from, plan.shop.zone);
   for (const SharedWait& wait : shared(of_last_coats(next_of_each(waits_over(plan, from))))) words.push_back(wait_text(plan, wait, today));
   return words;
+}
+
+namespace {
+
+// Whole days may pass for these: places, people, a second side, and the air.
+constexpr std::array<std::string_view, 7> worth_a_day{"no ",       "nobody is free",  "both people are at work", "all ",
+                                                      "it needs ", "its second side", "it has to wait"};
+
+}  // namespace
+
+std::string kept_by(const job::Plan& plan, Instant from) {
+  constexpr std::string_view then = "; then ";
+  const auto next = std::find_if(plan.events.begin(), plan.events.end(), [from](const job::Event& e) { return e.start >= from; });
+  if (next == plan.events.end()) return "";
+  const std::size_t at = next->why.rfind(then);
+  if (at == std::string::npos) return "";
+  const std::string cause = next->why.substr(at + then.size());
+  const auto begins = [&cause](std::string_view words) { return cause.starts_with(words); };
+  if (std::none_of(worth_a_day.begin(), worth_a_day.end(), begins)) return "";
+  return fmt::format("{}{}: {}", next->name, next->load.empty() ? "" : " (" + next->load_name + ")", cause);
 }
 
 bool anything_dries(const job::Plan& plan, Instant from, Instant until) {

@@ -12,6 +12,9 @@ namespace coatday::report {
 [[nodiscard]] std::string idle_text(const job::Plan&, Instant from, Instant until);
 /// What dries from `from` on, with what it waits for.
 [[nodiscard]] std::vector<std::string> night_text(const job::Plan&, Instant from);
+/// What keeps the next step from then on from being done before: a place, a person, its second side or the air: "colour 1 (shelf 9-16): no rack
+/// free: ...". Empty where nothing does.
+[[nodiscard]] std::string kept_by(const job::Plan&, Instant from);
 [[nodiscard]] bool anything_dries(const job::Plan&, Instant from, Instant until);
 
 }  // namespace coatday::report
