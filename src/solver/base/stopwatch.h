@@ -14,6 +14,17 @@ class Stopwatch {
  public:
   explicit Stopwatch(Clock clock) : clock_(clock), begin_(now(clock)) {}
   [[nodiscard]] double seconds() const { return now(clock_) - begin_; }
+  /// Whether it has run so long; may be asked very often. To ask the processor's clock is slow, but no thread spends more on a processor than
+  /// passes on the wall: it is asked again only when enough has passed there.
+  [[nodiscard]] bool has_run(double limit) const {
+    if (clock_ == Clock::wall) return seconds() >= limit;
+    const double wall = now(Clock::wall);
+    if (wall < ask_again_ && limit >= asked_for_) return false;
+    const double left = limit - seconds();
+    ask_again_ = wall + left;
+    asked_for_ = limit;
+    return left <= 0;
+  }
 
  private:
   static double now(Clock clock) {
@@ -25,6 +36,7 @@ class Stopwatch {
 
   Clock clock_;
   double begin_;
+  mutable double ask_again_ = 0, asked_for_ = 0;
 };
 
 }  // namespace coatday::solver

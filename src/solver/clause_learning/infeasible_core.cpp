@@ -76,7 +76,7 @@ std::vector<Tag> tags_of(const Problem& p) {
 
 std::optional<Tags> infeasible_subset(const Problem& problem, const SearchLimits& each, double seconds) {
   const Stopwatch stopwatch(each.clock);
-  const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.seconds() >= seconds); };
+  const auto over = [&] { return (each.stop != nullptr && each.stop->load()) || (seconds > 0 && stopwatch.has_run(seconds)); };
   // A try builds the problem anew, for which it takes longer the more it has of activities and of time.
   constexpr double patience = 1e7;
   const double size_of_problem = static_cast<double>(problem.activities.size()) * (problem.horizon - problem.origin);

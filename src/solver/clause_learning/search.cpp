@@ -178,7 +178,7 @@ void Search::Inside::report_bounds() {
 
 bool Search::Inside::stopped() const {
   if (limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed)) return true;
-  return limits_.seconds > 0 && stopwatch_.seconds() >= limits_.seconds;
+  return limits_.seconds > 0 && stopwatch_.has_run(limits_.seconds);
 }
 
 void Search::Inside::on_learned(std::function<void(const std::vector<StartBound>&)> tell) {

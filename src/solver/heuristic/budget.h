@@ -18,8 +18,8 @@ class Budget {
   [[nodiscard]] long work() const { return work_; }
   [[nodiscard]] bool spent() const { return (limits_.work > 0 && work_ >= limits_.work) || cut_off(); }
   /// Whether the clock or the caller ends the call now.
-  [[nodiscard]] bool cut_off() const { return stopped() || (limits_.seconds > 0 && seconds() >= limits_.seconds) || guarded(); }
-  [[nodiscard]] bool guarded() const { return limits_.guard > 0 && guard_.seconds() >= limits_.guard; }
+  [[nodiscard]] bool cut_off() const { return stopped() || (limits_.seconds > 0 && stopwatch_.has_run(limits_.seconds)) || guarded(); }
+  [[nodiscard]] bool guarded() const { return limits_.guard > 0 && guard_.has_run(limits_.guard); }
   [[nodiscard]] bool stopped() const { return limits_.stop != nullptr && limits_.stop->load(std::memory_order_relaxed); }
   /// Sets aside such a part of the rest. share_spent() says when it is used up.
   void share(double part) {
