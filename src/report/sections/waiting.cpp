@@ -159,9 +159,10 @@ std::vector<std::string> night_text(const job::Plan& plan, Instant from) {
 
 namespace {
 
+constexpr std::string_view second_side = "its second side";
 // Whole days may pass for these: places, people, a second side, and the air.
-constexpr std::array<std::string_view, 7> worth_a_day{"no ",       "nobody is free",  "both people are at work", "all ",
-                                                      "it needs ", "its second side", "it has to wait"};
+constexpr std::array<std::string_view, 7> worth_a_day{"no ",       "nobody is free", "both people are at work", "all ",
+                                                      "it needs ", second_side,      "it has to wait"};
 
 }  // namespace
 
@@ -174,6 +175,7 @@ std::string kept_by(const job::Plan& plan, Instant from) {
   const std::string cause = next->why.substr(at + then.size());
   const auto begins = [&cause](std::string_view words) { return cause.starts_with(words); };
   if (std::none_of(worth_a_day.begin(), worth_a_day.end(), begins)) return "";
+  if (begins(second_side) && cause.find(", and ") == std::string::npos) return "";  // what would keep that from being done is not known
   return fmt::format("{}{}: {}", next->name, next->load.empty() ? "" : " (" + next->load_name + ")", cause);
 }
 
