@@ -6,8 +6,8 @@ cd "$(dirname "$0")/.."
 install_packages "${build_packages[@]}" "${gate_packages[@]}" || exit 1
 failed=0
 
-# New is what came within half a day of the last commit: what came before has been looked at with an earlier one.
-base=$(git rev-list -1 --before="$(($(git log -1 --format=%ct) - 43200))" HEAD)
+# New is what came within five hours of the last commit: what came before has been looked at with an earlier one.
+base=$(git rev-list -1 --before="$(($(git log -1 --format=%ct) - 18000))" HEAD)
 [ -n "$base" ] || base=$(git rev-list --max-parents=0 HEAD | tail -1)
 
 echo "Gate: layout"
