@@ -12,6 +12,8 @@ constexpr long search_for_any = 3000;
 /// one of many, and gets less.
 constexpr long search_to_follow = 3000, search_to_compare = 500;
 constexpr std::size_t few_tasks = 300, few_to_compare = 40;
+/// With more there are so many passes, fewer the more tasks there are: a second.
+constexpr int passes_for_many = 600;
 /// And so many tries to put whole orders back in another turn.
 constexpr long reinsertions = 2000;
 /// At least this part of the seconds that the request gives goes into the search.
@@ -38,6 +40,7 @@ solver::Outcome Search::run(const solver::Problem& problem, Aim aim) const {
     solver::Limits gathering;
     gathering.guard = guard();
     solver::gather_visits(problem, gathering, *found);
+    found->cut_off = found->cut_off || (request_.seconds <= 0 && guard_.left() <= 0);
   }
   return outcome;
 }
@@ -48,6 +51,7 @@ solver::Outcome Search::find(const solver::Problem& problem, Aim aim) const {
   quick.guard = guard();
   quick.reinsertions = follows ? reinsertions : 0;
   quick.reasons = aim.reasons;
+  if (follows && problem.activities.size() > few_tasks) quick.passes = passes_for_many;
   solver::Outcome outcome = solver::solve(problem, quick);
   const auto* found = std::get_if<solver::Found>(&outcome);
   if (request_.seconds > 0)

@@ -12,7 +12,7 @@
 namespace coatday::solver {
 namespace {
 
-constexpr long least_tries = 6000, tries_each = 20;  // each: for an activity of a large problem
+constexpr long least_tries = 6000, tries_each = 10;  // each: for an activity of a large problem
 constexpr int small = 120;                           // activities
 constexpr double often = 0.5, seldom = 0.01;
 

@@ -13,6 +13,7 @@ void Repair::take_out(int a) {
 void Repair::unschedule(int a) {
   if (!partial_.placed(a)) return;
   queue_.forget_seen();
+  const Time end = partial_.run(a).end;
   partial_.remove(a);
   for (const int h : network_.holds[a]) {
     if (network_.hold(h).first == a) partial_.lift(h);
@@ -34,13 +35,16 @@ void Repair::unschedule(int a) {
     if (network_.precedence(lag)) ++state_.unplaced_predecessors[at(lag.to)];
     if (network_.precedence(lag) || network_.activity(a).optional) unschedule(lag.to);
   }
-  if (network_.activity(a).family >= 0) unshare(network_.activity(a).family);
+  if (network_.activity(a).family >= 0) unshare(network_.activity(a).family, end);
   queue_.push(a);
 }
 
-void Repair::unshare(int family) {
+// What shared the set-up of the one that ended then, and has no other to share with.
+void Repair::unshare(int family, Time end) {
   for (const int other : network_.families[family]) {
-    if (partial_.placed(other) && partial_.run(other).shared && !partial_.sharing(other, partial_.run(other).start)) unschedule(other);
+    const bool near =
+        partial_.placed(other) && partial_.run(other).start >= end && partial_.run(other).start <= end + network_.problem.sharing_gap;
+    if (near && partial_.run(other).shared && !partial_.sharing(other, partial_.run(other).start)) unschedule(other);
   }
 }
 

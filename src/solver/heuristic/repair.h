@@ -31,7 +31,7 @@ class Repair {
   [[nodiscard]] int stuck() const { return stuck_; }
 
  private:
-  void unshare(int family);
+  void unshare(int family, Time end);
   void stop_remedy(int lag);
   bool keep_lags(int activity, const Proposal&, bool& stuck);
   bool keep_window(int lag, Time start);
