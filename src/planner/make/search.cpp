@@ -18,8 +18,8 @@ constexpr int passes_for_many = 600;
 constexpr long reinsertions = 2000;
 /// At least this part of the seconds that the request gives goes into the search.
 constexpr double least_search = 0.2;
-/// Gathering may take as long as this part of them, but never less than so many seconds.
-constexpr double gathering_share = 0.3, least_gathering = 1;
+/// The first passes over a large plan, and gathering, may each take as long as this part of them, but never less than so many seconds.
+constexpr double share = 0.3, least_share = 1;
 
 /// The longer search may end with less than the quick one found, and still knows the better bound.
 solver::Outcome better(solver::Outcome quick, solver::Outcome longer) {
@@ -40,7 +40,7 @@ solver::Outcome Search::run(const solver::Problem& problem, Aim aim) const {
   solver::Outcome outcome = find(problem, aim);
   if (auto* found = std::get_if<solver::Found>(&outcome); found != nullptr && purpose_ == Purpose::follow) {
     solver::Limits gathering;
-    gathering.guard = request_.seconds > 0 ? std::max(least_gathering, gathering_share * request_.seconds) : guard();
+    gathering.guard = request_.seconds > 0 ? a_share() : guard();
     solver::gather_visits(problem, gathering, *found);
     found->cut_off = found->cut_off || (request_.seconds <= 0 && guard_.left() <= 0);
   }
@@ -53,7 +53,10 @@ solver::Outcome Search::find(const solver::Problem& problem, Aim aim) const {
   quick.guard = guard();
   quick.reinsertions = follows ? reinsertions : 0;
   quick.reasons = aim.reasons;
-  if (follows && request_.seconds <= 0 && problem.activities.size() > few_tasks) quick.passes = passes_for_many;
+  if (follows && problem.activities.size() > few_tasks) {
+    quick.passes = passes_for_many;
+    if (request_.seconds > 0) quick.guard = a_share();
+  }
   solver::Outcome outcome = solver::solve(problem, quick);
   const auto* found = std::get_if<solver::Found>(&outcome);
   if (request_.seconds > 0)
@@ -77,6 +80,8 @@ double Search::guard() const {
   constexpr double least = 0.05;
   return request_.seconds > 0 ? 0 : std::max(least, guard_.left());
 }
+
+double Search::a_share() const { return std::max(least_share, share * request_.seconds); }
 
 solver::Limits Search::in_seconds() const {
   solver::Limits limits;

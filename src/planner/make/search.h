@@ -28,6 +28,8 @@ class Search {
  private:
   [[nodiscard]] solver::Outcome find(const solver::Problem&, Aim) const;
   [[nodiscard]] double guard() const;
+  /// Of the seconds asked for.
+  [[nodiscard]] double a_share() const;
   [[nodiscard]] solver::Limits in_seconds() const;
 
   const job::Request& request_;
