@@ -425,5 +425,18 @@ TEST(HardOrders, DryWithinTheLastMinutesOfAShiftLeavesInTheNext) {
   }
 }
 
+/// Nobody wrote down that it was done. The plan cannot put it into the past, nor leave it out.
+TEST(HardOrders, WorkWhoseHourIsOverIsRefusedWithWhatToDo) {
+  for (const char* when : {"before finishing", "after finishing", "delivery"}) {
+    const std::string work = std::string("    work: [{name: weld, when: ") + when + ", takes: 1 h, start: 2027-03-01 10:00}]\n";
+    const Outcome late = plan(order(clear, board, work), shop(places + steady), {"--from", "2027-03-08 08:00"});
+    EXPECT_EQ(late.status, no_plan) << when << late.err;
+    EXPECT_TRUE(says(late.out, "weld was to start at Mon 1 Mar 10:00, before this plan begins;")) << late.out;
+  }
+  const std::string weld = "    work: [{name: weld, when: before finishing, takes: 1 h, start: 2027-03-01 10:00}]\n";
+  const std::string recorded = "history:\n  - {event: p/weld, start: 2027-03-01 10:00, end: 2027-03-01 11:00}\n";
+  EXPECT_EQ(plan(order(clear, board, weld + recorded), shop(places + steady), {"--from", "2027-03-08 08:00"}).status, done);
+}
+
 }  // namespace
 }  // namespace coatday::cli

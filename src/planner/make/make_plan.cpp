@@ -114,8 +114,8 @@ class Planner {
   }
 
   bool refused_by_history() {
-    const std::vector<job::Finding> found = validate_history(job_, graph_);
-    plan_.findings.insert(plan_.findings.end(), found.begin(), found.end());
+    for (const auto& found : {validate_history(job_, graph_), work_whose_hour_is_over(job_, graph_, plan_.from)})
+      plan_.findings.insert(plan_.findings.end(), found.begin(), found.end());
     return is_refused();
   }
 

@@ -91,4 +91,19 @@ std::vector<job::Finding> validate_history(const job::Job& job, const TaskGraph&
   return findings;
 }
 
+std::vector<job::Finding> work_whose_hour_is_over(const job::Job& job, const TaskGraph& graph, Instant from) {
+  std::vector<job::Finding> findings;
+  for (const Task& task : graph.tasks) {
+    if (!task.piece || !task.fixed_start || task.done || *task.fixed_start >= from) continue;
+    const std::vector<job::OrderWork>& all = job.order.pieces[*task.piece].work;
+    const auto of_task = [&task](const job::OrderWork& one) { return one.work.id == task.step_id.step; };
+    const auto work = std::find_if(all.begin(), all.end(), of_task);
+    findings.push_back({"hour-is-over", job::Severity::error,
+                        fmt::format("{} was to start at {}, before this plan begins; record it in the history, or give it a later start",
+                                    task.name, day_and_time(job.shop.zone.to_local(*task.fixed_start))),
+                        task.id, work == all.end() ? Location{} : work->work.where});
+  }
+  return findings;
+}
+
 }  // namespace coatday::planner

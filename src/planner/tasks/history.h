@@ -27,4 +27,7 @@ void apply_history(const job::Job&, TaskGraph&);
 /// coat.
 [[nodiscard]] std::vector<job::Finding> validate_history(const job::Job&, const TaskGraph&);
 
+/// An error for each work of an order that has a fixed hour, which is over, and no record.
+[[nodiscard]] std::vector<job::Finding> work_whose_hour_is_over(const job::Job&, const TaskGraph&, Instant from);
+
 }  // namespace coatday::planner
