@@ -116,9 +116,9 @@ std::vector<std::string> set_support(const job::Job& job, piece::Support support
   for (std::size_t p = 0; p < job.order.pieces.size(); ++p) {
     const std::vector<piece::Part>& parts = job.order.pieces[p].piece.parts;
     for (std::size_t m = 0; m < parts.size(); ++m) {
-      if (parts[m].support == piece::Support::laid)
-        set.push_back(
-            fmt::format("{}.parts.{}.support={}", path_of_piece(job, p), m + 1, support == piece::Support::hooks ? "hooks" : "points"));
+      if (parts[m].support != piece::Support::laid) continue;
+      set.push_back(
+          fmt::format("{}.parts.{}.support={}", path_of_piece(job, p), m + 1, support == piece::Support::hooks ? "hooks" : "points"));
     }
   }
   return set;
