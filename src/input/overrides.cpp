@@ -94,7 +94,10 @@ void Overrides::read(std::size_t number, const std::string& text, Mistakes& mist
     one.path.push_back({std::string(name), number + at + blank});
     at += count_characters(segment) + 1;
   }
-  if (one.path.front().name == first_of_orders && one.path.size() > 2) {
+  if (one.path.front().name == first_of_orders) {
+    if (one.path.size() < 3) {
+      return mistakes.add(start, "expected the number of an order and one of its keys after 'orders', such as 'orders.2.start=2027-03-01'");
+    }
     one.order = one.path[1];
     one.path.erase(one.path.begin(), one.path.begin() + 2);
   }
