@@ -78,9 +78,9 @@ RC_GTEST_PROP(PlanLaws, TheOrderOfPiecesChangesNoTotal, ()) {
   JobKnobs knobs = any_knobs();
   knobs.pieces = 3;
   job::Job job = make_job(knobs);
-  const job::Plan one = make_plan(job, {monday()});
+  const job::Plan one = make_plan(job, {monday()}, Purpose::compare);
   std::reverse(job.order.pieces.begin(), job.order.pieces.end());
-  const job::Plan other = make_plan(job, {monday()});
+  const job::Plan other = make_plan(job, {monday()}, Purpose::compare);
   RC_ASSERT(std::abs(sum_of_areas(one.faces).value() - sum_of_areas(other.faces).value()) < 1e-9);
   RC_ASSERT(one.events.size() > 0U);
   double need = 0, need_other = 0;
