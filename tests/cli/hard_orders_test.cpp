@@ -216,17 +216,21 @@ TEST(HardOrders, PartsStandAsideWhenDryToHandle) {
   EXPECT_LE(ready, "2027-04-13T08:00:00-05:00");
 }
 
-/// Thirty laid shelves on eight racks, painted; `more` is what the shop says of setting aside.
-std::string thirty_shelves_as(const std::string& format, const std::string& more) {
-  const std::string racks = shop("drying places: [{name: rack, kind: rack, count: 8, length: 950 mm, width: 300 mm}]\n" + steady + more,
-                                 "{mon-fri: 08:00-17:00}");
-  const std::string head = "order: t\nstart: 2027-03-01 08:00\nschedule: painted-cabinet\nspecies: poplar";
-  const std::string shelves = "shape: board, length: 850 mm, width: 260 mm, thickness: 20 mm, count: 30, support: laid";
-  const Outcome outcome = plan(order(head, shelves), racks, {"--format", format});
-  EXPECT_EQ(outcome.status, done) << outcome.out << outcome.err;
-  return outcome.out;
+std::string eight_racks(const std::string& more) {
+  return shop("drying places: [{name: rack, kind: rack, count: 8, length: 950 mm, width: 300 mm}]\n" + steady + more,
+              "{mon-fri: 08:00-17:00}");
 }
-nlohmann::json thirty_shelves(const std::string& more) { return nlohmann::json::parse(thirty_shelves_as("json", more)); }
+std::string laid_shelves(int count) {
+  return order("order: t\nstart: 2027-03-01 08:00\nschedule: painted-cabinet\nspecies: poplar",
+               "shape: board, length: 850 mm, width: 260 mm, thickness: 20 mm, support: laid, count: " + std::to_string(count));
+}
+
+/// Thirty laid shelves on eight racks, painted; `more` is what the shop says of setting aside.
+nlohmann::json thirty_shelves(const std::string& more) {
+  const Outcome outcome = plan(laid_shelves(30), eight_racks(more), {"--format", "json"});
+  EXPECT_EQ(outcome.status, done) << outcome.out << outcome.err;
+  return nlohmann::json::parse(outcome.out);
+}
 
 std::string safe_day(const nlohmann::json& plan) {
   return plan.at("pieces")[0].at("ready_safe").at("deliver").get<std::string>().substr(0, 10);
@@ -260,13 +264,13 @@ TEST(HardOrders, RoomToStandAsideIsKept) {
 
 /// Whole weeks pass for a rack. Each time the days say so, and name what lies there.
 TEST(HardOrders, DaysWithoutWorkNameTheRackThatIsTaken) {
-  std::string text = thirty_shelves_as("text", "set aside: {parts: 0}\n");
+  std::string text = plan(laid_shelves(20), eight_racks("set aside: {parts: 0}\n")).out;
   std::size_t broken = 0;
   while ((broken = text.find("\n   ", broken)) != std::string::npos)
     text.replace(broken, text.find_first_not_of("\n ", broken) - broken, " ");
   int named = 0;
   for (std::size_t at = 0; (at = text.find("no rack free: top ", at)) != std::string::npos; ++at) ++named;
-  EXPECT_GE(named, 5) << text;
+  EXPECT_GE(named, 3) << text;
   EXPECT_EQ(text.find("waits for the air"), std::string::npos);
 }
 
