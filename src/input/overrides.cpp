@@ -102,7 +102,7 @@ void Overrides::read(std::size_t number, const std::string& text, Mistakes& mist
     one.path.erase(one.path.begin(), one.path.begin() + 2);
   }
   const bool again = std::ranges::any_of(set_, [&](const Override& other) {
-    return other.order_number() == one.order_number() && std::ranges::equal(other.path, one.path, {}, &Segment::name, &Segment::name);
+    return number_of(other.order) == number_of(one.order) && std::ranges::equal(other.path, one.path, {}, &Segment::name, &Segment::name);
   });
   if (again) return mistakes.add(start, fmt::format("{} is set twice", in_quotes(trim(path))));
   auto value = read_document(source, mistakes);
@@ -110,6 +110,8 @@ void Overrides::read(std::size_t number, const std::string& text, Mistakes& mist
   one.value = *std::move(value);
   set_.push_back(std::move(one));
 }
+
+int Overrides::number_of(const std::optional<Segment>& order) { return order ? parse_positive_count(order->name).value_or(0) : 0; }
 
 void Overrides::check_first_keys(const Keys& order, const Keys& shop, std::size_t orders, Mistakes& mistakes) const {
   for (const Override& one : set_) {
@@ -131,8 +133,8 @@ void Overrides::check_first_keys(const Keys& order, const Keys& shop, std::size_
 }
 
 void Overrides::check_order(const Override& one, const Keys& of_orders, std::size_t orders, Mistakes& mistakes) const {
-  const auto number = parse_positive_count(one.order->name);
-  if (!number || static_cast<std::size_t>(*number) > orders) {
+  const int number = number_of(one.order);
+  if (number == 0 || static_cast<std::size_t>(number) > orders) {
     mistakes.add(one.value.source->location(one.order->at),
                  fmt::format("{} is no number of an order; expected 1{}", in_quotes(one.order->name),
                              orders > 1 ? fmt::format(" to {}, in the turn of the files", orders) : ""));
@@ -151,7 +153,7 @@ const Value& Overrides::on_shop(const Value& file, const Keys& keys, const Keys&
 
 const Value& Overrides::on_order(const Value& file, const Keys& keys, int number, Mistakes& mistakes) {
   const auto is_of = [&](const Override& one) {
-    return has(keys, one.path.front().name) && (!one.order || one.order->name == std::to_string(number));
+    return has(keys, one.path.front().name) && (!one.order || number_of(one.order) == number);
   };
   return on(file, is_of, mistakes);
 }

@@ -41,9 +41,9 @@ class Overrides {
     std::optional<Segment> order;  ///< the number of the order that is meant, as typed
     std::vector<Segment> path;
     Value value;
-
-    [[nodiscard]] std::string order_number() const { return order ? order->name : ""; }
   };
+  /// 0: none is meant, or what is typed is no number.
+  [[nodiscard]] static int number_of(const std::optional<Segment>& order);
   void read(std::size_t number, const std::string& text, Mistakes&);
   void check_order(const Override&, const Keys& of_orders, std::size_t orders, Mistakes&) const;
   const Value& on(const Value& file, const std::function<bool(const Override&)>& is_of, Mistakes&);

@@ -95,6 +95,7 @@ struct Event {
   std::vector<BeforeEvent> before;
   std::vector<std::string> cautions;  ///< keys into Plan::cautions
   std::string why;                    ///< one sentence: what decided this start
+  std::string kept_by;                ///< the part of it that names a place, people or the air in the way; empty: none of these is
   std::string note;
 };
 

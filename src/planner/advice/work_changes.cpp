@@ -43,8 +43,7 @@ ChangeSizes pauses(const job::Job& job, Instant from) {
   if (names.empty()) return {};
   return {change([stretch](job::Job& other,
                            Instant&) { each_longer(other, stretch, [](shop::Work& work, const std::string&) { work.may_pause = true; }); },
-                 names_of(names) + (names.size() == 1 ? " rests over breaks and nights (may pause: yes)"
-                                                      : " rest over breaks and nights (may pause: yes)"),
+                 fmt::format("{} {} over breaks and nights (may pause: yes)", names_of(names), names.size() == 1 ? "rests" : "rest"),
                  keys)};
 }
 

@@ -29,6 +29,13 @@ class Explainer {
     for (const job::Event& event : plan.events) event_by_id_[event.id] = &event;
   }
 
+  void explain(job::Event& event) {
+    kept_by_.clear();
+    event.why = sentence(event);
+    event.kept_by = std::move(kept_by_);
+  }
+
+ private:
   std::string sentence(const job::Event& event) {
     if (event.done) return "done, as recorded";
     if (event.fixed) return "at its fixed hour";
@@ -44,23 +51,27 @@ class Explainer {
     return since + (since.empty() ? "" : "; then ") + held_up(event, task, soonest);
   }
 
- private:
+  std::string told(Obstacle obstacle) {
+    if (obstacle.is_scarce) kept_by_ = obstacle.words;
+    return std::move(obstacle.words);
+  }
+
   /// What kept it, once nothing before it did.
   std::string held_up(const job::Event& event, std::size_t task, Time soonest) {
     const auto activity = static_cast<int>(task);
     const Time start = grid_.down(event.start), last = blockers_.last_open(activity, start - 1);
     if (last < soonest) return closed_or_air(event, soonest);
-    if (auto words = in_the_way_.at(task, last)) return *std::move(words);
+    if (auto obstacle = in_the_way_.at(task, last)) return told(*std::move(obstacle));
     if (graph_.tasks[task].earlier_start == event.start) return "kept where the earlier plan has it";
     if (event.kind == job::EventKind::turn && begins_at(event.end)) return "turned just before the next coat";
     const Time first = blockers_.soonest(activity, soonest, last);
-    if (auto words = before_that(task, soonest, first, start)) return *std::move(words);
+    if (auto obstacle = before_that(task, soonest, first, start)) return told(*std::move(obstacle));
     const std::string could = "could begin " + when(grid_.instant(first));
     return in_a_visit(event) ? fmt::format("with the other work of this visit ({})", could) : "it " + could;
   }
 
   /// A plan leaves short stretches free. What was in the way until right before one says more than that it could begin then.
-  std::optional<std::string> before_that(std::size_t task, Time soonest, Time first, Time start) {
+  std::optional<Obstacle> before_that(std::size_t task, Time soonest, Time first, Time start) {
     const Time shortly = Grid::steps(Minutes(30)), last = blockers_.last_open(static_cast<int>(task), first - 1);
     if (start - first > shortly || last < soonest) return std::nullopt;
     return in_the_way_.at(task, last);
@@ -110,7 +121,7 @@ class Explainer {
     if (fits && !event.product.empty()) {
       if (const auto air = finish::limit_exceeded(plan_.products.at(event.product), conditions(event), wanted,
                                                   wanted + (event.end - event.start), plan_.shop.units)) {
-        return "it has to wait: " + *air;
+        return kept_by_ = "it has to wait: " + *air;
       }
     }
     const auto next =
@@ -137,6 +148,7 @@ class Explainer {
   const Grid& grid_;
   solver::Blockers blockers_;
   InTheWay in_the_way_;
+  std::string kept_by_;  // of the event at hand
   std::map<std::string, std::size_t> task_by_id_;
   std::map<std::string, const job::Event*> event_by_id_;
 };
@@ -146,7 +158,7 @@ class Explainer {
 void explain_starts(job::Plan& plan, const TaskGraph& graph, const Model& model, const solver::Schedule& schedule, Clocks& clocks,
                     const Grid& grid) {
   Explainer explainer(plan, graph, model, schedule, clocks, grid);
-  for (job::Event& event : plan.events) event.why = explainer.sentence(event);
+  for (job::Event& event : plan.events) explainer.explain(event);
 }
 
 }  // namespace coatday::planner

@@ -43,11 +43,25 @@ InTheWay::InTheWay(const job::Plan& plan, const TaskGraph& graph, const Model& m
   for (const job::Event& event : plan.events) event_by_id_[event.id] = &event;
 }
 
-std::optional<std::string> InTheWay::at(std::size_t task, Time start) {
+std::optional<Obstacle> InTheWay::at(std::size_t task, Time start) {
   const std::vector<Blocker> failing = blockers_.failing(static_cast<int>(task), start);
   const Blocker* blocker = first_of(failing, model_);
   if (blocker == nullptr) return std::nullopt;
-  return blocker->rule == Blocker::Rule::limit ? has_to_follow(task, start, *blocker) : words(task, start, *blocker);
+  if (blocker->rule == Blocker::Rule::limit) return has_to_follow(task, start, *blocker);
+  return Obstacle{words(task, start, *blocker), is_scarce(*blocker)};
+}
+
+bool InTheWay::is_scarce(const Blocker& blocker) const {
+  if (blocker.rule == Blocker::Rule::set_up || blocker.rule == Blocker::Rule::limit) return false;
+  switch (*kind_of(blocker, model_)) {
+    case Kind::place:
+    case Kind::set_aside:
+    case Kind::people:
+    case Kind::spray_gun:
+      return true;
+    default:
+      return false;
+  }
 }
 
 std::string InTheWay::words(std::size_t task, Time start, const Blocker& blocker) const {
@@ -116,14 +130,14 @@ std::string InTheWay::vapour(const Task& task, const Blocker& blocker) const {
   return fmt::format("{} makes sparks; with {} of fire watch it is over at {}", names(blocker), clear, when(blocker.until));
 }
 
-std::string InTheWay::has_to_follow(std::size_t task, Time start, const Blocker& limit) {
+Obstacle InTheWay::has_to_follow(std::size_t task, Time start, const Blocker& limit) {
   const solver::Follower follower = blockers_.follower(static_cast<int>(task), start, limit);
   const std::string name = names(limit), own = name_with_load(*event(static_cast<int>(task)));
   const std::string by = fmt::format("{} would have to follow by {}", name == own ? "its second side" : name, when(limit.until));
-  if (!follower.last_open) return by + ", and no working hours suit it by then";
+  if (!follower.last_open) return {by + ", and no working hours suit it by then", true};
   const Blocker* blocker = first_of(follower.blockers, model_);
-  if (blocker == nullptr) return by;
-  return by + ", and " + words(static_cast<std::size_t>(limit.activities.front()), *follower.last_open, *blocker);
+  if (blocker == nullptr) return {by, false};  // what would keep that from being done is not known
+  return {by + ", and " + words(static_cast<std::size_t>(limit.activities.front()), *follower.last_open, *blocker), is_scarce(*blocker)};
 }
 
 const job::Event* InTheWay::event(int activity) const {

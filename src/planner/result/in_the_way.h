@@ -15,12 +15,17 @@ namespace coatday::planner {
 /// Of the rules that fail, the one to name: a place, then hands, then what keeps off, then a limit of what follows.
 [[nodiscard]] const solver::Blocker* first_of(const std::vector<solver::Blocker>&, const Model&);
 
+struct Obstacle {
+  std::string words;
+  bool is_scarce = false;  ///< a place, hands or a tool that others have; not just dust, vapour or a shared set-up
+};
+
 class InTheWay {
  public:
   InTheWay(const job::Plan&, const TaskGraph&, const Model&, solver::Blockers&, const Grid&);
 
   /// What fails if the task starts then; nothing where it could.
-  [[nodiscard]] std::optional<std::string> at(std::size_t task, solver::Time start);
+  [[nodiscard]] std::optional<Obstacle> at(std::size_t task, solver::Time start);
 
  private:
   [[nodiscard]] std::string words(std::size_t task, solver::Time start, const solver::Blocker&) const;
@@ -28,7 +33,8 @@ class InTheWay {
   [[nodiscard]] std::string no_hands(std::size_t task, const solver::Blocker&, solver::Time start) const;
   [[nodiscard]] std::string kept_off(std::size_t task, const solver::Blocker&, solver::Time start) const;
   [[nodiscard]] std::string vapour(const Task&, const solver::Blocker&) const;
-  [[nodiscard]] std::string has_to_follow(std::size_t task, solver::Time start, const solver::Blocker&);
+  [[nodiscard]] bool is_scarce(const solver::Blocker&) const;
+  [[nodiscard]] Obstacle has_to_follow(std::size_t task, solver::Time start, const solver::Blocker&);
   [[nodiscard]] std::string in_use(const char* what, const solver::Blocker&, solver::Time start) const;
   [[nodiscard]] const job::Event* event(int activity) const;
   [[nodiscard]] std::string name(int activity) const;

@@ -3,12 +3,12 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <array>
 #include <iterator>
 #include <string_view>
 #include <tuple>
 #include <unordered_map>
 
+#include "report/sections/faces.h"
 #include "report/words.h"
 
 namespace coatday::report {
@@ -64,7 +64,25 @@ struct SharedWait {
   bool dries = false;
 };
 
-std::vector<SharedWait> shared(const std::vector<Wait>& waits) {
+// Adds those that are not there yet, in the order of the plan's faces.
+void add_parts(const job::Plan& plan, const job::Event& event, std::vector<std::string>& parts) {
+  for (const std::size_t face : event.faces) {
+    const std::string part = part_text(plan, plan.faces[face]);
+    if (std::find(parts.begin(), parts.end(), part) == parts.end()) parts.push_back(part);
+  }
+}
+
+// The load, or those of its parts that have a face in this coat: a first side may leave a part out.
+std::string coated(const job::Plan& plan, const job::Event& coat) {
+  std::vector<std::string> here, all;
+  add_parts(plan, coat, here);
+  for (const job::Event& other : plan.events) {
+    if (other.piece == coat.piece && other.load == coat.load) add_parts(plan, other, all);
+  }
+  return here.empty() || here.size() == all.size() ? coat.load_name : listed(here);
+}
+
+std::vector<SharedWait> shared(const job::Plan& plan, const std::vector<Wait>& waits) {
   std::vector<SharedWait> groups;
   for (const Wait& wait : waits) {
     const auto same = [&wait](const SharedWait& g) { return g.first == wait.first->name && g.next == wait.next->name; };
@@ -75,9 +93,9 @@ std::vector<SharedWait> shared(const std::vector<Wait>& waits) {
     }
     group->same_time = group->same_time && group->earliest == wait.reason->earliest;
     group->earliest = std::min(group->earliest, wait.reason->earliest);
-    const std::string& load = wait.first->load_name;
-    if (!wait.first->load.empty() && std::find(group->loads.begin(), group->loads.end(), load) == group->loads.end())
-      group->loads.push_back(load);
+    if (wait.first->load.empty()) continue;
+    const std::string load = coated(plan, *wait.first);
+    if (std::find(group->loads.begin(), group->loads.end(), load) == group->loads.end()) group->loads.push_back(load);
   }
   return groups;
 }
@@ -145,7 +163,7 @@ std::string idle_text(const job::Plan& plan, Instant from, Instant until) {
   if (working_minutes(plan, from, until) < worth_telling) return "";
   const LocalDay today = local_day(from, plan.shop.zone);
   std::string words;
-  for (const SharedWait& wait : shared(waits_that_end_with(plan, from, until)))
+  for (const SharedWait& wait : shared(plan, waits_that_end_with(plan, from, until)))
     words += (words.empty() ? "" : "; ") + wait_text(plan, wait, today);
   return words.empty() ? held_up(plan, until) : words;
 }
@@ -153,30 +171,15 @@ std::string idle_text(const job::Plan& plan, Instant from, Instant until) {
 std::vector<std::string> night_text(const job::Plan& plan, Instant from) {
   std::vector<std::string> words;
   const LocalDay today = local_day(from, plan.shop.zone);
-  for (const SharedWait& wait : shared(of_last_coats(next_of_each(waits_over(plan, from))))) words.push_back(wait_text(plan, wait, today));
+  for (const SharedWait& wait : shared(plan, of_last_coats(next_of_each(waits_over(plan, from)))))
+    words.push_back(wait_text(plan, wait, today));
   return words;
 }
 
-namespace {
-
-constexpr std::string_view second_side = "its second side";
-// Whole days may pass for these: places, people, a second side, and the air.
-constexpr std::array<std::string_view, 7> worth_a_day{"no ",       "nobody is free", "both people are at work", "all ",
-                                                      "it needs ", second_side,      "it has to wait"};
-
-}  // namespace
-
 std::string kept_by(const job::Plan& plan, Instant from) {
-  constexpr std::string_view then = "; then ";
   const auto next = std::find_if(plan.events.begin(), plan.events.end(), [from](const job::Event& e) { return e.start >= from; });
-  if (next == plan.events.end()) return "";
-  const std::size_t at = next->why.rfind(then);
-  if (at == std::string::npos) return "";
-  const std::string cause = next->why.substr(at + then.size());
-  const auto begins = [&cause](std::string_view words) { return cause.starts_with(words); };
-  if (std::none_of(worth_a_day.begin(), worth_a_day.end(), begins)) return "";
-  if (begins(second_side) && cause.find(", and ") == std::string::npos) return "";  // what would keep that from being done is not known
-  return fmt::format("{}{}: {}", next->name, next->load.empty() ? "" : " (" + next->load_name + ")", cause);
+  if (next == plan.events.end() || next->kept_by.empty()) return "";
+  return fmt::format("{}{}: {}", next->name, next->load.empty() ? "" : " (" + next->load_name + ")", next->kept_by);
 }
 
 bool anything_dries(const job::Plan& plan, Instant from, Instant until) {

@@ -6,8 +6,8 @@ namespace coatday::solver::clause_learning {
 namespace {
 
 constexpr int longest_rest = 4000;
-constexpr std::size_t few = 100;  // jobs; with more it rests longer, as its time grows with their square
-constexpr Time longest_thorough = 100'000;
+constexpr std::size_t few = 100;            // jobs; with more it rests longer, as its time grows with their square
+constexpr Time longest_thorough = 100'000;  // a run that looks at every moment: beyond this it would not end
 
 }  // namespace
 
